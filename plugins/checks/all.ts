@@ -1,0 +1,4 @@
+import type { Check } from "./check.ts";
+
+/** Every check, sorted by rule, a line each. */
+export const allChecks: readonly Check[] = [];
