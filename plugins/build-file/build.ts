@@ -1,20 +1,20 @@
-import type { Place } from "./place.ts";
-import type { BuildValues } from "./schema.ts";
+import type {Place} from './place.ts'
+import type {BuildValues} from './schema.ts'
 
 /** A heading of the body that starts with a date. */
 export interface DayEntry {
-	iso: string;
-	title: string;
-	minutes?: number;
-	place: Place;
+  iso: string
+  title: string
+  minutes?: number
+  place: Place
 }
 
 /** What the folder around a build tells: needed by checks that look past the file itself. */
 export interface Surroundings {
-	/** Files of the build's own folder, relative to it, once symbolic links are resolved. */
-	files: readonly string[];
-	/** The other builds of the journal: their slugs, and what each was copied from. */
-	builds: readonly { slug: string; basedOn?: string }[];
+  /** Files of the build's own folder, relative to it, once symbolic links are resolved. */
+  files: readonly string[]
+  /** The other builds of the journal: their slugs, and what each was copied from. */
+  builds: readonly {slug: string; basedOn?: string}[]
 }
 
 /**
@@ -23,18 +23,18 @@ export interface Surroundings {
  * `keys` that of its key.
  */
 export interface Build {
-	slug: string;
-	values: BuildValues;
-	places: Readonly<Record<string, Place>>;
-	keys: Readonly<Record<string, Place>>;
-	days: readonly DayEntry[];
-	/** Pictures and links of the body that point into the build's folder. */
-	links: readonly {
-		target: string;
-		alt?: string;
-		isPicture: boolean;
-		place: Place;
-	}[];
-	/** Absent where only the text is known. */
-	surroundings?: Surroundings;
+  slug: string
+  values: BuildValues
+  places: Readonly<Record<string, Place>>
+  keys: Readonly<Record<string, Place>>
+  days: readonly DayEntry[]
+  /** Pictures and links of the body that point into the build's folder. */
+  links: readonly {
+    target: string
+    alt?: string
+    isPicture: boolean
+    place: Place
+  }[]
+  /** Absent where only the text is known. */
+  surroundings?: Surroundings
 }

@@ -1,226 +1,208 @@
 import type {
-	Angle,
-	Capacitance,
-	Day,
-	Density,
-	Duration,
-	Flag,
-	Force,
-	Gauge,
-	Length,
-	LineLabel,
-	MassPerLength,
-	Money,
-	Numeral,
-	Pitch,
-	Step,
-	Stiffness,
-	Words,
-} from "./values.ts";
+  Angle,
+  Capacitance,
+  Day,
+  Density,
+  Duration,
+  Flag,
+  Force,
+  Gauge,
+  Length,
+  LineLabel,
+  MassPerLength,
+  Money,
+  Numeral,
+  Pitch,
+  Step,
+  Stiffness,
+  Words,
+} from './values.ts'
 
 /** The kinds of value that stand alone, and what each is read as. */
 export interface LeafTypes {
-	angle: Angle;
-	capacitance: Capacitance;
-	date: Day;
-	density: Density;
-	duration: Duration;
-	flag: Flag;
-	force: Force;
-	gauge: Gauge;
-	label: LineLabel;
-	length: Length;
-	massPerLength: MassPerLength;
-	money: Money;
-	number: Numeral;
-	pitch: Pitch;
-	step: Step;
-	stiffness: Stiffness;
-	text: Words;
-	wood: Words;
+  angle: Angle
+  capacitance: Capacitance
+  date: Day
+  density: Density
+  duration: Duration
+  flag: Flag
+  force: Force
+  gauge: Gauge
+  label: LineLabel
+  length: Length
+  massPerLength: MassPerLength
+  money: Money
+  number: Numeral
+  pitch: Pitch
+  step: Step
+  stiffness: Stiffness
+  text: Words
+  wood: Words
 }
 
-export type LeafName = keyof LeafTypes;
+export type LeafName = keyof LeafTypes
 
 /** What a leaf may be restricted by; ranges are in the kind's own unit (mm, degrees, …), ends included. */
 export interface Limits {
-	/** May lie on either side, so may be negative. */
-	signed?: true;
-	min?: number;
-	max?: number;
-	whole?: true;
+  /** May lie on either side, so may be negative. */
+  signed?: true
+  min?: number
+  max?: number
+  whole?: true
 }
 
 export interface Leaf<N extends LeafName = LeafName> {
-	is: "leaf";
-	leaf: N;
-	says: string;
-	limits: Limits;
+  is: 'leaf'
+  leaf: N
+  says: string
+  limits: Limits
 }
 export interface Choice<T extends string = string> {
-	is: "choice";
-	of: readonly T[];
-	says: string;
+  is: 'choice'
+  of: readonly T[]
+  says: string
 }
 export interface ListOf<K = unknown> {
-	is: "list";
-	item: K;
-	says: string;
-	/** `strings: 3` stands for three items of which nothing else is known. */
-	countable?: true;
-	/** Exactly this many items. */
-	length?: number;
-	/** At most this many items; more is a slip. */
-	most?: number;
+  is: 'list'
+  item: K
+  says: string
+  /** `strings: 3` stands for three items of which nothing else is known. */
+  countable?: true
+  /** Exactly this many items. */
+  length?: number
+  /** At most this many items; more is a slip. */
+  most?: number
 }
 export interface Fields {
-	[key: string]: Kind;
+  [key: string]: Kind
 }
 export interface RecordOf<F extends Fields = Fields> {
-	is: "record";
-	fields: F;
-	says: string;
-	/** The keys that one line of text stands for, in order, and what parts them. */
-	short?: { keys: readonly (keyof F & string)[]; between: " x " | " " | "" };
-	/** The word `none` says that there is none. */
-	none?: true;
+  is: 'record'
+  fields: F
+  says: string
+  /** The keys that one line of text stands for, in order, and what parts them. */
+  short?: {keys: readonly (keyof F & string)[]; between: ' x ' | ' ' | ''}
+  /** The word `none` says that there is none. */
+  none?: true
 }
 /** A mapping with keys of the maker's own: rule names, line labels, paths. */
 export interface MapOf<K = unknown> {
-	is: "map";
-	keys: "rule" | "label" | "path" | "score";
-	value: K;
-	says: string;
+  is: 'map'
+  keys: 'rule' | 'label' | 'path' | 'score'
+  value: K
+  says: string
 }
 /** The first kind that fits. */
 export interface Either<A = unknown, B = unknown> {
-	is: "either";
-	first: A;
-	second: B;
-	says: string;
+  is: 'either'
+  first: A
+  second: B
+  says: string
 }
 /** As-built values: `on`, `lines`, `cents`, `resonance`, `strings.<note>.tension`, or any path of the schema. */
 export interface Measured {
-	is: "measured";
-	says: string;
+  is: 'measured'
+  says: string
 }
 
-export type Kind =
-	| Leaf
-	| Choice
-	| ListOf<Kind>
-	| RecordOf
-	| MapOf<Kind>
-	| Either<Kind, Kind>
-	| Measured;
+export type Kind = Leaf | Choice | ListOf<Kind> | RecordOf | MapOf<Kind> | Either<Kind, Kind> | Measured
 
 /** A measured value: the path it belongs to, and the value in the kind of that path. */
 export interface MeasuredValue {
-	path: string;
-	value: LeafTypes[LeafName];
+  path: string
+  value: LeafTypes[LeafName]
 }
 export interface MeasuredValues {
-	on?: Day;
-	/** From the nut line, by the line's label. */
-	lines: { label: string; value: Length }[];
-	/** Read off a tuner, by the line's label. */
-	cents: { label: string; value: Numeral }[];
-	resonance?: Numeral;
-	/** By the string's note, or its name where two share a note. */
-	tensions: { name: string; value: Force }[];
-	/** Everything else: a path of the front matter. */
-	paths: MeasuredValue[];
+  on?: Day
+  /** From the nut line, by the line's label. */
+  lines: {label: string; value: Length}[]
+  /** Read off a tuner, by the line's label. */
+  cents: {label: string; value: Numeral}[]
+  resonance?: Numeral
+  /** By the string's note, or its name where two share a note. */
+  tensions: {name: string; value: Force}[]
+  /** Everything else: a path of the front matter. */
+  paths: MeasuredValue[]
 }
 
 export type Infer<K> =
-	K extends Leaf<infer N>
-		? LeafTypes[N]
-		: K extends Choice<infer T>
-			? Words<T>
-			: K extends ListOf<infer I>
-				? Infer<I>[]
-				: K extends RecordOf<infer F>
-					? { [P in keyof F]?: Infer<F[P]> }
-					: K extends MapOf<infer V>
-						? Record<string, Infer<V>>
-						: K extends Either<infer A, infer B>
-							? Infer<A> | Infer<B>
-							: K extends Measured
-								? MeasuredValues
-								: never;
+  K extends Leaf<infer N>
+    ? LeafTypes[N]
+    : K extends Choice<infer T>
+      ? Words<T>
+      : K extends ListOf<infer I>
+        ? Infer<I>[]
+        : K extends RecordOf<infer F>
+          ? {[P in keyof F]?: Infer<F[P]>}
+          : K extends MapOf<infer V>
+            ? Record<string, Infer<V>>
+            : K extends Either<infer A, infer B>
+              ? Infer<A> | Infer<B>
+              : K extends Measured
+                ? MeasuredValues
+                : never
 
 const leaf =
-	<N extends LeafName>(name: N) =>
-	(says: string, limits: Limits = {}): Leaf<N> => ({
-		is: "leaf",
-		leaf: name,
-		says,
-		limits,
-	});
+  <N extends LeafName>(name: N) =>
+  (says: string, limits: Limits = {}): Leaf<N> => ({
+    is: 'leaf',
+    leaf: name,
+    says,
+    limits,
+  })
 
-export const angle = leaf("angle");
-export const capacitance = leaf("capacitance");
-export const date = leaf("date");
-export const density = leaf("density");
-export const duration = leaf("duration");
-export const flag = leaf("flag");
-export const force = leaf("force");
-export const gauge = leaf("gauge");
-export const label = leaf("label");
-export const length = leaf("length");
-export const massPerLength = leaf("massPerLength");
-export const money = leaf("money");
-export const number = leaf("number");
-export const pitch = leaf("pitch");
-export const step = leaf("step");
-export const stiffness = leaf("stiffness");
-export const text = leaf("text");
-export const wood = leaf("wood");
+export const angle = leaf('angle')
+export const capacitance = leaf('capacitance')
+export const date = leaf('date')
+export const density = leaf('density')
+export const duration = leaf('duration')
+export const flag = leaf('flag')
+export const force = leaf('force')
+export const gauge = leaf('gauge')
+export const label = leaf('label')
+export const length = leaf('length')
+export const massPerLength = leaf('massPerLength')
+export const money = leaf('money')
+export const number = leaf('number')
+export const pitch = leaf('pitch')
+export const step = leaf('step')
+export const stiffness = leaf('stiffness')
+export const text = leaf('text')
+export const wood = leaf('wood')
 
-export const choice = <const T extends string>(
-	of: readonly T[],
-	says: string,
-): Choice<T> => ({
-	is: "choice",
-	of,
-	says,
-});
+export const choice = <const T extends string>(of: readonly T[], says: string): Choice<T> => ({
+  is: 'choice',
+  of,
+  says,
+})
 
 export const list = <K extends Kind>(
-	item: K,
-	says: string,
-	more: { countable?: true; length?: number; most?: number } = {},
-): ListOf<K> => ({ is: "list", item, says, ...more });
+  item: K,
+  says: string,
+  more: {countable?: true; length?: number; most?: number} = {},
+): ListOf<K> => ({is: 'list', item, says, ...more})
 
 export const record = <F extends Fields>(
-	says: string,
-	fields: F,
-	more: {
-		short?: { keys: readonly (keyof F & string)[]; between: " x " | " " | "" };
-		none?: true;
-	} = {},
-): RecordOf<F> => ({ is: "record", fields, says, ...more });
+  says: string,
+  fields: F,
+  more: {
+    short?: {keys: readonly (keyof F & string)[]; between: ' x ' | ' ' | ''}
+    none?: true
+  } = {},
+): RecordOf<F> => ({is: 'record', fields, says, ...more})
 
-export const map = <K extends Kind>(
-	keys: MapOf["keys"],
-	value: K,
-	says: string,
-): MapOf<K> => ({
-	is: "map",
-	keys,
-	value,
-	says,
-});
+export const map = <K extends Kind>(keys: MapOf['keys'], value: K, says: string): MapOf<K> => ({
+  is: 'map',
+  keys,
+  value,
+  says,
+})
 
-export const either = <A extends Kind, B extends Kind>(
-	first: A,
-	second: B,
-	says: string,
-): Either<A, B> => ({
-	is: "either",
-	first,
-	second,
-	says,
-});
+export const either = <A extends Kind, B extends Kind>(first: A, second: B, says: string): Either<A, B> => ({
+  is: 'either',
+  first,
+  second,
+  says,
+})
 
-export const measured = (says: string): Measured => ({ is: "measured", says });
+export const measured = (says: string): Measured => ({is: 'measured', says})

@@ -1,6 +1,6 @@
-import type { RuleName } from "../tables/rules.ts";
+import type {RuleName} from '../tables/rules.ts'
 
-export type Severity = "error" | "fault" | "warning" | "remark";
+export type Severity = 'error' | 'fault' | 'warning' | 'remark'
 
 /**
  * Something found in a build, as data; wording comes last.
@@ -8,14 +8,14 @@ export type Severity = "error" | "fault" | "warning" | "remark";
  * them; `note` explains at length; `cause` is where the value stands that this one disagrees with.
  */
 export interface Problem {
-	rule: RuleName;
-	severity: Severity;
-	line: number;
-	column: number;
-	endLine: number;
-	endColumn: number;
-	message: string;
-	expected?: string[];
-	note?: string;
-	cause?: { line: number; column: number };
+  rule: RuleName
+  severity: Severity
+  line: number
+  column: number
+  endLine: number
+  endColumn: number
+  message: string
+  expected?: string[]
+  note?: string
+  cause?: {line: number; column: number}
 }

@@ -1,84 +1,84 @@
-import type { Place } from "./place.ts";
+import type {Place} from './place.ts'
 
 /** What every value of a build keeps: its spelling, where it stands, and whether it was assumed. */
 export interface Written {
-	/** As written in the file, or as a maker would write an assumed value. */
-	text: string;
-	place: Place;
-	/** The value was left out and is assumed; its place is that of the nearest key around it. */
-	assumed?: true;
+  /** As written in the file, or as a maker would write an assumed value. */
+  text: string
+  place: Place
+  /** The value was left out and is assumed; its place is that of the nearest key around it. */
+  assumed?: true
 }
 
 export interface Length extends Written {
-	mm: number;
+  mm: number
 }
 export interface Angle extends Written {
-	deg: number;
+  deg: number
 }
 /** `midi` counts semitones, 69 being the A of the reference pitch. */
 export interface Pitch extends Written {
-	name: string;
-	midi: number;
+  name: string
+  midi: number
 }
 /** A string's diameter. */
 export interface Gauge extends Written {
-	mm: number;
-	wound: boolean;
+  mm: number
+  wound: boolean
 }
 export interface Day extends Written {
-	iso: string;
+  iso: string
 }
 export interface Duration extends Written {
-	minutes: number;
+  minutes: number
 }
 export interface Money extends Written {
-	amount: number;
+  amount: number
 }
 export interface Force extends Written {
-	n: number;
+  n: number
 }
 export interface MassPerLength extends Written {
-	kgM: number;
+  kgM: number
 }
 export interface Stiffness extends Written {
-	mpa: number;
+  mpa: number
 }
 export interface Density extends Written {
-	kgM3: number;
+  kgM3: number
 }
 export interface Capacitance extends Written {
-	nf: number;
+  nf: number
 }
 /** A step of a temperament: cents above the open string. */
 export interface Step extends Written {
-	cents: number;
+  cents: number
 }
 export interface Numeral extends Written {
-	value: number;
+  value: number
 }
 export interface Flag extends Written {
-	value: boolean;
+  value: boolean
 }
 export interface Words<T extends string = string> extends Written {
-	value: T;
+  value: T
 }
 /** A fret or marker line by the name players give it: `12`, `6 1/2`. */
 export interface LineLabel extends Written {
-	label: string;
+  label: string
 }
 
 export type Quantity =
-	| Length
-	| Angle
-	| Pitch
-	| Gauge
-	| Day
-	| Duration
-	| Money
-	| Force
-	| MassPerLength
-	| Stiffness
-	| Density
-	| Capacitance
-	| Step
-	| Numeral;
+  | Length
+  | Angle
+  | Pitch
+  | Gauge
+  | Day
+  | Duration
+  | Money
+  | Force
+  | MassPerLength
+  | Stiffness
+  | Density
+  | Capacitance
+  | Step
+  | Numeral

@@ -1,4 +1,4 @@
-import type { Check } from "./check.ts";
+import type {Check} from './check.ts'
 
 /** Every check, sorted by rule, a line each. */
-export const allChecks: readonly Check[] = [];
+export const allChecks: readonly Check[] = []

@@ -1,25 +1,25 @@
-import type { Build } from "../build-file/build.ts";
-import type { Severity } from "../build-file/problem.ts";
-import type { Plan } from "../plan/shape/plan.ts";
-import type { RuleName } from "../tables/rules.ts";
+import type {Build} from '../build-file/build.ts'
+import type {Severity} from '../build-file/problem.ts'
+import type {Plan} from '../plan/shape/plan.ts'
+import type {RuleName} from '../tables/rules.ts'
 
 /** What a check found, by paths of the build file; the frame turns paths into places. */
 export interface Finding {
-	/** Path of the value to change, lists from 1: `strings.2.gauge`. */
-	at: string;
-	/** What was found and what would do, in a maker's words. */
-	message: string;
-	/** Values that would do, as a maker writes them; putting the first one at `at` mends it. */
-	expected?: string[];
-	note?: string;
-	/** Path of the value that this one disagrees with. */
-	cause?: string;
-	/** Where it differs from the rule's usual one. */
-	severity?: Severity;
+  /** Path of the value to change, lists from 1: `strings.2.gauge`. */
+  at: string
+  /** What was found and what would do, in a maker's words. */
+  message: string
+  /** Values that would do, as a maker writes them; putting the first one at `at` mends it. */
+  expected?: string[]
+  note?: string
+  /** Path of the value that this one disagrees with. */
+  cause?: string
+  /** Where it differs from the rule's usual one. */
+  severity?: Severity
 }
 
 /** A rule: it asks the plan and words what it finds; it computes nothing. */
 export interface Check {
-	rule: RuleName;
-	find: (build: Build, plan: Plan) => Finding[];
+  rule: RuleName
+  find: (build: Build, plan: Plan) => Finding[]
 }

@@ -1,41 +1,37 @@
-import type { BuildValues, JournalSettings } from "../build-file/schema.ts";
-import type { Plan } from "./shape/plan.ts";
+import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
+import type {Plan} from './shape/plan.ts'
 
 /** A build with everything assumed that the trade has a usual value for: what the parts of the plan read. */
 export interface Settled {
-	slug: string;
-	/** As written, or assumed; an assumed value says so (`assumed: true`). */
-	values: BuildValues;
-	units: "in" | "mm";
-	rulerMm: number;
-	/** Frequency of A4. */
-	referenceHz: number;
+  slug: string
+  /** As written, or assumed; an assumed value says so (`assumed: true`). */
+  values: BuildValues
+  units: 'in' | 'mm'
+  rulerMm: number
+  /** Frequency of A4. */
+  referenceHz: number
 }
 
 /** A piece of wood that this build may cut, as of its date. */
 export interface Piece {
-	id: string;
-	wood: string;
-	lengthMm: number;
-	widthMm: number;
-	thicknessMm: number;
-	/** From where to where it is clear, from one end. */
-	clearMm?: readonly [number, number];
-	cost?: number;
+  id: string
+  wood: string
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  /** From where to where it is clear, from one end. */
+  clearMm?: readonly [number, number]
+  cost?: number
 }
 
 /** What a plan depends on besides the build itself. */
 export interface Context {
-	journal: JournalSettings;
-	pieces: readonly Piece[];
+  journal: JournalSettings
+  pieces: readonly Piece[]
 }
 
 /**
  * Compute one concern of the plan from the settled build and the parts before it (see parts.ts for the order).
  * Pure; a result whose inputs are missing is left out, never null or zero.
  */
-export type PlanPart = (
-	settled: Settled,
-	soFar: Plan,
-	context: Context,
-) => Partial<Plan>;
+export type PlanPart = (settled: Settled, soFar: Plan, context: Context) => Partial<Plan>

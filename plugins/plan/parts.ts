@@ -1,4 +1,4 @@
-import type { PlanPart } from "./part.ts";
+import type {PlanPart} from './part.ts'
 
 /** The concerns of the plan, each after those that it reads. */
-export const parts: readonly PlanPart[] = [];
+export const parts: readonly PlanPart[] = []

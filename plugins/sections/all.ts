@@ -1,4 +1,4 @@
-import type { Section } from "./section.ts";
+import type {Section} from './section.ts'
 
 /** Every section, sorted by name, a line each. */
-export const allSections: readonly Section[] = [];
+export const allSections: readonly Section[] = []

@@ -1,37 +1,37 @@
-import type { z } from "zod";
-import { n, open, s } from "./kit.ts";
+import type {z} from 'zod'
+import {n, open, s} from './kit.ts'
 
 export const holeShape = open({
-	what: s,
-	face: s,
-	stationMm: n,
-	alongMm: n.optional(),
-	offMm: n,
-	diameterMm: n,
-	depthMm: n.describe("Absent when it goes through.").optional(),
-	bit: s.optional(),
-	backing: s.optional(),
-	of: s.describe("The path of the build file it comes from."),
-});
+  what: s,
+  face: s,
+  stationMm: n,
+  alongMm: n.optional(),
+  offMm: n,
+  diameterMm: n,
+  depthMm: n.describe('Absent when it goes through.').optional(),
+  bit: s.optional(),
+  backing: s.optional(),
+  of: s.describe('The path of the build file it comes from.'),
+})
 
-export const placedShape = open({ name: s.optional(), stationMm: n, offMm: n });
+export const placedShape = open({name: s.optional(), stationMm: n, offMm: n})
 
 export const fastenerShape = open({
-	size: n,
-	into: s,
-	shankMm: n,
-	clearanceMm: n,
-	clearanceBit: s,
-	pilotMm: n,
-	pilotBit: s,
-	underHeadMm: n,
-	threadMm: n,
-	tipToFaceMm: n.describe("Negative: it comes out."),
-	longestMm: n,
-	withdrawalN: n,
-	loadN: n,
-});
+  size: n,
+  into: s,
+  shankMm: n,
+  clearanceMm: n,
+  clearanceBit: s,
+  pilotMm: n,
+  pilotBit: s,
+  underHeadMm: n,
+  threadMm: n,
+  tipToFaceMm: n.describe('Negative: it comes out.'),
+  longestMm: n,
+  withdrawalN: n,
+  loadN: n,
+})
 
-export type Hole = z.infer<typeof holeShape>;
-export type Placed = z.infer<typeof placedShape>;
-export type Fastener = z.infer<typeof fastenerShape>;
+export type Hole = z.infer<typeof holeShape>
+export type Placed = z.infer<typeof placedShape>
+export type Fastener = z.infer<typeof fastenerShape>

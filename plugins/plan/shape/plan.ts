@@ -1,80 +1,65 @@
-import { z } from "zod";
-import { boxShape } from "./box.ts";
-import { fastenerShape, holeShape, placedShape } from "./holes.ts";
-import { list, n, open, s } from "./kit.ts";
-import { neckShape } from "./neck.ts";
-import { scaleShape } from "./scale.ts";
-import { cutsShape } from "./stock.ts";
-import {
-	actionShape,
-	bridgeShape,
-	intonationShape,
-	stringShape,
-} from "./strings.ts";
-import {
-	asBuiltShape,
-	billShape,
-	cautionShape,
-	costShape,
-	settingUpShape,
-	workShape,
-} from "./work.ts";
+import {z} from 'zod'
+import {boxShape} from './box.ts'
+import {fastenerShape, holeShape, placedShape} from './holes.ts'
+import {list, n, open, s} from './kit.ts'
+import {neckShape} from './neck.ts'
+import {scaleShape} from './scale.ts'
+import {cutsShape} from './stock.ts'
+import {actionShape, bridgeShape, intonationShape, stringShape} from './strings.ts'
+import {asBuiltShape, billShape, cautionShape, costShape, settingUpShape, workShape} from './work.ts'
 
 export const assumptionShape = open({
-	path: s,
-	value: s.describe("As a maker would write it."),
-	why: s,
-});
+  path: s,
+  value: s.describe('As a maker would write it.'),
+  why: s,
+})
 
 export const problemShape = open({
-	rule: s,
-	severity: z.enum(["error", "fault", "warning", "remark"]),
-	line: n,
-	column: n,
-	endLine: n,
-	endColumn: n,
-	message: s,
-	expected: list(s).optional(),
-	note: s.optional(),
-	cause: open({ line: n, column: n }).optional(),
-});
+  rule: s,
+  severity: z.enum(['error', 'fault', 'warning', 'remark']),
+  line: n,
+  column: n,
+  endLine: n,
+  endColumn: n,
+  message: s,
+  expected: list(s).optional(),
+  note: s.optional(),
+  cause: open({line: n, column: n}).optional(),
+})
 
 /** All that is computed from a build. Lengths in mm, forces in N; a part whose inputs are missing is absent. */
 export const planShape = open({
-	slug: s,
-	title: s.optional(),
-	status: s.optional(),
-	play: s.optional(),
-	units: z.enum(["in", "mm"]),
-	rulerMm: n.describe("The finest mark that the maker works to."),
-	handed: z.enum(["right", "left"]),
-	assumptions: list(assumptionShape),
-	open: list(open({ section: s, needs: list(s) })).describe(
-		"Sections left out, and the keys that would bring them.",
-	),
-	scale: scaleShape.optional(),
-	strings: list(stringShape).optional(),
-	tensionTotalN: n.optional(),
-	bridge: bridgeShape.optional(),
-	intonation: list(intonationShape).optional(),
-	action: actionShape.optional(),
-	neck: neckShape.optional(),
-	box: boxShape.optional(),
-	tuners: list(placedShape).optional(),
-	anchors: list(placedShape).optional(),
-	screws: list(placedShape).optional(),
-	holes: list(holeShape).optional(),
-	fasteners: list(fastenerShape).optional(),
-	work: list(workShape).optional(),
-	cuts: cutsShape.optional(),
-	bill: list(billShape).optional(),
-	cost: costShape.optional(),
-	cautions: list(cautionShape).optional(),
-	asBuilt: list(asBuiltShape).optional(),
-	settingUp: list(settingUpShape).optional(),
-});
+  slug: s,
+  title: s.optional(),
+  status: s.optional(),
+  play: s.optional(),
+  units: z.enum(['in', 'mm']),
+  rulerMm: n.describe('The finest mark that the maker works to.'),
+  handed: z.enum(['right', 'left']),
+  assumptions: list(assumptionShape),
+  scale: scaleShape.optional(),
+  strings: list(stringShape).optional(),
+  tensionTotalN: n.optional(),
+  bridge: bridgeShape.optional(),
+  intonation: list(intonationShape).optional(),
+  action: actionShape.optional(),
+  neck: neckShape.optional(),
+  box: boxShape.optional(),
+  tuners: list(placedShape).optional(),
+  anchors: list(placedShape).optional(),
+  screws: list(placedShape).optional(),
+  holes: list(holeShape).optional(),
+  fasteners: list(fastenerShape).optional(),
+  work: list(workShape).optional(),
+  cuts: cutsShape.optional(),
+  bill: list(billShape).optional(),
+  cost: costShape.optional(),
+  cautions: list(cautionShape).optional(),
+  asBuilt: list(asBuiltShape).optional(),
+  settingUp: list(settingUpShape).optional(),
+})
 
-export const printedPlanShape = open({ slug: s, problems: list(problemShape) });
+export const printedPlanShape = open({slug: s, problems: list(problemShape)})
 
-export type Plan = z.infer<typeof planShape>;
-export type Assumption = z.infer<typeof assumptionShape>;
+export type Plan = z.infer<typeof planShape>
+export type Assumption = z.infer<typeof assumptionShape>

@@ -1,60 +1,60 @@
-import type { z } from "zod";
-import { list, n, open, s } from "./kit.ts";
+import type {z} from 'zod'
+import {list, n, open, s} from './kit.ts'
 
 export const workShape = open({
-	id: s,
-	step: s,
-	does: s,
-	tool: s.optional(),
-	setting: s.optional(),
-	stations: list(open({ what: s, stationMm: n })),
-	waitH: n.optional(),
-	after: list(s),
-	cautions: list(s).describe("Ids of the cautions that belong to it."),
-	check: s.optional(),
-});
+  id: s,
+  step: s,
+  does: s,
+  tool: s.optional(),
+  setting: s.optional(),
+  stations: list(open({what: s, stationMm: n})),
+  waitH: n.optional(),
+  after: list(s),
+  cautions: list(s).describe('Ids of the cautions that belong to it.'),
+  check: s.optional(),
+})
 
 export const cautionShape = open({
-	id: s,
-	hazard: s,
-	because: s,
-	does: s,
-	source: s,
-});
+  id: s,
+  hazard: s,
+  because: s,
+  does: s,
+  source: s,
+})
 
 export const settingUpShape = open({
-	find: s,
-	does: s,
-	amountMm: n.optional(),
-});
+  find: s,
+  does: s,
+  amountMm: n.optional(),
+})
 
 export const asBuiltShape = open({
-	path: s,
-	planned: n.optional(),
-	measured: n,
-	difference: n.optional(),
-	tolerance: n.optional(),
-	unit: s,
-	effects: list(s),
-});
+  path: s,
+  planned: n.optional(),
+  measured: n,
+  difference: n.optional(),
+  tolerance: n.optional(),
+  unit: s,
+  effects: list(s),
+})
 
 export const billShape = open({
-	item: s,
-	count: n,
-	each: n.optional(),
-	total: n.optional(),
-	from: s,
-});
+  item: s,
+  count: n,
+  each: n.optional(),
+  total: n.optional(),
+  from: s,
+})
 export const costShape = open({
-	materials: n,
-	hours: n,
-	total: n,
-	currency: s.optional(),
-});
+  materials: n,
+  hours: n,
+  total: n,
+  currency: s.optional(),
+})
 
-export type Step = z.infer<typeof workShape>;
-export type Caution = z.infer<typeof cautionShape>;
-export type SettingUp = z.infer<typeof settingUpShape>;
-export type AsBuilt = z.infer<typeof asBuiltShape>;
-export type BillRow = z.infer<typeof billShape>;
-export type Cost = z.infer<typeof costShape>;
+export type Step = z.infer<typeof workShape>
+export type Caution = z.infer<typeof cautionShape>
+export type SettingUp = z.infer<typeof settingUpShape>
+export type AsBuilt = z.infer<typeof asBuiltShape>
+export type BillRow = z.infer<typeof billShape>
+export type Cost = z.infer<typeof costShape>

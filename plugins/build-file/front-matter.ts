@@ -1,0 +1,80 @@
+import type {Place} from './place.ts'
+import type {Problem} from './problem.ts'
+
+const largestFile = 1_000_000
+
+/** The text between the two `---` lines and what follows, lines kept in place. */
+export interface FrontMatter {
+  /** The YAML, without its fences. */
+  yaml: string
+  /** The line of the file on which the YAML starts. */
+  firstLine: number
+  body: string
+  /** The line of the file on which the body starts. */
+  bodyLine: number
+}
+
+/** Drop a byte-order mark and make every line end `\n`; no line or column moves. */
+export const plainLines = (text: string): string => text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
+
+/**
+ * Split a build file (plain lines) at its fences.
+ * Reports, at line 1, whatever is no build file: binary, too large, no fence, another language's fence, no end.
+ */
+export function splitFrontMatter(text: string): {front?: FrontMatter; problems: Problem[]} {
+  const refuse = (rule: Problem['rule'], message: string, place: Partial<Place> = {}) => ({
+    problems: [
+      {
+        rule,
+        severity: 'error',
+        line: 1,
+        column: 1,
+        endLine: 1,
+        endColumn: 1,
+        ...place,
+        message,
+      } satisfies Problem,
+    ],
+  })
+  if (text.length > largestFile)
+    return refuse(
+      'file-too-large',
+      `this file has ${Math.round(text.length / 1e5) / 10} million characters; a build file has at most one million. Keep pictures and recordings in files of their own`,
+    )
+  if (/[\0\x01-\x08\x0e-\x1f\uFFFD]/.test(text.slice(0, 4096)) || text.includes('\0'))
+    return refuse('not-text', 'this is not plain text; a build file is a Markdown file saved as UTF-8 text')
+  const lines = text.split('\n')
+  const first = lines[0] ?? ''
+  if (!first.startsWith('---'))
+    return refuse(
+      'front-matter-missing',
+      'the dimensions are missing: the first line must be ---, then lines such as "title: Needle box", then --- again',
+    )
+  const end = {endColumn: first.length + 1}
+  if (!/^---[ \t]*$/.test(first)) {
+    const word = first.slice(3).trim()
+    return refuse(
+      'front-matter-fence',
+      /^[a-z]+$/i.test(word) && word.toLowerCase() !== 'yaml'
+        ? `front matter in "${word}" is not read, and never run; the first line must be --- alone, and the dimensions below it YAML`
+        : 'the first line must be --- alone',
+      end,
+    )
+  }
+  const close = lines.findIndex((line, i) => i > 0 && /^---[ \t]*$/.test(line))
+  if (close < 0)
+    return refuse(
+      'front-matter-unclosed',
+      'the line --- that ends the dimensions is missing; put it before the prose',
+      end,
+    )
+  return {
+    front: {
+      yaml: lines.slice(1, close).join('\n'),
+      firstLine: 2,
+      body: lines.slice(close + 1).join('\n'),
+      bodyLine: close + 2,
+    },
+    problems: [],
+  }
+}
