@@ -1,0 +1,15 @@
+// The words that sections are made of: builders of Markdown syntax trees, and numbers as a maker reads them.
+
+export {facts} from './kit/facts.ts'
+export {figure} from './kit/figure.ts'
+export {figures} from './kit/figures.ts'
+export {list, note, paragraph, source, subHeading} from './kit/flow.ts'
+export {fractions} from './kit/fraction.ts'
+export {emphasis, type Inline, link, strong, text} from './kit/inline.ts'
+export {length, lengthAlone, lengthPlain, type Ruler} from './kit/length.ts'
+export {measure} from './kit/measure.ts'
+export {number} from './kit/number.ts'
+export {problemLink} from './kit/problem-link.ts'
+export {angle, cents, force, mass, massPerLength, percent} from './kit/quantities.ts'
+export {type BenchStep, steps} from './kit/steps.ts'
+export {type Cell, table} from './kit/table.ts'
