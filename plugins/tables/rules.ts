@@ -7,6 +7,8 @@ export interface RuleRow {
   what: string
   why: string
   mend: string
+  /** Of the file or the journal, not of the design: stays as grave once the instrument exists. */
+  about?: 'file' | 'journal'
 }
 
 // biome-ignore format: a line each, so that parts can be added side by side

@@ -1,0 +1,103 @@
+import {isMap, isScalar, type Node, type Pair, type Scalar} from 'yaml'
+import type {RecordOf} from './kinds.ts'
+import {nearest} from './nearest.ts'
+import {readValue, readText, textOf, wrongShape, nameOf} from './read-value.ts'
+import {type ReadingContext, report} from './reading-context.ts'
+
+/** Read a mapping by its fields, or the one line of text that stands for its commonest form. */
+export function readRecord(node: Node, kind: RecordOf, path: string, context: ReadingContext): Record<string, unknown> | undefined {
+  if (isScalar(node)) {
+    if (kind.none && textOf(node).toLowerCase() === 'none') return undefined
+    return kind.short ? readShort(node, kind, path, context) : wrongShape(node, kind, path, context)
+  }
+  if (!isMap(node)) return wrongShape(node, kind, path, context)
+  const read: Record<string, unknown> = {}
+  for (const {key, name, value} of pairsOf(node, path, context)) {
+    const field = Object.hasOwn(kind.fields, name) ? kind.fields[name] : undefined
+    const own = path ? `${path}.${name}` : name
+    if (!field) {
+      unknownKey(key, name, value, node.flow === true, Object.keys(kind.fields), path, context)
+      continue
+    }
+    const got = value ? readValue(value, field, own, context) : undefined
+    if (got !== undefined) read[name] = got
+  }
+  return read
+}
+
+interface NamedPair {
+  key: Node
+  name: string
+  value: Node | null
+}
+
+/** List a mapping's pairs once each, and report keys given twice. */
+export function pairsOf(node: {items: readonly Pair[]}, path: string, context: ReadingContext): NamedPair[] {
+  const seen = new Map<string, Node>()
+  const pairs: NamedPair[] = []
+  for (const pair of node.items) {
+    const key = pair.key as Node
+    if (!isScalar(key)) {
+      report(context, 'wrong-shape', context.placeOf(key), 'a key must be one word')
+      continue
+    }
+    const name = textOf(key)
+    const first = seen.get(name)
+    if (first) {
+      report(context, 'key-twice', context.placeOf(key), `${nameOf(path ? `${path}.${name}` : name)} is given twice, first in line ${context.placeOf(first).line}; keep one`, {cause: context.placeOf(first)})
+      continue
+    }
+    seen.set(name, key)
+    context.keys[path ? `${path}.${name}` : name] = context.placeOf(key)
+    pairs.push({key, name, value: pair.value as Node | null})
+  }
+  return pairs
+}
+
+function unknownKey(key: Node, name: string, value: Node | null, inBraces: boolean, known: string[], path: string, context: ReadingContext): void {
+  const place = context.placeOf(key)
+  if (inBraces && (!value || (isScalar(value) && value.value === null))) {
+    report(context, 'comma-in-braces', place, `the comma before "${name}" has made a key of it; put quotes round the whole text`)
+    return
+  }
+  const close = nearest(name, known)
+  const where = path ? ` in ${nameOf(path)}` : ''
+  report(context, 'unknown-key', place, `${name} is not a key that is known${where}${close ? `; was ${close} meant?` : ''}`, {expected: close ? [close] : undefined})
+}
+
+/** Split the one line that stands for a record, and read each part as the key it stands for. */
+function readShort(node: Scalar, kind: RecordOf, path: string, context: ReadingContext): Record<string, unknown> | undefined {
+  const {keys, between} = kind.short!
+  const text = textOf(node)
+  const pieces = splitShort(text, between, keys.length)
+  const fields = keys.slice(0, pieces.length).map((key) => kind.fields[key]!)
+  if (pieces.length > keys.length || (between === ' x ' && pieces.length < keys.length)) return wrongShape(node, kind, path, context)
+  const read: Record<string, unknown> = {}
+  const quoted = node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE' ? 1 : 0
+  const isOneLine = node.type === 'PLAIN' || quoted
+  pieces.forEach((piece, i) => {
+    const field = fields[i]!
+    const key = `${path}.${keys[i]}`
+    const from = piece.index + quoted
+    context.places[key] = isOneLine ? context.placeOf(node, from, from + piece.text.length) : context.places[path]!
+    const got = field.is === 'leaf' ? readText(piece.text, field, key, context) : field.is === 'record' ? readShort(node, field, key, context) : readValue(node, field, key, context)
+    if (got !== undefined) read[keys[i]!] = got
+  })
+  return read
+}
+
+function splitShort(text: string, between: ' x ' | ' ' | '', count: number): {text: string; index: number}[] {
+  if (between === '' || count === 1) return [{text, index: 0}]
+  if (between === ' ') {
+    // A slip such as "F #3 .017" keeps its sharp with the note, so that the message is about the note.
+    const [, first = text, gap = '', rest = ''] = /^(\S+(?:\s+[#b♯♭]-?\d*(?=\s|$))?)(\s*)(.*)$/s.exec(text) ?? []
+    return rest ? [{text: first, index: 0}, {text: rest, index: first.length + gap.length}] : [{text: first, index: 0}]
+  }
+  const pieces: {text: string; index: number}[] = []
+  let index = 0
+  for (const part of text.split(/(\s*[x×]\s*)/i)) {
+    if (!/^\s*[x×]\s*$/i.test(part)) pieces.push({text: part.trim(), index})
+    index += part.length
+  }
+  return pieces
+}

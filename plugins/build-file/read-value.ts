@@ -1,0 +1,112 @@
+import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
+import type {Choice, Either, Kind, Leaf, ListOf, RecordOf} from './kinds.ts'
+import {nearest} from './nearest.ts'
+import {readLeaf} from './quantities/read-leaf.ts'
+import {readMap, readMeasured} from './read-map.ts'
+import {readRecord} from './read-record.ts'
+import {type ReadingContext, report} from './reading-context.ts'
+import {exampleOf} from './example-of.ts'
+
+type Read<K> = (node: Node, kind: K, path: string, context: ReadingContext) => unknown
+
+/**
+ * Read a node of the YAML as a kind of the schema; `undefined` where it is empty or cannot be read.
+ * Every slip is reported at its place, and reading goes on.
+ */
+export const readValue: Read<Kind> = (node, kind, path, context) => {
+  const value = isAlias(node) ? node.resolve(context.doc) : node
+  if (!value || (isScalar(value) && value.value === null)) return undefined
+  context.places[path] ??= context.placeOf(node)
+  switch (kind.is) {
+    case 'leaf':
+      return readScalar(value, kind, path, context)
+    case 'choice':
+      return readChoice(value, kind, path, context)
+    case 'list':
+      return readList(value, kind, path, context)
+    case 'record':
+      return readRecord(value, kind, path, context)
+    case 'map':
+      return readMap(value, kind, path, context)
+    case 'either':
+      return readEither(value, kind, path, context)
+    case 'measured':
+      return readMeasured(value, path, context)
+  }
+}
+
+/** The text of a scalar as the file has it; a number keeps its own spelling. */
+export const textOf = (node: Scalar): string => (typeof node.value === 'string' ? node.value : (node.source ?? String(node.value))).trim()
+
+const readScalar: Read<Leaf> = (node, kind, path, context) => {
+  if (!isScalar(node)) return wrongShape(node, kind, path, context)
+  return readText(textOf(node), kind, path, context, typeof node.value === 'boolean' ? node.value : undefined)
+}
+
+/** Read a text as a leaf, and say at the leaf's place what would do. */
+export function readText(text: string, kind: Leaf, path: string, context: ReadingContext, flag?: boolean): unknown {
+  const reading = readLeaf(kind.leaf, flag ?? text, {units: context.units, limits: kind.limits})
+  if (reading.ok) return {...reading.value, text, place: context.places[path]}
+  report(context, reading.rule, context.places[path]!, `${nameOf(path)}: ${reading.message}`, {expected: reading.expected})
+  return undefined
+}
+
+const readChoice: Read<Choice> = (node, kind, path, context) => {
+  if (!isScalar(node)) return wrongShape(node, kind, path, context)
+  const text = textOf(node)
+  const said = text.toLowerCase()
+  if (kind.of.includes(said)) return {value: said, text, place: context.places[path]}
+  const close = nearest(said, kind.of)
+  report(
+    context,
+    'unknown-choice',
+    context.places[path]!,
+    `${nameOf(path)}: "${text}" is not one of ${kind.of.join(', ')}${close ? `; was ${close} meant?` : ''}`,
+    {expected: close ? [close] : [...kind.of]},
+  )
+  return undefined
+}
+
+const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
+  if (kind.countable && isScalar(node) && /^-?\d+$/.test(textOf(node))) return countedItems(Number(textOf(node)), kind, path, context)
+  // A lone value stands for a list of one; its item has the list's own place.
+  const items = isSeq(node) ? (node.items as Node[]) : [node]
+  const most = kind.length ?? kind.most
+  if ((kind.length && items.length !== kind.length) || (most && items.length > most) || (kind.countable && items.length === 0)) {
+    const wanted = kind.length ? `exactly ${kind.length}` : kind.countable && items.length === 0 ? 'at least one' : `at most ${most}`
+    report(context, 'out-of-range', context.places[path]!, `${nameOf(path)}: ${items.length} given, where ${wanted} can be`)
+    return undefined
+  }
+  const read = items.map((item, i) => readValue(item, kind.item, `${path}.${i + 1}`, context))
+  return kind.item.is === 'record' ? read.map((item) => item ?? {}) : read.filter((item) => item !== undefined)
+}
+
+function countedItems(count: number, kind: ListOf<Kind>, path: string, context: ReadingContext): unknown {
+  if (count >= 1 && count <= (kind.most ?? 12)) return Array.from({length: count}, () => ({}))
+  report(context, 'out-of-range', context.places[path]!, `${nameOf(path)}: ${count} given, where 1 to ${kind.most ?? 12} can be`)
+  return undefined
+}
+
+const readEither: Read<Either<Kind, Kind>> = (node, kind, path, context) => {
+  const tries = [kind.first, kind.second].map((each) => {
+    const trial: ReadingContext = {...context, problems: []}
+    return {value: readValue(node, each, path, trial), problems: trial.problems}
+  })
+  const good = tries.find((each) => each.problems.length === 0)
+  if (good) return good.value
+  // Neither fits: the one of the written shape explains best.
+  const words = isScalar(node) && /^[a-z ]+$/i.test(textOf(node))
+  const told = isSeq(node) || (kind.second.is === 'leaf' && !words) ? tries[1]! : tries[0]!
+  context.problems.push(...told.problems)
+  return told.value
+}
+
+/** Say that a value has the wrong shape, with an example of the right one. */
+export function wrongShape(node: Node, kind: Kind, path: string, context: ReadingContext): undefined {
+  const is = isMap(node) ? 'keys with values' : isSeq(node) ? 'a list' : `"${textOf(node as Scalar)}"`
+  report(context, 'wrong-shape', context.places[path]!, `${nameOf(path)}: ${is} stands where ${exampleOf(kind)} belongs`)
+  return undefined
+}
+
+/** A path as a maker reads it: the last key, with the number of its list item where there is one. */
+export const nameOf = (path: string): string => path.replace(/\.(\d+)(?=\.|$)/g, ' $1').replaceAll('.', ' ')
