@@ -1,0 +1,72 @@
+import {readdir, realpath, stat} from 'node:fs/promises'
+import {dirname, join, sep} from 'node:path'
+
+/** A build file found in the journal; `path` and `folder` are absolute, symbolic links resolved. */
+export interface BuildFile {
+  slug: string
+  /** As people name it, from the journal's root: `builds/needle-box.md`. */
+  file: string
+  path: string
+  /** The folder that its pictures and recordings must stay in. */
+  folder: string
+  /** The other file of a build that is there twice. */
+  twice?: string
+}
+
+/** A Markdown file that looks like a build and is none, with what would make it one. */
+export interface NoBuild {
+  file: string
+  message: string
+}
+
+const slugPattern = /^[a-z0-9-]+$/
+
+/**
+ * List the builds of the journal at `root`, sorted by slug: exactly `builds/<slug>.md` and
+ * `builds/<slug>/index.md`. Links that lead out of the journal are not followed.
+ */
+export async function listBuilds(root: string): Promise<{builds: BuildFile[]; others: NoBuild[]}> {
+  const home = await realpath(join(root, 'builds')).catch(() => undefined)
+  const builds = new Map<string, BuildFile>()
+  const others: NoBuild[] = []
+  for (const name of home ? (await readdir(home)).sort() : []) {
+    const found = await candidate(home!, name)
+    if (!found) continue
+    const file = `builds/${found.inside}`
+    const path = await realpath(join(home!, found.inside))
+    if (!path.startsWith(home! + sep)) {
+      others.push({
+        file,
+        message: 'is not read: it is a link that leads out of the journal; copy the file here',
+      })
+    } else if (!slugPattern.test(found.slug)) {
+      others.push({
+        file,
+        message: `is not read: a build is named in small letters, digits and hyphens, such as ${slugOf(found.slug)}`,
+      })
+    } else {
+      const twice = builds.get(found.slug)
+      if (twice) twice.twice = file
+      else builds.set(found.slug, {slug: found.slug, file, path, folder: dirname(path)})
+    }
+  }
+  return {builds: [...builds.values()].sort((a, b) => (a.slug < b.slug ? -1 : 1)), others}
+}
+
+async function candidate(home: string, name: string): Promise<{slug: string; inside: string} | undefined> {
+  if (name.startsWith('.') || name.toLowerCase() === 'readme.md') return undefined
+  const kind = await stat(join(home, name)).catch(() => undefined)
+  if (kind?.isFile() && name.endsWith('.md')) return {slug: name.slice(0, -3), inside: name}
+  if (!kind?.isDirectory()) return undefined
+  const index = await stat(join(home, name, 'index.md')).catch(() => undefined)
+  return index?.isFile() ? {slug: name, inside: `${name}/index.md`} : undefined
+}
+
+function slugOf(name: string): string {
+  const slug = name
+    .normalize('NFD')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+  return `${slug || 'needle-box'}.md`
+}

@@ -1,0 +1,29 @@
+import {join} from 'node:path'
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import {readJournal, readRack} from '../../plugins/build-file/read.ts'
+import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
+import {readText} from './read-text.ts'
+
+/** A journal's settings and rack, and what is wrong with either file. */
+export interface Settings {
+  settings: JournalSettings
+  rack: StockPiece[]
+  problems: {file: string; problems: Problem[]}[]
+}
+
+/** Read `journal.yaml` and `rack.yaml` of a folder; a file that is not there has nothing to say. */
+export async function readSettings(folder: string): Promise<Settings> {
+  const [journalText, rackText] = await Promise.all(
+    ['journal.yaml', 'rack.yaml'].map((name) => readText(join(folder, name))),
+  )
+  const journal = journalText === undefined ? {settings: {}, problems: []} : readJournal(journalText)
+  const rack = rackText === undefined ? {pieces: [], problems: []} : readRack(rackText, journal.settings)
+  return {
+    settings: journal.settings,
+    rack: rack.pieces,
+    problems: [
+      {file: 'journal.yaml', problems: journal.problems},
+      {file: 'rack.yaml', problems: rack.problems},
+    ].filter(({problems}) => problems.length > 0),
+  }
+}

@@ -1,0 +1,27 @@
+import {lstat, readdir, realpath} from 'node:fs/promises'
+import {basename, dirname, resolve, sep} from 'node:path'
+
+/**
+ * Settle where the site goes, as an absolute path. Answers a sentence instead where writing there would put
+ * somebody's other files aside: a folder above or inside the journal's own, or one that holds no site.
+ */
+export async function outputFolder(root: string, asked: string): Promise<{site: string} | {refused: string}> {
+  const site = resolve(root, asked)
+  const inside = site.startsWith(root + sep) ? site.slice(root.length + 1).split(sep)[0]! : ''
+  if (site === root || (root + sep).startsWith(site.endsWith(sep) ? site : site + sep)) {
+    return {refused: `${asked} holds this project; name a folder for the site alone`}
+  }
+  if (['builds', 'plugins', 'site', 'test', 'node_modules', '.git', '.cache', '.site'].includes(inside)) {
+    return {refused: `${asked} lies in ${inside}/, which is not for the site; name another folder`}
+  }
+  const parent = await realpath(dirname(site)).catch(() => undefined)
+  const there = await lstat(site).catch(() => undefined)
+  if (there && !there.isSymbolicLink()) {
+    if (!there.isDirectory()) return {refused: `${asked} is a file; name a folder for the site`}
+    const names = await readdir(site)
+    if (names.length > 0 && !names.includes('index.html')) {
+      return {refused: `${asked} holds other things; name a new folder, or an empty one`}
+    }
+  }
+  return {site: parent ? resolve(parent, basename(site)) : site}
+}

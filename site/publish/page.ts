@@ -1,0 +1,38 @@
+/** What a layout needs to know about the page inside it. */
+export interface PageData {
+  /** What the page is called, without the journal's name. */
+  title: string
+  /** One sentence about it. */
+  describes?: string
+  /** Browser scripts that this page loads besides the common one, by their names in site/browser. */
+  scripts?: readonly string[]
+  /** The entry of the site's navigation that this page belongs to, by its address. */
+  within?: string
+  /** Kept out of search engines and of the site map. */
+  unlisted?: true
+}
+
+/**
+ * A page of the site. `address` counts from the site's root (`/builds/needle-box/`, `/feed.xml`);
+ * `key` stands for all that the page is made of: the same key, the same bytes.
+ */
+export interface Page {
+  address: string
+  key: string
+  layout: LayoutName
+  data: PageData
+  content: () => string
+}
+
+/** `frame` is a page with navigation, `sheet` one to be printed, `bare` is written as it is. */
+export type LayoutName = 'frame' | 'sheet' | 'bare'
+
+/** Wrap the finished content of a page. */
+export type Layout = (data: PageData & {address: string; content: string}) => string
+
+/** A file of the site that is no page: a picture, a recording, a template. */
+export interface Artefact {
+  address: string
+  key: string
+  bytes: () => string | Uint8Array | Promise<string | Uint8Array>
+}
