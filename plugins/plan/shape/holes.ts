@@ -16,6 +16,14 @@ export const holeShape = open({
 
 export const placedShape = open({name: s.optional(), stationMm: n, offMm: n})
 
+export const screwPlaceShape = open({
+  of: s.describe('The row of the build file it comes from.'),
+  stationPath: s.describe('Where the build file says how far along it stands.'),
+  offPath: s,
+  stationMm: n,
+  offMm: n,
+})
+
 export const fastenerShape = open({
   size: n,
   into: s,

@@ -1,6 +1,6 @@
 import {z} from 'zod'
 import {boxShape} from './box.ts'
-import {fastenerShape, holeShape, placedShape} from './holes.ts'
+import {fastenerShape, holeShape, placedShape, screwPlaceShape} from './holes.ts'
 import {list, n, open, s} from './kit.ts'
 import {neckShape} from './neck.ts'
 import {scaleShape} from './scale.ts'
@@ -47,7 +47,7 @@ export const planShape = open({
   box: boxShape.optional(),
   tuners: list(placedShape).optional(),
   anchors: list(placedShape).optional(),
-  screws: list(placedShape).optional(),
+  screws: list(screwPlaceShape).optional(),
   holes: list(holeShape).optional(),
   fasteners: list(fastenerShape).optional(),
   work: list(workShape).optional(),

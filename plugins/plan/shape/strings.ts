@@ -38,7 +38,7 @@ export const setbackShape = open({
 export const bridgeShape = open({
   stationMm: n,
   alongMm: n.optional(),
-  on: s,
+  on: s.describe('neck or top.').optional(),
   heightMm: n.describe('From what it stands on.').optional(),
   breakAngleDeg: n.optional(),
   downforceN: n.optional(),
