@@ -1,0 +1,56 @@
+export type Rounding = 'nearest' | 'down' | 'up'
+
+const inchMm = 25.4
+/** Rounding down must not lose a whole mark to the last bit of a number that stands on it. */
+const slack = 1e-6
+
+/**
+ * Write a length as a maker would, to a mark of the ruler: `3/4 in`, `1 1/2 in`, `-2 1/4 in`, `12.5 mm`.
+ * Inches are fractions where the ruler is a half, quarter, … of an inch, else decimals; where the ruler's marks
+ * are no round number of the unit, to three decimals of an inch or one of a millimetre.
+ * `down` gives no more than the length, `up` no less.
+ */
+export function writeLength(
+  mm: number,
+  {units, rulerMm}: {units: 'in' | 'mm'; rulerMm: number},
+  rounding: Rounding = 'nearest',
+): string {
+  const unitMm = units === 'in' ? inchMm : 1
+  const parts = unitMm / rulerMm
+  if (units === 'in' && isPowerOfTwo(parts)) {
+    const under = Math.round(parts)
+    return `${fraction(toWhole((mm * under) / inchMm, rounding), under)} in`
+  }
+  const places = decimals(rulerMm / unitMm)
+  const step = places === undefined ? (units === 'in' ? 0.001 : 0.1) : rulerMm / unitMm
+  const value = toWhole(mm / unitMm / step, rounding) * step
+  return `${Number(value.toFixed(places ?? (units === 'in' ? 3 : 1))) + 0} ${units}`
+}
+
+function toWhole(marks: number, rounding: Rounding): number {
+  if (rounding === 'down') return Math.floor(marks + slack)
+  if (rounding === 'up') return Math.ceil(marks - slack)
+  return Math.sign(marks) * Math.round(Math.abs(marks))
+}
+
+function isPowerOfTwo(parts: number): boolean {
+  const power = Math.log2(parts)
+  return power > -slack && Math.abs(power - Math.round(power)) < 1e-9
+}
+
+/** The decimals that write a step exactly, up to three. */
+function decimals(step: number): number | undefined {
+  return [0, 1, 2, 3].find((places) => {
+    const scaled = step * 10 ** places
+    return Math.round(scaled) > 0 && Math.abs(scaled - Math.round(scaled)) < 1e-9
+  })
+}
+
+function fraction(count: number, under: number): string {
+  const sign = count < 0 ? '-' : ''
+  const whole = Math.floor(Math.abs(count) / under)
+  let [over, parts] = [Math.abs(count) % under, under]
+  while (over > 0 && over % 2 === 0) [over, parts] = [over / 2, parts / 2]
+  if (over === 0) return `${sign}${whole}`
+  return `${sign}${whole > 0 ? `${whole} ` : ''}${over}/${parts}`
+}
