@@ -1,0 +1,81 @@
+import {arrow} from './arrow.ts'
+import {circle, type Point, path, type Shape, type Text} from './shape.ts'
+import {spread} from './spread.ts'
+import {textWidthMm} from './text-box.ts'
+
+/** Words beside a drawing, led to what they are about: a name in smaller type, a figure below it, or only one. */
+export interface Note {
+  /** What the leader starts at. */
+  at: Point
+  name?: string
+  figure?: string
+  /** How the leader ends there: an arrow on an edge, a dot within an outline (ISO 128), nothing as a continued line. */
+  end?: 'arrow' | 'dot'
+}
+
+export interface Column {
+  /** Where the leaders leave the drawing, across the page. */
+  base: number
+  /** Which way the column lies: 1 right, −1 left. */
+  out: 1 | -1
+  textMm: number
+  /** The stretch down the page that the words keep to where they can. */
+  range?: readonly [number, number]
+}
+
+const nameSize = 0.84
+
+const heightOf = ({name, figure}: Note) => (name && figure ? 2.35 : 1.35)
+
+/** How far a column of notes reaches out from its base at most, in mm. */
+export function columnWidth(notes: readonly Note[], textMm: number): number {
+  const widths = notes.flatMap(({name = '', figure = ''}) => [
+    textWidthMm(name, nameSize * textMm),
+    textWidthMm(figure, textMm),
+  ])
+  return Math.max(0, ...widths) + 2 * textMm
+}
+
+/**
+ * Set notes in one column, each as near to the height of what it is about as its neighbours allow, with leaders that
+ * run level to the column's base and slant from there, so that none crosses another. In mm.
+ */
+export function notesColumn(notes: readonly Note[], {base, out, textMm, range}: Column): Shape[] {
+  const sorted = notes.map((note, i) => ({note, i})).sort((a, b) => a.note.at[1] - b.note.at[1] || a.i - b.i)
+  const middles = spread(
+    sorted.map(({note}) => ({target: note.at[1], size: heightOf(note) * textMm})),
+    range,
+  )
+  return sorted.flatMap(({note}, i) => [
+    ...leader(note, base, out, textMm, middles[i]!),
+    ...words(note, [base + out * 1.8 * textMm, middles[i]!], out, textMm),
+  ])
+}
+
+function leader({at, end}: Note, base: number, out: 1 | -1, textMm: number, y: number): Shape[] {
+  const points: Point[] = [at, [base, at[1]], [base + out * 1.4 * textMm, y]]
+  const mark =
+    end === 'arrow'
+      ? [arrow(at, out > 0 ? 180 : 0, 0.7 * textMm)]
+      : end === 'dot'
+        ? [circle('dot', at, 0.16 * textMm)]
+        : []
+  return [path('dimension', ...points), ...mark]
+}
+
+function words({name, figure}: Note, [x, y]: Point, out: 1 | -1, textMm: number): Text[] {
+  const anchor = out > 0 ? 'start' : 'end'
+  const both = name && figure
+  const line = (ink: Text['ink'], text: string, dy: number, sizeMm: number): Text => ({
+    is: 'text',
+    ink,
+    at: [x, y + dy * textMm],
+    text,
+    sizeMm,
+    anchor,
+  })
+  return [
+    ...(name ? [line('name', name, both ? -0.57 : 0, nameSize * textMm)] : []),
+    ...(figure ? [line('figure', figure, both ? 0.53 : 0, textMm)] : []),
+  ]
+}
