@@ -3,6 +3,8 @@ import type {BuildValues} from './schema.ts'
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
 export interface AssumptionRow {
   path: string
+  /** The path that it is listed under, where that is a shorter one. */
+  listed?: string
   /**
    * In words as a maker would write it, or in mm; nothing where it does not apply.
    * A path with `*` is asked once for each item of its list, counted from 0.
@@ -19,9 +21,11 @@ const inch = (inches: number) => ({mm: inches * 25.4})
 const hasStrings = (v: BuildValues) => (v.strings?.length ?? 0) > 0
 const hasNeck = (v: BuildValues) => Boolean(v.neck ?? v.box ?? v.scale)
 const isFretted = (v: BuildValues) => v.scale?.fretted?.value === true
-const isNylon = (v: BuildValues) => hasStrings(v) && v.strings!.every((string) => string.material?.value === 'nylon')
+const isNylon = (v: BuildValues) =>
+  hasStrings(v) && v.strings!.every((string) => string.material?.value === 'nylon')
 const slides = (v: BuildValues) => v.play?.value === 'slide' || (v.play?.value === 'both' && !isFretted(v))
-const laminationsMm = (v: BuildValues) => v.neck?.laminations?.reduce((sum, layer) => sum + (layer.thickness?.mm ?? Number.NaN), 0)
+const laminationsMm = (v: BuildValues) =>
+  v.neck?.laminations?.reduce((sum, layer) => sum + (layer.thickness?.mm ?? Number.NaN), 0)
 
 function repeats(pattern: {value: number}[] | undefined): string | undefined {
   if (!pattern?.length) return undefined
@@ -33,21 +37,64 @@ const known = (mm: number | undefined) => (mm !== undefined && Number.isFinite(m
 
 /** The usual core of a round-wound string as a part of its gauge (inches); straight between the known gauges. */
 function coreFraction(gaugeIn: number): number {
-  const known = [[0.02, 0.6], [0.03, 0.5], [0.042, 0.42]] as const
-  const upper = Math.max(1, known.findIndex(([at]) => gaugeIn <= at))
+  const known = [
+    [0.02, 0.6],
+    [0.03, 0.5],
+    [0.042, 0.42],
+  ] as const
+  const upper = Math.max(
+    1,
+    known.findIndex(([at]) => gaugeIn <= at),
+  )
   const [a, b] = gaugeIn > 0.03 ? [known[1], known[2]] : [known[upper - 1]!, known[upper]!]
   const part = Math.min(1, Math.max(0, (gaugeIn - a[0]) / (b[0] - a[0])))
   return a[1] + part * (b[1] - a[1])
 }
 
+/** What the air and the wood are taken to be; the file has no key for them. */
+export const surroundingRows: readonly {
+  path: string
+  value: string
+  why: string
+  applies: (values: BuildValues) => boolean
+}[] = [
+  {path: 'air', value: '20 °C', why: practice, applies: (v) => Boolean(v.box)},
+  {
+    path: 'wood',
+    value: '12 % moisture',
+    why: 'the moisture that published properties of wood are given at (Wood Handbook)',
+    applies: hasNeck,
+  },
+]
+
 /** Each usual value, after those that it depends on. Lengths keep their exact inches in a millimetre build. */
 export const assumptionRows: readonly AssumptionRow[] = [
   {path: 'handed', value: () => 'right', why: practice, says: 'right'},
   {path: 'publish', value: () => 'true', why: practice, says: 'true'},
-  {path: 'status', value: (v) => (v.started ? 'on the bench' : 'idea'), why: 'on the bench once started, an idea until then', says: 'idea, or on the bench once started'},
-  {path: 'scale.fretted', value: (v) => (v.scale || hasStrings(v) ? 'false' : undefined), why: practice, says: 'false'},
-  {path: 'play', value: (v) => (isFretted(v) ? 'fingers' : 'slide'), why: practice, says: 'slide if not fretted, else fingers'},
-  {path: 'scale.pattern', value: (v) => (v.scale?.length ? 'chromatic' : undefined), why: practice, says: 'chromatic'},
+  {
+    path: 'status',
+    value: (v) => (v.started ? 'on the bench' : 'idea'),
+    why: 'on the bench once started, an idea until then',
+    says: 'idea, or on the bench once started',
+  },
+  {
+    path: 'scale.fretted',
+    value: (v) => (v.scale || hasStrings(v) ? 'false' : undefined),
+    why: practice,
+    says: 'false',
+  },
+  {
+    path: 'play',
+    value: (v) => (isFretted(v) ? 'fingers' : 'slide'),
+    why: practice,
+    says: 'slide if not fretted, else fingers',
+  },
+  {
+    path: 'scale.pattern',
+    value: (v) => (v.scale?.length ? 'chromatic' : undefined),
+    why: practice,
+    says: 'chromatic',
+  },
   {
     path: 'scale.lines',
     value: (v) => {
@@ -58,12 +105,33 @@ export const assumptionRows: readonly AssumptionRow[] = [
     why: practice,
     says: '19 if chromatic, 14 if diatonic',
   },
-  {path: 'scale.temperament', value: (v) => (v.scale?.length ? 'equal' : undefined), why: practice, says: 'equal'},
-  {path: 'reference-pitch', value: (v) => (hasStrings(v) ? '440' : undefined), why: 'ISO 16, standard tuning frequency', says: '440'},
+  {
+    path: 'scale.temperament',
+    value: (v) => (v.scale?.length ? 'equal' : undefined),
+    why: practice,
+    says: 'equal',
+  },
+  {
+    path: 'reference-pitch',
+    value: (v) => (hasStrings(v) ? '440' : undefined),
+    why: 'ISO 16, standard tuning frequency',
+    says: '440',
+  },
 
   {path: 'neck.joins', value: (v) => (hasNeck(v) ? 'on top' : undefined), why: practice, says: 'on top'},
-  {path: 'neck.width.nut', value: (v) => (hasNeck(v) ? inch((v.strings?.length ?? 3) > 4 ? 2 : 1.5) : undefined), why: practice, says: '1 1/2 for up to four strings, 2 for more'},
-  {path: 'neck.thickness', value: (v) => (v.neck?.laminations ? known(laminationsMm(v)) : hasNeck(v) ? inch(0.75) : undefined), why: 'the laminations’ sum, or 3/4 in by common practice, no source', says: "3/4, or the laminations' sum"},
+  {
+    path: 'neck.width.nut',
+    listed: 'neck.width',
+    value: (v) => (hasNeck(v) ? inch((v.strings?.length ?? 3) > 4 ? 2 : 1.5) : undefined),
+    why: practice,
+    says: '1 1/2 for up to four strings, 2 for more',
+  },
+  {
+    path: 'neck.thickness',
+    value: (v) => (v.neck?.laminations ? known(laminationsMm(v)) : hasNeck(v) ? inch(0.75) : undefined),
+    why: 'the laminations’ sum, or 3/4 in by common practice, no source',
+    says: "3/4, or the laminations' sum",
+  },
   {
     path: 'neck.above-top',
     value: (v) => {
@@ -75,14 +143,34 @@ export const assumptionRows: readonly AssumptionRow[] = [
     says: 'on top: the thickness; through: the fingerboard',
   },
   {path: 'head.joint', value: (v) => (hasNeck(v) ? 'scarf' : undefined), why: practice, says: 'scarf'},
-  {path: 'head.angle', value: (v) => (v.head?.joint?.value === 'scarf' ? '13' : undefined), why: practice, says: '13'},
-  {path: 'head.length', value: (v) => (hasNeck(v) ? inch(3 + 1.25 * Math.ceil((v.strings?.length ?? 3) / 2)) : undefined), why: practice, says: '3 in and 1 1/4 in for every two strings begun'},
-  {path: 'head.ledge', value: (v) => (v.head?.joint?.value === 'scarf' ? inch(0.25) : undefined), why: practice, says: '1/4'},
+  {
+    path: 'head.angle',
+    value: (v) => (v.head?.joint?.value === 'scarf' ? '13' : undefined),
+    why: practice,
+    says: '13',
+  },
+  {
+    path: 'head.length',
+    value: (v) => (hasNeck(v) ? inch(3 + 1.25 * Math.ceil((v.strings?.length ?? 3) / 2)) : undefined),
+    why: practice,
+    says: '3 in and 1 1/4 in for every two strings begun',
+  },
+  {
+    path: 'head.ledge',
+    value: (v) => (v.head?.joint?.value === 'scarf' ? inch(0.25) : undefined),
+    why: practice,
+    says: '1/4',
+  },
 
   {path: 'box.sides', value: (v) => (v.box ? inch(3 / 16) : undefined), why: practice, says: '3/16'},
   {path: 'box.top.thickness', value: (v) => (v.box ? inch(1 / 8) : undefined), why: practice, says: '1/8'},
   {path: 'box.back', value: (v) => (v.box ? inch(1 / 8) : undefined), why: practice, says: '1/8'},
-  {path: 'bridge.on', value: (v) => (v.box || v.bridge ? (v.neck?.joins?.value === 'on top' ? 'neck' : 'top') : undefined), why: practice, says: 'neck where it joins on top, else top'},
+  {
+    path: 'bridge.on',
+    value: (v) => (v.box || v.bridge ? (v.neck?.joins?.value === 'on top' ? 'neck' : 'top') : undefined),
+    why: practice,
+    says: 'neck where it joins on top, else top',
+  },
   {
     path: 'bridge.from-tail',
     value: (v) => (v.box && !v.box.at && v.box.length ? {mm: v.box.length.mm / 5} : undefined),
@@ -94,7 +182,11 @@ export const assumptionRows: readonly AssumptionRow[] = [
     value: (v) => {
       const {scale, box, bridge, head} = v
       if (!scale?.length || !box?.length || !head?.length || v.neck?.joins?.value === 'end') return undefined
-      const tail = box.at ? box.at.mm + box.length.mm : bridge?.['from-tail'] ? scale.length.mm + bridge['from-tail'].mm : undefined
+      const tail = box.at
+        ? box.at.mm + box.length.mm
+        : bridge?.['from-tail']
+          ? scale.length.mm + bridge['from-tail'].mm
+          : undefined
       return tail === undefined ? undefined : {mm: head.length.mm + tail + 25.4}
     },
     why: 'the neck ends 1 in past the box; common practice, no source',
@@ -110,7 +202,12 @@ export const assumptionRows: readonly AssumptionRow[] = [
     why: 'plain strings up to .022 are steel; common practice, no source',
     says: 'steel where plain and up to .022',
   },
-  {path: 'strings.*.wrap', value: (v, i) => (v.strings?.[i]?.gauge?.wound ? 'nickel-plated steel' : undefined), why: practice, says: 'nickel-plated steel where wound'},
+  {
+    path: 'strings.*.wrap',
+    value: (v, i) => (v.strings?.[i]?.gauge?.wound ? 'nickel-plated steel' : undefined),
+    why: practice,
+    says: 'nickel-plated steel where wound',
+  },
   {
     path: 'strings.*.core',
     value: (v, i) => {
@@ -120,7 +217,12 @@ export const assumptionRows: readonly AssumptionRow[] = [
     why: 'by the gauge; the pull hardly depends on it; common practice, no source',
     says: '0.60 of the gauge at .020, 0.50 at .030, 0.42 at .042',
   },
-  {path: 'spacing.slots', value: (v) => (hasStrings(v) && hasNeck(v) ? 'centres' : undefined), why: practice, says: 'centres'},
+  {
+    path: 'spacing.slots',
+    value: (v) => (hasStrings(v) && hasNeck(v) ? 'centres' : undefined),
+    why: practice,
+    says: 'centres',
+  },
   {
     path: 'spacing.nut',
     value: (v) => {
@@ -131,7 +233,12 @@ export const assumptionRows: readonly AssumptionRow[] = [
     why: 'the width less 3/16 in at each side; common practice, no source',
     says: 'the width less 3/16 in at each side',
   },
-  {path: 'spacing.bridge', value: (v) => known(v.spacing?.nut?.mm), why: 'as at the nut; common practice, no source', says: 'as at the nut'},
+  {
+    path: 'spacing.bridge',
+    value: (v) => known(v.spacing?.nut?.mm),
+    why: 'as at the nut; common practice, no source',
+    says: 'as at the nut',
+  },
   {
     path: 'action.nut',
     value: (v) => {
@@ -151,7 +258,22 @@ export const assumptionRows: readonly AssumptionRow[] = [
     why: practice,
     says: 'slide 7/32; fingers on steel frets 3/32, nylon 7/64; fingers without frets 1/8',
   },
-  {path: 'saw.kerf', value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 8) : undefined), why: practice, says: '1/8'},
-  {path: 'saw.trim', value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 2) : undefined), why: practice, says: '1/2'},
-  {path: 'saw.plane', value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 16) : undefined), why: practice, says: '1/16 a face'},
+  {
+    path: 'saw.kerf',
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 8) : undefined),
+    why: practice,
+    says: '1/8',
+  },
+  {
+    path: 'saw.trim',
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 2) : undefined),
+    why: practice,
+    says: '1/2',
+  },
+  {
+    path: 'saw.plane',
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 16) : undefined),
+    why: practice,
+    says: '1/16 a face',
+  },
 ]

@@ -1,4 +1,4 @@
-import {type AssumptionRow, assumptionRows} from '../build-file/assumptions.ts'
+import {type AssumptionRow, assumptionRows, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt} from '../build-file/paths.ts'
@@ -16,21 +16,31 @@ type Tree = Record<string, unknown>
  * Fill in what the trade has a usual value for, and list each value that was.
  * The build itself is not changed. A length in a list of assumptions is written to 1/64 in, or 0.1 mm.
  */
-export function settle(build: Build, journal: JournalSettings): {settled: Settled; assumptions: Assumption[]} {
+export function settle(
+  build: Build,
+  journal: JournalSettings,
+): {settled: Settled; assumptions: Assumption[]} {
   const values = copyContainers(build.values) as BuildValues
   const assumptions: Assumption[] = []
   const units = values.units?.value ?? journal.units?.value ?? 'in'
-  const assume = (path: string, value: unknown, text: string, why: string) => {
+  const assume = (path: string, value: unknown, text: string, why: string, listed = path) => {
     setAt(values, path, {...(value as object), text, place: placeOf(build, path), assumed: true})
-    assumptions.push({path, value: text, why})
+    assumptions.push({path: listed, value: text, why})
   }
 
   for (const path of ['units', 'ruler', 'saw.kerf', 'saw.trim', 'saw.plane']) {
     const inherited = valueAt(journal, path) as (Written & {mm?: number}) | undefined
-    if (inherited && !valueAt(values, path)) assume(path, inherited, inherited.text, 'set for the whole journal')
+    if (inherited && !valueAt(values, path))
+      assume(path, inherited, inherited.text, 'set for the whole journal')
   }
   if (!values.units) assume('units', {value: 'in'}, 'in', 'common practice, no source')
-  if (!values.ruler) assume('ruler', {mm: units === 'in' ? 25.4 / 32 : 0.5}, units === 'in' ? '1/32' : '0.5', 'common practice, no source')
+  if (!values.ruler)
+    assume(
+      'ruler',
+      {mm: units === 'in' ? 25.4 / 32 : 0.5},
+      units === 'in' ? '1/32' : '0.5',
+      'common practice, no source',
+    )
 
   for (const row of assumptionRows)
     for (const [path, item] of itemPaths(row, values)) {
@@ -38,8 +48,16 @@ export function settle(build: Build, journal: JournalSettings): {settled: Settle
       const value = row.value(values, item)
       if (value === undefined) continue
       const text = typeof value === 'string' ? value : lengthText(value.mm, units)
-      assume(path, typeof value === 'string' ? assumedValue(path, value, units) : value, text, row.why)
+      assume(
+        path,
+        typeof value === 'string' ? assumedValue(path, value, units) : value,
+        text,
+        row.why,
+        row.listed,
+      )
     }
+  for (const {path, value, why, applies} of surroundingRows)
+    if (applies(values)) assumptions.push({path, value, why})
   return {
     settled: {
       slug: build.slug,

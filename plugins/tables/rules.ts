@@ -15,6 +15,7 @@ export interface RuleRow {
 export const rules = {
   'alias-bomb': {severity: 'error', what: 'YAML aliases that unfold without end.', why: 'Such a file would fill the memory of whoever opens it.', mend: 'Write the values out.'},
   'box-places-disagree': {severity: 'fault', what: 'The box is placed twice, and not at the same place.', why: 'One of the two would be marked on the wood.', mend: 'Keep one of box.at and bridge.from-tail, or make them agree.'},
+  'build-twice': {severity: 'error', what: 'A build that is there twice, as SLUG.md and as SLUG/index.md.', why: 'Only one of the two can be published.', mend: 'Keep one.'},
   'comma-in-braces': {severity: 'warning', what: 'A comma inside braces has cut a text in two.', why: 'In YAML a comma inside braces starts a new key, so part of the text is lost.', mend: 'Put quotes round the text.'},
   'file-too-large': {severity: 'error', what: 'A build file of more than a million characters.', why: 'Dimensions and notes are small; pictures and recordings belong in files of their own.', mend: 'Move what is large into files beside the build.'},
   'front-matter-fence': {severity: 'error', what: 'A first line that is more than ---.', why: 'Only YAML is read, and nothing in a build file is ever run.', mend: 'Make the first line --- alone and write the dimensions as YAML.'},

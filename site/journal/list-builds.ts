@@ -25,8 +25,11 @@ const slugPattern = /^[a-z0-9-]+$/
  * List the builds of the journal at `root`, sorted by slug: exactly `builds/<slug>.md` and
  * `builds/<slug>/index.md`. Links that lead out of the journal are not followed.
  */
-export async function listBuilds(root: string): Promise<{builds: BuildFile[]; others: NoBuild[]}> {
-  const home = await realpath(join(root, 'builds')).catch(() => undefined)
+export async function listBuilds(
+  root: string,
+  folder = join(root, 'builds'),
+): Promise<{builds: BuildFile[]; others: NoBuild[]}> {
+  const home = await realpath(folder).catch(() => undefined)
   const builds = new Map<string, BuildFile>()
   const others: NoBuild[] = []
   for (const name of home ? (await readdir(home)).sort() : []) {

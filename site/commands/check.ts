@@ -1,0 +1,38 @@
+import {findFile} from '../journal/find-file.ts'
+import {readJournalFolder} from '../journal/read-journal.ts'
+import {readOne} from '../journal/read-one.ts'
+import {type FileProblems, fails, report} from './report.ts'
+import {readArguments} from './usage.ts'
+
+const usage = `npm run check              looks at every build of the journal
+npm run check -- FILE …    looks at these build files, wherever they lie
+npm run check -- --json    prints one JSON object for machines
+
+Prints each problem as line:column severity message rule.
+Leaves with 1 on errors and faults, with 0 otherwise.`
+
+const {values, positionals} = readArguments(usage, {json: {type: 'boolean'}})
+const root = process.cwd()
+const from = process.env['INIT_CWD'] ?? root
+
+async function all(): Promise<FileProblems[]> {
+  const {builds, problems, others} = await readJournalFolder(root)
+  for (const {file, message} of others) console.error(`${file} ${message}`)
+  return [...problems, ...builds].sort((a, b) => (a.file < b.file ? -1 : 1))
+}
+
+async function named(file: string): Promise<FileProblems> {
+  const found = await findFile(file, from, root)
+  if ('build' in found) return readOne(found, root)
+  console.error(`${file} is not there${found.nearest ? `; was ${found.nearest} meant?` : ''}`)
+  process.exit(2)
+}
+
+const files = positionals.length > 0 ? await Promise.all(positionals.map(named)) : await all()
+const failed = fails(files)
+console.log(
+  values.json
+    ? JSON.stringify({files: files.map(({file, problems}) => ({file, problems})), failed})
+    : report(files),
+)
+process.exitCode = failed ? 1 : 0

@@ -1,0 +1,30 @@
+import {type ParseArgsConfig, parseArgs} from 'node:util'
+
+/**
+ * Read a command's words, or say how it is used and leave with exit code 2.
+ * `usage` is one screen; `--help` prints it too, and leaves with 0.
+ */
+export function readArguments<T extends NonNullable<ParseArgsConfig['options']>>(
+  usage: string,
+  options: T,
+  {fewest = 0, most = Number.POSITIVE_INFINITY} = {},
+) {
+  let wrong: string
+  try {
+    const read = parseArgs({
+      options: {...options, help: {type: 'boolean', short: 'h'}},
+      allowPositionals: true,
+    })
+    if ((read.values as {help?: boolean}).help) {
+      console.log(usage)
+      process.exit(0)
+    }
+    const count = read.positionals.length
+    if (count >= fewest && count <= most) return read
+    wrong = count < fewest ? 'a word is missing' : `"${read.positionals[most]}" is a word too many`
+  } catch (error) {
+    wrong = (error as Error).message.split(/\.\s/)[0]!
+  }
+  console.error(`${wrong}\n\n${usage}`)
+  process.exit(2)
+}

@@ -1,0 +1,45 @@
+import {join} from 'node:path'
+import type {Surroundings} from '../../plugins/build-file/build.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {Found} from './find-file.ts'
+import {type BuildFile, listBuilds} from './list-builds.ts'
+import {openBuild} from './open-build.ts'
+import {foldersOf, nameOf, type PlannedBuild, planOpened, readJournalFolder} from './read-journal.ts'
+import {readSettings} from './read-settings.ts'
+
+/** Read, plan and check one build that was found, within its journal or among its neighbours where it lies. */
+export async function readOne(
+  found: Extract<Found, {build: BuildFile}>,
+  root: string,
+): Promise<PlannedBuild> {
+  if (found.isOfJournal) {
+    const journal = await readJournalFolder(root)
+    const own = journal.builds.find(({path}) => path === found.build.path)
+    if (own) return own
+  }
+  const {settings} = await readSettings(found.journalFolder)
+  const {builds: beside} = await listBuilds(join(found.journalFolder, '..'), found.journalFolder)
+  const opened = await openBuild(found.build, settings, foldersOf(beside))
+  const names = await ancestry(nameOf(opened), beside, settings)
+  return planOpened(opened, names, settings)
+}
+
+/** Name the neighbours, and read of those alone that the build descends from what they were copied from. */
+async function ancestry(
+  own: Surroundings['builds'][number],
+  beside: readonly BuildFile[],
+  settings: JournalSettings,
+): Promise<Surroundings['builds']> {
+  const names = new Map(beside.map(({slug}) => [slug, {slug} as Surroundings['builds'][number]]))
+  names.set(own.slug, own)
+  const seen = new Set([own.slug])
+  for (let slug = own.basedOn; slug !== undefined && !seen.has(slug); ) {
+    seen.add(slug)
+    const file = beside.find((each) => each.slug === slug)
+    if (!file) break
+    const name = nameOf(await openBuild(file, settings, new Set()))
+    names.set(name.slug, name)
+    slug = name.basedOn
+  }
+  return [...names.values()]
+}
