@@ -1,37 +1,52 @@
 import type {Nodes, Root} from 'mdast'
+import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
 import {parseBuildFile} from '../syntax/parse-build-file.ts'
-import type {Build, DayEntry} from './build.ts'
+import type {Build, Directive} from './build.ts'
 import {readDay} from './days.ts'
 import {type Place, wholeFile} from './place.ts'
 
 /** What the body of a build file tells besides its prose. */
-export interface Body {
-  days: DayEntry[]
-  links: Build['links'][number][]
-}
+export type Body = Pick<Build, 'days' | 'links' | 'directives' | 'references'>
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
- * headings name, and every relative picture and link, each with its place. Fragments and queries are dropped.
+ * headings name, every relative picture and link (fragments and queries dropped), the directives and the value
+ * references, each with its place.
  */
 export function readBody(file: string | Root): Body {
   const tree = typeof file === 'string' ? parseBuildFile(file) : file
-  const body: Body = {days: [], links: []}
-  for (const node of tree.children) {
-    const day = node.type === 'heading' ? readDay(textOf(node), placeOf(node)) : undefined
-    if (day) body.days.push(day)
-  }
   const definitions = new Map<string, string>()
   visit(tree, 'definition', ({identifier, url}) => void definitions.set(identifier, url))
-  visit(tree, (node) => {
-    for (const {url, ...found} of targets(node, definitions)) {
-      const target = ownTarget(url)
-      if (target) body.links.push({target, ...found, place: placeOf(node)})
-    }
-  })
-  return body
+  return {
+    days: gather(tree, (node, isTop) => {
+      const day = isTop && node.type === 'heading' ? readDay(textOf(node), placeOf(node)) : undefined
+      return day ? [day] : []
+    }),
+    links: gather(tree, (node) =>
+      targets(node, definitions).flatMap(({url, ...found}) => {
+        const target = ownTarget(url)
+        return target ? [{target, ...found, place: placeOf(node)}] : []
+      }),
+    ),
+    directives: gather(tree, (node) => (node.type === 'leafDirective' ? [directiveOf(node)] : [])),
+    references: gather(tree, (node) =>
+      node.type === 'valueReference' ? [{path: node.value, place: placeOf(node)}] : [],
+    ),
+  }
+}
+
+/** Gather what every node of a tree has, in the order of the file. */
+function gather<T>(tree: Root, find: (node: Nodes, isTop: boolean) => T[]): T[] {
+  const found: T[] = []
+  visit(tree, (node, _, parent) => void found.push(...find(node, parent?.type === 'root')))
+  return found
+}
+
+function directiveOf(node: LeafDirective): Directive {
+  const attributes = Object.entries(node.attributes ?? {}).map(([key, value]) => [key, value ?? ''])
+  return {name: node.name, attributes: Object.fromEntries(attributes), place: placeOf(node)}
 }
 
 interface Found {

@@ -9,6 +9,19 @@ export interface DayEntry {
   place: Place
 }
 
+/** `::name{attributes}` alone on a line of the body. */
+export interface Directive {
+  name: string
+  attributes: Readonly<Record<string, string>>
+  place: Place
+}
+
+/** `:value[path]` in a sentence of the body. */
+export interface ValueReference {
+  path: string
+  place: Place
+}
+
 /** What the folder around a build tells: needed by checks that look past the file itself. */
 export interface Surroundings {
   /** Files of the build's own folder, relative to it, once symbolic links are resolved. */
@@ -35,6 +48,8 @@ export interface Build {
     isPicture: boolean
     place: Place
   }[]
+  directives: readonly Directive[]
+  references: readonly ValueReference[]
   /** Absent where only the text is known. */
   surroundings?: Surroundings
 }

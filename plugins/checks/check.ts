@@ -1,12 +1,13 @@
 import type {Build} from '../build-file/build.ts'
+import type {Place} from '../build-file/place.ts'
 import type {Severity} from '../build-file/problem.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {RuleName} from '../tables/rules.ts'
 
 /** What a check found, by paths of the build file; the frame turns paths into places. */
 export interface Finding {
-  /** Path of the value to change, lists from 1: `strings.2.gauge`. */
-  at: string
+  /** Path of the value to change, lists from 1: `strings.2.gauge`; or, in the body, the place itself. */
+  at: string | Place
   /** What was found and what would do, in a maker's words. */
   message: string
   /** Values that would do, as a maker writes them; putting the first one at `at` mends it. */
