@@ -44,9 +44,8 @@ type Num = (value: number) => string
 
 function pen({widthMm, dashMm, filled}: Ink, grows: number, num: Num): Properties {
   if (filled) return {fill: 'currentColor', stroke: 'none'}
-  const dash = dashMm?.map((mm) => num(mm * grows)).join(' ')
-  const width = {strokeWidth: num(widthMm * grows)}
-  return dash ? {...width, strokeDashArray: dash} : width
+  const width: Properties = {strokeWidth: num(widthMm * grows)}
+  return dashMm ? {...width, strokeDashArray: dashMm.map((mm) => num(mm * grows))} : width
 }
 
 function pathData(shape: Shape, num: Num): string {
@@ -77,6 +76,6 @@ function textElement({at: [x, y], text, sizeMm, anchor, turned}: Text, num: Num)
       y: num(0.35 * sizeMm),
     })
   else Object.assign(properties, {x: num(x), y: num(y + 0.35 * sizeMm)})
-  if (anchor !== 'start') properties['textAnchor'] = anchor
+  if (anchor !== 'start') properties.textAnchor = anchor
   return element('text', properties, [{type: 'text', value: text}])
 }
