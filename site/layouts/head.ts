@@ -1,0 +1,30 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import type {PageData} from '../publish/page.ts'
+import {policy} from './policy.ts'
+import type {Surround} from './surround.ts'
+
+/** Write the head of a page: what it may load, its names, its style sheet and its scripts. */
+export function head(around: Surround, data: PageData & {address: string}): Element {
+  const {title, prefix, origin, assets, isWriting} = around
+  const scripts = ['page', ...(data.scripts ?? []), ...(isWriting ? ['live'] : [])]
+  const whole = data.address === '/' ? data.title : `${data.title} · ${title}`
+  return h('head', [
+    h('meta', {charSet: 'utf-8'}),
+    h('meta', {httpEquiv: 'Content-Security-Policy', content: policy}),
+    h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
+    h('title', whole),
+    data.describes ? h('meta', {name: 'description', content: data.describes}) : undefined,
+    data.unlisted ? h('meta', {name: 'robots', content: 'noindex'}) : undefined,
+    h('meta', {name: 'color-scheme', content: 'light dark'}),
+    h('meta', {name: 'theme-color', media: '(prefers-color-scheme: light)', content: '#f8f7f3'}),
+    h('meta', {name: 'theme-color', media: '(prefers-color-scheme: dark)', content: '#17191b'}),
+    origin && !data.unlisted
+      ? h('link', {rel: 'canonical', href: origin + prefix + data.address.slice(1)})
+      : undefined,
+    h('link', {rel: 'stylesheet', href: assets['style']}),
+    h('link', {rel: 'icon', type: 'image/svg+xml', href: assets['icon']}),
+    h('link', {rel: 'alternate', type: 'application/atom+xml', title, href: '/feed.xml'}),
+    ...scripts.map((name) => h('script', {type: 'module', src: assets[name]})),
+  ])
+}
