@@ -15,7 +15,11 @@ const exists = new Set(['strung up', 'retired', 'sold', 'given'])
  * A rule that the build accepts is a remark that prints the reason.
  */
 export function checks(build: Build, plan: Plan): Problem[] {
-  return inOrder(allChecks.flatMap((check) => check.find(build, plan).map((finding) => problemOf(finding, check, build, plan))))
+  return inOrder(
+    allChecks.flatMap((check) =>
+      check.find(build, plan).map((finding) => problemOf(finding, check, build, plan)),
+    ),
+  )
 }
 
 function problemOf(finding: Finding, check: Check, build: Build, plan: Plan): Problem {
@@ -23,11 +27,12 @@ function problemOf(finding: Finding, check: Check, build: Build, plan: Plan): Pr
   const cause = finding.cause ? placeOf(build, finding.cause) : undefined
   const found = finding.severity ?? row.severity
   const reason = found === 'error' ? undefined : build.values.accept?.[check.rule]
-  const isSoftened = row.about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
+  const isSoftened =
+    row.about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
   return {
     rule: check.rule,
     severity: reason || isSoftened ? 'remark' : found,
-    ...placeOf(build, finding.at),
+    ...(typeof finding.at === 'string' ? placeOf(build, finding.at) : finding.at),
     message: reason ? `${finding.message} (accepted: ${reason.value})` : finding.message,
     ...(finding.expected?.length ? {expected: finding.expected} : {}),
     ...(finding.note ? {note: finding.note} : {}),

@@ -1,13 +1,22 @@
 import type {RootContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
 import type {Problem} from '../build-file/problem.ts'
+import type {Change} from '../plan/changes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {SectionName} from './names.ts'
+
+/** The builds that this one is kin to; known only where the whole journal is. */
+export interface Relatives {
+  /** The build it was copied from, and what was changed. */
+  original?: {slug: string; title: string; changes: readonly Change[]}
+  copies: readonly {slug: string; title: string}[]
+}
 
 export interface SectionInput {
   plan: Plan
   build: Build
   problems: readonly Problem[]
+  relatives?: Relatives
   /** From the directive: `view` of `::drawing{view=top}`. */
   attributes: Readonly<Record<string, string>>
 }
@@ -17,6 +26,8 @@ export interface Section {
   name: SectionName
   /** The heading on the page, in a maker's words. */
   title: string
+  /** Left out in silence, not listed as open, where it has nothing to show and the file does not place it. */
+  quiet?: true
   /** Keys of the build file that would bring this section, where it has nothing to show; else empty. */
   needs: (input: SectionInput) => string[]
   /** The content below the heading. */

@@ -1,0 +1,71 @@
+import type {Build} from '../build-file/build.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import type {Written} from '../build-file/values.ts'
+
+/** A dimension that a build has otherwise than the one it was copied from; either text is absent where it has none. */
+export interface Change {
+  /** Path of the front matter, a string by its note: `strings.D4.gauge`. */
+  path: string
+  /** As written there, or as measured on it. */
+  was?: string
+  is?: string
+}
+
+// What says how an instrument is made; the rest tells its story.
+// biome-ignore format: words in lines
+const dimensions = [
+  'play', 'handed', 'reference-pitch', 'scale', 'frets', 'nut', 'bridge', 'action', 'strings', 'spacing', 'neck',
+  'head', 'fingerboard', 'box', 'tuners', 'anchors', 'screws', 'pickup', 'finish', 'markings', 'extras',
+] as const satisfies (keyof BuildValues)[]
+
+/**
+ * List what a build changes on the one it was copied from, in the order of its own file, then what it drops.
+ * Values are compared, not spellings: `3/4` and `0.75` are the same. What was measured on the original wins.
+ */
+export function changesFrom(original: Build, build: Build): Change[] {
+  const names = stringNames(build)
+  const oldNames = stringNames(original)
+  const before = leaves(original, oldNames.length === names.length ? names : oldNames)
+  for (const {path, value} of original.values.measured?.paths ?? []) before.set(path, value)
+  const now = leaves(build, names)
+  return [...new Set([...now.keys(), ...before.keys()])].flatMap((path) => {
+    const was = before.get(path)
+    const is = now.get(path)
+    if (was && is && meaning(was) === meaning(is)) return []
+    return [{path, ...(was && {was: was.text}), ...(is && {is: is.text})}]
+  })
+}
+
+/** Name strings by their notes, a second one of a note `D4-2`; one without a note keeps its number. */
+function stringNames({values}: Build): string[] {
+  const notes = (values.strings ?? []).map((string, at) => string.note?.name ?? String(at + 1))
+  return notes.map((note, at) => {
+    const count = notes.slice(0, at).filter((one) => one === note).length
+    return count === 0 ? note : `${note}-${count + 1}`
+  })
+}
+
+function leaves({values}: Build, names: readonly string[]): Map<string, Written> {
+  const found = new Map<string, Written>()
+  const collect = (value: unknown, path: string) => {
+    if (typeof value !== 'object' || value === null) return
+    if ('place' in value) found.set(path, value as Written)
+    else
+      for (const [key, item] of Object.entries(value)) {
+        const number = Array.isArray(value) ? Number(key) : Number.NaN
+        collect(
+          item,
+          `${path}.${path === 'strings' ? names[number] : Number.isNaN(number) ? key : number + 1}`,
+        )
+      }
+  }
+  for (const key of dimensions) collect(values[key], key)
+  return found
+}
+
+/** Give what a value says, so that spellings of one value compare equal, in inches or in millimetres. */
+function meaning({text: _, place: __, ...value}: Written): string {
+  const rounded = (_key: string, part: unknown) =>
+    typeof part === 'number' ? Number(part.toPrecision(9)) : part
+  return JSON.stringify(Object.entries(value).sort(), rounded)
+}

@@ -1,0 +1,92 @@
+import {nearest} from '../build-file/nearest.ts'
+import {planValues} from '../tables/plan-values.ts'
+import type {Plan} from './shape/plan.ts'
+
+/**
+ * What stands at a path of the plan: a value; `open`, known and not computed yet (`pattern` is its name with `*`);
+ * or nothing that is known, with the names that were perhaps meant.
+ */
+export type FoundValue =
+  | {is: 'value'; key: string; value: number | string | boolean}
+  | {is: 'open'; pattern: string}
+  | {is: 'unknown'; likely: string[]}
+
+// A name carries its unit last; where only one unit is meant it may be left off.
+const unitEndings = ['', 'Mm', 'N', 'Deg', 'Hz', 'Cents', 'Kg', 'Mpa', 'Mm2', 'Nmm2', 'KgM', 'L', 'H']
+
+/**
+ * Find a value of the plan by its path: strings by note, lines by label, everything else that is one of several by
+ * its name or by its number, from 1. `scale.lines.12.fromNut`, `strings.D4.tension`.
+ */
+export function planValue(plan: Plan, path: string): FoundValue {
+  const steps = path.trim().split('.')
+  let at: unknown = plan
+  let key = ''
+  for (const step of steps) {
+    const names = Array.isArray(at) ? itemNames(at, plan) : Object.keys(Object(at))
+    const found = Array.isArray(at)
+      ? step
+      : unitEndings.map((ending) => step + ending).find((name) => names.includes(name))
+    const index = names.indexOf(found ?? '')
+    if (index < 0) return missing(steps, Array.isArray(at) ? {step, names} : undefined)
+    if (!Array.isArray(at)) key = found ?? ''
+    at = Object.values(at as object)[index]
+  }
+  if (typeof at === 'number' || typeof at === 'string' || typeof at === 'boolean')
+    return {is: 'value', key, value: at}
+  return {is: 'unknown', likely: below(steps)}
+}
+
+/** Name the items of a list: by name, label or id; numbers of one string each by the string; else from 1. */
+function itemNames(list: readonly unknown[], plan: Plan): string[] {
+  const strings = plan.strings ?? []
+  const perString = list.length === strings.length && list.every((item) => typeof item === 'number')
+  return list.map((item, at) => {
+    const {name, label, id} = Object(item) as {name?: string; label?: string; id?: string}
+    return (perString ? strings[at]?.name : undefined) ?? name ?? label ?? id ?? String(at + 1)
+  })
+}
+
+function missing(steps: string[], list?: {step: string; names: string[]}): FoundValue {
+  const pattern = planValues.find((known) => fits(known, steps))
+  if (pattern && !list) return {is: 'open', pattern}
+  if (pattern && list) {
+    const at = steps.indexOf(list.step)
+    return {is: 'unknown', likely: list.names.slice(0, 8).map((name) => steps.with(at, name).join('.'))}
+  }
+  if (below(steps).length > 0) return {is: 'unknown', likely: below(steps)}
+  const likely = nearest(
+    steps.join('.'),
+    planValues.map((known) => fill(known, steps)),
+  )
+  return {is: 'unknown', likely: likely ? [likely] : []}
+}
+
+function fits(known: string, steps: readonly string[]): boolean {
+  const parts = known.split('.')
+  return parts.length === steps.length && parts.every((part, at) => part === '*' || endsAs(part, steps[at]!))
+}
+
+function endsAs(part: string, step: string): boolean {
+  return unitEndings.some((ending) => part === step + ending)
+}
+
+/** Put the steps as written where a known name has a `*`. */
+function fill(known: string, steps: readonly string[]): string {
+  return known
+    .split('.')
+    .map((part, at) => (part === '*' ? (steps[at] ?? '1') : part))
+    .join('.')
+}
+
+/** List some of the values that lie below a path which names a group of them. */
+function below(steps: readonly string[]): string[] {
+  return planValues
+    .filter(
+      (known) =>
+        known.split('.').length > steps.length &&
+        fits(known.split('.').slice(0, steps.length).join('.'), steps),
+    )
+    .slice(0, 4)
+    .map((known) => fill(known, steps))
+}

@@ -1,0 +1,43 @@
+/**
+ * What a value of the plan needs from the build file, by the start of its name; the longest start that fits counts.
+ * Keys stand in the order in which a maker settles them.
+ * Rows: [start of the name, keys].
+ */
+export const valueNeeds: readonly (readonly [string, readonly string[]])[] = [
+  ['action', ['scale.length', 'action.nut', 'action.octave', 'bridge.height']],
+  ['anchors', ['anchors.at', 'anchors.spacing']],
+  ['asBuilt', ['measured']],
+  ['bill', ['cost']],
+  ['box', ['box.length', 'box.width', 'box.depth', 'scale.length']],
+  ['box.holeAreaMm2', ['box.holes']],
+  ['box.nearestNote', ['box.length', 'box.width', 'box.depth', 'box.holes']],
+  ['box.resonance', ['box.length', 'box.width', 'box.depth', 'box.holes']],
+  ['bridge', ['scale.length']],
+  ['bridge.alongMm', ['scale.length', 'box.length']],
+  ['bridge.breakAngleDeg', ['scale.length', 'bridge.height', 'anchors.at']],
+  ['bridge.downforceN', ['scale.length', 'strings', 'bridge.height', 'anchors.at']],
+  ['bridge.heightMm', ['bridge.height', 'action.octave', 'scale.length']],
+  ['bridge.setbacks', ['scale.fretted', 'scale.length', 'strings']],
+  ['cautions', ['box', 'neck']],
+  ['cost', ['cost']],
+  ['cuts', ['stock', 'neck', 'parts']],
+  ['fasteners', ['screws']],
+  ['holes', ['tuners.at', 'anchors.at', 'screws']],
+  ['intonation', ['scale.fretted', 'scale.length', 'strings']],
+  ['neck.bow', ['scale.length', 'strings', 'neck.wood', 'neck.laminations']],
+  ['neck.budget', ['scale.length', 'head.length']],
+  ['neck.balanceMm', ['neck.length', 'neck.wood', 'neck.laminations']],
+  ['neck.massKg', ['neck.length', 'neck.wood', 'neck.laminations']],
+  ['neck.scarf', ['head', 'neck.thickness']],
+  ['neck.sections', ['scale.length', 'neck.wood', 'neck.laminations']],
+  ['neck.stringAngleDeg', ['tuners.at', 'tuners.string-height', 'head']],
+  ['outline', ['scale.length', 'neck', 'box']],
+  ['scale', ['scale.length']],
+  ['screws', ['screws']],
+  ['settingUp', ['measured']],
+  ['strings', ['strings', 'scale.length']],
+  ['tensionTotalN', ['strings', 'scale.length']],
+  ['tuners', ['tuners.at', 'tuners.off']],
+  ['tunings', ['strings', 'scale.length']],
+  ['work', ['neck', 'box']],
+]
