@@ -1,11 +1,17 @@
 import {isMap, isScalar, type Node, type Pair, type Scalar} from 'yaml'
-import type {RecordOf} from './kinds.ts'
+import type {Kind, RecordOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
-import {readValue, readText, textOf, wrongShape, nameOf} from './read-value.ts'
+import type {Place} from './place.ts'
+import {nameOf, readText, readValue, textOf, wrongShape} from './read-value.ts'
 import {type ReadingContext, report} from './reading-context.ts'
 
 /** Read a mapping by its fields, or the one line of text that stands for its commonest form. */
-export function readRecord(node: Node, kind: RecordOf, path: string, context: ReadingContext): Record<string, unknown> | undefined {
+export function readRecord(
+  node: Node,
+  kind: RecordOf,
+  path: string,
+  context: ReadingContext,
+): Record<string, unknown> | undefined {
   if (isScalar(node)) {
     if (kind.none && textOf(node).toLowerCase() === 'none') return undefined
     return kind.short ? readShort(node, kind, path, context) : wrongShape(node, kind, path, context)
@@ -44,7 +50,13 @@ export function pairsOf(node: {items: readonly Pair[]}, path: string, context: R
     const name = textOf(key)
     const first = seen.get(name)
     if (first) {
-      report(context, 'key-twice', context.placeOf(key), `${nameOf(path ? `${path}.${name}` : name)} is given twice, first in line ${context.placeOf(first).line}; keep one`, {cause: context.placeOf(first)})
+      report(
+        context,
+        'key-twice',
+        context.placeOf(key),
+        `${nameOf(path ? `${path}.${name}` : name)} is given twice, first in line ${context.placeOf(first).line}; keep one`,
+        {cause: context.placeOf(first)},
+      )
       continue
     }
     seen.set(name, key)
@@ -54,44 +66,91 @@ export function pairsOf(node: {items: readonly Pair[]}, path: string, context: R
   return pairs
 }
 
-function unknownKey(key: Node, name: string, value: Node | null, inBraces: boolean, known: string[], path: string, context: ReadingContext): void {
+function unknownKey(
+  key: Node,
+  name: string,
+  value: Node | null,
+  inBraces: boolean,
+  known: string[],
+  path: string,
+  context: ReadingContext,
+): void {
   const place = context.placeOf(key)
   if (inBraces && (!value || (isScalar(value) && value.value === null))) {
-    report(context, 'comma-in-braces', place, `the comma before "${name}" has made a key of it; put quotes round the whole text`)
+    report(
+      context,
+      'comma-in-braces',
+      place,
+      `the comma before "${name}" has made a key of it; put quotes round the whole text`,
+    )
     return
   }
   const close = nearest(name, known)
   const where = path ? ` in ${nameOf(path)}` : ''
-  report(context, 'unknown-key', place, `${name} is not a key that is known${where}${close ? `; was ${close} meant?` : ''}`, {expected: close ? [close] : undefined})
+  report(
+    context,
+    'unknown-key',
+    place,
+    `${name} is not a key that is known${where}${close ? `; was ${close} meant?` : ''}`,
+    {expected: close ? [close] : undefined},
+  )
 }
 
 /** Split the one line that stands for a record, and read each part as the key it stands for. */
-function readShort(node: Scalar, kind: RecordOf, path: string, context: ReadingContext): Record<string, unknown> | undefined {
+function readShort(
+  node: Scalar,
+  kind: RecordOf,
+  path: string,
+  context: ReadingContext,
+): Record<string, unknown> | undefined {
   const {keys, between} = kind.short!
   const text = textOf(node)
   const pieces = splitShort(text, between, keys.length)
   const fields = keys.slice(0, pieces.length).map((key) => kind.fields[key]!)
-  if (pieces.length > keys.length || (between === ' x ' && pieces.length < keys.length)) return wrongShape(node, kind, path, context)
+  if (pieces.length > keys.length || (between === ' x ' && pieces.length < keys.length))
+    return wrongShape(node, kind, path, context)
   const read: Record<string, unknown> = {}
   const quoted = node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE' ? 1 : 0
-  const isOneLine = node.type === 'PLAIN' || quoted
   pieces.forEach((piece, i) => {
-    const field = fields[i]!
     const key = `${path}.${keys[i]}`
     const from = piece.index + quoted
-    context.places[key] = isOneLine ? context.placeOf(node, from, from + piece.text.length) : context.places[path]!
-    const got = field.is === 'leaf' ? readText(piece.text, field, key, context) : field.is === 'record' ? readShort(node, field, key, context) : readValue(node, field, key, context)
+    const isOneLine = node.type === 'PLAIN' || quoted
+    const place = isOneLine ? context.placeOf(node, from, from + piece.text.length) : context.places[path]!
+    const got = readPiece(node, piece.text, place, fields[i]!, key, context)
     if (got !== undefined) read[keys[i]!] = got
   })
   return read
+}
+
+/** Read one part of a short form; a record there is itself given by its one short value. */
+function readPiece(
+  node: Scalar,
+  text: string,
+  place: Place,
+  field: Kind,
+  path: string,
+  context: ReadingContext,
+): unknown {
+  context.places[path] = place
+  if (field.is === 'leaf') return readText(text, field, path, context)
+  const inner = field.is === 'record' ? field.short?.keys[0] : undefined
+  if (field.is !== 'record' || !inner) return readValue(node, field, path, context)
+  const got = readPiece(node, text, place, field.fields[inner]!, `${path}.${inner}`, context)
+  return got === undefined ? undefined : {[inner]: got}
 }
 
 function splitShort(text: string, between: ' x ' | ' ' | '', count: number): {text: string; index: number}[] {
   if (between === '' || count === 1) return [{text, index: 0}]
   if (between === ' ') {
     // A slip such as "F #3 .017" keeps its sharp with the note, so that the message is about the note.
-    const [, first = text, gap = '', rest = ''] = /^(\S+(?:\s+[#b♯♭]-?\d*(?=\s|$))?)(\s*)(.*)$/s.exec(text) ?? []
-    return rest ? [{text: first, index: 0}, {text: rest, index: first.length + gap.length}] : [{text: first, index: 0}]
+    const [, first = text, gap = '', rest = ''] =
+      /^(\S+(?:\s+[#b♯♭]-?\d*(?=\s|$))?)(\s*)(.*)$/s.exec(text) ?? []
+    return rest
+      ? [
+          {text: first, index: 0},
+          {text: rest, index: first.length + gap.length},
+        ]
+      : [{text: first, index: 0}]
   }
   const pieces: {text: string; index: number}[] = []
   let index = 0

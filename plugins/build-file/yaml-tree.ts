@@ -1,4 +1,13 @@
-import {type Document, isAlias, isCollection, isPair, LineCounter, type Node, parseDocument, visit} from 'yaml'
+import {
+  type Document,
+  isAlias,
+  isCollection,
+  isPair,
+  LineCounter,
+  type Node,
+  parseDocument,
+  visit,
+} from 'yaml'
 import type {Place} from './place.ts'
 import type {Problem} from './problem.ts'
 
@@ -15,7 +24,8 @@ export interface YamlTree {
 
 const inWords: Record<string, string> = {
   BAD_INDENT: 'this line is indented differently from its neighbours',
-  BLOCK_AS_IMPLICIT_KEY: 'a key and its value stand on the line of another key; put them on a line of their own, or quotes round a text with a colon',
+  BLOCK_AS_IMPLICIT_KEY:
+    'a key and its value stand on the line of another key; put them on a line of their own, or quotes round a text with a colon',
   MULTIPLE_DOCS: 'a second document begins here; only one block of dimensions is read',
   TAB_AS_INDENT: 'a tab indents this line; YAML wants blanks',
   UNEXPECTED_TOKEN: 'this cannot be read here',
@@ -27,7 +37,12 @@ const inWords: Record<string, string> = {
  */
 export function yamlTree(text: string, firstLine: number): YamlTree {
   const counter = new LineCounter()
-  const doc = parseDocument(text, {prettyErrors: false, lineCounter: counter, uniqueKeys: false, keepSourceTokens: false})
+  const doc = parseDocument(text, {
+    prettyErrors: false,
+    lineCounter: counter,
+    uniqueKeys: false,
+    keepSourceTokens: false,
+  })
   const point = (offset: number) => {
     const {line, col} = counter.linePos(offset)
     return line === 0 ? {line: firstLine, column: 1} : {line: line + firstLine - 1, column: col}
@@ -43,8 +58,25 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     const place = between(slip.pos[0], slip.pos[1])
     const isError = slip.name === 'YAMLParseError'
     if (isError) soundUpToLine = Math.min(soundUpToLine, place.line)
-    const reason = inWords[slip.code] ?? lowerFirst(slip.message.replace(/\s+/g, ' '))
-    problems.push({rule: slip.code === 'MULTIPLE_DOCS' ? 'two-documents' : 'unreadable-yaml', severity: isError ? 'error' : 'warning', ...place, message: reason})
+    const comment = isError ? commentInPitch(text, slip.pos[0]) : undefined
+    if (comment !== undefined) {
+      problems.push({
+        rule: 'unreadable-yaml',
+        severity: 'error',
+        ...between(comment, comment + 1),
+        message:
+          'a # after a blank starts a comment, so what stands open before it never ends; write a sharp without the blank: F#3',
+      })
+      soundUpToLine = Math.min(soundUpToLine, point(comment).line)
+      continue
+    }
+    const reason = reasonOf(slip)
+    problems.push({
+      rule: slip.code === 'MULTIPLE_DOCS' ? 'two-documents' : 'unreadable-yaml',
+      severity: isError ? 'error' : 'warning',
+      ...place,
+      message: reason,
+    })
   }
   const bomb = aliasThatUnfolds(doc)
   const placeOf = (node: Node | null | undefined, from = 0, to?: number): Place => {
@@ -53,8 +85,29 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     return between(range[0] + from, to === undefined ? range[1] : range[0] + to)
   }
   if (bomb)
-    problems.push({rule: 'alias-bomb', severity: 'error', ...placeOf(bomb), message: 'aliases that unfold into more than a hundred thousand values are not read; write the values out'})
+    problems.push({
+      rule: 'alias-bomb',
+      severity: 'error',
+      ...placeOf(bomb),
+      message:
+        'aliases that unfold into more than a hundred thousand values are not read; write the values out',
+    })
   return {doc, placeOf, problems, soundUpToLine: bomb ? 0 : soundUpToLine}
+}
+
+function reasonOf({code, message}: {code: string; message: string}): string {
+  const open = /end with a ([}\]])/.exec(message)?.[1]
+  if (open) return `a ${open === '}' ? '{' : '['} above is not closed: put ${open} where it ends`
+  return inWords[code] ?? lowerFirst(message.replace(/\s+/g, ' '))
+}
+
+/** Find a `#` that was meant as a sharp, in the last line of text before a slip of syntax. */
+function commentInPitch(text: string, slip: number): number | undefined {
+  const before = text.slice(0, slip).trimEnd()
+  const start = before.lastIndexOf('\n') + 1
+  const line = text.slice(start, text.indexOf('\n', start) < 0 ? undefined : text.indexOf('\n', start))
+  const found = /[[{,:]\s*[A-Ga-g] #-?\d/.exec(line)
+  return found ? start + found.index + found[0].indexOf('#') : undefined
 }
 
 const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
@@ -75,9 +128,11 @@ function aliasThatUnfolds(doc: Document.Parsed): Node | undefined {
     const anchor = (node as {anchor?: string} | null)?.anchor
     if (anchor) sizes.set(anchor, size)
     if (size > mostUnfolded && !found) {
-      visit(node as Node, {Alias: (_, alias) => {
-        found ??= alias
-      }})
+      visit(node as Node, {
+        Alias: (_, alias) => {
+          found ??= alias
+        },
+      })
     }
     return size
   }

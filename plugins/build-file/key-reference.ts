@@ -1,0 +1,34 @@
+import {assumptionRows} from './assumptions.ts'
+import {exampleOf} from './example-of.ts'
+import type {Kind} from './kinds.ts'
+import {buildSchema} from './schema.ts'
+
+interface KeyRow {
+  path: string
+  says: string
+  takes: string
+  assumed: string
+}
+
+/** List every key of a build file with what it means, what it takes, and what is assumed where it is left out. */
+export function keyRows(kind: Kind = buildSchema as unknown as Kind, path = ''): KeyRow[] {
+  if (kind.is === 'list') return keyRows(kind.item, `${path}.*`)
+  if (kind.is !== 'record') return []
+  return Object.entries(kind.fields).flatMap(([key, field]) => {
+    const own = path ? `${path}.${key}` : key
+    const assumed = assumptionRows.find((row) => (row.listed ?? row.path) === own)?.says ?? ''
+    return [
+      {path: own, says: field.says, takes: exampleOf(field).replace(/,$/, ''), assumed},
+      ...keyRows(field, own),
+    ]
+  })
+}
+
+/** Write the key reference as a Markdown table. */
+export function keyReference(): string {
+  const cell = (text: string) => text.replaceAll('|', '\\|')
+  const rows = keyRows().map(
+    ({path, says, takes, assumed}) => `| \`${path}\` | ${cell(says)} | ${cell(takes)} | ${cell(assumed)} |`,
+  )
+  return ['| key | means | takes | assumed where left out |', '| --- | --- | --- | --- |', ...rows].join('\n')
+}
