@@ -1,4 +1,5 @@
 import type {BuildValues} from './schema.ts'
+import {usualCoreMm} from './usual-core.ts'
 
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
 export interface AssumptionRow {
@@ -34,22 +35,6 @@ function repeats(pattern: {value: number}[] | undefined): string | undefined {
 
 /** Millimetres to a value only where everything it is made of is known. */
 const known = (mm: number | undefined) => (mm !== undefined && Number.isFinite(mm) ? {mm} : undefined)
-
-/** The usual core of a round-wound string as a part of its gauge (inches); straight between the known gauges. */
-function coreFraction(gaugeIn: number): number {
-  const known = [
-    [0.02, 0.6],
-    [0.03, 0.5],
-    [0.042, 0.42],
-  ] as const
-  const upper = Math.max(
-    1,
-    known.findIndex(([at]) => gaugeIn <= at),
-  )
-  const [a, b] = gaugeIn > 0.03 ? [known[1], known[2]] : [known[upper - 1]!, known[upper]!]
-  const part = Math.min(1, Math.max(0, (gaugeIn - a[0]) / (b[0] - a[0])))
-  return a[1] + part * (b[1] - a[1])
-}
 
 /** What the air and the wood are taken to be; the file has no key for them. */
 export const surroundingRows: readonly {
@@ -212,7 +197,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'strings.*.core',
     value: (v, i) => {
       const gauge = v.strings?.[i]?.gauge
-      return gauge?.wound ? {mm: gauge.mm * coreFraction(gauge.mm / 25.4)} : undefined
+      return gauge?.wound ? {mm: usualCoreMm(gauge.mm)} : undefined
     },
     why: 'by the gauge; the pull hardly depends on it; common practice, no source',
     says: '0.60 of the gauge at .020, 0.50 at .030, 0.42 at .042',

@@ -1,0 +1,80 @@
+/**
+ * A string over frets, as Anderson and Beausoleil describe it; lengths in mm.
+ * `nutHeightMm` (b) is its height above the crowns at the nut, `riseMm` (c) how much higher the saddle stands,
+ * `fingerMm` (d) how far behind the fret the finger presses, `reliefMm` the hollow of the neck at the octave;
+ * `radiusMm` (ρ) is that of what resists bending, `kappa` (κ = πρ²E/T) how much the pull grows with stretch.
+ */
+export interface FrettedString {
+  scaleMm: number
+  nutHeightMm: number
+  riseMm: number
+  fingerMm: number
+  reliefMm: number
+  radiusMm: number
+  kappa: number
+}
+
+/** A fret: the frequency ratio that it should give (γ), and the room for a finger behind it, in mm. */
+export interface Fret {
+  ratio: number
+  roomMm: number
+}
+
+/** How far the saddle stands behind the bridge line, and the nut behind the nut line; each lengthens the string. */
+export interface Setback {
+  saddleMm: number
+  nutMm: number
+}
+
+/**
+ * Give the cents by which a fretted note is sharp of what its fret should give, the open string being in tune: the
+ * full model, string pinned at the saddle and clamped at nut or fret.
+ *
+ * Past the octave the relief falls off again towards the bridge; up to there it is a straight slope, as published.
+ *
+ * Source: Anderson and Beausoleil, Classical guitar intonation and compensation, J. Acoust. Soc. Am. 156, 683 (2024).
+ */
+export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddleMm, nutMm}: Setback): number {
+  const {scaleMm, nutHeightMm: b, riseMm: c, fingerMm, reliefMm, radiusMm, kappa} = string
+  const sounding = scaleMm / ratio
+  const behind = scaleMm - sounding
+  // A hollow neck lowers the frets as a higher saddle would, but makes the open string no longer.
+  const hollow = reliefMm * Math.min(2, (2 * sounding) / behind)
+  const openMm = Math.hypot(scaleMm + saddleMm + nutMm, c)
+  const frontMm = Math.hypot(sounding + saddleMm, b + c)
+  const d = Math.min(fingerMm, roomMm)
+  const stretch = stretchOf({front: sounding + saddleMm, back: behind + nutMm, b, c: c + hollow, d})
+  const pullRatio = 1 + kappa * stretch
+  const openB = (Math.sqrt(kappa) * radiusMm) / (2 * scaleMm)
+  const frettedB = (openB * (openMm / frontMm)) / Math.sqrt(pullRatio)
+  return (
+    1200 * Math.log2(openMm / (ratio * frontMm)) +
+    600 * Math.log2((1 + stretch) * pullRatio) +
+    1200 * Math.log2(stiffer(frettedB) / stiffer(openB))
+  )
+}
+
+/** How much longer the string becomes when it is pressed to a fret, as a part of its open length (Q). */
+function stretchOf({
+  front,
+  back,
+  b,
+  c,
+  d,
+}: {
+  front: number
+  back: number
+  b: number
+  c: number
+  d: number
+}): number {
+  const openMm = Math.hypot(front + back, c)
+  const frontMm = Math.hypot(front, b + c)
+  const behindMm = (frontMm * d) / front + Math.hypot(back - d, b + (d * (b + c)) / front)
+  return (frontMm + behindMm - openMm) / openMm
+}
+
+/** What stiffness does to the first partial of a string pinned at one end and clamped at the other. */
+function stiffer(b: number): number {
+  return 1 + b + (1 + Math.PI ** 2 / 2) * b ** 2
+}

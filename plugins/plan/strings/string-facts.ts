@@ -1,0 +1,65 @@
+import type {StringPlan} from '../shape/strings.ts'
+import {inharmonicityOf} from './inharmonicity.ts'
+import {pullLimits, pullWord} from './pull-word.ts'
+import {stretchMm} from './stretch.ts'
+import {stringMass} from './string-mass.ts'
+import {stringStiffness} from './string-stiffness.ts'
+import {stringTensionN} from './string-tension.ts'
+import {type StringValues, stringWire, type Wire} from './string-wire.ts'
+import {wireStrengthMpa} from './wire-strength.ts'
+
+/** Where a string is put: its speaking length in mm, its pitch in Hz, how it is played. */
+export interface StringPlace {
+  frequencyHz: number
+  lengthMm?: number | undefined
+  play?: string | undefined
+}
+
+export type StringFacts = Omit<StringPlan, 'name' | 'note' | 'course' | 'alternatives'>
+
+/**
+ * Compute what a settled string does at its pitch and length: mass per length (kg/m), pull (N), stress (MPa, of the
+ * core where wound), part of its strength, stretch over the length (mm), inharmonicity, pull in a word.
+ * What is not known is absent: nothing of pull without a length, no verdict on breaking with an assumed core.
+ */
+export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}: StringPlace): StringFacts {
+  const wire = stringWire(values)
+  const mass = stringMass(values, wire)
+  const facts: StringFacts = {
+    frequencyHz,
+    ...(values.gauge && {gauge: values.gauge.text}),
+    ...(values.ends && {ends: values.ends.value}),
+    ...(wire && {gaugeMm: wire.diameterMm, wound: wire.wound}),
+    ...(wire?.material && {material: wire.material}),
+    ...(wire?.wrap && {wrap: wire.wrap}),
+    ...(wire?.coreMm !== undefined && {coreMm: wire.coreMm, coreAssumed: !wire.coreKnown}),
+    ...(mass && {massPerLengthKgM: mass.kgM, massFrom: mass.from}),
+  }
+  if (!mass || lengthMm === undefined) return facts
+  const tensionN = stringTensionN(mass.kgM, lengthMm, frequencyHz)
+  const stiffness = wire && stringStiffness(values, wire)
+  return {
+    ...facts,
+    tensionN,
+    pull: pullWord(tensionN, pullLimits(wire?.material, play)),
+    ...(wire && strain(wire, tensionN)),
+    ...(stiffness && {
+      stiffnessMpa: stiffness.stiffnessMpa,
+      sectionMm: stiffness.sectionMm,
+      stretchMm: stretchMm(stiffness, tensionN, lengthMm),
+      inharmonicity: inharmonicityOf(stiffness, tensionN, lengthMm),
+    }),
+  }
+}
+
+/** The stress in a string and how near it comes to its strength, which is known of steel alone. */
+function strain({diameterMm, wound, material, coreMm, coreKnown}: Wire, tensionN: number) {
+  const isSteel = material === 'steel'
+  const known = isSteel && (!wound || coreKnown)
+  const carriesMm = !wound ? diameterMm : isSteel || coreKnown ? coreMm : undefined
+  if (carriesMm === undefined) return {breakKnown: false}
+  const stressMpa = tensionN / ((Math.PI / 4) * carriesMm ** 2)
+  if (!known) return {stressMpa, breakKnown: false}
+  const strengthMpa = wireStrengthMpa(carriesMm)
+  return {stressMpa, strengthMpa, breakFraction: stressMpa / strengthMpa, breakKnown: true}
+}
