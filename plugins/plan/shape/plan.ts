@@ -3,9 +3,10 @@ import {boxShape} from './box.ts'
 import {fastenerShape, holeShape, placedShape, screwPlaceShape} from './holes.ts'
 import {list, n, open, s} from './kit.ts'
 import {neckShape} from './neck.ts'
+import {outlineShape} from './outline.ts'
 import {scaleShape} from './scale.ts'
 import {cutsShape} from './stock.ts'
-import {actionShape, bridgeShape, intonationShape, stringShape} from './strings.ts'
+import {actionShape, bridgeShape, intonationShape, stringShape, tuningShape} from './strings.ts'
 import {asBuiltShape, billShape, cautionShape, costShape, settingUpShape, workShape} from './work.ts'
 
 export const assumptionShape = open({
@@ -40,6 +41,7 @@ export const planShape = open({
   scale: scaleShape.optional(),
   strings: list(stringShape).optional(),
   tensionTotalN: n.optional(),
+  tunings: list(tuningShape).describe('Other common tunings that these gauges carry.').optional(),
   bridge: bridgeShape.optional(),
   intonation: list(intonationShape).optional(),
   action: actionShape.optional(),
@@ -57,6 +59,8 @@ export const planShape = open({
   cautions: list(cautionShape).optional(),
   asBuilt: list(asBuiltShape).optional(),
   settingUp: list(settingUpShape).optional(),
+  unknownWoods: list(open({path: s, wood: s, nearest: s.optional()})).optional(),
+  outline: outlineShape.describe('What drawings and templates are drawn from.').optional(),
 })
 
 export const printedPlanShape = open({slug: s, problems: list(problemShape)})

@@ -1,0 +1,40 @@
+import type {Build} from '../build-file/build.ts'
+import type {Place} from '../build-file/place.ts'
+
+/** A file that a build names, and where it names it: a path of the front matter, or a place of the prose. */
+export interface NamedFile {
+  target: string
+  at: string | Place
+  what: 'photograph' | 'recording' | 'link'
+}
+
+/** List every file that a build names: cover, recordings, and the pictures and links of its prose. */
+export function namedFiles({values, links}: Build): NamedFile[] {
+  const cover: NamedFile[] = values.cover
+    ? [{target: values.cover.value, at: 'cover', what: 'photograph'}]
+    : []
+  const recordings = (values.recordings ?? []).flatMap<NamedFile>(({file}, i) =>
+    file ? [{target: file.value, at: `recordings.${i + 1}.file`, what: 'recording'}] : [],
+  )
+  const prose = links.map<NamedFile>(({target, isPicture, place}) => ({
+    target,
+    at: place,
+    what: isPicture ? 'photograph' : 'link',
+  }))
+  return [...cover, ...recordings, ...prose]
+}
+
+/** Write a relative path without its detours; one that climbs out of its folder starts with `../`. */
+export function plainPath(target: string): string {
+  const parts: string[] = []
+  for (const part of target.split('/')) {
+    if (part === '' || part === '.') continue
+    if (part === '..' && parts.length > 0 && parts.at(-1) !== '..') parts.pop()
+    else parts.push(part)
+  }
+  return parts.join('/')
+}
+
+/** The build that a link leads to, by its file: `other.md` or `../other/index.md`. */
+export const buildLinked = (path: string): string | undefined =>
+  /^(?:\.\.\/)?([a-z0-9-]+)(?:\.md|\/index\.md)$/.exec(path)?.[1]

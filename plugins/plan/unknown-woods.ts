@@ -1,0 +1,32 @@
+import {nearest} from '../build-file/nearest.ts'
+import {looseWoods, woods} from '../tables/woods.ts'
+import type {PlanPart} from './part.ts'
+import {woodOf} from './wood-of.ts'
+
+const tables: Readonly<Record<string, {others?: readonly string[]}>>[] = [looseWoods, woods]
+const names = tables.flatMap((table) =>
+  Object.entries(table).flatMap(([row, {others = []}]) => [row, ...others]),
+)
+
+const isTree = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !('place' in value)
+
+/** List the woods that the build names and the table does not know, with the nearest name that it does. */
+export const unknownWoods: PlanPart = ({values}) => {
+  const found: {path: string; wood: string; nearest?: string}[] = []
+  const look = (tree: Record<string, unknown>, path: string) => {
+    const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
+    const wood = own.wood?.value
+    if (wood !== undefined && !(wood === 'any' && path.startsWith('parts.')) && !woodOf(wood, own)) {
+      const close = nearest(wood, names)
+      found.push({path: `${path}.wood`, wood, ...(close ? {nearest: close} : {})})
+    }
+    for (const [key, value] of Object.entries(tree)) {
+      const below = path ? `${path}.${key}` : key
+      if (Array.isArray(value)) value.forEach((item, i) => isTree(item) && look(item, `${below}.${i + 1}`))
+      else if (isTree(value)) look(value, below)
+    }
+  }
+  look(values as Record<string, unknown>, '')
+  return found.length > 0 ? {unknownWoods: found} : {}
+}

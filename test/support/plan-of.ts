@@ -1,0 +1,18 @@
+import type {Build} from '../../plugins/build-file/build.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
+import {checks} from '../../plugins/checks/checks.ts'
+import type {Piece} from '../../plugins/plan/part.ts'
+import {planBuild} from '../../plugins/plan/plan-build.ts'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
+
+/** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */
+export function planOf(
+  frontMatter: string,
+  pieces: Piece[] = [],
+): {build: Build; plan: Plan; problems: Problem[]} {
+  const journal = {}
+  const {build, problems} = readBuild(`---\n${frontMatter.trim()}\n---\n`, {slug: 'needle-box', journal})
+  const plan = planBuild(build, {journal, pieces})
+  return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
+}
