@@ -28,10 +28,15 @@ export const scaleShape = open({
   lengthMm: n.optional(),
   longestMm: n.describe('Where no length is given: the longest that stick and box allow.').optional(),
   fretted: flag,
-  pattern: s,
-  temperament: s,
+  pattern: s.describe('chromatic, diatonic, or the semitones as the file lists them.').optional(),
+  temperament: s.describe('equal, or the steps as the file lists them.').optional(),
+  nutOffMm: list(n).describe('Where each string crosses the nut line, off the centre line.').optional(),
+  bridgeOffMm: list(n).describe('Where each string crosses the bridge line, off the centre line.').optional(),
   lines: list(lineShape).optional(),
   dots: list(dotShape).optional(),
+  bridgeFrontMm: n
+    .describe('The bridge’s edge on the nut’s side, half its foot before the bridge line.')
+    .optional(),
   worstMarkErrorCents: n
     .describe('The largest error, of either sign, that the ruler’s rounding makes.')
     .optional(),

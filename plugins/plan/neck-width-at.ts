@@ -1,0 +1,20 @@
+export interface NeckTaper {
+  nutMm: number
+  /** The width at the tail end, and where that is; without them the neck is as wide as at the nut. */
+  tailMm?: number
+  tailStationMm?: number
+}
+
+/**
+ * Give the neck's width in mm at a station in mm from the nut line: straight from nut to tail, and as wide as at
+ * the nut behind it. Undefined where a tail width is given and the tail end lies nowhere yet.
+ */
+export function neckWidthAt(
+  stationMm: number,
+  {nutMm, tailMm, tailStationMm}: NeckTaper,
+): number | undefined {
+  if (tailMm === undefined || tailMm === nutMm) return nutMm
+  if (tailStationMm === undefined || tailStationMm <= 0) return undefined
+  const part = Math.min(1, Math.max(0, stationMm / tailStationMm))
+  return nutMm + part * (tailMm - nutMm)
+}
