@@ -52,22 +52,6 @@ export const surroundingRows: readonly {
   },
 ]
 
-/** What the air and the wood are taken to be; the file has no key for them. */
-export const surroundingRows: readonly {
-  path: string
-  value: string
-  why: string
-  applies: (values: BuildValues) => boolean
-}[] = [
-  {path: 'air', value: '20 °C', why: practice, applies: (v) => Boolean(v.box)},
-  {
-    path: 'wood',
-    value: '12 % moisture',
-    why: 'the moisture that published properties of wood are given at (Wood Handbook)',
-    applies: hasNeck,
-  },
-]
-
 /** Each usual value, after those that it depends on. Lengths keep their exact inches in a millimetre build. */
 export const assumptionRows: readonly AssumptionRow[] = [
   {path: 'handed', value: () => 'right', why: practice, says: 'right'},

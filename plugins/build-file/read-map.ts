@@ -1,24 +1,34 @@
 import {isMap, isScalar, type Node} from 'yaml'
 import {rules} from '../tables/rules.ts'
 import type {Kind, Leaf, MapOf, MeasuredValues} from './kinds.ts'
+import {date, force, length, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './paths.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {pairsOf} from './read-record.ts'
 import {nameOf, readValue, wrongShape} from './read-value.ts'
 import {type ReadingContext, report} from './reading-context.ts'
-import {force, length, number} from './kinds.ts'
 import type {Day, Force, Length, Numeral} from './values.ts'
-import {date} from './kinds.ts'
 
 /** Read a mapping whose keys are the maker's own: rule names, line labels, paths, scores. */
-export function readMap(node: Node, kind: MapOf<Kind>, path: string, context: ReadingContext): Record<string, unknown> | undefined {
+export function readMap(
+  node: Node,
+  kind: MapOf<Kind>,
+  path: string,
+  context: ReadingContext,
+): Record<string, unknown> | undefined {
   if (!isMap(node)) return wrongShape(node, kind, path, context)
   const read: Record<string, unknown> = {}
   for (const {key, name, value} of pairsOf(node, path, context)) {
     if (kind.keys === 'rule' && !Object.hasOwn(rules, name)) {
       const close = nearest(name, Object.keys(rules))
-      report(context, 'unknown-rule', context.placeOf(key), `${name} is not a rule that is known${close ? `; was ${close} meant?` : ''}`, {expected: close ? [close] : undefined})
+      report(
+        context,
+        'unknown-rule',
+        context.placeOf(key),
+        `${name} is not a rule that is known${close ? `; was ${close} meant?` : ''}`,
+        {expected: close ? [close] : undefined},
+      )
       continue
     }
     const of = kind.keys === 'path' ? quantityKind(name, key, context) : kind.value
@@ -32,7 +42,13 @@ function quantityKind(name: string, key: Node, context: ReadingContext): Leaf | 
   const leaf = leafAt(name)
   if (leaf && leaf.leaf !== 'text' && leaf.leaf !== 'wood' && leaf.leaf !== 'flag') return leaf
   const close = nearest(name, quantityPaths())
-  report(context, 'unknown-key', context.placeOf(key), `${name} is not the path of a measure in this file${close ? `; was ${close} meant?` : ''}`, {expected: close ? [close] : undefined})
+  report(
+    context,
+    'unknown-key',
+    context.placeOf(key),
+    `${name} is not the path of a measure in this file${close ? `; was ${close} meant?` : ''}`,
+    {expected: close ? [close] : undefined},
+  )
   return undefined
 }
 
@@ -48,14 +64,29 @@ export function readMeasured(node: Node, path: string, context: ReadingContext):
     if (!value || (isScalar(value) && value.value === null)) continue
     const own = `${path}.${name}`
     const tension = /^strings\.(.+)\.tension$/.exec(name)
-    if (name === 'on') setIfRead(readValue(value, date('The day it was measured.'), own, context) as Day | undefined, (on) => (read.on = on))
-    else if (name === 'resonance') setIfRead(readValue(withoutHertz(value), frequency, own, context) as Numeral | undefined, (it) => (read.resonance = it))
+    if (name === 'on')
+      setIfRead(
+        readValue(value, date('The day it was measured.'), own, context) as Day | undefined,
+        (on) => (read.on = on),
+      )
+    else if (name === 'resonance')
+      setIfRead(
+        readValue(withoutHertz(value), frequency, own, context) as Numeral | undefined,
+        (it) => (read.resonance = it),
+      )
     else if (name === 'lines') read.lines.push(...byLabel<Length>(value, lineStation, own, context))
     else if (name === 'cents') read.cents.push(...byLabel<Numeral>(value, lineCents, own, context))
-    else if (tension) setIfRead(readValue(value, force('The pull.', {min: 1, max: 2000}), own, context) as Force | undefined, (it) => read.tensions.push({name: tension[1]!, value: it}))
+    else if (tension)
+      setIfRead(
+        readValue(value, force('The pull.', {min: 1, max: 2000}), own, context) as Force | undefined,
+        (it) => read.tensions.push({name: tension[1]!, value: it}),
+      )
     else {
       const leaf = quantityKind(name, key, context)
-      if (leaf) setIfRead(readValue(value, leaf, own, context), (it) => read.paths.push({path: name, value: it as MeasuredValues['paths'][number]['value']}))
+      if (leaf)
+        setIfRead(readValue(value, leaf, own, context), (it) =>
+          read.paths.push({path: name, value: it as MeasuredValues['paths'][number]['value']}),
+        )
     }
   }
   return read
@@ -71,7 +102,12 @@ function withoutHertz(node: Node): Node {
   return node
 }
 
-function byLabel<T>(node: Node, kind: Leaf, path: string, context: ReadingContext): {label: string; value: T}[] {
+function byLabel<T>(
+  node: Node,
+  kind: Leaf,
+  path: string,
+  context: ReadingContext,
+): {label: string; value: T}[] {
   if (!isMap(node)) {
     context.places[path] ??= context.placeOf(node)
     wrongShape(node, {is: 'measured', says: ''}, path, context)
@@ -80,7 +116,10 @@ function byLabel<T>(node: Node, kind: Leaf, path: string, context: ReadingContex
   const read: {label: string; value: T}[] = []
   for (const {key, name, value} of pairsOf(node, path, context)) {
     const label = readLeaf('label', name, {units: context.units, limits: {}})
-    if (!label.ok) report(context, label.rule, context.placeOf(key), `${nameOf(path)}: ${label.message}`, {expected: label.expected})
+    if (!label.ok)
+      report(context, label.rule, context.placeOf(key), `${nameOf(path)}: ${label.message}`, {
+        expected: label.expected,
+      })
     else if (value) {
       const got = readValue(value, kind, `${path}.${name}`, context)
       if (got !== undefined) read.push({label: label.value.label, value: got as T})

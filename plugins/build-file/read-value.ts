@@ -1,11 +1,11 @@
 import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import type {Choice, Either, Kind, Leaf, ListOf, RecordOf} from './kinds.ts'
+import {exampleOf} from './example-of.ts'
+import type {Choice, Either, Kind, Leaf, ListOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
 import {type ReadingContext, report} from './reading-context.ts'
-import {exampleOf} from './example-of.ts'
 
 type Read<K> = (node: Node, kind: K, path: string, context: ReadingContext) => unknown
 
@@ -36,7 +36,8 @@ export const readValue: Read<Kind> = (node, kind, path, context) => {
 }
 
 /** The text of a scalar as the file has it; a number keeps its own spelling. */
-export const textOf = (node: Scalar): string => (typeof node.value === 'string' ? node.value : (node.source ?? String(node.value))).trim()
+export const textOf = (node: Scalar): string =>
+  (typeof node.value === 'string' ? node.value : (node.source ?? String(node.value))).trim()
 
 const readScalar: Read<Leaf> = (node, kind, path, context) => {
   if (!isScalar(node)) return wrongShape(node, kind, path, context)
@@ -44,10 +45,18 @@ const readScalar: Read<Leaf> = (node, kind, path, context) => {
 }
 
 /** Read a text as a leaf, and say at the leaf's place what would do. */
-export function readText(text: string, kind: Leaf, path: string, context: ReadingContext, flag?: boolean): unknown {
+export function readText(
+  text: string,
+  kind: Leaf,
+  path: string,
+  context: ReadingContext,
+  flag?: boolean,
+): unknown {
   const reading = readLeaf(kind.leaf, flag ?? text, {units: context.units, limits: kind.limits})
   if (reading.ok) return {...reading.value, text, place: context.places[path]}
-  report(context, reading.rule, context.places[path]!, `${nameOf(path)}: ${reading.message}`, {expected: reading.expected})
+  report(context, reading.rule, context.places[path]!, `${nameOf(path)}: ${reading.message}`, {
+    expected: reading.expected,
+  })
   return undefined
 }
 
@@ -68,22 +77,43 @@ const readChoice: Read<Choice> = (node, kind, path, context) => {
 }
 
 const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
-  if (kind.countable && isScalar(node) && /^-?\d+$/.test(textOf(node))) return countedItems(Number(textOf(node)), kind, path, context)
+  if (kind.countable && isScalar(node) && /^-?\d+$/.test(textOf(node)))
+    return countedItems(Number(textOf(node)), kind, path, context)
   // A lone value stands for a list of one; its item has the list's own place.
   const items = isSeq(node) ? (node.items as Node[]) : [node]
   const most = kind.length ?? kind.most
-  if ((kind.length && items.length !== kind.length) || (most && items.length > most) || (kind.countable && items.length === 0)) {
-    const wanted = kind.length ? `exactly ${kind.length}` : kind.countable && items.length === 0 ? 'at least one' : `at most ${most}`
-    report(context, 'out-of-range', context.places[path]!, `${nameOf(path)}: ${items.length} given, where ${wanted} can be`)
+  if (
+    (kind.length && items.length !== kind.length) ||
+    (most && items.length > most) ||
+    (kind.countable && items.length === 0)
+  ) {
+    const wanted = kind.length
+      ? `exactly ${kind.length}`
+      : kind.countable && items.length === 0
+        ? 'at least one'
+        : `at most ${most}`
+    report(
+      context,
+      'out-of-range',
+      context.places[path]!,
+      `${nameOf(path)}: ${items.length} given, where ${wanted} can be`,
+    )
     return undefined
   }
   const read = items.map((item, i) => readValue(item, kind.item, `${path}.${i + 1}`, context))
-  return kind.item.is === 'record' ? read.map((item) => item ?? {}) : read.filter((item) => item !== undefined)
+  return kind.item.is === 'record'
+    ? read.map((item) => item ?? {})
+    : read.filter((item) => item !== undefined)
 }
 
 function countedItems(count: number, kind: ListOf<Kind>, path: string, context: ReadingContext): unknown {
   if (count >= 1 && count <= (kind.most ?? 12)) return Array.from({length: count}, () => ({}))
-  report(context, 'out-of-range', context.places[path]!, `${nameOf(path)}: ${count} given, where 1 to ${kind.most ?? 12} can be`)
+  report(
+    context,
+    'out-of-range',
+    context.places[path]!,
+    `${nameOf(path)}: ${count} given, where 1 to ${kind.most ?? 12} can be`,
+  )
   return undefined
 }
 
@@ -104,7 +134,12 @@ const readEither: Read<Either<Kind, Kind>> = (node, kind, path, context) => {
 /** Say that a value has the wrong shape, with an example of the right one. */
 export function wrongShape(node: Node, kind: Kind, path: string, context: ReadingContext): undefined {
   const is = isMap(node) ? 'keys with values' : isSeq(node) ? 'a list' : `"${textOf(node as Scalar)}"`
-  report(context, 'wrong-shape', context.places[path]!, `${nameOf(path)}: ${is} stands where ${exampleOf(kind)} belongs`)
+  report(
+    context,
+    'wrong-shape',
+    context.places[path]!,
+    `${nameOf(path)}: ${is} stands where ${exampleOf(kind)} belongs`,
+  )
   return undefined
 }
 

@@ -1,14 +1,28 @@
 import {isMap, isSeq, type Node} from 'yaml'
-import {readBody} from './body.ts'
+import type {Body} from './body.ts'
 import type {Build, Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
-import type {Infer, Kind, RecordOf} from './kinds.ts'
-import type {Problem} from './problem.ts'
-import {type ReadingContext, report} from './reading-context.ts'
-import {readValue, textOf} from './read-value.ts'
-import {buildSchema, journalSchema, type JournalSettings, rackSchema, type StockPiece} from './schema.ts'
+import type {Kind, RecordOf} from './kinds.ts'
 import {wholeFile} from './place.ts'
+import type {Problem} from './problem.ts'
+import {readValue, textOf} from './read-value.ts'
+import {type ReadingContext, report} from './reading-context.ts'
+import {
+  type BuildValues,
+  buildSchema,
+  type JournalSettings,
+  journalSchema,
+  rackSchema,
+  type StockPiece,
+} from './schema.ts'
 import {yamlTree} from './yaml-tree.ts'
+
+// Seen as kinds only: what each is read as is named where it is read.
+const schemas = {
+  build: buildSchema as unknown as RecordOf,
+  journal: journalSchema as unknown as RecordOf,
+  rack: rackSchema as unknown as RecordOf,
+}
 
 /** What the reader must know besides the text. */
 export interface ReadOptions {
@@ -16,39 +30,56 @@ export interface ReadOptions {
   /** Gives the unit of bare numbers where the build does not. */
   journal?: JournalSettings
   surroundings?: Surroundings
+  /** Finds days, links and directives in the prose of the whole text; without it the build has none. */
+  body?: (text: string) => Body
 }
 
 /**
  * Read a build file: front matter into values with places, body into days and links.
  * Never throws for bad input; every problem of the file is reported together, in the order of the file.
  */
-export function readBuild(source: string, {slug, journal, surroundings}: ReadOptions): {build: Build; problems: Problem[]} {
+export function readBuild(
+  source: string,
+  {slug, journal, surroundings, body}: ReadOptions,
+): {build: Build; problems: Problem[]} {
   const text = plainLines(source)
   const {front, problems} = splitFrontMatter(text)
-  const empty: Build = {slug, values: {}, places: {}, keys: {}, days: [], links: [], ...(surroundings ? {surroundings} : {})}
+  const empty: Build = {
+    slug,
+    values: {},
+    places: {},
+    keys: {},
+    days: [],
+    links: [],
+    directives: [],
+    references: [],
+    ...(surroundings ? {surroundings} : {}),
+  }
   if (!front) return {build: empty, problems}
-  const read = readYaml(front.yaml, front.firstLine, buildSchema, journal?.units?.value)
+  const read = readYaml<BuildValues>(front.yaml, front.firstLine, schemas.build, journal?.units?.value)
   const second = secondDocument(front.body, front.bodyLine)
   if (second) read.problems.push(second)
   // Where the YAML breaks off before the title, the title is not what is missing.
   if (read.sound && !read.values?.title) read.problems.push(titleMissing)
-  const {days, links} = readBody(text)
   return {
-    build: {...empty, values: read.values ?? {}, places: read.places, keys: read.keys, days, links},
+    build: {...empty, values: read.values ?? {}, places: read.places, keys: read.keys, ...body?.(text)},
     problems: inOrder(read.problems),
   }
 }
 
 /** Read the settings of a journal (`journal.yaml`, no fences). */
 export function readJournal(source: string): {settings: JournalSettings; problems: Problem[]} {
-  const read = readYaml(plainLines(source), 1, journalSchema)
+  const read = readYaml<JournalSettings>(plainLines(source), 1, schemas.journal)
   return {settings: read.values ?? {}, problems: inOrder(read.problems)}
 }
 
 /** Read a rack (`rack.yaml`, no fences): a list of pieces, or a list under `pieces`. */
-export function readRack(source: string, journal: JournalSettings = {}): {pieces: StockPiece[]; problems: Problem[]} {
+export function readRack(
+  source: string,
+  journal: JournalSettings = {},
+): {pieces: StockPiece[]; problems: Problem[]} {
   const text = plainLines(source)
-  const read = readYaml(text, 1, rackSchema, journal.units?.value, 'pieces')
+  const read = readYaml<{pieces?: StockPiece[]}>(text, 1, schemas.rack, journal.units?.value, 'pieces')
   return {pieces: read.values?.pieces ?? [], problems: inOrder(read.problems)}
 }
 
@@ -61,18 +92,44 @@ interface YamlRead<T> {
 }
 
 /** Read a YAML text by a schema; `listAs` names the field that a bare list stands for. */
-function readYaml<S extends RecordOf>(text: string, firstLine: number, schema: S, journalUnits?: 'in' | 'mm', listAs?: string): YamlRead<Infer<S>> {
+function readYaml<T>(
+  text: string,
+  firstLine: number,
+  schema: RecordOf,
+  journalUnits?: 'in' | 'mm',
+  listAs?: string,
+): YamlRead<T> {
   const {doc, placeOf, problems, soundUpToLine} = yamlTree(text, firstLine)
   const sound = soundUpToLine === Number.POSITIVE_INFINITY
-  const context: ReadingContext = {doc, placeOf, places: {}, keys: {}, problems: [], units: unitsOf(doc.contents) ?? journalUnits ?? 'in'}
+  const context: ReadingContext = {
+    doc,
+    placeOf,
+    places: {},
+    keys: {},
+    problems: [],
+    units: unitsOf(doc.contents) ?? journalUnits ?? 'in',
+  }
   const root = doc.contents as Node | null
   let values: unknown
-  if (isSeq(root) && listAs) values = {[listAs]: readValue(root, schema.fields[listAs] as Kind, listAs, context)}
+  if (isSeq(root) && listAs)
+    values = {[listAs]: readValue(root, schema.fields[listAs] as Kind, listAs, context)}
   else if (isMap(root)) values = soundUpToLine > 0 ? readValue(root, schema, '', context) : undefined
-  else if (root && sound) report(context, 'front-matter-not-keys', placeOf(root), `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`)
+  else if (root && sound)
+    report(
+      context,
+      'front-matter-not-keys',
+      placeOf(root),
+      `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`,
+    )
   delete context.places['']
   problems.push(...context.problems.filter((problem) => problem.line < soundUpToLine))
-  return {values: values as Infer<S> | undefined, places: context.places, keys: context.keys, problems, sound: sound && (isMap(root) || !root)}
+  return {
+    values: values as T | undefined,
+    places: context.places,
+    keys: context.keys,
+    problems,
+    sound: sound && (isMap(root) || !root),
+  }
 }
 
 function unitsOf(root: unknown): 'in' | 'mm' | undefined {
@@ -99,12 +156,26 @@ function secondDocument(body: string, bodyLine: number): Problem | undefined {
   if (start < 0 || end < 0 || !key || !Object.hasOwn(buildSchema.fields, key)) return undefined
   if (lines.slice(start, end).some((line) => line.trim() === '')) return undefined
   const line = bodyLine + start
-  return {rule: 'two-documents', severity: 'error', line, column: 1, endLine: line, endColumn: key.length + 1, message: 'a second block of dimensions begins here, and only the first is read; move its keys into the first block'}
+  return {
+    rule: 'two-documents',
+    severity: 'error',
+    line,
+    column: 1,
+    endLine: line,
+    endColumn: key.length + 1,
+    message:
+      'a second block of dimensions begins here, and only the first is read; move its keys into the first block',
+  }
 }
 
 /** Sort problems by place; of one place, the gravest first. */
 export function inOrder(problems: readonly Problem[]): Problem[] {
   const grave = {error: 0, fault: 1, warning: 2, remark: 3}
-  return [...problems].sort((a, b) => a.line - b.line || a.column - b.column || grave[a.severity] - grave[b.severity] || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0))
+  return [...problems].sort(
+    (a, b) =>
+      a.line - b.line ||
+      a.column - b.column ||
+      grave[a.severity] - grave[b.severity] ||
+      (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
+  )
 }
-

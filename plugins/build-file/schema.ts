@@ -576,7 +576,9 @@ export const buildSchema = record('One instrument.', {
     'The air that it will live in: the driest and the dampest, in per cent.',
     {length: 2},
   ),
-  tolerances: map('path', either(length('How far off it may be.'), angle('How far off it may be.'), 'How far off it may be.'),
+  tolerances: map(
+    'path',
+    either(length('How far off it may be.'), angle('How far off it may be.'), 'How far off it may be.'),
     'How far a measure may be off, by its path.',
   ),
 

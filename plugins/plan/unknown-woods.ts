@@ -1,9 +1,9 @@
 import {nearest} from '../build-file/nearest.ts'
-import {looseWoods, woods} from '../tables/woods.ts'
+import {type LooseWood, looseWoods, type WoodRow, woods} from '../tables/woods.ts'
 import type {PlanPart} from './part.ts'
 import {woodOf} from './wood-of.ts'
 
-const tables: Readonly<Record<string, {others?: readonly string[]}>>[] = [looseWoods, woods]
+const tables: readonly Readonly<Record<string, WoodRow | LooseWood>>[] = [looseWoods, woods]
 const names = tables.flatMap((table) =>
   Object.entries(table).flatMap(([row, {others = []}]) => [row, ...others]),
 )
