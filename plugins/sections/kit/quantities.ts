@@ -23,6 +23,13 @@ export function mass(kg: number, {units}: Units): Measure {
   return units === 'in' ? measure(pounds, grams) : measure(grams, pounds)
 }
 
+/** Write an area (mm²): `1.5 sq in (968 mm²)`, or `968 mm² (1.5 sq in)` in a millimetre build. */
+export function area(mm2: number, {units}: Units): Measure {
+  const squareInches = `${number(mm2 / 25.4 ** 2, 2)} sq in`
+  const squareMm = `${number(mm2, 0)} mm²`
+  return units === 'in' ? measure(squareInches, squareMm) : measure(squareMm, squareInches)
+}
+
 /** Write a string's mass per length (kg/m) in g/m, the unit that packets and tables use: `1.38 g/m`. */
 export function massPerLength(kgM: number): string {
   return `${number(kgM * 1000, 2)} g/m`

@@ -3,6 +3,7 @@ import type {Table, TableCell, TableRow} from 'mdast'
 import {note as noteBelow} from './flow.ts'
 import {type Inline, inline} from './inline.ts'
 import type {CaptionedTable} from './nodes.ts'
+import {textOf} from './text-of.ts'
 import {toElements} from './to-elements.ts'
 
 /** A cell: a text, one inline node, or several. */
@@ -79,10 +80,4 @@ function cell(content: Cell, {scope, align}: {scope?: 'col' | 'row'; align: 'rig
 
 function cells(content: Cell): readonly Inline[] {
   return Array.isArray(content) ? content : [content as Inline]
-}
-
-function textOf(node: Element): string {
-  return node.children
-    .map((child) => (child.type === 'text' ? child.value : child.type === 'element' ? textOf(child) : ''))
-    .join('')
 }

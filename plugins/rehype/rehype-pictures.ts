@@ -1,0 +1,64 @@
+import type {Element, ElementContent, Root} from 'hast'
+import {SKIP, visit} from 'unist-util-visit'
+import {isComputed} from './computed.ts'
+
+/** A picture of the build's own folder, as the file names it. */
+export interface Picture {
+  target: string
+  alt: string
+  title?: string
+}
+
+/** Make what stands for a picture on the page. */
+export type MakePicture = (picture: Picture) => ElementContent[]
+
+/**
+ * Put what the site makes of each picture in its place. A picture of another address becomes a link to it:
+ * no page asks anything of another site.
+ */
+export function rehypePictures({picture = plain}: {picture?: MakePicture}) {
+  return (tree: Root): void => {
+    visit(tree, (node, at, parent) => {
+      if (isComputed(node)) return SKIP
+      if (node.type !== 'element' || node.tagName !== 'img' || !parent || at === undefined) return undefined
+      const made = isElsewhere(node) ? [linkTo(node)] : picture(asPicture(node))
+      parent.children.splice(at, 1, ...made)
+      return [SKIP, at + made.length]
+    })
+  }
+}
+
+function asPicture({properties: {src, alt, title}}: Element): Picture {
+  return {
+    target: decoded(String(src ?? '')),
+    alt: String(alt ?? ''),
+    ...(title ? {title: String(title)} : {}),
+  }
+}
+
+function plain({target, alt, title}: Picture): ElementContent[] {
+  const src = encodeURI(target)
+  return [{type: 'element', tagName: 'img', properties: {src, alt, title, loading: 'lazy'}, children: []}]
+}
+
+function isElsewhere({properties: {src}}: Element): boolean {
+  return /^(?:[a-z][a-z\d+.-]*:|\/\/)/i.test(String(src ?? ''))
+}
+
+function linkTo({properties: {src, alt}}: Element): Element {
+  const href = String(src)
+  return {
+    type: 'element',
+    tagName: 'a',
+    properties: {href},
+    children: [{type: 'text', value: String(alt || href)}],
+  }
+}
+
+function decoded(src: string): string {
+  try {
+    return decodeURI(src)
+  } catch {
+    return src
+  }
+}

@@ -1,0 +1,72 @@
+import type {Root} from 'mdast'
+import type {Processor} from 'unified'
+import type {VFile} from 'vfile'
+import {readBody} from './build-file/body.ts'
+import type {Build, Surroundings} from './build-file/build.ts'
+import type {Problem} from './build-file/problem.ts'
+import {inOrder, readBuild} from './build-file/read.ts'
+import type {JournalSettings} from './build-file/schema.ts'
+import {slugOf} from './build-file/slug-of.ts'
+import {checks} from './checks/checks.ts'
+import type {Piece} from './plan/part.ts'
+import {planBuild} from './plan/plan-build.ts'
+import type {Plan} from './plan/shape/plan.ts'
+import {reportProblems} from './report-problems.ts'
+import {fillBody} from './sections/fill-body.ts'
+import {kitToMarkdown} from './sections/kit/kit-to-markdown.ts'
+import type {Relatives} from './sections/section.ts'
+import {remarkBuildSyntax} from './syntax/remark-build-syntax.ts'
+
+/** A build with all that follows from it. */
+export interface KnownBuild {
+  build: Build
+  plan: Plan
+  problems: readonly Problem[]
+}
+
+export interface BuildOptions {
+  /** The build's slug; left out, it comes from the file's path. */
+  slug?: string
+  /** The journal's settings, which a build inherits. */
+  journal?: JournalSettings
+  /** The pieces of wood that this build may cut. */
+  pieces?: readonly Piece[]
+  /** The build's folder and the rest of the journal, for the checks that look past the file. */
+  surroundings?: Surroundings
+  /** What this build was copied from, and what was copied from it. */
+  relatives?: Relatives
+  /** The build, where it is read, planned and checked already. */
+  known?: KnownBuild
+}
+
+/**
+ * Turn a build file into a page: fill its directives and value references, add the sections that it does not
+ * place, and report every problem as a message of the file. Use it after remark-frontmatter and remark-gfm;
+ * what was computed is in `file.data.build`.
+ */
+export function remarkBuild(this: Processor, options: BuildOptions = {}) {
+  remarkBuildSyntax.call(this)
+  const data = this.data()
+  data.toMarkdownExtensions = [...(data.toMarkdownExtensions ?? []), kitToMarkdown]
+  return (tree: Root, file: VFile): void => {
+    const source = String(file)
+    const known = options.known ?? knowBuild(tree, source, options.slug ?? slugOf(file.path ?? ''), options)
+    file.data.build = known
+    reportProblems(file, known.problems)
+    fillBody(tree, {...known, source, ...(options.relatives && {relatives: options.relatives})})
+  }
+}
+
+function knowBuild(tree: Root, source: string, slug: string, options: BuildOptions): KnownBuild {
+  const {journal = {}, pieces = [], surroundings} = options
+  const body = () => readBody(tree)
+  const {build, problems} = readBuild(source, {slug, journal, body, ...(surroundings && {surroundings})})
+  const plan = planBuild(build, {journal, pieces})
+  return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
+}
+
+declare module 'vfile' {
+  interface DataMap {
+    build: KnownBuild
+  }
+}

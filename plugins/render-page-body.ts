@@ -1,0 +1,60 @@
+import type {Root} from 'mdast'
+import rehypeStringify from 'rehype-stringify'
+import remarkFrontmatter from 'remark-frontmatter'
+import remarkGfm from 'remark-gfm'
+import remarkParse from 'remark-parse'
+import remarkRehype from 'remark-rehype'
+import {unified} from 'unified'
+import {VFile} from 'vfile'
+import {computedHandlers, rehypeComputed} from './rehype/computed.ts'
+import {rehypeAuthor} from './rehype/rehype-author.ts'
+import {rehypeAuthorTables} from './rehype/rehype-author-tables.ts'
+import {type PageHeading, rehypeHeadings} from './rehype/rehype-headings.ts'
+import {type LinkOptions, rehypeLinks} from './rehype/rehype-links.ts'
+import {type MakePicture, rehypePictures} from './rehype/rehype-pictures.ts'
+import {rehypeTaskLists} from './rehype/rehype-task-lists.ts'
+import {type KnownBuild, remarkBuild} from './remark-build.ts'
+import type {Relatives} from './sections/section.ts'
+
+/** All that the body of a build's page is made of, so that a page can be kept by these inputs. */
+export interface PageInput extends KnownBuild, LinkOptions {
+  /** The build file as read. */
+  text: string
+  /** The tree of `text`, where it is parsed already (parse-build-file.ts); it is used up. */
+  tree?: Root
+  relatives?: Relatives
+  /** Make what stands for a picture of the build's folder (`photos/front.jpg`); left out: a plain `<img>`. */
+  picture?: MakePicture
+}
+
+/** `headings` are those below the page's title, in order. */
+export interface PageBody {
+  html: string
+  headings: readonly PageHeading[]
+}
+
+/**
+ * Render the body of a build's page: prose, days and computed sections, as HTML that holds nothing of the author's
+ * that could run or reach outside. The page's own `<h1>`, facts and frame stand around it.
+ */
+export function renderPageBody(input: PageInput): PageBody {
+  const {text, path, tree, relatives, build, plan, problems} = input
+  const file = new VFile({path, value: text})
+  const known = {build, plan, problems}
+  const page = unified()
+    .use(remarkParse)
+    .use(remarkFrontmatter)
+    .use(remarkGfm)
+    .use(remarkBuild, {known, ...(relatives && {relatives})})
+    .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
+    .use(rehypeAuthor)
+    .use(rehypeAuthorTables)
+    .use(rehypeTaskLists)
+    .use(rehypePictures, input)
+    .use(rehypeHeadings)
+    .use(rehypeLinks, input)
+    .use(rehypeComputed)
+    .use(rehypeStringify)
+  const html = page.stringify(page.runSync(tree ?? page.parse(file), file), file)
+  return {html, headings: file.data.headings ?? []}
+}
