@@ -1,0 +1,66 @@
+import {rm} from 'node:fs/promises'
+import {relative} from 'node:path'
+import {buildAssets} from '../assets/build-assets.ts'
+import {makeSite} from '../make/make-site.ts'
+import {allPages} from '../pages/all.ts'
+import {clearVersions} from '../publish/clear-versions.ts'
+import {outputFolder} from '../publish/output-folder.ts'
+import {newVersion} from '../publish/site-folder.ts'
+import {swapSite} from '../publish/swap-site.ts'
+import {writeSite} from '../publish/write-site.ts'
+import {pathPrefix} from './path-prefix.ts'
+import {report} from './report.ts'
+import {readArguments} from './usage.ts'
+
+const usage = `npm run build                             writes the site to _site/
+npm run build -- --path-prefix=/x/        for a site that lies under a path
+npm run build -- --output=DIR             writes it there
+
+An error in a published build stops the build: all problems are listed, and the last good site stays.
+Leaves with 1 then, with 0 otherwise.`
+
+const {values} = readArguments(
+  usage,
+  {'path-prefix': {type: 'string', default: '/'}, output: {type: 'string', default: '_site'}},
+  {most: 0},
+)
+const root = process.cwd()
+const prefix = pathPrefix(values['path-prefix'])
+if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site; /journal/ is one`)
+const output = await outputFolder(root, values.output)
+if ('refused' in output) wrong(`--output=${output.refused}`)
+process.exitCode = await build(prefix, output.site)
+
+async function build(prefix: string, site: string): Promise<number> {
+  const assets = await buildAssets()
+  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses})
+  if (made.problems.some(({problems}) => problems.length > 0)) {
+    console.error(report(made.problems, process.stderr))
+  }
+  if (made.isStopped) {
+    console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
+    return 1
+  }
+  const version = await newVersion(site)
+  try {
+    const pages = allPages(made.site)
+    const files = [...assets.files, ...made.site.builds.flatMap((one) => one.files)]
+    await writeSite({pages, files}, made.site.around, version)
+    const moved = await swapSite(site, version)
+    if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
+    const builds = made.site.builds.length
+    console.log(
+      `${builds} ${builds === 1 ? 'build' : 'builds'} on ${pages.length} pages in ${relative(root, site) || site}/`,
+    )
+  } catch (error) {
+    await rm(version, {recursive: true, force: true})
+    throw error
+  }
+  await clearVersions(site)
+  return 0
+}
+
+function wrong(message: string): never {
+  console.error(`${message}\n\n${usage}`)
+  process.exit(2)
+}

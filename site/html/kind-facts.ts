@@ -1,0 +1,38 @@
+import type {SiteBuild} from '../site-data.ts'
+import {playedWell} from './played-well.ts'
+import {said} from './said.ts'
+
+/** What tells instruments apart at a glance, as data: what the portfolio narrows and sorts by. */
+export interface KindFacts {
+  strings: number | undefined
+  /** Notes from the player's bass side: `D3 A3 D4`. */
+  tuning: string | undefined
+  scaleMm: number | undefined
+  frets: 'frets' | 'no frets' | undefined
+  play: string | undefined
+  join: string | undefined
+  status: string | undefined
+  tags: readonly string[]
+  isPlayedWell: boolean
+  /** The day it was done, or else begun. */
+  date: string | undefined
+}
+
+/** Gather the facts of a build that its card, its page and the feed show. */
+export function kindFacts(one: SiteBuild): KindFacts {
+  const {plan, build} = one
+  const {values} = build
+  const notes = plan.strings?.map((string) => string.note)
+  return {
+    strings: plan.strings?.length ?? values.strings?.length,
+    tuning: notes?.length ? notes.join(' ') : undefined,
+    scaleMm: plan.scale?.lengthMm,
+    frets: plan.scale && (plan.scale.fretted ? 'frets' : 'no frets'),
+    play: plan.play,
+    join: said(one, 'neck.joins'),
+    status: plan.status,
+    tags: values.tags?.map((tag) => tag.value) ?? [],
+    isPlayedWell: playedWell(values),
+    date: (values.finished ?? values.started)?.iso,
+  }
+}

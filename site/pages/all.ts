@@ -1,0 +1,27 @@
+import type {Page} from '../publish/page.ts'
+import type {SiteData} from '../site-data.ts'
+import {buildFilePages} from './build-md.ts'
+import {buildPages} from './build-page.ts'
+import {feedPage} from './feed.ts'
+import {notFoundPage} from './not-found.ts'
+import {planPages} from './plan-json.ts'
+import {portfolioPage} from './portfolio.ts'
+import {rulesPage} from './rules.ts'
+import {sitemapPage} from './sitemap.ts'
+
+/** Every kind of page, each a function from the journal to its pages; those of single builds first. */
+const kinds: readonly ((site: SiteData) => Page[])[] = [
+  buildPages,
+  planPages,
+  buildFilePages,
+  portfolioPage,
+  rulesPage,
+  feedPage,
+  notFoundPage,
+]
+
+/** Make every page of the site. */
+export function allPages(site: SiteData): Page[] {
+  const pages = kinds.flatMap((kind) => kind(site))
+  return [...pages, ...sitemapPage(site, pages)]
+}

@@ -1,0 +1,51 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {kindFacts} from '../../html/kind-facts.ts'
+import {lengthOf, withFractions} from '../../html/measures.ts'
+import {said} from '../../html/said.ts'
+import type {SiteBuild} from '../../site-data.ts'
+
+/** Open a build's page: its name, a sentence, and what it is at a glance. */
+export function buildHead(one: SiteBuild): Element {
+  const summary = one.build.values.summary?.value
+  return h('header.page-head', [
+    h('h1', one.title),
+    summary ? h('p', withFractions(summary)) : undefined,
+    one.isDraft ? h('p.draft', 'Draft: not on the published site') : undefined,
+    h(
+      'dl.at-a-glance',
+      glance(one).map(([name, what]) => h('div', [h('dt', name), h('dd', what)])),
+    ),
+  ])
+}
+
+function glance(one: SiteBuild): [string, ElementContent[]][] {
+  const {plan, build} = one
+  const facts = kindFacts(one)
+  const joins =
+    facts.join && {'on top': 'neck on top', through: 'neck through', end: 'neck at the end'}[facts.join]
+  const box = [said(one, 'box.wood'), joins].filter(Boolean).join(', ')
+  const plays = [facts.play, facts.frets, facts.isPlayedWell ? 'played well' : undefined]
+    .filter(Boolean)
+    .join(', ')
+  const strings = plan.strings?.map(({note, gauge}) => (gauge ? `${note} ${gauge}` : note)).join(', ')
+  const rows: [string, ElementContent[] | string | undefined][] = [
+    ['Scale length', facts.scaleMm ? lengthOf(facts.scaleMm, plan) : undefined],
+    ['Strings, from the bass side', strings],
+    ['Box', box],
+    ['Plays', plays],
+    ['Status', facts.status],
+    ['Worked on', days(build.values.started?.iso, build.values.finished?.iso)],
+  ]
+  return rows.flatMap(([name, what]) => {
+    const shown = typeof what === 'string' ? (what ? [text(what)] : []) : (what ?? [])
+    return shown.length > 0 ? [[name, shown] as [string, ElementContent[]]] : []
+  })
+}
+
+function days(started: string | undefined, finished: string | undefined): string | undefined {
+  if (started && finished && started !== finished) return `${started} to ${finished}`
+  return finished ?? (started && `since ${started}`)
+}
+
+const text = (value: string): ElementContent => ({type: 'text', value})

@@ -1,0 +1,35 @@
+import {h} from 'hastscript'
+import {kindFacts} from '../html/kind-facts.ts'
+import {pageOf} from '../html/page-of.ts'
+import type {Page} from '../publish/page.ts'
+import type {SiteData} from '../site-data.ts'
+import {card} from './portfolio/card.ts'
+import {hangingRow} from './portfolio/hanging-row.ts'
+import {unreadFiles} from './portfolio/unread-files.ts'
+
+/** Write the portfolio: all instruments hung from one nut line, and a card for each. */
+export function portfolioPage({around, builds, unread}: SiteData): Page[] {
+  const count = `${builds.length} ${builds.length === 1 ? 'instrument' : 'instruments'}`
+  const played = builds.filter((one) => kindFacts(one).isPlayedWell).length
+  const describes = `${count}${played > 0 ? `, ${played} of them played well` : ''}.`
+  const content = [
+    h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
+    ...unreadFiles(unread),
+    ...hangingRow(builds),
+    builds.length === 0 ? empty() : h('ul.cards', builds.map(card)),
+  ]
+  const data = {title: around.title, describes, within: '/', scripts: ['portfolio']}
+  return [pageOf('/', data, content, around.prefix)]
+}
+
+function empty() {
+  return h('div.prose', [
+    h('p', [
+      'No build yet. A file ',
+      h('code', 'builds/needle-box.md'),
+      ' with a title, a box, a scale length and strings is a whole one; ',
+      h('code', 'npm run new -- needle-box'),
+      ' starts it.',
+    ]),
+  ])
+}

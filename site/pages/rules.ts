@@ -1,0 +1,49 @@
+import type {ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {type RuleName, type RuleRow, rules} from '../../plugins/tables/rules.ts'
+import {pageOf} from '../html/page-of.ts'
+import type {Page} from '../publish/page.ts'
+import type {SiteData} from '../site-data.ts'
+
+const groups = [
+  [
+    'error',
+    'Cannot be read',
+    'Nothing can be computed until these are mended; a journal with one is not published.',
+  ],
+  ['fault', 'Would not work as drawn', 'Do not cut yet.'],
+  ['warning', 'Look again', 'It may be meant, and is often a slip.'],
+  ['remark', 'Good to know', 'Said quietly; nothing has to change.'],
+] as const
+
+/** Write the page of rules: every check by how much it matters, what it looks for, why, and how to mend it. */
+export function rulesPage({around}: SiteData): Page[] {
+  const describes = 'Everything that is looked at before you cut: what, why, and how to mend it.'
+  const content = [
+    h('header.page-head', [h('h1', 'What is checked'), h('p', describes)]),
+    h('div.prose', [
+      h('p', [
+        'Once an instrument is strung up, what would have been a fault of its design is a remark: it exists, and it plays. A build file can accept a rule, with the reason: ',
+        h('code', 'accept: {rule-name: why}'),
+        '.',
+      ]),
+      ...groups.flatMap(group),
+    ]),
+  ]
+  return [pageOf('/rules/', {title: 'What is checked', describes, within: '/rules/'}, content, around.prefix)]
+}
+
+function group([severity, title, says]: (typeof groups)[number]): ElementContent[] {
+  const rows = (Object.entries(rules) as [RuleName, RuleRow][]).filter(([, row]) => row.severity === severity)
+  if (rows.length === 0) return []
+  return [h('h2', title), h('p', says), h('div.rules.wide', rows.map(rule))]
+}
+
+function rule([name, {what, why, mend}]: [RuleName, RuleRow]): ElementContent {
+  return h(`article.rule#${name}`, [
+    h('h3', what.replace(/\.$/, '')),
+    h('p', why),
+    h('p', mend),
+    h('p.source', [h('code', name)]),
+  ])
+}

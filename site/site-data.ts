@@ -1,0 +1,55 @@
+import type {Build} from '../plugins/build-file/build.ts'
+import type {Problem} from '../plugins/build-file/problem.ts'
+import type {JournalSettings, StockPiece} from '../plugins/build-file/schema.ts'
+import type {Plan} from '../plugins/plan/shape/plan.ts'
+import type {Relatives} from '../plugins/sections/section.ts'
+import type {Surround} from './layouts/surround.ts'
+import type {Artefact} from './publish/page.ts'
+
+/** What a build's own pages are made of: drawn and worded once, and kept by what it was made from. */
+export interface MadeBuild {
+  /** The body of its page, below the facts, as HTML. */
+  html: string
+  headings: readonly {id: string; depth: number; title: string}[]
+  /** Its own scale drawing for the portfolio. */
+  hanging: Hanging | undefined
+  /** Every word of its file once, for the search. */
+  words: string
+}
+
+/** An instrument drawn from the front as it hangs: SVG in millimetres, the nut line at y = 0, the centre line at x = 0. */
+export interface Hanging {
+  shapes: string
+  frame: {x: number; y: number; width: number; height: number}
+}
+
+/** A build as the pages of the site see it. */
+export interface SiteBuild {
+  slug: string
+  /** As people name it: `builds/needle-box.md`. */
+  file: string
+  title: string
+  /** The build file as read. */
+  text: string
+  build: Build
+  plan: Plan
+  problems: readonly Problem[]
+  relatives: Relatives
+  isDraft: boolean
+  made: MadeBuild
+  cover: string | undefined
+  /** Stands for all that the build's own pages are made of. */
+  key: string
+  /** Its pictures, recordings and other files that its page shows or leads to. */
+  files: readonly Artefact[]
+}
+
+/** Everything that pages are made from; the builds are those that the site shows, newest first. */
+export interface SiteData {
+  around: Surround
+  journal: JournalSettings
+  rack: readonly StockPiece[]
+  builds: readonly SiteBuild[]
+  /** Files that could not be read at all, shown while writing. */
+  unread: readonly {file: string; message: string}[]
+}
