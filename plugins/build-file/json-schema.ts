@@ -22,7 +22,7 @@ const texts: Record<Exclude<LeafName, 'flag' | 'text' | 'wood'>, string> = {
   force: withUnit('N|lbf?|kgf'),
   gauge: `^\\s*${amount}\\s*(?:${lengthUnit})?\\s*w?\\s*$`,
   label: `^\\s*${amount}\\s*$`,
-  length: `^\\s*${sign}${amount}\\s*${lengthUnit}?(?:\\s*${amount}\\s*${lengthUnit}?)?\\s*$`,
+  length: `^\\s*${sign}${amount}\\s*${lengthUnit}?(?:\\s*${amount}\\s*${lengthUnit})?\\s*$`,
   massPerLength: withUnit('kg/m|g/m|mg/m|lb/in|lb/ft'),
   money: `^\\s*${number}\\s*$`,
   number: `^\\s*${number}\\s*$`,

@@ -78,9 +78,11 @@ function itemPaths(row: AssumptionRow, values: BuildValues): [string, number][] 
 }
 
 function lengthText(mm: number, units: 'in' | 'mm'): string {
-  // A gauge's core is thinner than any ruler shows.
-  if (mm < 1) return units === 'in' ? (mm / 25.4).toFixed(4) : mm.toFixed(3)
-  return writeLength(mm, {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1}).replace(/ (in|mm)$/, '')
+  const ruler = units === 'in' ? 25.4 / 64 : 0.1
+  const onRuler = Math.abs(mm / ruler - Math.round(mm / ruler)) < 1e-6
+  // Such as a gauge's core: thinner than any ruler shows.
+  if (mm < 1 && !onRuler) return (units === 'in' ? mm / 25.4 : mm).toFixed(4).replace(/0$/, '')
+  return writeLength(mm, {units, rulerMm: ruler}).replace(/ (in|mm)$/, '')
 }
 
 function assumedValue(path: string, text: string, units: 'in' | 'mm'): object {
