@@ -22,7 +22,8 @@ const fractions: Readonly<Record<string, string>> = {
  */
 export function plainText(text: string): string {
   return text
-    .replace(/(\d)?\s*([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/g, (_, digit: string | undefined, sign: string) =>
+    .replace(/\s+/g, ' ')
+    .replace(/(\d)? ?([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]) ?/g, (_, digit: string | undefined, sign: string) =>
       digit === undefined ? `${fractions[sign]} ` : `${digit} ${fractions[sign]} `,
     )
     .replace(/[−–‐‑‒]/g, '-')
@@ -30,6 +31,5 @@ export function plainText(text: string): string {
     .replace(/[″“”]|''|’’|′′/g, '"')
     .replace(/[′‘’]/g, "'")
     .replace(/³/g, '3')
-    .replace(/\s+/g, ' ')
     .trim()
 }

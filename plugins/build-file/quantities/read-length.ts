@@ -1,8 +1,8 @@
 import {units as unitTables} from '../../tables/units.ts'
-import {nearest} from '../nearest.ts'
 import type {Length} from '../values.ts'
 import {explainFigure} from './explain-figure.ts'
 import {findUnit} from './find-unit.ts'
+import {likelyUnit} from './likely-unit.ts'
 import {plainText} from './plain-text.ts'
 import {type Misreading, misreading, quoted, type Reading, reading} from './reading.ts'
 import {type Figure, takeFigure} from './take-figure.ts'
@@ -23,14 +23,11 @@ export function readLength(text: string, units: 'in' | 'mm'): Reading<Pick<Lengt
   if ('ok' in first) return first
   const own = first.unit ?? findUnit(units, rows)!
   if (first.rest === '') return millimetres(text, sign, [first.figure, own.times])
-  if (first.unit !== foot)
-    return leftOver(text, first.rest, plainText(text).slice(0, -first.rest.length).trim())
+  if (first.unit !== foot) return leftOver(text, first.rest)
   const second = takeTerm(text, first.rest.replace(/^- ?/, ''))
   if ('ok' in second) return second
-  if (second.unit && second.unit !== inch)
-    return misreading('unreadable-length', `${quoted(text)} mixes feet with another unit than inches`)
-  if (second.rest !== '')
-    return leftOver(text, second.rest, plainText(text).slice(0, -second.rest.length).trim())
+  if (second.unit && second.unit !== inch) return wrong(text, 'only inches can follow feet')
+  if (second.rest !== '') return leftOver(text, second.rest)
   return millimetres(text, sign, [first.figure, foot.times], [second.figure, inch.times])
 }
 
@@ -45,27 +42,25 @@ function takeTerm(text: string, body: string) {
 }
 
 function unknownUnit(text: string, word: string): Misreading {
-  const close =
-    word.length > 1 &&
-    nearest(
-      word,
-      rows.flatMap((row) => row.words),
-    )
-  const unit = close && findUnit(close, rows)?.words[0]
+  const unit = likelyUnit(word, rows)
   const mended = unit ? [plainText(text).replace(word, unit)] : []
-  return misreading(
-    'unreadable-length',
-    `${quoted(text)} is not a length: "${word}" is no unit of length`,
-    mended,
-  )
+  return wrong(text, `${quoted(word)} is no unit of length`, mended)
 }
 
-function leftOver(text: string, rest: string, before: string): Misreading {
-  const point = /^,\d/.test(rest) ? `${before}.${rest.slice(1)}` : before
-  return misreading('unreadable-length', `${quoted(text)} is not a length: ${quoted(rest)} is left over`, [
-    point,
+function leftOver(text: string, rest: string): Misreading {
+  const before = plainText(text).slice(0, -rest.length).trim()
+  return wrong(text, `${quoted(rest)} is left over`, [
+    /^,\d/.test(rest) ? `${before}.${rest.slice(1)}` : before,
   ])
 }
+
+/** Say what is wrong, and propose only what can be read. */
+const wrong = (text: string, why: string, likely: string[] = []): Misreading =>
+  misreading(
+    'unreadable-length',
+    `${quoted(text)} is not a length: ${why}`,
+    likely.filter((spelling) => readLength(spelling, 'mm').ok),
+  )
 
 /** Add up the terms over one denominator, so that only the last division rounds. */
 function millimetres(

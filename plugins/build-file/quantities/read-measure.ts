@@ -1,8 +1,8 @@
 import type {RuleName} from '../../tables/rules.ts'
 import type {UnitRow} from '../../tables/units.ts'
-import {nearest} from '../nearest.ts'
 import {explainFigure} from './explain-figure.ts'
 import {findUnit} from './find-unit.ts'
+import {likelyUnit} from './likely-unit.ts'
 import {plainText} from './plain-text.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 import {takeFigure} from './take-figure.ts'
@@ -33,13 +33,8 @@ export function readMeasure(text: string, {what, rule, rows, bare}: MeasureKind)
   }
   const unit = taken.rest === '' ? bare : findUnit(taken.rest, rows)
   if (!unit) {
-    const close =
-      taken.rest.length > 1 &&
-      nearest(
-        taken.rest,
-        rows.flatMap((row) => row.words),
-      )
-    const likely = close ? [findUnit(close, rows)!.words[0]!] : main
+    const close = likelyUnit(taken.rest, rows)
+    const likely = close ? [close] : main
     const why = `${quoted(text)} is not ${what}: ${quoted(taken.rest)} is not one of its units`
     return misreading(
       rule,
