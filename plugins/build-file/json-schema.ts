@@ -88,9 +88,9 @@ function schemaOf(kind: Kind): Json {
     case 'list': {
       const item = schemaOf(kind.item)
       const items: Json = {type: 'array', items: orEmpty(item)}
-      if (kind.countable) items['minItems'] = 1
+      if (kind.countable) items.minItems = 1
       if (kind.length) Object.assign(items, {minItems: kind.length, maxItems: kind.length})
-      else if (kind.most) items['maxItems'] = kind.most
+      else if (kind.most) items.maxItems = kind.most
       const count = kind.countable ? [{type: 'integer', minimum: 1, maximum: kind.most ?? 12}] : []
       return {anyOf: [items, ...count, ...(kind.countable ? [] : [item])]}
     }

@@ -13,5 +13,5 @@ export function placeOf(build: Build, path: string): Place {
     const place = build.keys[around] ?? build.places[around]
     if (place) return place
   }
-  return build.keys['title'] ?? wholeFile
+  return build.keys.title ?? wholeFile
 }

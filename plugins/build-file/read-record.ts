@@ -4,6 +4,7 @@ import {nearest} from './nearest.ts'
 import type {Place} from './place.ts'
 import {nameOf, readText, readValue, textOf, wrongShape} from './read-value.ts'
 import {type ReadingContext, report} from './reading-context.ts'
+import {shortParts} from './short-parts.ts'
 
 /** Read a mapping by its fields, or the one line of text that stands for its commonest form. */
 export function readRecord(
@@ -105,7 +106,7 @@ function readShort(
 ): Record<string, unknown> | undefined {
   const {keys, between} = kind.short!
   const text = textOf(node)
-  const pieces = splitShort(text, between, keys.length)
+  const pieces = shortParts(text, between, keys.length)
   const fields = keys.slice(0, pieces.length).map((key) => kind.fields[key]!)
   if (pieces.length > keys.length || (between === ' x ' && pieces.length < keys.length))
     return wrongShape(node, kind, path, context)
@@ -137,26 +138,4 @@ function readPiece(
   if (field.is !== 'record' || !inner) return readValue(node, field, path, context)
   const got = readPiece(node, text, place, field.fields[inner]!, `${path}.${inner}`, context)
   return got === undefined ? undefined : {[inner]: got}
-}
-
-function splitShort(text: string, between: ' x ' | ' ' | '', count: number): {text: string; index: number}[] {
-  if (between === '' || count === 1) return [{text, index: 0}]
-  if (between === ' ') {
-    // A slip such as "F #3 .017" keeps its sharp with the note, so that the message is about the note.
-    const [, first = text, gap = '', rest = ''] =
-      /^(\S+(?:\s+[#b♯♭]-?\d*(?=\s|$))?)(\s*)(.*)$/s.exec(text) ?? []
-    return rest
-      ? [
-          {text: first, index: 0},
-          {text: rest, index: first.length + gap.length},
-        ]
-      : [{text: first, index: 0}]
-  }
-  const pieces: {text: string; index: number}[] = []
-  let index = 0
-  for (const part of text.split(/(\s*[x×]\s*)/i)) {
-    if (!/^\s*[x×]\s*$/i.test(part)) pieces.push({text: part.trim(), index})
-    index += part.length
-  }
-  return pieces
 }

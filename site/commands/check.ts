@@ -13,7 +13,7 @@ Leaves with 1 on errors and faults, with 0 otherwise.`
 
 const {values, positionals} = readArguments(usage, {json: {type: 'boolean'}})
 const root = process.cwd()
-const from = process.env['INIT_CWD'] ?? root
+const from = process.env.INIT_CWD ?? root
 
 async function all(): Promise<FileProblems[]> {
   const {builds, problems, others} = await readJournalFolder(root)

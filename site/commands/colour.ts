@@ -14,5 +14,5 @@ export function colour(
   as: Severity | 'bold',
   stream: NodeJS.WriteStream = process.stdout,
 ): string {
-  return stream.isTTY && !process.env['NO_COLOR'] ? `\u001b[${codes[as]}m${text}\u001b[0m` : text
+  return stream.isTTY && !process.env.NO_COLOR ? `\u001b[${codes[as]}m${text}\u001b[0m` : text
 }

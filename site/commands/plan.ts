@@ -11,7 +11,7 @@ Leaves with 1 on errors and faults, with 2 where FILE is not there, with 0 other
 const {positionals} = readArguments(usage, {}, {fewest: 1, most: 1})
 const root = process.cwd()
 const file = positionals[0]!
-const found = await findFile(file, process.env['INIT_CWD'] ?? root, root)
+const found = await findFile(file, process.env.INIT_CWD ?? root, root)
 if ('build' in found) {
   const {plan, problems} = await readOne(found, root)
   console.log(JSON.stringify({...plan, problems}, null, 2))

@@ -1,0 +1,33 @@
+import type {Build} from './build.ts'
+import {plainLines} from './front-matter.ts'
+import type {Gauge, Length} from './values.ts'
+
+const bare = /^[-+−\d\s./⁄¼-¾⅐-⅞]+$/
+
+/** Write its unit behind every bare length and gauge of a build's text, so that another `units` changes no size. */
+export function giveUnits(source: string, build: Build, units: 'in' | 'mm'): string {
+  const lines = plainLines(source).split('\n')
+  // From the end, so that no place moves before its turn.
+  const lengths = lengthsIn(build.values).sort(
+    (a, b) => b.place.line - a.place.line || b.place.column - a.place.column,
+  )
+  for (const value of lengths) {
+    const isWound = 'wound' in value && value.wound
+    const amount = isWound ? value.text.replace(/\s*w$/i, '') : value.text
+    const {line, column, endLine, endColumn} = value.place
+    if (!bare.test(amount) || line !== endLine) continue
+    const text = lines[line - 1]!
+    const written = text
+      .slice(column - 1, endColumn - 1)
+      .replace(value.text, `${amount} ${units}${isWound ? ' w' : ''}`)
+    lines[line - 1] = text.slice(0, column - 1) + written + text.slice(endColumn - 1)
+  }
+  return lines.join('\n')
+}
+
+/** List every length and gauge of a build's values, each place once. */
+export function lengthsIn(tree: unknown): (Length | Gauge)[] {
+  if (typeof tree !== 'object' || tree === null) return []
+  if ('place' in tree) return 'mm' in tree ? [tree as Length] : []
+  return Object.values(tree).flatMap(lengthsIn)
+}
