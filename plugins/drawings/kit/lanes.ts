@@ -31,7 +31,9 @@ export const lanePitch = 1.9
  */
 export function lanes(spans: readonly Span[], base: number, out: 1 | -1, textMm: number): Shape[] {
   const laid = assign(spans.map(rising), textMm)
-  const at = (lane: number) => base + out * lanePitch * textMm * (lane + 0.5)
+  // A figure lies on the left of its line, so a first lane to the right leaves it room.
+  const first = base + (out > 0 ? 1.5 : -0.4) * textMm
+  const at = (lane: number) => first + out * lanePitch * textMm * lane
   return [
     ...extensions(laid, at, out, textMm),
     ...laid.flatMap((one) => dimension(one, at(one.lane), textMm)),

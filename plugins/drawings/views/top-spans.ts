@@ -1,0 +1,75 @@
+import type {Plan} from '../../plan/shape/plan.ts'
+import {handOf} from '../instrument/hand.ts'
+import {placedBox} from '../instrument/placed-box.ts'
+import type {Span} from '../kit/lanes.ts'
+import {figureOf} from '../words.ts'
+import {type Station, stations} from './stations.ts'
+
+/** The dimensions down the right of an instrument: head, nut to box to bridge to tail, scale length and overall. */
+export function spansAlong(plan: Plan): Span[] {
+  const places = stations(plan)
+  const find = (name: string) => places.find((place) => place.name === name)
+  const span = (from: Station | undefined, to: Station | undefined): Span[] =>
+    from && to && Math.abs(to.stationMm - from.stationMm) > 0.01
+      ? [
+          {
+            from: from.stationMm,
+            to: to.stationMm,
+            fromEdge: from.halfWidthMm,
+            toEdge: to.halfWidthMm,
+            figure: figureOf(Math.abs(to.stationMm - from.stationMm), plan),
+          },
+        ]
+      : []
+  const [head, nut, edge, bridge, tail, end] = [
+    'head end',
+    'nut line',
+    'box edge',
+    'bridge line',
+    'box tail',
+    'neck end',
+  ].map(find)
+  return [
+    ...span(head, nut),
+    ...span(nut, edge),
+    ...span(edge, bridge),
+    ...span(bridge, tail),
+    ...span(nut, bridge),
+    ...span(head, end),
+  ]
+}
+
+/** The dimensions across: the box, and sound holes off the centre line. They start at the box's tail edge. */
+export function spansAcross(plan: Plan): Span[] {
+  const {neck} = plan.outline ?? {}
+  const box = placedBox(plan)
+  const hand = handOf(plan)
+  const tail = Math.max(box?.tailMm ?? 0, neck?.tailMm ?? 0)
+  const width = (mm: number, edge: number): Span => ({
+    from: -mm / 2,
+    to: mm / 2,
+    fromEdge: edge,
+    toEdge: edge,
+    figure: figureOf(mm, plan),
+  })
+  const offs = new Map<string, Span>()
+  for (const {offMm, stationMm, diameterMm} of plan.box?.soundHoles ?? []) {
+    if (Math.abs(offMm) < 0.01) continue
+    const edge = stationMm + diameterMm / 2
+    const key = Math.abs(offMm).toFixed(2)
+    const known = offs.get(key)
+    const to = known && known.to > 0 ? known.to : hand.x(offMm)
+    offs.set(key, {
+      from: 0,
+      to,
+      fromEdge: tail,
+      toEdge: Math.max(edge, known?.toEdge ?? 0),
+      figure: figureOf(Math.abs(offMm), plan),
+    })
+  }
+  return [
+    ...(offs.size <= 3 ? offs.values() : []),
+    ...(box ? [width(box.widthMm, box.tailMm)] : []),
+    ...(neck && neck.tailWidthMm !== neck.nutWidthMm ? [width(neck.tailWidthMm, neck.tailMm)] : []),
+  ]
+}

@@ -1,0 +1,77 @@
+import type {Plan} from '../../plan/shape/plan.ts'
+import {front} from '../instrument/front.ts'
+import {neckWidth} from '../instrument/neck-width.ts'
+import {isClear} from '../kit/clear.ts'
+import {extent} from '../kit/extent.ts'
+import {lanes} from '../kit/lanes.ts'
+import {notesColumn} from '../kit/notes.ts'
+import {running} from '../kit/running.ts'
+import {path, type Shape, type Text} from '../kit/shape.ts'
+import {textBox} from '../kit/text-box.ts'
+import {transpose} from '../kit/transpose.ts'
+import {figureOf} from '../words.ts'
+import {topNotes} from './top-notes.ts'
+import {spansAcross, spansAlong} from './top-spans.ts'
+
+/** Draw the instrument from the front with what is measured along and across it, for text so many mm high. */
+export function composeTop(plan: Plan, textMm: number): Shape[] {
+  const drawn = front(plan)
+  if (!drawn.length) return []
+  const {x, y, width, height} = extent(drawn)
+  const [right, bottom] = [x + width, y + height]
+  const notes = topNotes(plan, (halfWidthMm) => -halfWidthMm - 0.35 * textMm)
+  const runningX = x - 1.2 * textMm
+  const left = [
+    ...running(
+      notes.map(({at}) => at[1]),
+      0,
+      runningX,
+      textMm,
+    ),
+    ...notesColumn(notes, {base: runningX - 0.5 * textMm, out: -1, textMm, range: [y, bottom]}),
+  ]
+  const along = lanes(spansAlong(plan), right + 0.4 * textMm, 1, textMm)
+  const below = extent([...drawn, ...left, ...along])
+  const across = transpose(lanes(spansAcross(plan), below.y + below.height + 0.3 * textMm, 1, textMm))
+  const above = nutWidth(plan, Math.min(y, below.y), textMm)
+  const laid = [centreLine(y, bottom, textMm), ...drawn, ...left, ...along, ...across, ...above]
+  return [...laid, ...lineNumbers(plan, laid, textMm)]
+}
+
+const centreLine = (top: number, bottom: number, textMm: number): Shape =>
+  path('centre', [0, top - 0.6 * textMm], [0, bottom + 0.6 * textMm])
+
+/** The neck's width at the nut, above the head. */
+function nutWidth(plan: Plan, top: number, textMm: number): Shape[] {
+  const {neck, head} = plan.outline ?? {}
+  if (!neck) return []
+  const edge = head ? -head.lengthMm : 0
+  const half = neck.nutWidthMm / 2
+  const figure = figureOf(neck.nutWidthMm, plan)
+  return transpose(
+    lanes([{from: -half, to: half, fromEdge: edge, toEdge: edge, figure}], top - 0.3 * textMm, -1, textMm),
+  )
+}
+
+/** Number the lines that carry dots (or else the octaves) beside the neck, octaves first, where nothing is in the way. */
+function lineNumbers({scale, outline}: Plan, laid: readonly Shape[], textMm: number): Text[] {
+  const neck = outline?.neck
+  if (!neck) return []
+  const lines = scale?.lines ?? []
+  const dotted = new Set((scale?.dots ?? []).map(({label}) => label))
+  const octaves = lines.filter(({semitones}) => Math.abs(semitones % 12) < 0.01)
+  const wanted = [...octaves, ...lines.filter((line) => dotted.has(line.label) && !octaves.includes(line))]
+  const placed: Text[] = []
+  for (const {label, fromNutMm} of wanted) {
+    const text: Text = {
+      is: 'text',
+      ink: 'name',
+      at: [neckWidth(neck, fromNutMm) / 2 + 0.4 * textMm, fromNutMm],
+      text: label,
+      sizeMm: 0.72 * textMm,
+      anchor: 'start',
+    }
+    if (isClear(textBox(text), [...laid, ...placed])) placed.push(text)
+  }
+  return placed
+}
