@@ -4,6 +4,7 @@ import type {JournalSettings, StockPiece} from '../plugins/build-file/schema.ts'
 import type {Plan} from '../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
 import type {Surround} from './layouts/surround.ts'
+import type {Picture} from './pictures/picture.ts'
 import type {Artefact} from './publish/page.ts'
 
 /** What a build's own pages are made of: drawn and worded once, and kept by what it was made from. */
@@ -37,7 +38,7 @@ export interface SiteBuild {
   relatives: Relatives
   isDraft: boolean
   made: MadeBuild
-  cover: string | undefined
+  cover?: Picture
   /** Stands for all that the build's own pages are made of. */
   key: string
   /** Its pictures, recordings and other files that its page shows or leads to. */

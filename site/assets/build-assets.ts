@@ -35,7 +35,7 @@ export async function buildAssets(): Promise<Assets> {
   })
   const addresses: Record<string, string> = {}
   for (const [file, {entryPoint}] of Object.entries(metafile.outputs)) {
-    const name = entryPoint?.split('/').at(-1)?.split('.')[0] ?? (file.endsWith('.svg') ? 'icon' : undefined)
+    const name = file.endsWith('.woff2') ? 'face' : entryPoint?.split('/').at(-1)?.split('.')[0]
     if (name) addresses[name] = addressOf(file)
   }
   const files = outputFiles.map(({path, contents, hash}) => ({

@@ -17,13 +17,13 @@ export function frame(around: Surround): Layout {
 
 function body({title, maker}: Surround, data: PageData & {content: string}): Element {
   return h('body', [
-    h('a.skip', {href: '#page'}, 'To the page'),
+    h('a.skip', {href: '#Page'}, 'To the page'),
     h('header.site', [
       h('a.journal', {href: '/'}, title),
       h('nav', {ariaLabel: 'Journal'}, [ways(navigation.above, data.within)]),
     ]),
     h('div.nut-line', {ariaHidden: 'true'}),
-    h('main#page', {tabIndex: -1}, [written(data.content)]),
+    h('main#Page', {tabIndex: -1}, [written(data.content)]),
     h('footer.site', [
       h('nav', {ariaLabel: 'Behind the numbers'}, [ways(navigation.below, data.within)]),
       h('p', [

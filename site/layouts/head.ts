@@ -1,5 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
+import {written} from '../html/markup.ts'
 import type {PageData} from '../publish/page.ts'
 import {policy} from './policy.ts'
 import type {Surround} from './surround.ts'
@@ -11,7 +12,7 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
   const whole = data.address === '/' ? data.title : `${data.title} · ${title}`
   return h('head', [
     h('meta', {charSet: 'utf-8'}),
-    h('meta', {httpEquiv: 'Content-Security-Policy', content: policy}),
+    written(`<meta http-equiv="Content-Security-Policy" content="${policy}">`),
     h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
     h('title', whole),
     data.describes ? h('meta', {name: 'description', content: data.describes}) : undefined,
@@ -22,6 +23,13 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
     origin && !data.unlisted
       ? h('link', {rel: 'canonical', href: origin + prefix + data.address.slice(1)})
       : undefined,
+    h('link', {
+      rel: 'preload',
+      as: 'font',
+      type: 'font/woff2',
+      href: assets['face'],
+      crossOrigin: 'anonymous',
+    }),
     h('link', {rel: 'stylesheet', href: assets['style']}),
     h('link', {rel: 'icon', type: 'image/svg+xml', href: assets['icon']}),
     h('link', {rel: 'alternate', type: 'application/atom+xml', title, href: '/feed.xml'}),

@@ -14,7 +14,7 @@ export function sheet(around: Surround): Layout {
         h('header.way-back', [
           h('a', {href: data.within ?? '/'}, data.within ? 'Back to the build' : around.title),
         ]),
-        h('main#page', {tabIndex: -1}, [written(data.content)]),
+        h('main#Page', {tabIndex: -1}, [written(data.content)]),
       ]),
     ])
     return `<!doctype html>\n${markup(withPrefix(page, around.prefix))}\n`

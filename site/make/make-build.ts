@@ -1,30 +1,30 @@
-import type {Root} from 'hast'
+import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
-import type {Relatives} from '../../plugins/sections/section.ts'
-import {markup} from '../html/markup.ts'
+import {type PageInput, renderPageBody} from '../../plugins/render-page-body.ts'
+import {withPrefix} from '../html/with-prefix.ts'
+import type {Picture} from '../pictures/picture.ts'
+import {showPicture} from '../pictures/show-picture.ts'
 import type {MadeBuild} from '../site-data.ts'
 import {wordsOf} from './words-of.ts'
 
-/** All that a build's pages are made of besides the frame around them. */
-export interface MakeInput {
-  /** The build file's path within `builds/`. */
-  path: string
-  text: string
-  build: Build
-  plan: Plan
-  problems: readonly Problem[]
-  relatives: Relatives
-  /** Slugs of the other builds that the site shows and this one links to. */
-  published: readonly string[]
-  prefix: string
-  isWriting: boolean
+/** All that the costly part of a build's pages is made of. */
+export interface MakeInput extends Omit<PageInput, 'tree' | 'picture'> {
+  /** The build's photographs, by the names that its file gives them. */
+  pictures: Readonly<Record<string, Picture>>
 }
 
-/** Word and draw a build: the costly part of its pages, made of nothing but its input. */
-export async function makeBuild(input: MakeInput): Promise<MadeBuild> {
-  const tree: Root = {type: 'root', children: [h('pre', input.text)]}
-  return {html: markup(tree), headings: [], hanging: undefined, words: wordsOf(input.text)}
+/** Photographs of the prose fill its column. */
+const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
+
+/** Word and draw a build: made of its input alone, so that it can be kept by it. */
+export function makeBuild(input: MakeInput): MadeBuild {
+  const {pictures, pathPrefix, ...page} = input
+  const picture = ({target, alt, title}: {target: string; alt: string; title?: string}): ElementContent[] => {
+    const found = pictures[target]
+    if (!found) return [h('em', alt || title || target)]
+    const shown = withPrefix(showPicture(found, alt || title || '', inTheColumn), pathPrefix)
+    return [title ? h('span.captioned', [shown, h('span.caption', title)]) : shown]
+  }
+  const {html, headings} = renderPageBody({...page, pathPrefix, picture})
+  return {html, headings: [...headings], hanging: undefined, words: wordsOf(input.text)}
 }

@@ -1,9 +1,12 @@
+import {join} from 'node:path'
+import type {Build} from '../../plugins/build-file/build.ts'
 import type {FileProblems} from '../commands/report.ts'
 import {keyOf} from '../html/page-of.ts'
-import {readJournalFolder} from '../journal/read-journal.ts'
+import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {Surround} from '../layouts/surround.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {makeBuild} from './make-build.ts'
+import {publishedFiles} from './published-files.ts'
 import {relativesOf} from './relatives-of.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -30,36 +33,8 @@ export async function makeSite(
     ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
   }
   const all = shown.map(({build}) => build)
-  const made = await Promise.all(
-    shown.map(async ({slug, file, text, build, plan, problems: found}): Promise<SiteBuild> => {
-      const relatives = relativesOf(build, all)
-      const input = {
-        path: file.replace(/^builds\//, ''),
-        text,
-        build,
-        plan,
-        problems: found,
-        relatives,
-        published: [],
-        ...options,
-      }
-      return {
-        slug,
-        file,
-        title: build.values.title?.value ?? slug,
-        text,
-        build,
-        plan,
-        problems: found,
-        relatives,
-        isDraft: build.values.publish?.value === false,
-        made: await makeBuild(input),
-        cover: undefined,
-        key: keyOf(JSON.stringify(input), JSON.stringify(around)),
-        files: [],
-      }
-    }),
-  )
+  const made: SiteBuild[] = []
+  for (const one of shown) made.push(await siteBuild(one, all, around, join(root, '.cache/pictures')))
   return {
     site: {
       around,
@@ -70,6 +45,44 @@ export async function makeSite(
     },
     problems: [...problems, ...builds].map((one) => ({file: one.file, problems: one.problems})),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
+  }
+}
+
+async function siteBuild(
+  one: PlannedBuild,
+  all: readonly Build[],
+  around: Surround,
+  pictureCache: string,
+): Promise<SiteBuild> {
+  const {slug, file, text, build, plan, problems} = one
+  const relatives = relativesOf(build, all)
+  const {pictures, files} = await publishedFiles(one, pictureCache)
+  const made = makeBuild({
+    path: file.replace(/^builds\//, ''),
+    text,
+    build,
+    plan,
+    problems,
+    relatives,
+    pictures,
+    published: all.map((each) => each.slug),
+    pathPrefix: around.prefix,
+  })
+  const cover = build.values.cover && pictures[build.values.cover.value]
+  return {
+    slug,
+    file,
+    title: build.values.title?.value ?? slug,
+    text,
+    build,
+    plan,
+    problems,
+    relatives,
+    isDraft: build.values.publish?.value === false,
+    made,
+    ...(cover ? {cover} : {}),
+    key: keyOf(JSON.stringify(made), JSON.stringify(plan), text, JSON.stringify(around)),
+    files,
   }
 }
 

@@ -12,7 +12,7 @@ export function recordings({build, slug, files}: SiteBuild): Element | undefined
   })
   if (there.length === 0) return undefined
   return h('section.recordings', [
-    h('h2#recordings', there.length === 1 ? 'Recording' : 'Recordings'),
+    h('h2#Recordings', there.length === 1 ? 'Recording' : 'Recordings'),
     ...there.map(({address, says}) =>
       h('figure', [
         h('figcaption', says),

@@ -11,7 +11,7 @@ const files = [
 /** Lead to the files beside a build's page. */
 export function takeAway({slug}: SiteBuild): Element {
   return h('section.take-away', [
-    h('h2#take-away', 'To take away'),
+    h('h2#TakeAway', 'To take away'),
     h(
       'ul',
       files.map(([file, name, what]) =>

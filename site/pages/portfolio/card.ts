@@ -3,6 +3,7 @@ import {h, s} from 'hastscript'
 import {type KindFacts, kindFacts} from '../../html/kind-facts.ts'
 import {lengthOnly, withFractions} from '../../html/measures.ts'
 import {said} from '../../html/said.ts'
+import {showPicture} from '../../pictures/show-picture.ts'
 import type {SiteBuild} from '../../site-data.ts'
 import {pen} from './hanging-row.ts'
 
@@ -42,7 +43,7 @@ const joined = (parts: ElementContent[][]): ElementContent[] =>
 const text = (value: string): ElementContent => ({type: 'text', value})
 
 function picture({cover, slug, made: {hanging}}: SiteBuild): Element | undefined {
-  if (cover) return h('img', {src: cover, alt: '', loading: 'lazy', decoding: 'async'})
+  if (cover) return showPicture(cover, '', '(min-width: 60rem) 23rem, (min-width: 40rem) 46vw, 100vw')
   if (!hanging) return undefined
   const {x, y, width, height} = hanging.frame
   // The hanging drawing laid on its side, head to the left.

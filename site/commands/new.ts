@@ -1,0 +1,121 @@
+import {access, mkdir, writeFile} from 'node:fs/promises'
+import {join} from 'node:path'
+import {createInterface} from 'node:readline/promises'
+import {nearest} from '../../plugins/build-file/nearest.ts'
+import {newBuild} from '../../plugins/build-file/new-build.ts'
+import {readLeaf} from '../../plugins/build-file/quantities/read-leaf.ts'
+import {startFrom} from '../../plugins/build-file/start-from.ts'
+import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
+import {readJournalFolder} from '../journal/read-journal.ts'
+import {readSettings} from '../journal/read-settings.ts'
+import {readArguments} from './usage.ts'
+
+const kinds = Object.entries(usualKinds).map(([name, {says}]) => `  ${name.padEnd(21)} ${says}`)
+const usage = `npm run new -- SLUG               a new build file, builds/SLUG.md, ready to fill
+npm run new -- SLUG --from OTHER  its dimensions from a past build, as measured where measured
+npm run new -- SLUG --kind NAME   from one of the usual kinds:
+${kinds.join('\n')}
+  --title "TITLE"   --scale LENGTH   --units in|mm
+
+SLUG is lower-case letters, digits and hyphens. Nothing is ever overwritten.`
+
+const {values, positionals} = readArguments(
+  usage,
+  {
+    from: {type: 'string'},
+    kind: {type: 'string'},
+    title: {type: 'string'},
+    scale: {type: 'string'},
+    units: {type: 'string'},
+  },
+  {most: 1},
+)
+const root = process.cwd()
+const isAsked = process.stdin.isTTY && process.stdout.isTTY
+
+function wrong(message: string, code = 2): never {
+  console.error(code === 2 ? `${message}\n\n${usage}` : message)
+  process.exit(code)
+}
+
+async function ask(question: string, fallback: string): Promise<string> {
+  if (!isAsked) return fallback
+  const lines = createInterface({input: process.stdin, output: process.stdout})
+  const answer = (await lines.question(`${question}${fallback ? ` [${fallback}]` : ''} `)).trim()
+  lines.close()
+  return answer || fallback
+}
+
+const slug = positionals[0] ?? (await ask('A short name for its address, such as needle-box:', ''))
+if (!/^[a-z0-9-]+$/.test(slug))
+  wrong(
+    slug
+      ? `"${slug}" is no slug: lower-case letters, digits and hyphens, such as needle-box`
+      : 'the slug is missing',
+  )
+if (values.from !== undefined && values.kind !== undefined) wrong('--from and --kind exclude each other')
+const units = values.units === 'in' || values.units === 'mm' ? values.units : undefined
+if (values.units !== undefined && !units) wrong(`--units takes in or mm, not "${values.units}"`)
+
+const target = join(root, 'builds', `${slug}.md`)
+for (const file of [`${slug}.md`, `${slug}/index.md`])
+  if (await isThere(join(root, 'builds', file)))
+    wrong(`builds/${file} is there already; choose another slug`, 1)
+
+const {settings} = await readSettings(join(root, 'builds'))
+const scaleUnits = units ?? settings.units?.value ?? 'in'
+if (values.scale !== undefined) {
+  const reading = readLeaf('length', values.scale, {units: scaleUnits, limits: {min: 100, max: 2000}})
+  if (!reading.ok) wrong(`--scale: ${reading.message}`)
+}
+
+const text = values.from === undefined ? await fromKind() : await fromPast(values.from)
+await mkdir(join(root, 'builds'), {recursive: true})
+await writeFile(target, text, {flag: 'wx'})
+console.log(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`)
+
+async function fromKind(): Promise<string> {
+  const named = values.kind ?? (await ask(`Which kind?\n${kinds.join('\n')}\n`, 'three-string-slide'))
+  if (!Object.hasOwn(usualKinds, named)) {
+    const close = nearest(named, Object.keys(usualKinds))
+    wrong(`there is no kind ${named}${close ? `; was ${close} meant?` : ''}`)
+  }
+  const title = values.title ?? (await ask('Its title:', titleOf(slug)))
+  return newBuild(usualKinds[named as UsualKindName], {
+    title,
+    ...(values.scale === undefined ? {} : {scale: values.scale}),
+    units: scaleUnits,
+  })
+}
+
+async function fromPast(from: string): Promise<string> {
+  const {builds} = await readJournalFolder(root)
+  const past = builds.find((build) => build.slug === from)
+  if (!past) {
+    const close = nearest(
+      from,
+      builds.map((build) => build.slug),
+    )
+    return wrong(`there is no build ${from}${close ? `; was ${close} meant?` : ''}`)
+  }
+  const title = values.title ?? (await ask('Its title:', titleOf(slug)))
+  return startFrom(past.text, from, {
+    journal: settings,
+    title,
+    ...(values.scale === undefined ? {} : {scale: values.scale}),
+    ...(units === undefined ? {} : {units}),
+    ...(past.plan.box?.atMm === undefined ? {} : {boxAtMm: past.plan.box.atMm}),
+  })
+}
+
+function titleOf(name: string): string {
+  const words = name.replaceAll('-', ' ').trim()
+  return words.charAt(0).toUpperCase() + words.slice(1)
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return access(path).then(
+    () => true,
+    () => false,
+  )
+}

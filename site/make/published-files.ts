@@ -1,0 +1,45 @@
+import {readFile, stat} from 'node:fs/promises'
+import {extname, join} from 'node:path'
+import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
+import type {OpenBuild} from '../journal/open-build.ts'
+import type {Picture} from '../pictures/picture.ts'
+import {pictureFiles} from '../pictures/picture-files.ts'
+import {readPicture} from '../pictures/read-picture.ts'
+import type {Artefact} from '../publish/page.ts'
+
+// What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
+const published = new Set(
+  'mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' ').map((ending) => `.${ending}`),
+)
+const pictures = new Set(
+  'jpg jpeg png webp avif gif tif tiff svg heic heif'.split(' ').map((ending) => `.${ending}`),
+)
+
+/** What a build shows of its own folder: pictures by the names that the file gives them, and all files to publish. */
+export interface PublishedFiles {
+  pictures: Record<string, Picture>
+  files: Artefact[]
+}
+
+/** Gather the pictures, recordings and other files that a build names and that lie in its folder. */
+export async function publishedFiles(one: OpenBuild, pictureCache: string): Promise<PublishedFiles> {
+  const there = new Set(one.build.surroundings?.files)
+  const found: PublishedFiles = {pictures: {}, files: []}
+  for (const target of new Set(namedFiles(one.build).map(({target}) => target))) {
+    const inside = plainPath(target)
+    const ending = extname(inside).toLowerCase()
+    const path = join(one.folder, inside)
+    if (!there.has(inside)) continue
+    const picture = pictures.has(ending) ? await readPicture(path, one.slug) : undefined
+    if (picture) {
+      found.pictures[target] = picture
+      found.files.push(...pictureFiles(picture, path, pictureCache))
+    } else if (published.has(ending)) found.files.push(await copied(`/builds/${one.slug}/${inside}`, path))
+  }
+  return found
+}
+
+async function copied(address: string, path: string): Promise<Artefact> {
+  const {size, mtimeMs, ino} = await stat(path)
+  return {address, key: `${size} ${mtimeMs} ${ino}`, bytes: () => readFile(path)}
+}

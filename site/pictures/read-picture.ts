@@ -1,0 +1,31 @@
+import {createHash} from 'node:crypto'
+import {readFile} from 'node:fs/promises'
+import {basename, extname} from 'node:path'
+import sharp from 'sharp'
+import {type Picture, publishedWidths} from './picture.ts'
+
+/** Read the size of a picture file (absolute path) and name it by what is in it; undefined where it is no picture. */
+export async function readPicture(path: string, slug: string): Promise<Picture | undefined> {
+  const bytes = await readFile(path).catch(() => undefined)
+  const read =
+    bytes &&
+    (await sharp(bytes)
+      .metadata()
+      .catch(() => undefined))
+  if (!bytes || !read?.width || !read.height) return undefined
+  // Orientations 5 to 8 lie on their side (EXIF 2.3, tag 0x0112).
+  const isTurned = (read.orientation ?? 1) >= 5
+  const [width, height] = isTurned ? [read.height, read.width] : [read.width, read.height]
+  const name = basename(path, extname(path))
+    .normalize('NFD')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+  const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 8)
+  return {
+    address: `/builds/${slug}/photos/${name || 'picture'}-${hash}`,
+    width,
+    height,
+    widths: publishedWidths(width),
+  }
+}

@@ -1,0 +1,50 @@
+import {type FSWatcher, watch} from 'node:fs'
+import {snapshot} from './snapshot.ts'
+
+/** How long a burst of events may last, and how often to look where no event comes; ms. */
+const settleMs = 30
+const lookMs = 2000
+
+/**
+ * Call `changed` whenever something below `folder` is other than it was, also if the folder comes and goes.
+ * The system's events only say when to look; what changed is told by looking, so a missed event costs a moment.
+ * Answers what ends the watch.
+ */
+export function watchFolder(folder: string, changed: () => Promise<void>): () => void {
+  let last = snapshot(folder)
+  let isLooking = false
+  let soon: NodeJS.Timeout | undefined
+  let watcher = listenTo(folder, wake)
+  const timer = setInterval(wake, lookMs)
+
+  function wake(): void {
+    soon ??= setTimeout(() => void look(), settleMs)
+  }
+  async function look(): Promise<void> {
+    soon = undefined
+    if (isLooking) return wake()
+    isLooking = true
+    const now = await snapshot(folder)
+    if (now !== (await last)) {
+      last = Promise.resolve(now)
+      watcher ??= listenTo(folder, wake)
+      await changed()
+    }
+    isLooking = false
+  }
+  return () => {
+    clearInterval(timer)
+    clearTimeout(soon)
+    watcher?.close()
+  }
+}
+
+/** Have the system tell of changes, where it can. */
+function listenTo(folder: string, wake: () => void): FSWatcher | undefined {
+  try {
+    const watcher = watch(folder, {recursive: true, persistent: false}, wake)
+    return watcher.on('error', () => watcher.close())
+  } catch {
+    return undefined
+  }
+}
