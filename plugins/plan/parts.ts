@@ -1,9 +1,24 @@
 import {action} from './action.ts'
+import {boxAir} from './box/box-air.ts'
+import {boxBlocks} from './box/box-blocks.ts'
+import {boxSizes} from './box/box-sizes.ts'
+import {bridgePush} from './box/bridge-push.ts'
+import {bridgeSeat} from './box/bridge-seat.ts'
+import {neckInBox} from './box/neck-in-box.ts'
+import {soundHoles} from './box/sound-holes.ts'
+import {wayIn} from './box/way-in.ts'
 import {boxPlace} from './box-place.ts'
 import {bridgePlace} from './bridge-place.ts'
+import {holes} from './drilling/holes.ts'
+import {fasteners} from './fasteners/fasteners.ts'
 import {setbacks} from './intonation/setbacks.ts'
 import {straightSaddle} from './intonation/straight-saddle.ts'
+import {layout} from './layout/layout.ts'
+import {outline} from './outline.ts'
 import type {PlanPart} from './part.ts'
+import {pickup} from './pickup/pickup.ts'
+import {justMarks} from './scale/just-marks.ts'
+import {marking} from './scale/marking.ts'
 import {scaleLines} from './scale/scale-lines.ts'
 import {screwPlaces} from './screw-places.ts'
 import {stringAnchors} from './string-anchors.ts'
@@ -19,6 +34,8 @@ export const parts: readonly PlanPart[] = [
   boxPlace,
   bridgePlace,
   scaleLines,
+  marking,
+  justMarks,
   // the strings come before what is named after them
   strings,
   otherTunings,
@@ -29,5 +46,19 @@ export const parts: readonly PlanPart[] = [
   stringAnchors,
   stringLengths,
   screwPlaces,
+  boxSizes,
+  neckInBox,
+  boxBlocks,
+  bridgeSeat,
+  soundHoles,
+  wayIn,
+  boxAir,
+  bridgePush,
+  pickup,
+  fasteners,
+  holes,
   unknownWoods,
+  outline,
+  // after everything that has a station
+  layout,
 ]

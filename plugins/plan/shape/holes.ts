@@ -1,5 +1,5 @@
 import type {z} from 'zod'
-import {n, open, s} from './kit.ts'
+import {flag, list, n, open, s} from './kit.ts'
 
 export const holeShape = open({
   what: s,
@@ -12,6 +12,7 @@ export const holeShape = open({
   bit: s.optional(),
   backing: s.optional(),
   of: s.describe('The path of the build file it comes from.'),
+  isProposed: flag.describe('The file does not place it: a place with room.').optional(),
 })
 
 export const placedShape = open({name: s.optional(), stationMm: n, offMm: n})
@@ -24,22 +25,51 @@ export const screwPlaceShape = open({
   offMm: n,
 })
 
+const wouldDoShape = open({path: s, mm: n}).describe('What to change in the build file, and to what.')
+
 export const fastenerShape = open({
+  of: s.describe('The row of the build file it comes from.'),
+  stationMm: n,
+  offMm: n,
   size: n,
+  lengthMm: n,
+  through: list(s).describe('From the head on.'),
   into: s,
+  way: s.describe('up towards the playing face, down from it, or along the neck.'),
+  head: s.describe('flat or round.').optional(),
+  wood: s.describe('What the tip sits in.').optional(),
+  hardness: s.describe('soft or hard: what the pilot is sized by.'),
   shankMm: n,
+  rootMm: n.describe('Mid-thread average of a tapered screw.'),
+  rootDesignMm: n.describe('The larger one of the design tables.').optional(),
   clearanceMm: n,
   clearanceBit: s,
   pilotMm: n,
   pilotBit: s,
-  underHeadMm: n,
-  threadMm: n,
-  tipToFaceMm: n.describe('Negative: it comes out.'),
-  longestMm: n,
+  pilotBitMm: n,
+  countersinkMm: n.describe('Across a flat head.').optional(),
+  underHeadMm: n.describe('Wood under the head.'),
+  hasPad: flag.describe('A block or a washer spreads its head.'),
+  joinsNeck: flag,
+  threadMm: n.describe('Thread that bites.'),
+  leastThreadMm: n,
+  shortestMm: n.describe('The shortest with enough thread.'),
+  tipToFaceMm: n.describe('Negative: it comes out.').optional(),
+  longestMm: n.describe('The longest that stays 1/8 in below the far face.').optional(),
+  farFace: s.describe('What it would come out through.').optional(),
   withdrawalN: n,
-  loadN: n,
+  loadN: n.describe('What the strings draw it by.').optional(),
+  isGlued: flag.describe('The joint is glued as well.'),
+  sizeForLoad: n.describe('The smallest gauge that holds three times the load.').optional(),
+  edge: open({piece: s, isEnd: flag, gapMm: n, needsMm: n, wouldDo: wouldDoShape.optional()})
+    .describe('Where it stands too near an edge or an end.')
+    .optional(),
+  astray: open({wouldDo: wouldDoShape.optional()})
+    .describe('It is to go through or into a block, and none is there.')
+    .optional(),
 })
 
 export type Hole = z.infer<typeof holeShape>
 export type Placed = z.infer<typeof placedShape>
 export type Fastener = z.infer<typeof fastenerShape>
+export type ScrewPlace = z.infer<typeof screwPlaceShape>

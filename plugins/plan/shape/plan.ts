@@ -2,8 +2,10 @@ import {z} from 'zod'
 import {boxShape} from './box.ts'
 import {fastenerShape, holeShape, placedShape, screwPlaceShape} from './holes.ts'
 import {list, n, open, s} from './kit.ts'
+import {stationShape} from './layout.ts'
 import {neckShape} from './neck.ts'
 import {outlineShape} from './outline.ts'
+import {pickupShape} from './pickup.ts'
 import {scaleShape} from './scale.ts'
 import {cutsShape} from './stock.ts'
 import {actionShape, bridgeShape, intonationShape, stringShape, tuningShape} from './strings.ts'
@@ -40,6 +42,7 @@ export const planShape = open({
   assumptions: list(assumptionShape),
   scale: scaleShape.optional(),
   strings: list(stringShape).optional(),
+  layout: list(stationShape).describe('Every station in order, head end to tail end.').optional(),
   tensionTotalN: n.optional(),
   tunings: list(tuningShape).describe('Other common tunings that these gauges carry.').optional(),
   bridge: bridgeShape.optional(),
@@ -52,6 +55,7 @@ export const planShape = open({
   screws: list(screwPlaceShape).optional(),
   holes: list(holeShape).optional(),
   fasteners: list(fastenerShape).optional(),
+  pickup: pickupShape.optional(),
   work: list(workShape).optional(),
   cuts: cutsShape.optional(),
   bill: list(billShape).optional(),

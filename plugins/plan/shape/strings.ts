@@ -32,6 +32,8 @@ export const stringShape = open({
   offMedian: n.describe('Pull over the median of its material, less 1.').optional(),
   uneven: flag.describe('Too far off the median of its material.').optional(),
   lengthNeededMm: n.describe('From its anchor over bridge and nut to the post, winds included.').optional(),
+  packetMm: n.describe('How long the string of a packet is.').optional(),
+  anchorWithinMm: n.describe('The furthest place of its anchor that a packet’s string reaches.').optional(),
   alternatives: list(open({gauge: s, tensionN: n}))
     .describe('Common gauges that would do, the one nearest to the pull to aim for first.')
     .optional(),
@@ -99,6 +101,8 @@ export const actionShape = open({
   bridgeStandsMm: n
     .describe('What the bridge stands on, above the playing face; negative: below.')
     .optional(),
+  leastMm: n.describe('The least height of the strings over nut, lines and octave.'),
+  levelHeightMm: n.describe('The bridge height that lets the strings run level with the playing face.').optional(),
   calledHeightMm: n
     .describe('Where the file gives all three heights: the bridge height that nut and octave call for.')
     .optional(),

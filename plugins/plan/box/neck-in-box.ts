@@ -1,0 +1,112 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import {neckTaper} from '../neck-taper.ts'
+import {neckWidthAt} from '../neck-width-at.ts'
+import type {PlanPart} from '../part.ts'
+import type {Box, NeckInBox} from '../shape/box.ts'
+
+/** What must be left of a wall under a notch (mm): common practice, no source. */
+const wallLeftMm = 25.4 / 8
+
+/**
+ * Say how the neck meets the box, in mm: how high it stands over the top, how much of the height inside it takes,
+ * what a notch takes from the wall, the daylight under the top, and the shim of a neck that tilts back.
+ */
+export const neckInBox: PlanPart = ({values}, soFar) => {
+  const {neck} = values
+  const joins = neck?.joins?.value
+  const thicknessMm = neck?.thickness?.mm
+  const taper = neckTaper(values)
+  const widthMm = taper && neckWidthAt(soFar.box?.atMm ?? 0, taper)
+  const aboveTopMm = neck?.['above-top']?.mm
+  if (!joins || thicknessMm === undefined || widthMm === undefined || aboveTopMm === undefined) return {}
+  const tailMm = taper?.tailStationMm
+  const fit: NeckInBox = {
+    joins,
+    thicknessMm,
+    widthMm,
+    aboveTopMm,
+    backBelowTopMm: thicknessMm - aboveTopMm,
+    ...(tailMm !== undefined && {tailMm}),
+    ...sayTwice(values),
+    ...(joins === 'through' && runThrough(values, soFar.box, thicknessMm, aboveTopMm)),
+    ...notchOf(values, soFar.box, {widthMm, aboveTopMm, thicknessMm}),
+    ...shimOf(values, soFar.box, tailMm),
+    ...stringAboveTop(soFar.box?.atMm, soFar.bridge?.stationMm, soFar.action, aboveTopMm),
+  }
+  return {box: {...soFar.box, neck: fit}}
+}
+
+/** On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does. */
+function sayTwice({neck, box}: BuildValues): Partial<NeckInBox> {
+  const isSaid = neck?.thickness && (!neck.thickness.assumed || neck.laminations)
+  const isTwice = isSaid && neck['above-top'] && !neck['above-top'].assumed && neck.joins?.value === 'on top'
+  return isTwice ? {faceByThicknessMm: neck.thickness!.mm - (box?.notch?.depth?.mm ?? 0)} : {}
+}
+
+function runThrough(
+  {neck, box}: BuildValues,
+  placed: Box | undefined,
+  thicknessMm: number,
+  aboveTopMm: number,
+): Partial<NeckInBox> {
+  const outside = placed?.outside
+  const gapMm = box?.['neck-gap']?.mm
+  if (!outside || !neck) return gapMm === undefined ? {} : {gapMm}
+  const upperMm = Math.max(outside.topMm + (gapMm ?? 0), -aboveTopMm)
+  const lowerMm = Math.min(thicknessMm - aboveTopMm, outside.depthMm - outside.backMm)
+  return {
+    ...(gapMm !== undefined && {gapMm}),
+    heightInsideMm: Math.max(lowerMm - upperMm, 0),
+    tallestMm: outside.depthMm - outside.backMm + aboveTopMm,
+  }
+}
+
+/** The notch of the file, or where a neck runs through the one that its walls need. */
+function notchOf(
+  {neck, box}: BuildValues,
+  placed: Box | undefined,
+  {widthMm, aboveTopMm, thicknessMm}: {widthMm: number; aboveTopMm: number; thicknessMm: number},
+): Partial<NeckInBox> {
+  const given = box?.notch
+  const isGiven = given?.depth !== undefined
+  const isNeeded = neck?.joins?.value === 'through' && thicknessMm > aboveTopMm
+  const depthMm = given?.depth?.mm ?? (isNeeded ? thicknessMm - aboveTopMm : undefined)
+  if (depthMm === undefined) return {}
+  const wallMm = placed?.outside && placed.outside.depthMm - placed.outside.backMm
+  return {
+    notch: {
+      widthMm: given?.width?.mm ?? widthMm,
+      depthMm,
+      isGiven,
+      ...(wallMm !== undefined && {leftMm: wallMm - depthMm, deepestMm: wallMm - wallLeftMm}),
+    },
+  }
+}
+
+/** A neck on top that tilts back stands on a wedge as long as its seat on the box, thick at the tail end. */
+function shimOf(
+  {neck}: BuildValues,
+  placed: Box | undefined,
+  tailMm: number | undefined,
+): Partial<NeckInBox> {
+  const angleDeg = neck?.angle?.deg ?? 0
+  const {atMm, tailMm: boxTailMm} = placed ?? {}
+  if (angleDeg === 0 || neck?.joins?.value !== 'on top' || atMm === undefined || boxTailMm === undefined)
+    return {}
+  const lengthMm = Math.min(tailMm ?? boxTailMm, boxTailMm) - atMm
+  if (lengthMm <= 0) return {}
+  return {
+    shim: {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)},
+  }
+}
+
+function stringAboveTop(
+  atMm: number | undefined,
+  scaleMm: number | undefined,
+  action: {nutMm: number; bridgeHeightMm: number} | undefined,
+  aboveTopMm: number,
+): Partial<NeckInBox> {
+  if (atMm === undefined || !scaleMm || !action) return {}
+  const stringMm = action.nutMm + ((action.bridgeHeightMm - action.nutMm) * atMm) / scaleMm
+  return {stringAboveTopMm: aboveTopMm + stringMm}
+}

@@ -1,0 +1,49 @@
+import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../../tables/drills.ts'
+
+export interface Bit {
+  /** As it is asked for: `5/64 in`, `No. 34`, `E`, `2 mm`. */
+  name: string
+  mm: number
+}
+
+export type BitSeries = 'fraction' | 'number' | 'letter' | 'metric' | 'forstner' | 'metric forstner'
+
+const inchMm = 25.4
+
+/** Fractions by 1/64 up to 1/2 in; metric twist drills by half a millimetre from 1 mm, as sets have them. */
+const series: Readonly<Record<BitSeries, readonly Bit[]>> = {
+  fraction: Array.from({length: 32}, (_, i) => ({name: inches((i + 1) / 64), mm: ((i + 1) / 64) * inchMm})),
+  number: numberDrillsIn.map((size, i) => ({name: `No. ${i + 1}`, mm: size * inchMm})).reverse(),
+  letter: Object.entries(letterDrillsIn).map(([name, size]) => ({name, mm: size * inchMm})),
+  metric: Array.from({length: 25}, (_, i) => ({name: `${(i + 2) / 2} mm`, mm: (i + 2) / 2})),
+  forstner: forstnerIn.map((size) => ({name: inches(size), mm: size * inchMm})),
+  'metric forstner': forstnerMm.map((mm) => ({name: `${mm} mm`, mm})),
+}
+
+/**
+ * Pick the bit of a series nearest to a diameter (mm), or with `up` the smallest that is not smaller; the lower one
+ * of a tie. Undefined where the series ends before it.
+ */
+export function bitOf(
+  of: BitSeries,
+  diameterMm: number,
+  take: 'nearest' | 'up' = 'nearest',
+): Bit | undefined {
+  const bits = series[of]
+  if (take === 'up') return bits.find(({mm}) => mm >= diameterMm - slackMm)
+  const last = bits.at(-1)!
+  if (diameterMm > last.mm + inchMm / 64) return undefined
+  return bits.reduce((best, bit) =>
+    Math.abs(bit.mm - diameterMm) < Math.abs(best.mm - diameterMm) - slackMm ? bit : best,
+  )
+}
+
+const slackMm = 1e-6
+
+/** Write sixty-fourths of an inch as a fraction in its lowest terms: `1 3/8 in`. */
+function inches(size: number): string {
+  const whole = Math.floor(size)
+  let [over, under] = [Math.round((size - whole) * 64), 64]
+  while (over > 0 && over % 2 === 0) [over, under] = [over / 2, under / 2]
+  return [whole || '', over ? `${over}/${under}` : ''].filter(Boolean).join(' ') + ' in'
+}

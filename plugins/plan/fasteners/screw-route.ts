@@ -1,0 +1,156 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import {type Rectangle, rectangle} from '../box/gap.ts'
+import {neckTaper} from '../neck-taper.ts'
+import {neckWidthAt} from '../neck-width-at.ts'
+import type {Block, Box} from '../shape/box.ts'
+import type {Wood} from '../wood-facts.ts'
+import {woodOf} from '../wood-of.ts'
+
+export interface Layer {
+  wood: Wood | undefined
+  mm: number
+}
+/** A piece that a screw goes through or into, and its outline where the screw enters it. */
+export interface Piece {
+  name: string
+  mm: number | undefined
+  outline?: Rectangle
+  /** The grain runs along the neck; else across it. */
+  isGrainAlong?: boolean
+}
+export interface Route {
+  passes: Piece[]
+  holds: Piece & {layers: Layer[]}
+  way: 'up' | 'down' | 'along'
+  /** A block is named and none is there. */
+  missesBlock: boolean
+}
+
+type ScrewRow = NonNullable<BuildValues['screws']>[number]
+interface Spot {
+  stationMm: number
+  offMm: number
+}
+
+/**
+ * Follow a screw from its head to its tip: the pieces it passes with their thickness (mm), the piece that holds its
+ * thread, layer by layer, and which way it is driven: up towards the playing face, down from it, or along the neck
+ * through a wall. Undefined where the file does not say what it goes through or into.
+ */
+export function screwRoute(
+  row: ScrewRow,
+  spot: Spot,
+  values: BuildValues,
+  box: Box | undefined,
+): Route | undefined {
+  const through = row.through?.map(({value}) => value.toLowerCase())
+  const into = row.into?.value.toLowerCase()
+  if (!through || !into) return undefined
+  const there = blockAt(spot, box)
+  const block = there ?? box?.blocks?.[0]
+  const way = wayOf(through, into)
+  const piece = (name: string): Piece => pieceOf(name, {way, spot, values, box, block, there})
+  const holds = piece(into)
+  return {
+    passes: through.map(piece),
+    holds: {...holds, layers: layersOf(into, way, values, block)},
+    way,
+    missesBlock: !there && block !== undefined && [...through, into].includes('block'),
+  }
+}
+
+function wayOf(through: readonly string[], into: string): Route['way'] {
+  if (through.includes('side')) return 'along'
+  if (into === 'neck' || into === 'heel' || into === 'top' || through.includes('back')) return 'up'
+  return 'down'
+}
+
+function blockAt({stationMm, offMm}: Spot, box: Box | undefined): Block | undefined {
+  return box?.blocks?.find(
+    (block) =>
+      Math.abs(stationMm - block.stationMm) <= block.lengthMm / 2 &&
+      Math.abs(offMm - block.offMm) <= block.widthMm / 2,
+  )
+}
+
+interface Around {
+  way: Route['way']
+  spot: Spot
+  values: BuildValues
+  box: Box | undefined
+  /** The block that is there, or where none is, the first: it stands in for the one that is meant. */
+  block: Block | undefined
+  there: Block | undefined
+}
+
+function pieceOf(name: string, {way, spot, values, box, block, there}: Around): Piece {
+  const {outside, neck} = box ?? {}
+  const neckMm = values.neck?.thickness?.mm
+  switch (name) {
+    case 'neck': {
+      if (way === 'along') return {name, mm: undefined}
+      const isInside = box?.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
+      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, values)}
+    }
+    case 'block':
+      return {name, mm: block && blockDepth(block, way), ...(there && way !== 'along' && blockOutline(there))}
+    case 'top':
+      return {name, mm: outside?.topMm}
+    case 'back':
+      return {name, mm: outside?.backMm}
+    case 'side':
+      return {name, mm: way === 'along' ? outside?.sidesMm : outside && outside.depthMm - outside.topMm}
+    default:
+      return {name, mm: name === 'heel' ? undefined : 0}
+  }
+}
+
+function blockDepth({thicknessMm, lengthMm, widthMm, glued}: Block, way: Route['way']): number | undefined {
+  if (way !== 'along') return thicknessMm
+  return glued === 'at the ends' ? lengthMm : glued === 'on the sides' ? widthMm : Math.min(lengthMm, widthMm)
+}
+
+function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
+  return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
+}
+
+function neckOutline({stationMm}: Spot, values: BuildValues) {
+  const taper = neckTaper(values)
+  const widthMm = taper && neckWidthAt(stationMm, taper)
+  if (widthMm === undefined) return {}
+  const toMm = taper?.tailStationMm ?? Number.MAX_VALUE
+  return {
+    outline: {fromMm: -Number.MAX_VALUE, toMm, leftMm: -widthMm / 2, rightMm: widthMm / 2},
+    isGrainAlong: true,
+  }
+}
+
+/** The woods of the holding piece in the order the tip meets them; a neck is met from its back. */
+function layersOf(into: string, way: Route['way'], values: BuildValues, block: Block | undefined): Layer[] {
+  const {neck, box} = values
+  const everything = Number.MAX_VALUE
+  const boxWood = {...box?.wood, ...box?.top?.wood}.value
+  if (into === 'block')
+    return [{wood: woodOf(blockValues(values, block)?.wood?.value ?? 'unknown'), mm: everything}]
+  if (into !== 'neck' && into !== 'heel') return [{wood: woodOf(boxWood ?? 'unknown'), mm: everything}]
+  const layers = neck?.laminations ?? []
+  const thicknessMm = neck?.thickness?.mm ?? 0
+  if (!layers.length || way === 'along')
+    return [
+      {wood: woodOf(neck?.wood?.value ?? layers.at(-1)?.wood?.value ?? 'unknown', neck), mm: everything},
+    ]
+  // The layers are listed from the playing face; what they are over the thickness is planed off the back.
+  let leftMm = thicknessMm
+  return layers
+    .map((layer) => {
+      const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
+      leftMm -= mm
+      return {wood: woodOf(layer.wood?.value ?? 'unknown', layer), mm}
+    })
+    .reverse()
+}
+
+function blockValues({box}: BuildValues, block: Block | undefined) {
+  const index = Number(block?.of.split('.').at(-1)) - 1
+  return box?.blocks?.[index]
+}
