@@ -1,4 +1,19 @@
+import {asBuilt} from './as-built.ts'
+import {assumptions} from './assumptions.ts'
+import {beforeYouCut} from './before-you-cut.ts'
+import {bill} from './bill.ts'
+import {layout} from './layout.ts'
+import {lineage} from './lineage.ts'
+import {played} from './played.ts'
 import type {Section} from './section.ts'
 
 /** Every section, sorted by name, a line each. */
-export const allSections: readonly Section[] = []
+export const allSections: readonly Section[] = [
+  asBuilt,
+  assumptions,
+  beforeYouCut,
+  bill,
+  layout,
+  lineage,
+  played,
+]

@@ -30,7 +30,8 @@ export function writeLength(
 function toWhole(marks: number, rounding: Rounding): number {
   if (rounding === 'down') return Math.floor(marks + slack)
   if (rounding === 'up') return Math.ceil(marks - slack)
-  return Math.sign(marks) * Math.round(Math.abs(marks))
+  // Half a mark goes up, also where its last bit is lost: 82.55 mm is 82.6.
+  return Math.sign(marks) * Math.round(Math.abs(marks) + slack)
 }
 
 function isPowerOfTwo(parts: number): boolean {

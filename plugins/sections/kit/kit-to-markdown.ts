@@ -1,5 +1,6 @@
 import type {Nodes, Parents, RootContent} from 'mdast'
 import type {Handle, Options, State} from 'mdast-util-to-markdown'
+import '../placed.ts'
 import './nodes.ts'
 import type {CaptionedTable, Drawing, Fact, Figures} from './nodes.ts'
 
@@ -32,6 +33,8 @@ export const kitToMarkdown: Options = {
       return [{type: 'paragraph', children: [{type: 'emphasis', children: summary.children}]}, ...rest]
     }),
     drawing: ((node: Drawing, _, state) => `[${state.safe(node.alt, {before: '[', after: ']'})}]`) as Handle,
+    computedSection: blocks((node: Parents) => node.children as RootContent[]),
+    computedValue: phrasing,
     fraction: phrasing,
     measure: phrasing,
     small: phrasing,

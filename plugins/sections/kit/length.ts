@@ -22,7 +22,7 @@ export function lengthPlain(mm: number, ruler: Ruler, rounding: Rounding = 'near
 
 /** Write a length in the build's units alone, for crowded tables and inside sentences. */
 export function lengthAlone(mm: number, ruler: Ruler, rounding: Rounding = 'nearest'): Measure {
-  return measure(writeLength(mm, ruler, rounding))
+  return measure(written(mm, ruler, rounding))
 }
 
 type Rounding = 'nearest' | 'down' | 'up'
@@ -31,5 +31,10 @@ type Rounding = 'nearest' | 'down' | 'up'
 const other = {in: {units: 'mm', rulerMm: 0.1}, mm: {units: 'in', rulerMm: 25.4 / 64}} as const
 
 function both(mm: number, ruler: Ruler, rounding: Rounding): [string, string] {
-  return [writeLength(mm, ruler, rounding), writeLength(mm, other[ruler.units], rounding)]
+  return [written(mm, ruler, rounding), written(mm, other[ruler.units], rounding)]
+}
+
+/** A page has the true minus sign, which a build file may have too. */
+function written(...[mm, ruler, rounding]: Parameters<typeof writeLength>): string {
+  return writeLength(mm, ruler, rounding).replace('-', '−')
 }

@@ -17,6 +17,8 @@ export interface TableOptions {
   rows: readonly (readonly Cell[])[]
   /** The first cell of each row is its heading; true unless said otherwise. */
   rowHeads?: boolean
+  /** A class for each row that stands out, by its number from 0. */
+  rowClass?: (row: number) => string | undefined
   /** A remark below the table. */
   note?: Inline | readonly Inline[]
 }
@@ -30,7 +32,10 @@ export function table(options: TableOptions): CaptionedTable {
   const plain: Table = {
     type: 'table',
     align: options.columns.map((column) => column.align ?? null),
-    children: [headRow(options), ...options.rows.map((row) => bodyRow(options, row))],
+    children: [
+      headRow(options),
+      ...options.rows.map((row, at) => bodyRow(options, row, options.rowClass?.(at))),
+    ],
   }
   const [element] = toElements([{...plain, align: null}]) as [Element]
   const captionElement: Element = {
@@ -60,9 +65,14 @@ function headRow({columns}: TableOptions): TableRow {
   return {type: 'tableRow', children: columns.map(({head, align}) => cell(head, {scope: 'col', align}))}
 }
 
-function bodyRow({columns, rowHeads = true}: TableOptions, row: readonly Cell[]): TableRow {
+function bodyRow(
+  {columns, rowHeads = true}: TableOptions,
+  row: readonly Cell[],
+  className?: string,
+): TableRow {
   return {
     type: 'tableRow',
+    ...(className && {data: {hProperties: {className: [className]}}}),
     children: row.map((content, at) =>
       cell(content, {align: columns[at]?.align, ...(rowHeads && at === 0 ? {scope: 'row' as const} : {})}),
     ),

@@ -1,0 +1,39 @@
+import type {RootContent} from 'mdast'
+import type {Problem, Severity} from '../build-file/problem.ts'
+import {fractions, type Inline, list, paragraph, problemLink, subHeading} from './kit.ts'
+import type {Section} from './section.ts'
+import {writtenAt} from './written-at.ts'
+
+/** What the checks found, gravest first, in a maker's words; a sound build is met with one short line. */
+export const beforeYouCut: Section = {
+  name: 'before-you-cut',
+  title: 'Before you cut',
+  needs: () => [],
+  content: ({build, problems}) => {
+    if (problems.length === 0) return [paragraph('Nothing needs a look.')]
+    return groups.flatMap(({heading, of}): RootContent[] => {
+      const found = problems.filter(({severity}) => of.includes(severity))
+      return found.length === 0
+        ? []
+        : [subHeading(heading), list(found.map((problem) => worded(problem, build)))]
+    })
+  },
+}
+
+const groups: readonly {heading: string; of: readonly Severity[]}[] = [
+  {heading: 'Cannot be read', of: ['error']},
+  {heading: 'Would not work as drawn', of: ['fault']},
+  {heading: 'Look again', of: ['warning']},
+  {heading: 'Good to know', of: ['remark']},
+]
+
+/** Say what it is about, in the file's own words, then what was found; the link says why and how to mend it. */
+function worded(problem: Problem, build: Parameters<typeof writtenAt>[0]): Inline[] {
+  const about = writtenAt(build, problem)
+  return [
+    ...(about ? [{type: 'inlineCode' as const, value: about}, ': '] : []),
+    ...fractions(problem.message),
+    '. ',
+    problemLink(problem.rule, 'Why, and what to do'),
+  ]
+}

@@ -1,0 +1,42 @@
+import type {Cost} from '../plan/shape/work.ts'
+import {facts, number, table} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** What has to be got, and what was paid for it. */
+export const bill: Section = {
+  name: 'bill',
+  title: 'Bill of materials',
+  needs: ({plan}) => (plan.bill?.length ? [] : ['cost']),
+  content: ({plan: {bill: rows = [], cost}}) => [
+    table({
+      caption: 'Bill of materials',
+      columns: [
+        {head: 'Item'},
+        {head: 'Count', align: 'right'},
+        {head: 'Each', align: 'right'},
+        {head: 'Total', align: 'right'},
+        {head: 'From'},
+      ],
+      rows: rows.map(({item, count, each, total, from}) => [
+        item,
+        number(count, 2),
+        money(each, cost),
+        money(total, cost),
+        from,
+      ]),
+    }),
+    ...(cost ? [costs(cost)] : []),
+  ],
+}
+
+function costs(cost: Cost) {
+  return facts([
+    ['Materials', money(cost.materials, cost)],
+    ...(cost.hours > 0 ? [['Work', `${number(cost.hours, 1)} h`] as const] : []),
+    ['Total', money(cost.total, cost)],
+  ])
+}
+
+function money(amount: number | undefined, cost: Cost | undefined): string {
+  return amount === undefined ? '' : [amount.toFixed(2), cost?.currency ?? ''].join(' ').trim()
+}

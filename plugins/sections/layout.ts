@@ -1,0 +1,58 @@
+import type {Station} from '../plan/shape/layout.ts'
+import {type Cell, type Inline, length, lengthAlone, note, table} from './kit.ts'
+import type {Section, SectionInput} from './section.ts'
+
+/** Every station in order, from the nut, from the head end and from the tail end, to the maker's ruler. */
+export const layout: Section = {
+  name: 'layout',
+  title: 'Layout',
+  needs: ({plan}) => (plan.layout ? [] : ['scale.length']),
+  content: ({plan}) => {
+    const stations = plan.layout ?? []
+    return [
+      table({
+        caption: 'Every station, from the head end to the tail end',
+        columns: columns(stations).map(({head, align}) => ({head, ...(align && {align})})),
+        rows: stations.map((station) => columns(stations).map(({cell}) => cell(station, plan))),
+        rowClass: (row) => (stations[row]?.kind === 'nut' ? 'nut-line' : undefined),
+      }),
+      note(
+        'All from one end of one rule, never from mark to mark. Behind the nut, measure along the head’s own face. ',
+        'What the ruler rounds is under the lines.',
+      ),
+    ]
+  },
+}
+
+interface Column {
+  head: string
+  align?: 'right'
+  cell: (station: Station, plan: SectionInput['plan']) => Cell
+}
+
+/** Leave out the columns that no station has. */
+function columns(stations: readonly Station[]): Column[] {
+  const has = (key: 'fromHeadMm' | 'fromTailMm' | 'offMm') =>
+    stations.some((station) => station[key] !== undefined)
+  const alone = (head: string, key: 'fromHeadMm' | 'fromTailMm'): Column => ({
+    head,
+    align: 'right',
+    cell: (station, plan) => (station[key] === undefined ? '' : lengthAlone(station[key], plan)),
+  })
+  return [
+    {head: 'Where', cell: ({what}) => what},
+    {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => length(stationMm, plan)},
+    ...(has('offMm') ? [offColumn] : []),
+    ...(has('fromHeadMm') ? [alone('From the head end', 'fromHeadMm')] : []),
+    ...(has('fromTailMm') ? [alone('From the tail end', 'fromTailMm')] : []),
+  ]
+}
+
+const offColumn: Column = {
+  head: 'Off centre',
+  cell: ({offMm = []}, plan) =>
+    offMm.flatMap((off, at): Inline[] => [
+      ...(at > 0 ? [', '] : []),
+      Math.abs(off) < 1e-6 ? 'on it' : lengthAlone(off, plan),
+    ]),
+}

@@ -1,0 +1,45 @@
+import type {RootContent} from 'mdast'
+import {fractions, link, list, paragraph, table} from './kit.ts'
+import type {Relatives, Section} from './section.ts'
+
+/** What a build was copied from and what was changed, and what was copied from it. */
+export const lineage: Section = {
+  name: 'lineage',
+  title: 'Where it comes from',
+  quiet: true,
+  needs: ({build, relatives}) =>
+    build.values['based-on'] || relatives?.original || relatives?.copies.length ? [] : ['based-on'],
+  content: ({build, relatives}) => [
+    ...origin(build.values['based-on']?.value, relatives),
+    ...copies(relatives),
+  ],
+}
+
+function origin(basedOn: string | undefined, relatives: Relatives | undefined): RootContent[] {
+  const {original} = relatives ?? {}
+  if (!original) return basedOn ? [paragraph('Copied from ', {type: 'inlineCode', value: basedOn}, '.')] : []
+  const {slug, title, changes} = original
+  const from = link(`/builds/${slug}/`, title)
+  if (changes.length === 0) return [paragraph('Copied from ', from, ', nothing changed.')]
+  return [
+    paragraph('Copied from ', from, ', with these changes.'),
+    table({
+      caption: `What was changed on ${title}`,
+      columns: [{head: 'Key'}, {head: 'There'}, {head: 'Here'}],
+      rows: changes.map(({path, was, is}) => [
+        {type: 'inlineCode', value: path},
+        fractions(was ?? 'not given'),
+        fractions(is ?? 'not given'),
+      ]),
+    }),
+  ]
+}
+
+function copies(relatives: Relatives | undefined): RootContent[] {
+  const made = relatives?.copies ?? []
+  if (made.length === 0) return []
+  return [
+    paragraph('Copied from this one:'),
+    list(made.map(({slug, title}) => [link(`/builds/${slug}/`, title)])),
+  ]
+}

@@ -1,0 +1,31 @@
+import {table} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** What it was like to play, note by note, as the maker wrote it. */
+export const played: Section = {
+  name: 'played',
+  title: 'Played',
+  quiet: true,
+  needs: ({build: {values}}) => (values.played?.length ? [] : ['played']),
+  content: ({build: {values}}) => {
+    const notes = values.played ?? []
+    const scores = [...new Set(notes.flatMap((one) => Object.keys(one.scores ?? {})))]
+    return [
+      table({
+        caption: 'Notes from playing it; scores from 1 to 5',
+        columns: [
+          {head: 'On'},
+          {head: 'Build it again'},
+          ...scores.map((score) => ({head: score, align: 'right' as const})),
+          {head: 'Remark'},
+        ],
+        rows: notes.map(({on, again, scores: given, remark}) => [
+          on?.text ?? '',
+          again?.text ?? '',
+          ...scores.map((score) => given?.[score]?.text ?? ''),
+          remark?.text ?? '',
+        ]),
+      }),
+    ]
+  },
+}
