@@ -33,6 +33,8 @@ export const action: PlanPart = ({values}, soFar) => {
       bridgeHeightMm: three.bridge,
       crownMm,
       reliefMm,
+      leastMm: Math.min(nutMm, three.octave - crownMm, ...(heightsMm ?? [])),
+      ...(standsMm !== undefined && {levelHeightMm: Math.max(three.nut, three.octave) - standsMm}),
       ...(standsMm !== undefined && {bridgeStandsMm: standsMm}),
       ...(three.called !== undefined && standsMm !== undefined && {calledHeightMm: three.called - standsMm}),
       ...(heightsMm && values.strings && {atLinesMm: values.strings.map(() => heightsMm)}),

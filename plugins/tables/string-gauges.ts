@@ -31,8 +31,14 @@ export const woundGaugesIn = [
 /** A plain string thicker than this is seldom sold; one written without `w` is most likely a wound one. */
 export const thickestPlainIn = 0.026
 
-/** How long the string of a packet is, ball or loop to cut end. Common practice, no source. */
-export const packetLengthMm = 1000
+/** A wound string thinner than this is seldom made. */
+export const thinnestWoundIn = 0.015
+
+/**
+ * How long the string of a packet is, ball or loop to cut end: heavy ones are made for longer scales.
+ * Common practice, no source.
+ */
+export const packetLengths = {mm: 1000, heavyFromIn: 0.06, heavyMm: 1150}
 
 /** What a string needs past its post: the winds and an end to hold while winding. Common practice, no source. */
 export const pastThePostMm = 75

@@ -17,7 +17,6 @@ export const tunings: readonly TuningRow[] = [
   {name: 'root, fourth, octave', semitones: [0, 5, 12]},
   {name: 'root, fifth, tenth', semitones: [0, 7, 16]},
   {name: 'major chord', semitones: [0, 4, 7]},
-  {name: 'minor chord over a fifth', semitones: [0, 7, 15]},
   {name: 'two alike and a fifth below', semitones: [0, 7, 7]},
   {name: 'fifths', semitones: [0, 7, 14]},
   {name: 'fourths', semitones: [0, 5, 10]},

@@ -1,3 +1,5 @@
+import {pressedStretch} from './pressed-stretch.ts'
+
 /**
  * A string over frets, as Anderson and Beausoleil describe it; lengths in mm.
  * `nutHeightMm` (b) is its height above the crowns at the nut, `riseMm` (c) how much higher the saddle stands,
@@ -42,8 +44,13 @@ export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddle
   const hollow = reliefMm * Math.min(2, (2 * sounding) / behind)
   const openMm = Math.hypot(scaleMm + saddleMm + nutMm, c)
   const frontMm = Math.hypot(sounding + saddleMm, b + c)
-  const d = Math.min(fingerMm, roomMm)
-  const stretch = stretchOf({front: sounding + saddleMm, back: behind + nutMm, b, c: c + hollow, d})
+  const stretch = pressedStretch({
+    frontMm: sounding + saddleMm,
+    backMm: behind + nutMm,
+    nutHeightMm: b,
+    riseMm: c + hollow,
+    fingerMm: Math.min(fingerMm, roomMm),
+  })
   const pullRatio = 1 + kappa * stretch
   const openB = (Math.sqrt(kappa) * radiusMm) / (2 * scaleMm)
   const frettedB = (openB * (openMm / frontMm)) / Math.sqrt(pullRatio)
@@ -52,26 +59,6 @@ export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddle
     600 * Math.log2((1 + stretch) * pullRatio) +
     1200 * Math.log2(stiffer(frettedB) / stiffer(openB))
   )
-}
-
-/** How much longer the string becomes when it is pressed to a fret, as a part of its open length (Q). */
-function stretchOf({
-  front,
-  back,
-  b,
-  c,
-  d,
-}: {
-  front: number
-  back: number
-  b: number
-  c: number
-  d: number
-}): number {
-  const openMm = Math.hypot(front + back, c)
-  const frontMm = Math.hypot(front, b + c)
-  const behindMm = (frontMm * d) / front + Math.hypot(back - d, b + (d * (b + c)) / front)
-  return (frontMm + behindMm - openMm) / openMm
 }
 
 /** What stiffness does to the first partial of a string pinned at one end and clamped at the other. */

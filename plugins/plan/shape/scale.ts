@@ -40,6 +40,17 @@ export const scaleShape = open({
   worstMarkErrorCents: n
     .describe('The largest error, of either sign, that the ruler’s rounding makes.')
     .optional(),
+  worstMarkLabel: s.describe('The line that has it.').optional(),
+  noticeableCents: n.describe('The least difference of pitch that ears notice.').optional(),
+  rulers: list(open({mm: n, text: s, worstCents: n, worstLabel: s}))
+    .describe('What other rulers’ marks would do at worst, coarsest first.')
+    .optional(),
+  rulerNeeded: open({mm: n, text: s})
+    .describe('The coarsest mark that keeps every line within what ears notice.')
+    .optional(),
+  justMarks: list(open({name: s, ratio: s, cents: n, fromNutMm: n, mark: s}))
+    .describe('Where the pure intervals lie along a fretless neck.')
+    .optional(),
 })
 
 export type Scale = z.infer<typeof scaleShape>

@@ -1,9 +1,10 @@
-import {pastThePostMm} from '../../tables/string-gauges.ts'
+import {packetLengths, pastThePostMm} from '../../tables/string-gauges.ts'
 import type {PlanPart} from '../part.ts'
 
 /**
  * Say how long each string has to be (mm): from its anchor over bridge and nut to its post, and what it needs past
- * that. Where posts or anchors are not placed yet, from the ends of the neck, which is no less. Absent without either.
+ * that; and what a packet of its gauge holds. Where posts or anchors are not placed yet, from the ends of the neck,
+ * which is no less. Absent without either.
  */
 export const stringLengths: PlanPart = (_, soFar) => {
   const {strings, anchors, tuners, neck} = soFar
@@ -15,7 +16,20 @@ export const stringLengths: PlanPart = (_, soFar) => {
       const anchorMm = anchors?.[i]?.stationMm ?? tailMm
       const postMm = tuners?.[i]?.stationMm ?? (budget && -budget.headMm)
       if (anchorMm === undefined || postMm === undefined) return string
-      return {...string, lengthNeededMm: anchorMm - postMm + pastThePostMm}
+      const lengthNeededMm = anchorMm - postMm + pastThePostMm
+      const packetMm = packetOf(string.gaugeMm)
+      return {
+        ...string,
+        lengthNeededMm,
+        packetMm,
+        anchorWithinMm: anchorMm - Math.max(0, lengthNeededMm - packetMm),
+      }
     }),
   }
+}
+
+/** How long the string of a packet is, in mm, by its gauge. */
+function packetOf(gaugeMm = 0): number {
+  const {mm, heavyFromIn, heavyMm} = packetLengths
+  return gaugeMm >= heavyFromIn * 25.4 - 1e-9 ? heavyMm : mm
 }
