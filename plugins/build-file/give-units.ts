@@ -12,17 +12,20 @@ export function giveUnits(source: string, build: Build, units: 'in' | 'mm'): str
     (a, b) => b.place.line - a.place.line || b.place.column - a.place.column,
   )
   for (const value of lengths) {
-    const isWound = 'wound' in value && value.wound
-    const amount = isWound ? value.text.replace(/\s*w$/i, '') : value.text
     const {line, column, endLine, endColumn} = value.place
-    if (!bare.test(amount) || line !== endLine) continue
+    if (line !== endLine) continue
     const text = lines[line - 1]!
-    const written = text
-      .slice(column - 1, endColumn - 1)
-      .replace(value.text, `${amount} ${units}${isWound ? ' w' : ''}`)
+    const written = text.slice(column - 1, endColumn - 1).replace(value.text, withUnit(value, units))
     lines[line - 1] = text.slice(0, column - 1) + written + text.slice(endColumn - 1)
   }
   return lines.join('\n')
+}
+
+/** Write a length or gauge with its unit, where it is bare: `.030w` → `.030 in w`. */
+export function withUnit(value: Length | Gauge, units: 'in' | 'mm'): string {
+  const isWound = 'wound' in value && value.wound
+  const amount = isWound ? value.text.replace(/\s*w$/i, '') : value.text
+  return bare.test(amount) ? `${amount} ${units}${isWound ? ' w' : ''}` : value.text
 }
 
 /** List every length and gauge of a build's values, each place once. */

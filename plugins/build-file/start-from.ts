@@ -11,7 +11,7 @@ import {
 } from 'yaml'
 import type {Build} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
-import {giveUnits} from './give-units.ts'
+import {giveUnits, withUnit} from './give-units.ts'
 import type {Kind} from './kinds.ts'
 import {writeLength} from './quantities/write-length.ts'
 import {readBuild} from './read.ts'
@@ -65,8 +65,8 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   if (!isMap(doc.contents)) doc.contents = doc.createNode({}) as unknown as typeof doc.contents
 
   for (const {path, value} of past.values.measured?.paths ?? []) {
-    const isBare = units !== own && 'mm' in value && /^[-\d\s./]+$/.test(value.text)
-    setText(doc, noteToNumber(path, past), isBare ? `${value.text} ${own}` : value.text)
+    const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
+    setText(doc, noteToNumber(path, past), text)
   }
   dropContradicted(doc, past)
   for (const key of left) doc.delete(key)
@@ -127,33 +127,31 @@ function noteToNumber(path: string, {values}: Build): string {
   return path.replace(note, String(index + 1))
 }
 
-/** Set the text at a path; a short form on the way is written out first. */
+/** Set the text at a path; a short form on the way is written out first. Remarks stay. */
 function setText(doc: Document, path: string, text: string): void {
   const keys = path.split('.')
   let kind: Kind = buildSchema as unknown as Kind
   const at: (string | number)[] = []
   for (const [i, key] of keys.entries()) {
     const node = at.length ? (doc.getIn(at, true) as Node | undefined) : (doc.contents as Node)
-    if (kind.is === 'record' && isScalar(node) && kind.short) doc.setIn(at, writtenOut(doc, node, kind))
     if (kind.is === 'list') {
       kind = kind.item
       if (isSeq(node)) at.push(Number(key) - 1)
       continue
     }
     if (kind.is !== 'record') return
+    // A last key that is the record's one short value takes the place of the whole.
+    const isWhole = i === keys.length - 1 && kind.short?.keys.length === 1 && kind.short.keys[0] === key
+    if (isWhole && at.length && !isMap(node)) break
+    if (isScalar(node) && kind.short) doc.setIn(at, writtenOut(doc, node, kind))
     const field: Kind | undefined = kind.fields[key]
     if (!field) return
-    // A last key that is the record's one short value takes the place of the whole.
-    const isOnlyValue = i === keys.length - 1 && kind.short?.keys.length === 1 && kind.short.keys[0] === key
-    const parent = at.length ? doc.getIn(at, true) : undefined
-    if (isOnlyValue && at.length && !isMap(parent)) break
     kind = field
     at.push(key)
   }
-  const target = doc.getIn(at, true)
   const inner = kind.is === 'record' ? kind.short?.keys[0] : undefined
-  if (isMap(target) && inner) at.push(inner)
-  doc.setIn(at, scalarOf(text))
+  if (isMap(doc.getIn(at, true)) && inner) at.push(inner)
+  doc.setIn(at, keepingRemarks(doc.getIn(at, true), scalarOf(text)))
 }
 
 function writtenOut(doc: Document, node: Scalar, kind: Extract<Kind, {is: 'record'}>): Node {
@@ -162,7 +160,17 @@ function writtenOut(doc: Document, node: Scalar, kind: Extract<Kind, {is: 'recor
   const map = doc.createNode({}) as unknown as YAMLMap
   map.flow = true
   for (const [i, part] of parts.entries()) map.set(keys[i]!, scalarOf(part.text))
-  return map as unknown as Node
+  return keepingRemarks(node, map as unknown as Node)
+}
+
+function keepingRemarks<T extends Node>(from: unknown, to: T): T {
+  const {comment, commentBefore, spaceBefore} = (from ?? {}) as Partial<Node>
+  return Object.assign(
+    to,
+    comment ? {comment} : {},
+    commentBefore ? {commentBefore} : {},
+    spaceBefore ? {spaceBefore} : {},
+  )
 }
 
 /** A plain scalar that reads as it is written. */

@@ -1,0 +1,112 @@
+import {spawnSync} from 'node:child_process'
+import {cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join, resolve} from 'node:path'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+
+const root = resolve('.')
+let home = ''
+beforeAll(() => {
+  home = mkdtempSync(join(tmpdir(), 'journal-'))
+  cpSync(join(root, 'test/journals/long-example/builds'), join(home, 'builds'), {recursive: true})
+})
+afterAll(() => rmSync(home, {recursive: true}))
+
+/** Run a command with the journal's folder as the project's root. */
+function run(name: string, ...words: string[]) {
+  const {INIT_CWD: _, ...env} = process.env
+  const {status, stdout, stderr} = spawnSync(
+    process.execPath,
+    [
+      '--import',
+      join(root, 'node_modules/tsx/dist/esm/index.mjs'),
+      join(root, `site/commands/${name}.ts`),
+      ...words,
+    ],
+    {cwd: home, encoding: 'utf8', env: {...env, NO_COLOR: '1'}},
+  )
+  return {status, stdout, stderr}
+}
+
+describe('check', () => {
+  test('the long example and the four lines bring no problem', () => {
+    expect(run('check')).toMatchObject({status: 0, stdout: '2 files: nothing to mend\n'})
+  })
+  test('on the bench, where nothing is softened, none above a remark', () => {
+    const text = readFileSync(join(home, 'builds/lantern-pier/index.md'), 'utf8').replace(
+      'status: strung up',
+      'status: on the bench',
+    )
+    mkdirSync(join(home, 'builds/on-the-bench'))
+    cpSync(join(home, 'builds/lantern-pier'), join(home, 'builds/on-the-bench'), {recursive: true})
+    writeFileSync(join(home, 'builds/on-the-bench/index.md'), text)
+    const {status, stdout} = run('check', 'builds/on-the-bench/index.md', '--json')
+    expect(status).toBe(0)
+    const {files} = JSON.parse(stdout) as {files: {problems: {severity: string}[]}[]}
+    expect(files[0]?.problems.filter(({severity}) => severity !== 'remark')).toEqual([])
+    rmSync(join(home, 'builds/on-the-bench'), {recursive: true})
+  })
+  test('prints line, column, severity, message and rule under the file’s name, then a count', () => {
+    writeFileSync(join(home, 'slip.md'), '---\ntitle: A\nscale: 24 inn\n---\n')
+    const {status, stdout} = run('check', 'slip.md')
+    expect(status).toBe(1)
+    expect(stdout).toBe(
+      'slip.md\n  3:8 error scale length: "24 inn" is not a length: "inn" is no unit of length; 24 in would do unreadable-length\n\n1 file: 1 error\n',
+    )
+  })
+  test('a file that is not there is named, with the nearest one that is', () => {
+    expect(run('check', 'builds/needle-box-on.md')).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: expect.stringContaining('needle-box-one.md'),
+    })
+  })
+})
+
+describe('plan', () => {
+  test('prints one JSON object and nothing else', () => {
+    const {status, stdout} = run('plan', 'builds/needle-box-one.md')
+    expect(status).toBe(0)
+    expect(JSON.parse(stdout)).toMatchObject({slug: 'needle-box-one', title: 'Needle box', problems: []})
+  })
+  test('also for a file that cannot be read as YAML', () => {
+    writeFileSync(join(home, 'broken.md'), '---\ntitle: {A\n---\n')
+    const {status, stdout, stderr} = run('plan', 'broken.md')
+    expect(status).toBe(1)
+    expect(JSON.parse(stdout)).toMatchObject({slug: 'broken', problems: [{rule: 'unreadable-yaml'}]})
+    expect(stderr).toContain('unreadable-yaml')
+  })
+  test('leaves with 2, and nothing on standard output, where the file is not there', () =>
+    expect(run('plan', 'nowhere.md')).toMatchObject({status: 2, stdout: ''}))
+  test('says how it is used', () =>
+    expect(run('plan')).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: expect.stringContaining('npm run --silent plan -- FILE'),
+    }))
+})
+
+describe('new', () => {
+  test('from the four lines, with another scale', () => {
+    expect(run('new', 'second-tide', '--from', 'needle-box-one', '--scale', '23')).toMatchObject({status: 0})
+    const text = readFileSync(join(home, 'builds/second-tide.md'), 'utf8')
+    expect(text).toContain('title: Second tide\nbased-on: needle-box-one\nstatus: idea')
+    expect(run('check', 'builds/second-tide.md')).toMatchObject({status: 0})
+  })
+  test('never overwrites', () => {
+    expect(run('new', 'needle-box-one')).toMatchObject({status: 1})
+    expect(run('new', 'lantern-pier')).toMatchObject({status: 1})
+  })
+  test.each([
+    [['Big Box'], 'big-box'],
+    [['a', '--kind', 'diatnic'], 'was diatonic meant?'],
+    [['a', '--from', 'lantern-peer'], 'was lantern-pier meant?'],
+    [['a', '--scale', '24 inn'], '24 in would do'],
+    [['a', '--units', 'ft'], 'in or mm'],
+    [['a', '--size', '3'], 'npm run new'],
+  ])('%s is used wrongly', (words, hint) => {
+    const {status, stderr} = run('new', ...words)
+    expect(status).toBe(2)
+    expect(stderr).toContain(hint === 'big-box' ? 'is no slug' : hint)
+  })
+})
