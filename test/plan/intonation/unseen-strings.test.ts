@@ -54,7 +54,7 @@ const build = fc.record({
   scaleMm: fc.integer({min: 350, max: 700}),
   nut: fc.double({min: 0.3, max: 1.5, noNaN: true}),
   octave: fc.double({min: 1.8, max: 4, noNaN: true}),
-  finger: fc.constantFrom(0, 0, 5, 9),
+  finger: fc.constantFrom(0, 0, 3, 6),
   lines: fc.constantFrom(5, 12, 19, 24),
   fretting: fc.constantFrom('chromatic', 'diatonic', '[2, 4, 5, 7, 9, 10, 11, 12]'),
   strings: fc.array(string, {minLength: 1, maxLength: 4}),
