@@ -1,0 +1,88 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {number} from '../../plugins/sections/kit/number.ts'
+import type {Ruler} from '../../plugins/sections/kit.ts'
+import {kindFacts} from '../html/kind-facts.ts'
+import {lengthOnly} from '../html/measures.ts'
+import {pageOf} from '../html/page-of.ts'
+import type {Page} from '../publish/page.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
+import {type Dimension, dimensions, type Has} from './side-by-side/dimensions.ts'
+import {inCommon} from './side-by-side/in-common.ts'
+
+/** Write the page that lays all builds' dimensions next to each other, those that played well first. */
+export function sideBySidePage({around, builds}: SiteData): Page[] {
+  const describes = 'Every build’s dimensions next to each other, those that played well first.'
+  const played = builds.filter((one) => kindFacts(one).isPlayedWell)
+  const sorted = [...played, ...builds.filter((one) => !played.includes(one))]
+  const shown = dimensions.filter((dimension) => sorted.some((one) => dimension.of(one)))
+  const content = [
+    h('header.page-head', [h('h1', 'Side by side'), h('p', describes)]),
+    ...(sorted.length === 0 ? [h('p', 'No build yet.')] : [table(sorted, shown)]),
+    ...common(played),
+  ]
+  const data = {title: 'Side by side', describes, within: '/side-by-side/', scripts: ['side-by-side']}
+  return [pageOf('/side-by-side/', data, content, around.prefix)]
+}
+
+function table(builds: readonly SiteBuild[], shown: readonly Dimension[]): Element {
+  const caption = 'One build a line; an empty place is open or unknown.'
+  return h('div.table.compare', [
+    h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: caption}, [
+      h('table', [
+        h('caption', caption),
+        h('thead', [
+          h('tr', [
+            h('th', {scope: 'col'}, 'Build'),
+            ...shown.map(({name}) => h('th', {scope: 'col'}, name)),
+          ]),
+        ]),
+        h(
+          'tbody',
+          builds.map((one) => row(one, shown)),
+        ),
+      ]),
+    ]),
+  ])
+}
+
+function row(one: SiteBuild, shown: readonly Dimension[]): Element {
+  return h('tr', {dataBuild: one.slug, dataUnits: one.plan.units, dataRuler: one.plan.rulerMm}, [
+    h('th', {scope: 'row'}, [
+      h('a', {href: `/builds/${one.slug}/`}, one.title),
+      kindFacts(one).isPlayedWell ? h('small', 'played well') : undefined,
+    ]),
+    ...shown.map((dimension) => cell(dimension.of(one), one.plan)),
+  ])
+}
+
+function cell(has: Has, ruler: Ruler): Element {
+  if (!has) return h('td')
+  if ('words' in has) return h('td', {dataWords: has.words}, has.words)
+  const value = 'mm' in has ? {dataMm: has.mm.toFixed(3)} : {dataNumber: has.number.toFixed(has.digits)}
+  return h('td.number', value, written(has, ruler))
+}
+
+function written(has: NonNullable<Has>, ruler: Ruler): ElementContent[] {
+  if ('mm' in has) return lengthOnly(has.mm, ruler)
+  return [{type: 'text', value: 'words' in has ? has.words : `${number(has.number, has.digits)} ${has.unit}`}]
+}
+
+/** Two builds that played well may agree by chance; from three on it is worth saying. */
+function common(played: readonly SiteBuild[]): ElementContent[] {
+  if (played.length < 3) return []
+  const ruler = played[0]!.plan
+  const lines = inCommon(played).map(({dimension, low, high}) => {
+    const from = written(low, ruler)
+    const to = written(high, ruler)
+    const isOne = JSON.stringify(from) === JSON.stringify(to)
+    return h('div', [h('dt', dimension.name), h('dd', isOne ? from : [...from, ' to ', ...to])])
+  })
+  return [
+    h('section.common', [
+      h('h2', 'What those that played well have in common'),
+      h('p', `All ${played.length} of them lie within these.`),
+      h('dl', lines),
+    ]),
+  ]
+}
