@@ -1,6 +1,6 @@
 import {nearest} from '../build-file/nearest.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
-import type {Check} from './check.ts'
+import type {Check, Finding} from './check.ts'
 
 const known: readonly string[] = [...sectionNames, 'leave-out']
 const views: readonly string[] = drawingViews
@@ -27,10 +27,12 @@ function unknown(
   word: string,
   names: readonly string[],
   kind: string,
-  at: ReturnType<Check['find']>[number]['at'],
+  at: Finding['at'],
   write: (right: string) => string,
-) {
+): Finding {
   const meant = nearest(word, names)
-  const would = meant ? `; ${write(meant)} would do` : `: ${names.slice(0, -1).join(', ')} or ${names.at(-1)}`
-  return {at, message: `there is no ${kind} “${word}”${would}`, ...(meant ? {expected: [write(meant)]} : {})}
+  const message = `there is no ${kind} “${word}”${meant ? `; ${write(meant)} would do` : ''}`
+  return meant
+    ? {at, message, expected: [write(meant)]}
+    : {at, message, note: `There are ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`}
 }

@@ -1,4 +1,5 @@
 import type {RootContent} from 'mdast'
+import type {Build} from '../build-file/build.ts'
 import type {Problem, Severity} from '../build-file/problem.ts'
 import {fractions, type Inline, list, paragraph, problemLink, subHeading} from './kit.ts'
 import type {Section} from './section.ts'
@@ -28,12 +29,17 @@ const groups: readonly {heading: string; of: readonly Severity[]}[] = [
 ]
 
 /** Say what it is about, in the file's own words, then what was found; the link says why and how to mend it. */
-function worded(problem: Problem, build: Parameters<typeof writtenAt>[0]): Inline[] {
+function worded(problem: Problem, build: Build): Inline[] {
   const about = writtenAt(build, problem)
+  const {message} = problem
+  const sentence = (about ? message : message.charAt(0).toUpperCase() + message.slice(1)).replace(
+    /(?<![.?!])$/,
+    '.',
+  )
   return [
     ...(about ? [{type: 'inlineCode' as const, value: about}, ': '] : []),
-    ...fractions(problem.message),
-    '. ',
+    ...fractions(sentence),
+    ' ',
     problemLink(problem.rule, 'Why, and what to do'),
   ]
 }

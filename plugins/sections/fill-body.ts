@@ -18,7 +18,7 @@ const beforeProse: readonly SectionName[] = ['drawing', 'before-you-cut']
  */
 export function fillBody(tree: Root, input: BodyInput): void {
   const directives = tree.children.filter((node) => node.type === 'leafDirective')
-  fillValues(tree, input.plan, input.source)
+  fillValues(tree, input.plan)
   const placed = new Set<string>()
   tree.children = tree.children.flatMap((node) =>
     node.type === 'leafDirective' ? fillDirective(node, placed, input) : [node],
@@ -55,6 +55,6 @@ function made(section: Section, input: BodyInput): {name: SectionName; nodes: Co
 /** Gather what the file does not have yet, a line a section, with the keys that would bring it. */
 function stillOpen(rest: readonly {section: Section; needs: string[]}[]): ComputedSection[] {
   const open = rest.filter(({section, needs}) => needs.length > 0 && !section.quiet)
-  const lines = open.map(({section, needs}): Inline[] => [`${section.title}: `, ...needed(needs)])
+  const lines = open.map(({section, needs}): Inline[] => [`${section.title}. `, ...needed(needs)])
   return lines.length > 0 ? [computedSection('still-open', 'Still open', [list(lines)])] : []
 }

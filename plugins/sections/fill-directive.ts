@@ -34,6 +34,8 @@ function entriesOf({attributes}: LeafDirective): Record<string, string> {
   return Object.fromEntries(Object.entries(attributes ?? {}).map(([key, value]) => [key, value ?? '']))
 }
 
-function asWritten({position}: LeafDirective, source: string): RootContent {
-  return paragraph(source.slice(position?.start.offset, position?.end.offset).trim())
+/** Keep the line a directive, so that it is written back as it was, and let it show as text on the page. */
+function asWritten(node: LeafDirective, source: string): RootContent {
+  const value = source.slice(node.position?.start.offset, node.position?.end.offset).trim()
+  return {...node, data: {asWritten: value, hName: 'p', hChildren: [{type: 'text', value}]}}
 }

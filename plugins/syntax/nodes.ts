@@ -6,6 +6,13 @@ export interface ValueReference extends Literal {
   type: 'valueReference'
 }
 
+declare module 'mdast-util-directive' {
+  interface LeafDirectiveData {
+    /** The line as the file has it, where it is kept as it is. */
+    asWritten?: string
+  }
+}
+
 /** `::name{attributes}` alone on a line; its syntax and its node are those of the directive extension's leaf. */
 export type SectionDirective = LeafDirective
 

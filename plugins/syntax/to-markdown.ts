@@ -1,4 +1,4 @@
-import {directiveToMarkdown} from 'mdast-util-directive'
+import {directiveToMarkdown, type LeafDirective} from 'mdast-util-directive'
 import type {Handle, Options} from 'mdast-util-to-markdown'
 import './nodes.ts'
 
@@ -6,10 +6,13 @@ import './nodes.ts'
 export function buildToMarkdown(): Options {
   const leafDirective = directiveToMarkdown().handlers?.leafDirective as Handle
   return {
-    handlers: {leafDirective, valueReference: (node: {value: string}) => `:value[${node.value}]`},
+    handlers: {
+      leafDirective: (node: LeafDirective, ...rest) => node.data?.asWritten ?? leafDirective(node, ...rest),
+      valueReference: (node: {value: string}) => `:value[${node.value}]`,
+    },
     unsafe: [
       {character: ':', after: 'value\\[', inConstruct: 'phrasing'},
-      {atBreak: true, character: ':', after: ':'},
+      {atBreak: true, character: ':', after: ':[^:\\s]', notInConstruct: ['listItem', 'blockquote']},
     ],
   }
 }
