@@ -5,7 +5,7 @@ import type {Artefact} from '../publish/page.ts'
 const home = fileURLToPath(new URL('..', import.meta.url))
 
 /** The browser scripts, by the names that pages ask for. */
-const scripts = ['page', 'portfolio', 'side-by-side', 'live'] as const
+const scripts = ['page', 'portfolio', 'side-by-side', 'unfold', 'live'] as const
 
 /** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
 export interface Assets {

@@ -10,6 +10,7 @@ import {plannedAndMeasuredPage} from './planned-and-measured.ts'
 import {portfolioPage} from './portfolio.ts'
 import {rackPage} from './rack.ts'
 import {rulesPage} from './rules.ts'
+import {searchPage} from './search.ts'
 import {sideBySidePage} from './side-by-side.ts'
 import {sitemapPage} from './sitemap.ts'
 import {woodsPage} from './woods.ts'
@@ -21,6 +22,7 @@ const kinds: readonly ((site: SiteData) => Page[])[] = [
   buildFilePages,
   carePages,
   portfolioPage,
+  searchPage,
   sideBySidePage,
   rackPage,
   plannedAndMeasuredPage,

@@ -1,9 +1,11 @@
+import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {kindFacts} from '../html/kind-facts.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
-import type {SiteData} from '../site-data.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
 import {card} from './portfolio/card.ts'
+import {controls} from './portfolio/controls.ts'
 import {hangingRow} from './portfolio/hanging-row.ts'
 import {unreadFiles} from './portfolio/unread-files.ts'
 
@@ -16,10 +18,15 @@ export function portfolioPage({around, builds, unread}: SiteData): Page[] {
     h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
     ...unreadFiles(unread),
     ...hangingRow(builds),
-    builds.length === 0 ? empty() : h('ul.cards', builds.map(card)),
+    ...(builds.length === 0 ? [empty()] : [...narrowing(builds, around), h('ul.cards', builds.map(card))]),
   ]
   const data = {title: around.title, describes, within: '/', scripts: ['portfolio']}
   return [pageOf('/', data, content, around.prefix)]
+}
+
+/** The controls come out of their template by a script that stands right after them, before anything is shown. */
+function narrowing(builds: readonly SiteBuild[], {assets}: SiteData['around']): ElementContent[] {
+  return builds.length > 1 ? [controls(builds), h('script', {src: assets['unfold']})] : []
 }
 
 function empty() {

@@ -18,11 +18,22 @@ export function sideBySidePage({around, builds}: SiteData): Page[] {
   const shown = dimensions.filter((dimension) => sorted.some((one) => dimension.of(one)))
   const content = [
     h('header.page-head', [h('h1', 'Side by side'), h('p', describes)]),
-    ...(sorted.length === 0 ? [h('p', 'No build yet.')] : [table(sorted, shown)]),
+    ...(sorted.length === 0 ? [h('p', 'No build yet.')] : [...chooser(sorted, around), table(sorted, shown)]),
     ...common(played),
   ]
   const data = {title: 'Side by side', describes, within: '/side-by-side/', scripts: ['side-by-side']}
   return [pageOf('/side-by-side/', data, content, around.prefix)]
+}
+
+/** The choice of the build to compare with; a script takes it out of its template. */
+function chooser(builds: readonly SiteBuild[], {assets}: SiteData['around']): ElementContent[] {
+  if (builds.length < 2) return []
+  const options = builds.map(({slug, title}) => h('option', {value: slug}, title))
+  const select = h('select', [h('option', {value: ''}, 'none'), ...options])
+  return [
+    h('template', [h('div.controls', [h('label', [h('span', 'Mark the differences from'), select])])]),
+    h('script', {src: assets['unfold']}),
+  ]
 }
 
 function table(builds: readonly SiteBuild[], shown: readonly Dimension[]): Element {
