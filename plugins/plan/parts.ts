@@ -9,12 +9,15 @@ import {soundHoles} from './box/sound-holes.ts'
 import {wayIn} from './box/way-in.ts'
 import {boxPlace} from './box-place.ts'
 import {bridgePlace} from './bridge-place.ts'
+import {anchorRow} from './drilling/anchor-row.ts'
 import {holes} from './drilling/holes.ts'
 import {fasteners} from './fasteners/fasteners.ts'
 import {setbacks} from './intonation/setbacks.ts'
 import {straightSaddle} from './intonation/straight-saddle.ts'
 import {layout} from './layout/layout.ts'
 import {outline} from './outline.ts'
+import {neck} from './neck/neck.ts'
+import {neckBudget} from './neck/neck-budget.ts'
 import type {PlanPart} from './part.ts'
 import {pickup} from './pickup/pickup.ts'
 import {justMarks} from './scale/just-marks.ts'
@@ -44,6 +47,8 @@ export const parts: readonly PlanPart[] = [
   straightSaddle,
   tunerPosts,
   stringAnchors,
+  neckBudget,
+  neck,
   stringLengths,
   screwPlaces,
   boxSizes,
@@ -54,6 +59,7 @@ export const parts: readonly PlanPart[] = [
   wayIn,
   boxAir,
   bridgePush,
+  anchorRow,
   pickup,
   fasteners,
   holes,

@@ -1,33 +1,61 @@
 import type {z} from 'zod'
 import {list, n, open, s} from './kit.ts'
 
+const wouldDo = open({path: s, mm: n}).describe('The value to change, and what would do, in mm.')
+
 export const sectionShape = open({
   stationMm: n,
+  what: s.describe('What is there.').optional(),
   widthMm: n,
   thicknessMm: n,
   areaMm2: n,
-  neutralAxisMm: n.describe('From the playing face.'),
-  eiNmm2: n,
-  massPerLengthKgM: n,
-  laminations: list(open({wood: s, thicknessMm: n, widthMm: n, fromFaceMm: n})),
+  neutralAxisMm: n.describe('From the playing face.').optional(),
+  eiNmm2: n.describe('Absent until the woods are known.').optional(),
+  massPerLengthKgM: n.optional(),
+  laminations: list(
+    open({
+      wood: s,
+      thicknessMm: n,
+      widthMm: n,
+      fromFaceMm: n,
+      strips: n.describe('Glued up from so many side by side.').optional(),
+    }),
+  ),
 })
 
 export const bowShape = open({
   fromMm: n,
   toMm: n,
-  reliefMm: n,
+  reliefMm: n.describe('The likely hollow, of the neck that the box does not help.'),
   reliefAfterCreepMm: n,
   rangeMm: list(n).describe('Low, high.'),
   why: s,
+  atLinesMm: list(n).describe('The likely hollow at each line.').optional(),
+  bucklingMargin: n.describe('What would buckle the neck, over the pull.').optional(),
+  tooLow: open({
+    line: n.describe('Counted from 0.'),
+    label: s,
+    bowMm: n,
+    actionMm: n,
+    wouldDo: wouldDo.optional(),
+  })
+    .describe('The line where the bow is more than the strings’ height.')
+    .optional(),
 })
 
 export const budgetShape = open({
   headMm: n,
-  scaleMm: n,
+  scaleMm: n.describe('The scale length, or as much of it as a neck that ends at the box spans.'),
   tailMm: n.describe('What anchors and box need past the bridge line.'),
+  anchorsMm: n.describe('What the anchors need.').optional(),
+  boxMm: n.describe('What the box needs.').optional(),
   lengthMm: n,
+  neededMm: n.describe('Head, scale and tail together.'),
   spareMm: n.describe('What neck.length leaves over; negative: too short.').optional(),
   blankMm: n.describe('The stick to start from.').optional(),
+  blankThicknessMm: n.describe('How thick a stick a head sawn out of the solid takes.').optional(),
+  blankGainMm: n.describe('What the stick gains by the bend of a scarf.').optional(),
+  blankKerfMm: n.describe('What the scarf’s saw cut takes.').optional(),
 })
 
 export const scarfShape = open({
@@ -35,8 +63,48 @@ export const scarfShape = open({
   thicknessMm: n.describe('What is really sawn.'),
   faceMm: n,
   runMm: n,
+  slope: n.describe('The run for a rise of one.'),
   glueAreaMm2: n,
+  glueForceN: n.describe('The strings’ pull along the glue line.').optional(),
+  glueStressMpa: n.optional(),
   stringAngleDeg: list(n).optional(),
+})
+
+export const headShape = open({
+  joint: s,
+  angleDeg: n,
+  lengthMm: n,
+  ledgeMm: n,
+  thicknessMm: n,
+  widthMm: n.optional(),
+  leastMm: n.describe('The thinnest head that the tuners fit.').optional(),
+  mostMm: n.describe('The thickest.').optional(),
+  retainer: s.optional(),
+  conflicts: list(
+    open({
+      kind: s.describe('edge, holes, buttons, cross or foul.'),
+      post: n.describe('Counted from 0.'),
+      other: n.optional(),
+      gapMm: n,
+      wouldDo: wouldDo.optional(),
+    }),
+  ).optional(),
+})
+
+export const movementShape = open({
+  widthMm: n,
+  perPercent: open({quarterMm: n, flatMm: n, glueLineMm: n.optional()}).describe('For 1 % of moisture.'),
+  season: open({fromPercent: n, toPercent: n, quarterMm: n, flatMm: n, glueLineMm: n.optional()}).optional(),
+})
+
+export const frettingShape = open({
+  slotWidthMm: n.optional(),
+  slotDepthMm: n.optional(),
+  fitMm: n.describe('Slot less tang.').optional(),
+  inMm: n.describe('How thick the layer is that the slots are sawn in.').optional(),
+  pieces: list(open({label: s, lengthMm: n})).optional(),
+  wireMm: n.describe('The wire to buy.').optional(),
+  overhangMm: n,
 })
 
 export const neckShape = open({
@@ -47,6 +115,44 @@ export const neckShape = open({
   budget: budgetShape.optional(),
   scarf: scarfShape.optional(),
   stringAngleDeg: list(n).describe("Each string's own angle behind the nut.").optional(),
+  gentlerHead: open({angleDeg: n.optional(), dropMm: n.optional()})
+    .describe('The head at which no string goes down too steeply.')
+    .optional(),
+  head: headShape.optional(),
+  layup: open({
+    stickMm: n.describe('Without fingerboard and cap.'),
+    totalMm: n.describe('Playing face to back.'),
+    laminationsMm: n.optional(),
+    wantedMm: n.optional(),
+    planedMm: n.optional(),
+    overMm: n.optional(),
+    mostOverMm: n.optional(),
+    thicknessMm: n.optional(),
+  }).optional(),
+  roundOver: open({
+    radiusMm: n,
+    fromMm: n,
+    toMm: n,
+    runInMm: n.describe('How far the cutter takes to full depth.'),
+    flatMm: n.describe('Flat side left for the cutter’s bearing.'),
+    bearingNeedsMm: n,
+    largestMm: n.describe('The largest radius that leaves enough.'),
+  }).optional(),
+  edges: open({
+    nutMm: n.describe('From an outer string to the edge.'),
+    lastLineMm: n.optional(),
+    neighbourNutMm: n.describe('Between the closest neighbours.').optional(),
+    neighbourLastLineMm: n.optional(),
+    widestNutMm: n.optional(),
+    widestBridgeMm: n.optional(),
+    narrowestNutMm: n.optional(),
+    narrowestBridgeMm: n.optional(),
+    widthMm: n.optional(),
+    widthPath: s.optional(),
+  }).optional(),
+  nutSeat: open({grooveMm: n, leftMm: n, leastMm: n, deepestMm: n, overlapMm: n}).optional(),
+  movement: movementShape.optional(),
+  fretting: frettingShape.optional(),
 })
 
 export type NeckSection = z.infer<typeof sectionShape>

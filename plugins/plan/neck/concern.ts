@@ -1,0 +1,12 @@
+import type {Settled} from '../part.ts'
+import type {Neck} from '../shape/neck.ts'
+import type {Plan} from '../shape/plan.ts'
+import type {NeckModel} from './neck-model.ts'
+
+/** One concern of the neck: read the body and what is known so far, and add to the neck's plan. */
+export type NeckConcern = (input: {
+  model: NeckModel
+  settled: Settled
+  soFar: Plan
+  neck: Neck
+}) => Partial<Neck>

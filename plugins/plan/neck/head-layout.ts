@@ -1,0 +1,92 @@
+/** A tuner's post on the head's face, and the string that runs to it (all mm). */
+export interface Post {
+  /** Along the head's face from the nut line, positive towards the head end. */
+  alongMm: number
+  offMm: number
+  /** The side its button stands out on. */
+  side: 'bass' | 'treble'
+  /** Where its string crosses the nut line, off the centre line. */
+  nutOffMm?: number
+  stringMm: number
+}
+
+/** The head as seen from above, with what each post and button takes (mm). */
+export interface HeadLayout {
+  posts: Post[]
+  holeMm: number
+  buttonMm?: number
+  widthMm: number
+  lengthMm: number
+}
+
+/** Two things on the head that are in each other's way, or one that is too near an edge; counted from 0. */
+export interface Conflict {
+  kind: 'edge' | 'holes' | 'buttons' | 'cross' | 'foul'
+  post: number
+  other?: number
+  /** What is between them, or to the edge (mm). */
+  gapMm: number
+}
+
+/** What is kept around a post hole (mm): common practice, no source. */
+export const headKeepsMm = {edge: 25.4 / 8, holes: 25.4 / 4} as const
+
+/** A tuner's post is no thicker than this (mm), whatever bushing its hole takes: common practice, no source. */
+const postMostMm = 6
+
+const slackMm = 1e-6
+
+/**
+ * Find what is too close on the head: a hole near an edge or another hole, buttons that touch on one side, a string
+ * that crosses another or runs into another's post. Strings leave their posts on the inner side. A pair is named once,
+ * by the first of these.
+ */
+export function headConflicts(layout: HeadLayout): Conflict[] {
+  const {posts} = layout
+  const pairs = posts.flatMap((_, post) => posts.slice(0, post).map((__, other) => [post, other] as const))
+  return [
+    ...posts.flatMap((_, post) => edgeConflict(layout, post) ?? []),
+    ...pairs.flatMap(([post, other]) => {
+      const found = holesConflict(layout, post, other) ?? buttonsConflict(layout, post, other)
+      return found ?? stringsConflict(layout, post, other) ?? []
+    }),
+  ]
+}
+
+function edgeConflict({posts, holeMm, widthMm, lengthMm}: HeadLayout, post: number): Conflict | undefined {
+  const {alongMm, offMm} = posts[post]!
+  const gapMm = Math.min(widthMm / 2 - Math.abs(offMm), lengthMm - alongMm) - holeMm / 2
+  return gapMm < headKeepsMm.edge - slackMm ? {kind: 'edge', post, gapMm} : undefined
+}
+
+function holesConflict({posts, holeMm}: HeadLayout, post: number, other: number): Conflict | undefined {
+  const [a, b] = [posts[post]!, posts[other]!]
+  const gapMm = Math.hypot(a.alongMm - b.alongMm, a.offMm - b.offMm) - holeMm
+  return gapMm < headKeepsMm.holes - slackMm ? {kind: 'holes', post, other, gapMm} : undefined
+}
+
+function buttonsConflict({posts, buttonMm}: HeadLayout, post: number, other: number): Conflict | undefined {
+  const [a, b] = [posts[post]!, posts[other]!]
+  if (buttonMm === undefined || a.side !== b.side) return undefined
+  const gapMm = Math.abs(a.alongMm - b.alongMm) - buttonMm
+  return gapMm < -slackMm ? {kind: 'buttons', post, other, gapMm} : undefined
+}
+
+function stringsConflict(layout: HeadLayout, post: number, other: number): Conflict | undefined {
+  const [far, near] =
+    layout.posts[post]!.alongMm >= layout.posts[other]!.alongMm ? [post, other] : [other, post]
+  const [long, short] = [layout.posts[far]!, layout.posts[near]!]
+  if (long.nutOffMm === undefined || short.nutOffMm === undefined || short.alongMm <= 0) return undefined
+  const radiusMm = Math.min(layout.holeMm, postMostMm) / 2
+  const passesMm = long.nutOffMm + ((leavesAt(long, radiusMm) - long.nutOffMm) * short.alongMm) / long.alongMm
+  const gapMm = Math.abs(passesMm - short.offMm) - radiusMm - long.stringMm / 2
+  const before = Math.sign(long.nutOffMm - short.nutOffMm)
+  const after = Math.sign(passesMm - leavesAt(short, radiusMm))
+  if (before !== 0 && after !== 0 && before !== after) return {kind: 'cross', post: far, other: near, gapMm}
+  return gapMm < -slackMm ? {kind: 'foul', post: far, other: near, gapMm} : undefined
+}
+
+/** Where a string leaves its post, off the centre line: on the side towards it. */
+function leavesAt({offMm}: Post, radiusMm: number): number {
+  return offMm - Math.sign(offMm) * Math.min(radiusMm, Math.abs(offMm))
+}

@@ -1,0 +1,64 @@
+import type {Bow} from '../shape/neck.ts'
+import type {NeckConcern} from './concern.ts'
+import {lineTooLow} from './line-too-low.ts'
+import type {NeckModel} from './neck-model.ts'
+import {sectionAt} from './section-at.ts'
+import {stiffenedNeck} from './stiffened-neck.ts'
+import {pullOf, strungNeck} from './strung-neck.ts'
+
+/** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
+const creep = 2
+
+const why = {
+  'on top':
+    'nut, bridge and anchors all stand on the neck, so the pull closes inside it and the screws carry almost none of it: the neck bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help',
+  through:
+    'the neck carries the pull from nut to tail, and the top only the bridge’s downforce: it bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help',
+  end: 'the neck ends at the box and is held there; it bows from the nut to that joint, which carries the pull times the height of the strings above it',
+} as const
+
+/**
+ * Say how far the strings bow the neck (mm, a hollow under the straight line from nut to bridge): between held at the
+ * box's edge and free, over the range of its wood; after creep; at each line; and how far it is from buckling.
+ * The likely value is that of the free neck, or at the end of a box of the held one.
+ */
+export const neckBow: NeckConcern = ({model, settled, soFar}) => {
+  const pull = pullOf(soFar)
+  if (!pull) return {}
+  const joins = settled.values.neck?.joins?.value ?? 'on top'
+  const {boxAtMm} = model
+  const freeMm = joins === 'end' && boxAtMm !== undefined ? boxAtMm : pull.scaleMm
+  const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
+  const likely = strungNeck(model, pull, {stiffFromMm: freeMm, stiffness: 'middle'})
+  const least = strungNeck(model, pull, {stiffFromMm: heldMm, stiffness: 'high'})
+  const most = strungNeck(model, pull, {stiffFromMm: freeMm, stiffness: 'low'})
+  if (!likely || !least || !most) return {}
+  const atLinesMm = soFar.scale?.lines?.map(({fromNutMm}) => likely.hollowAt(fromNutMm))
+  const bow: Bow = {
+    fromMm: 0,
+    toMm: freeMm,
+    reliefMm: likely.reliefMm,
+    reliefAfterCreepMm: creep * likely.reliefMm,
+    rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
+    why: why[joins],
+    ...(atLinesMm && {atLinesMm}),
+    ...buckling(model, freeMm, pull.tensionN),
+  }
+  const short = lineTooLow(atLinesMm, soFar.action?.atLinesMm)
+  if (!short) return {bow}
+  const isEnough = (stiffer: NeckModel) => {
+    const bent = strungNeck(stiffer, pull, {stiffFromMm: freeMm, stiffness: 'middle'})
+    const hollows = bent && soFar.scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
+    return hollows !== undefined && !lineTooLow(hollows, soFar.action?.atLinesMm)
+  }
+  const wouldDo = stiffenedNeck(settled, soFar, isEnough)
+  const label = soFar.scale?.lines?.[short.line]?.label ?? ''
+  return {bow: {...bow, tooLow: {...short, label, ...(wouldDo && {wouldDo})}}}
+}
+
+/** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */
+function buckling(model: NeckModel, lengthMm: number, tensionN: number): Partial<Bow> {
+  const stiffness = [0, lengthMm / 2].map((at) => sectionAt(model, at)?.eiNmm2 ?? Number.NaN)
+  const margin = (Math.PI ** 2 * Math.min(...stiffness)) / lengthMm ** 2 / tensionN
+  return Number.isFinite(margin) ? {bucklingMargin: margin} : {}
+}

@@ -1,0 +1,72 @@
+import {neckWidthAt} from '../neck-width-at.ts'
+import {changesAlong} from './changes-along.ts'
+import type {NeckConcern} from './concern.ts'
+import {headPoint} from './head-shape.ts'
+import type {LayerWood} from './layer-wood.ts'
+import {layerWood} from './layer-wood.ts'
+import type {NeckModel} from './neck-model.ts'
+import {sectionAt} from './section-at.ts'
+
+/** Steps between two changes of the neck: its mass per length is smooth between them. */
+const steps = 4
+
+/**
+ * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
+ * under the head). The head counts as wide as the neck at the nut. Absent where a wood is not known.
+ */
+export const neckMass: NeckConcern = ({model, settled}) => {
+  const {tailMm, head} = model
+  if (tailMm === undefined || !head) return {}
+  const plate = settled.values.head?.plate
+  const lumps = [
+    ...neckLumps(model, -head.ledgeMm, tailMm),
+    ...headLumps(model, plate && {...layerWood(plate), thicknessMm: plate.thickness?.mm ?? 0}),
+  ]
+  const massKg = lumps.reduce((sum, {kg}) => sum + kg, 0)
+  if (!(massKg > 0)) return {}
+  return {massKg, balanceMm: lumps.reduce((sum, {kg, atMm}) => sum + kg * atMm, 0) / massKg}
+}
+
+interface Lump {
+  kg: number
+  atMm: number
+}
+const unknown = [{kg: Number.NaN, atMm: 0}]
+
+/** Cut the neck into lumps by Simpson's rule. */
+function neckLumps(model: NeckModel, fromMm: number, toMm: number): Lump[] {
+  const breaks = [fromMm, 0, ...changesAlong(model).map(({stationMm}) => stationMm), toMm]
+    .filter((at) => at >= fromMm && at <= toMm)
+    .sort((a, b) => a - b)
+  return breaks.slice(1).flatMap((end, i) => {
+    const start = breaks[i]!
+    const h = (end - start) / (2 * steps)
+    if (!(h > 0)) return []
+    return Array.from({length: 2 * steps + 1}, (_, k) => {
+      const atMm = start + h * Math.min(2 * steps - 1e-9, Math.max(1e-9, k))
+      const kgM = sectionAt(model, atMm)?.massPerLengthKgM ?? Number.NaN
+      const weight = k === 0 || k === 2 * steps ? 1 : k % 2 ? 4 : 2
+      return {kg: (kgM / 1000) * ((weight * h) / 3), atMm}
+    })
+  })
+}
+
+function headLumps(
+  {head, layup, taper}: NeckModel,
+  plate: (LayerWood & {thicknessMm: number}) | undefined,
+): Lump[] {
+  const widthMm = neckWidthAt(0, taper)
+  const sawn = layup.layers.filter(({isSawn}) => isSawn)
+  const sawnMm = sawn.reduce((sum, {thicknessMm}) => sum + thicknessMm, 0)
+  if (!head || widthMm === undefined || !(sawnMm > 0)) return unknown
+  const densityKgM3 =
+    sawn.reduce((sum, {thicknessMm, densityKgM3: own}) => sum + thicknessMm * (own ?? Number.NaN), 0) / sawnMm
+  const plateMm = Math.min(plate?.thicknessMm ?? 0, head.thicknessMm)
+  const kgMm2 =
+    ((head.thicknessMm - plateMm) * densityKgM3 +
+      (plateMm > 0 ? plateMm * (plate?.densityKgM3 ?? Number.NaN) : 0)) *
+    1e-9
+  const middleMm = (head.ledgeMm + head.lengthMm) / 2
+  const lengthMm = head.lengthMm - head.ledgeMm
+  return [{kg: kgMm2 * lengthMm * widthMm, atMm: -headPoint(head, middleMm).behindMm}]
+}

@@ -1,0 +1,35 @@
+import {neckWidthAt} from '../neck-width-at.ts'
+import type {NeckConcern} from './concern.ts'
+import {equilibriumMoisture} from './equilibrium-moisture.ts'
+
+/** The air that wood is taken to be in, where nothing else is said (°C): common practice, no source. */
+const roomCelsius = 20
+
+/**
+ * Say how much the neck's width moves with the seasons (mm): ΔD = D·C·ΔM of its widest place and of the layer that
+ * moves most, quarter-sawn and flat-sawn, for each 1 % of moisture and, where `humidity` is given, between its driest
+ * and its dampest air; at a glue line, by how much flat-sawn neighbours part. Source: Wood Handbook, FPL-GTR-190,
+ * Table 13-5 (valid from 6 to 14 %).
+ */
+export const neckMovement: NeckConcern = ({model: {layup, taper, tailMm}, settled}) => {
+  const widthsMm = [neckWidthAt(0, taper), neckWidthAt(tailMm ?? 0, taper)].filter((mm) => mm !== undefined)
+  const moving = layup.layers.flatMap(({moves, of}) => (moves ? [{moves, of}] : []))
+  if (widthsMm.length === 0 || moving.length === 0) return {}
+  const widthMm = Math.max(...widthsMm)
+  const most = (i: 0 | 1) => widthMm * Math.max(...moving.map(({moves}) => moves[i]))
+  const gaps = moving.slice(1).map(({moves}, i) => widthMm * Math.abs(moves[1] - moving[i]!.moves[1]))
+  const glueLineMm = moving.length === layup.layers.length && gaps.length > 0 ? Math.max(...gaps) : undefined
+  const [dry, damp] = settled.values.humidity ?? []
+  const perPercent = {
+    quarterMm: most(0),
+    flatMm: most(1),
+    ...(glueLineMm !== undefined && {glueLineMm}),
+  }
+  if (!dry || !damp) return {movement: {widthMm, perPercent}}
+  const [fromPercent, toPercent] = [dry.value, damp.value]
+    .map((percent) => equilibriumMoisture(percent, roomCelsius))
+    .sort((a, b) => a - b) as [number, number]
+  const points = toPercent - fromPercent
+  const season = Object.fromEntries(Object.entries(perPercent).map(([key, mm]) => [key, mm * points]))
+  return {movement: {widthMm, perPercent, season: {fromPercent, toPercent, ...(season as typeof perPercent)}}}
+}
