@@ -5,6 +5,7 @@ import {withPrefix} from '../html/with-prefix.ts'
 import type {Picture} from '../pictures/picture.ts'
 import {showPicture} from '../pictures/show-picture.ts'
 import type {MadeBuild} from '../site-data.ts'
+import {hangingOf} from './hanging-of.ts'
 import {wordsOf} from './words-of.ts'
 
 /** All that the costly part of a build's pages is made of. */
@@ -26,5 +27,5 @@ export function makeBuild(input: MakeInput): MadeBuild {
     return [title ? h('span.captioned', [shown, h('span.caption', title)]) : shown]
   }
   const {html, headings} = renderPageBody({...page, pathPrefix, picture})
-  return {html, headings: [...headings], hanging: undefined, words: wordsOf(input.text)}
+  return {html, headings: [...headings], hanging: hangingOf(input.plan), words: wordsOf(input.text)}
 }
