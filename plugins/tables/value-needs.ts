@@ -5,6 +5,7 @@
  */
 export const valueNeeds: readonly (readonly [string, readonly string[]])[] = [
   ['action', ['scale.length', 'action.nut', 'action.octave', 'bridge.height']],
+  ['anchorRow', ['anchors.at', 'anchors.spacing']],
   ['anchors', ['anchors.at', 'anchors.spacing']],
   ['asBuilt', ['measured']],
   ['bill', ['cost']],
@@ -26,12 +27,15 @@ export const valueNeeds: readonly (readonly [string, readonly string[]])[] = [
   ['intonation', ['scale.fretted', 'scale.length', 'strings']],
   ['neck.bow', ['scale.length', 'strings', 'neck.wood', 'neck.laminations']],
   ['neck.budget', ['scale.length', 'head.length']],
+  ['layout', ['scale.length']],
+  ['neck', ['scale.length', 'neck.width', 'neck.thickness', 'head']],
   ['neck.balanceMm', ['neck.length', 'neck.wood', 'neck.laminations']],
   ['neck.massKg', ['neck.length', 'neck.wood', 'neck.laminations']],
   ['neck.scarf', ['head', 'neck.thickness']],
   ['neck.sections', ['scale.length', 'neck.wood', 'neck.laminations']],
   ['neck.stringAngleDeg', ['tuners.at', 'tuners.string-height', 'head']],
   ['outline', ['scale.length', 'neck', 'box']],
+  ['pickup', ['pickup']],
   ['scale', ['scale.length']],
   ['screws', ['screws']],
   ['settingUp', ['measured']],
@@ -39,5 +43,6 @@ export const valueNeeds: readonly (readonly [string, readonly string[]])[] = [
   ['tensionTotalN', ['strings', 'scale.length']],
   ['tuners', ['tuners.at', 'tuners.off']],
   ['tunings', ['strings', 'scale.length']],
+  ['unknownWoods', ['neck']],
   ['work', ['neck', 'box']],
 ]

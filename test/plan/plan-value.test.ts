@@ -1,0 +1,79 @@
+import {readFileSync} from 'node:fs'
+import {describe, expect, it} from 'vitest'
+import {keysMissingFor} from '../../plugins/plan/keys-missing-for.ts'
+import {planValue} from '../../plugins/plan/plan-value.ts'
+import {planValues} from '../../plugins/tables/plan-values.ts'
+import {valueNeeds} from '../../plugins/tables/value-needs.ts'
+import {planValuesTable} from '../../site/generate/plan-values.ts'
+import {planOf} from '../support/plan-of.ts'
+
+const {plan, build} = planOf(`
+title: Needle box
+scale: {length: 24 1/4, pattern: diatonic, lines: 14}
+strings: [{note: D4, gauge: .013}, {note: D4, gauge: .013}, {note: F#3, gauge: .020w}]
+anchors: {at: 26 3/4, spacing: 1/2}
+`)
+
+describe('a value of the plan', () => {
+  it.each([
+    ['scale.lengthMm', expect.closeTo(24.25 * 25.4)],
+    ['scale.length', expect.closeTo(24.25 * 25.4)],
+    ['scale.lines.7.fromNut', expect.closeTo((24.25 * 25.4) / 2)],
+    ['scale.lines.7.label', '7'],
+    ['strings.F#3.gauge', '.020w'],
+    ['strings.D4-2.name', 'D4-2'],
+    ['anchors.F#3.off', 12.7],
+    ['assumptions.1.path', plan.assumptions[0]?.path],
+    ['scale.fretted', false],
+    [' scale.length ', expect.closeTo(24.25 * 25.4)],
+  ])('%s is found', (path, value) => expect(planValue(plan, path)).toMatchObject({is: 'value', value}))
+
+  it.each([
+    ['box.atMm', 'box.atMm'],
+    ['box.at', 'box.atMm'],
+    ['neck.bow.relief', 'neck.bow.reliefMm'],
+    ['bridge.breakAngle', 'bridge.breakAngleDeg'],
+    ['cost.total', 'cost.total'],
+  ])('%s is known, and open', (path, pattern) => expect(planValue(plan, path)).toEqual({is: 'open', pattern}))
+
+  it.each([
+    ['scale.lenght', ['scale.lengthMm']],
+    ['strings.D5.gauge', ['strings.D4.gauge', 'strings.D4-2.gauge', 'strings.F#3.gauge']],
+    ['strings.1.gauge', ['strings.D4.gauge', 'strings.D4-2.gauge', 'strings.F#3.gauge']],
+    ['constructor', []],
+    ['__proto__.x', []],
+    ['', []],
+    ['.', []],
+  ])('%s is nothing that is known', (path, likely) =>
+    expect(planValue(plan, path)).toEqual({is: 'unknown', likely}),
+  )
+
+  it('that holds several is none, and proposes those', () => {
+    expect(planValue(plan, 'scale')).toMatchObject({
+      is: 'unknown',
+      likely: expect.arrayContaining(['scale.lengthMm']),
+    })
+  })
+
+  it('names the keys it needs and the file lacks', () => {
+    expect(keysMissingFor('box.volumeL', build)).toEqual(['box.length', 'box.width', 'box.depth'])
+    expect(
+      keysMissingFor('strings.*.tensionN', planOf('title: x\nscale: 24\nstrings: [{note: D4}]').build),
+    ).toEqual(['strings.1.gauge'])
+  })
+})
+
+describe('the tables of value names', () => {
+  it('are those of the plan’s shape (npm run generate writes them)', () => {
+    expect(planValuesTable()).toBe(readFileSync('plugins/tables/plan-values.ts', 'utf8'))
+  })
+
+  it('say what each part of the plan needs', () => {
+    const always = ['slug', 'title', 'status', 'play', 'units', 'rulerMm', 'handed', 'assumptions']
+    const unexplained = planValues.filter(
+      (name) =>
+        !valueNeeds.some(([start]) => name.startsWith(start)) && !always.includes(name.split('.')[0]!),
+    )
+    expect(unexplained).toEqual([])
+  })
+})
