@@ -42,11 +42,9 @@ const left = [
 export interface StartOptions {
   journal?: JournalSettings
   title?: string
-  /** Another scale length, as a maker writes it; the box and what stands on it keep their distance from the bridge. */
+  /** Another scale length, as a maker writes it; whatever lies past the octave keeps its distance from the bridge. */
   scale?: string
   units?: 'in' | 'mm'
-  /** The box's head-side edge in the past build, where it is known. */
-  boxAtMm?: number
 }
 
 /**
@@ -74,8 +72,7 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
     const before = readText(frame(doc)).values.scale?.length
     setText(doc, 'scale.length', options.scale)
     const after = readText(frame(doc)).values.scale?.length
-    if (before && after)
-      moveWithBridge(doc, readText(frame(doc)), after.mm - before.mm, options.boxAtMm ?? before.mm / 2, units)
+    if (before && after) moveWithBridge(doc, readText(frame(doc)), after.mm - before.mm, before.mm / 2, units)
   }
   const head = {
     title: options.title ?? `${past.values.title?.value ?? slug}, again`,
@@ -181,7 +178,7 @@ function scalarOf(text: string): Scalar {
   return scalar
 }
 
-/** Move whatever stands at or past the box's edge along with the bridge. */
+/** Move whatever stands at or past the octave along with the bridge: the box, and what is measured from it. */
 function moveWithBridge(doc: Document, build: Build, byMm: number, fromMm: number, units: 'in' | 'mm'): void {
   const ruler = {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1}
   const move = (path: string, value: Length | undefined) => {

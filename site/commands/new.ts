@@ -104,7 +104,6 @@ async function fromPast(from: string): Promise<string> {
     title,
     ...(values.scale === undefined ? {} : {scale: values.scale}),
     ...(units === undefined ? {} : {units}),
-    ...(past.plan.box?.atMm === undefined ? {} : {boxAtMm: past.plan.box.atMm}),
   })
 }
 
