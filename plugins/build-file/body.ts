@@ -1,8 +1,8 @@
-import type {Nodes, Root} from 'mdast'
+import type {Nodes, Root, RootContent} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
-import {visit} from 'unist-util-visit'
 import {parseBuildFile} from '../syntax/parse-build-file.ts'
+import {walk} from '../syntax/walk.ts'
 import type {Build, Directive} from './build.ts'
 import {readDay} from './days.ts'
 import {type Place, wholeFile} from './place.ts'
@@ -18,30 +18,26 @@ export type Body = Pick<Build, 'days' | 'links' | 'directives' | 'references'>
 export function readBody(file: string | Root): Body {
   const tree = typeof file === 'string' ? parseBuildFile(file) : file
   const definitions = new Map<string, string>()
-  visit(tree, 'definition', ({identifier, url}) => void definitions.set(identifier, url))
+  const nodes: RootContent[] = []
+  walk<RootContent>(tree, (node) => {
+    nodes.push(node)
+    if (node.type === 'definition') definitions.set(node.identifier, node.url)
+  })
   return {
-    days: gather(tree, (node, isTop) => {
-      const day = isTop && node.type === 'heading' ? readDay(textOf(node), placeOf(node)) : undefined
-      return day ? [day] : []
-    }),
-    links: gather(tree, (node) =>
+    days: tree.children.flatMap((node) =>
+      node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
+    ),
+    links: nodes.flatMap((node) =>
       targets(node, definitions).flatMap(({url, ...found}) => {
         const target = ownTarget(url)
         return target ? [{target, ...found, place: placeOf(node)}] : []
       }),
     ),
-    directives: gather(tree, (node) => (node.type === 'leafDirective' ? [directiveOf(node)] : [])),
-    references: gather(tree, (node) =>
+    directives: tree.children.flatMap((node) => (node.type === 'leafDirective' ? [directiveOf(node)] : [])),
+    references: nodes.flatMap((node) =>
       node.type === 'valueReference' ? [{path: node.value, place: placeOf(node)}] : [],
     ),
   }
-}
-
-/** Gather what every node of a tree has, in the order of the file. */
-function gather<T>(tree: Root, find: (node: Nodes, isTop: boolean) => T[]): T[] {
-  const found: T[] = []
-  visit(tree, (node, _, parent) => void found.push(...find(node, parent?.type === 'root')))
-  return found
 }
 
 function directiveOf(node: LeafDirective): Directive {

@@ -1,7 +1,7 @@
-import type {Element, ElementContent, Node, Parent, Root} from 'hast'
+import type {Element, ElementContent, Node, Parent, Root, RootContent} from 'hast'
 import type {Handlers, State} from 'mdast-util-to-hast'
-import {SKIP, visit} from 'unist-util-visit'
 import type {ComputedSection, ComputedValue} from '../sections/placed.ts'
+import {walk} from '../syntax/walk.ts'
 
 /** What was computed, kept apart from what the author wrote until that is made harmless. */
 export interface Computed extends Parent {
@@ -39,9 +39,10 @@ function apart(state: State, node: ComputedSection | ComputedValue): ElementCont
 /** Put what was computed in its place, an element among the author's. */
 export function rehypeComputed() {
   return (tree: Root): void => {
-    visit(tree, isComputed, (node: Computed, at, parent) => {
-      if (parent && at !== undefined) parent.children[at] = node.children[0]
-      return SKIP
+    walk<RootContent>(tree, (node, at, parent) => {
+      if (!isComputed(node)) return
+      parent.children[at] = node.children[0]
+      return 'skip'
     })
   }
 }

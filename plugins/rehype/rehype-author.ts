@@ -1,7 +1,7 @@
-import type {Element, Nodes, Root, RootContent} from 'hast'
+import type {Element, Root, RootContent} from 'hast'
 import {raw} from 'hast-util-raw'
 import {sanitize} from 'hast-util-sanitize'
-import {EXIT, SKIP, visit} from 'unist-util-visit'
+import {walk} from '../syntax/walk.ts'
 import {authorSchema} from './author-schema.ts'
 import {type Computed, isComputed} from './computed.ts'
 
@@ -26,32 +26,32 @@ export function rehypeAuthor() {
 
 function clean(stretch: RootContent[]): RootContent[] {
   const written: Root = {type: 'root', children: stretch}
-  const whole = hasHtml(written) ? raw(written, {passThrough: ['computed']}) : written
+  const whole = (hasHtml(written) ? raw(written, {passThrough: ['computed']}) : written) as Root
   const values = setAside(whole)
   const harmless = sanitize(whole, authorSchema)
-  visit(harmless, 'element', (node, at, parent) => {
-    const value = values[Number(node.data?.setAside ?? Number.NaN)]
-    if (!value || !parent || at === undefined) return
+  if (harmless.type !== 'root') return [harmless]
+  walk<RootContent>(harmless, (node, at, parent) => {
+    const value = values[(node.type === 'element' && node.data?.setAside) || 0]
+    if (!value) return
     parent.children[at] = value
-    return SKIP
+    return 'skip'
   })
-  return harmless.type === 'root' ? harmless.children : [harmless as RootContent]
+  return harmless.children
 }
 
 function hasHtml(tree: Root): boolean {
   let found = false
-  visit(tree, 'raw', () => {
-    found = true
-    return EXIT
+  walk<RootContent>(tree, (node) => {
+    if (node.type === 'raw') found = true
   })
   return found
 }
 
 /** Put a marked, empty element for each computed value; the mark is in `data`, which no HTML can write. */
-function setAside(tree: Nodes): Computed[] {
-  const values: Computed[] = []
-  visit(tree, isComputed, (node: Computed, at, parent) => {
-    if (!parent || at === undefined) return
+function setAside(tree: Root): (Computed | undefined)[] {
+  const values: (Computed | undefined)[] = [undefined]
+  walk<RootContent>(tree, (node, at, parent) => {
+    if (!isComputed(node)) return
     const mark: Element = {
       type: 'element',
       tagName: 'span',
@@ -61,7 +61,7 @@ function setAside(tree: Nodes): Computed[] {
     }
     values.push(node)
     parent.children[at] = mark
-    return SKIP
+    return 'skip'
   })
   return values
 }

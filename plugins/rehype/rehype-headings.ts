@@ -1,7 +1,7 @@
-import type {Element, Root} from 'hast'
-import {SKIP, visit} from 'unist-util-visit'
+import type {Element, Root, RootContent} from 'hast'
 import type {VFile} from 'vfile'
 import {textOf} from '../sections/kit/text-of.ts'
+import {walk} from '../syntax/walk.ts'
 import {isComputed} from './computed.ts'
 
 /** A heading of the page below its title. */
@@ -26,12 +26,12 @@ export function rehypeHeadings() {
     const headings: PageHeading[] = []
     const taken = idsOf(tree)
     const above: number[] = []
-    visit(tree, (node) => {
+    walk<RootContent>(tree, (node) => {
       if (isComputed(node)) {
-        visit(node, 'element', (element) => {
+        walk<RootContent>(node, (element) => {
           if (isHeading(element) && element.properties.id) headings.push(entry(element))
         })
-        return SKIP
+        return 'skip'
       }
       if (!isHeading(node)) return undefined
       const depth = depthOf(node)
@@ -61,7 +61,8 @@ function entry(node: Element): PageHeading {
 
 function idsOf(tree: Root): Set<string> {
   const taken = new Set<string>()
-  visit(tree, 'element', ({properties: {id}}) => {
+  walk<RootContent>(tree, (node) => {
+    const id = node.type === 'element' ? node.properties.id : undefined
     if (typeof id === 'string') taken.add(id)
   })
   return taken

@@ -1,5 +1,5 @@
-import type {Element, Root} from 'hast'
-import {visit} from 'unist-util-visit'
+import type {Element, Root, RootContent} from 'hast'
+import {walk} from '../syntax/walk.ts'
 
 export interface LinkOptions {
   /** The file's path within the folder of builds. */
@@ -20,10 +20,13 @@ const base = 'build:/'
 export function rehypeLinks(options: LinkOptions) {
   return (tree: Root): void => {
     const ids = new Set<unknown>()
-    visit(tree, 'element', ({properties}) => void ids.add(properties.id))
-    visit(tree, 'element', (node) => {
+    walk<RootContent>(tree, (node) => {
+      if (node.type === 'element') ids.add(node.properties.id)
+    })
+    walk<RootContent>(tree, (node) => {
+      if (node.type !== 'element' || node.tagName !== 'a') return
       const {href} = node.properties
-      if (node.tagName !== 'a' || typeof href !== 'string') return
+      if (typeof href !== 'string') return
       if (href.startsWith('#')) node.properties.href = within(href, ids)
       else if (href.startsWith('/') && !href.startsWith('//'))
         node.properties.href = options.pathPrefix + href.slice(1)

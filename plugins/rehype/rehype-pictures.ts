@@ -1,5 +1,5 @@
-import type {Element, ElementContent, Root} from 'hast'
-import {SKIP, visit} from 'unist-util-visit'
+import type {Element, ElementContent, Root, RootContent} from 'hast'
+import {walk} from '../syntax/walk.ts'
 import {isComputed} from './computed.ts'
 
 /** A picture of the build's own folder, as the file names it. */
@@ -18,14 +18,18 @@ export type MakePicture = (picture: Picture) => ElementContent[]
  */
 export function rehypePictures({picture = plain}: {picture?: MakePicture}) {
   return (tree: Root): void => {
-    visit(tree, (node, at, parent) => {
-      if (isComputed(node)) return SKIP
-      if (node.type !== 'element' || node.tagName !== 'img' || !parent || at === undefined) return undefined
+    walk<RootContent>(tree, (node, at, parent) => {
+      if (isComputed(node)) return 'skip'
+      if (node.type !== 'element' || node.tagName !== 'img') return
       const made = isElsewhere(node) ? [linkTo(node)] : picture(asPicture(node))
-      parent.children.splice(at, 1, ...made)
-      return [SKIP, at + made.length]
+      parent.children[at] = made.length === 1 ? made[0]! : around(made)
+      return 'skip'
     })
   }
+}
+
+function around(children: ElementContent[]): Element {
+  return {type: 'element', tagName: 'span', properties: {}, children}
 }
 
 function asPicture({properties: {src, alt, title}}: Element): Picture {

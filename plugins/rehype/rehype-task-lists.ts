@@ -1,5 +1,6 @@
-import type {Element, ElementContent, Root} from 'hast'
-import {visit} from 'unist-util-visit'
+import type {Element, ElementContent, Root, RootContent} from 'hast'
+import {walk} from '../syntax/walk.ts'
+import {isComputed} from './computed.ts'
 
 const blocks = new Set([
   'p',
@@ -18,15 +19,19 @@ const blocks = new Set([
 /** Make the text of each of the author's task list items the label of its box. */
 export function rehypeTaskLists() {
   return (tree: Root): void => {
-    visit(tree, 'element', (node) => {
+    walk<RootContent>(tree, (node) => {
+      if (isComputed(node)) return 'skip'
+      if (node.type !== 'element' || node.tagName === 'label') return undefined
       const at = node.children.findIndex(isBox)
-      if (at < 0 || node.tagName === 'label') return
+      if (at < 0) return undefined
       const end = node.children.findIndex(
         (child, i) => i > at && child.type === 'element' && blocks.has(child.tagName),
       )
-      const labelled = node.children.slice(at, end < 0 ? undefined : end)
-      const label: Element = {type: 'element', tagName: 'label', properties: {}, children: labelled}
-      node.children.splice(at, labelled.length, label)
+      const [box, ...words] = node.children.slice(at, end < 0 ? undefined : end)
+      const text: Element = {type: 'element', tagName: 'span', properties: {}, children: words}
+      const label: Element = {type: 'element', tagName: 'label', properties: {}, children: [box!, text]}
+      node.children.splice(at, words.length + 1, label)
+      return undefined
     })
   }
 }

@@ -1,5 +1,5 @@
 import type {Station} from '../plan/shape/layout.ts'
-import {type Cell, type Inline, length, lengthAlone, note, table} from './kit.ts'
+import {type Cell, length, lengthAlone, note, table} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Every station in order, from the nut, from the head end and from the tail end, to the maker's ruler. */
@@ -32,27 +32,14 @@ interface Column {
 
 /** Leave out the columns that no station has. */
 function columns(stations: readonly Station[]): Column[] {
-  const has = (key: 'fromHeadMm' | 'fromTailMm' | 'offMm') =>
-    stations.some((station) => station[key] !== undefined)
-  const alone = (head: string, key: 'fromHeadMm' | 'fromTailMm'): Column => ({
-    head,
-    align: 'right',
-    cell: (station, plan) => (station[key] === undefined ? '' : lengthAlone(station[key], plan)),
-  })
+  const measured = (head: string, key: 'fromHeadMm' | 'fromTailMm'): Column[] =>
+    stations.every((station) => station[key] === undefined)
+      ? []
+      : [{head, align: 'right', cell: (station, plan) => lengthAlone(station[key] ?? 0, plan)}]
   return [
     {head: 'Where', cell: ({what}) => what},
     {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => length(stationMm, plan)},
-    ...(has('offMm') ? [offColumn] : []),
-    ...(has('fromHeadMm') ? [alone('From the head end', 'fromHeadMm')] : []),
-    ...(has('fromTailMm') ? [alone('From the tail end', 'fromTailMm')] : []),
+    ...measured('From the head end', 'fromHeadMm'),
+    ...measured('From the tail end', 'fromTailMm'),
   ]
-}
-
-const offColumn: Column = {
-  head: 'Off centre',
-  cell: ({offMm = []}, plan) =>
-    offMm.flatMap((off, at): Inline[] => [
-      ...(at > 0 ? [', '] : []),
-      Math.abs(off) < 1e-6 ? 'on it' : lengthAlone(off, plan),
-    ]),
 }

@@ -208,7 +208,7 @@ Foot[^1] and https://example.org/ and ![](a.jpg).
     )
     expect(found).toEqual([])
     expect(html).toContain('<th scope="col">a</th>')
-    expect(html).toContain('<label><input type="checkbox" disabled> to <em>do</em></label>')
+    expect(html).toContain('<label><input type="checkbox" disabled><span> to <em>do</em></span></label>')
     expect(html).toMatch(/<caption>Every station[\s\S]*<th scope="row">nut line<\/th>/)
   })
 

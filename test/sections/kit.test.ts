@@ -127,7 +127,7 @@ describe('the other builders', () => {
   it('give each step a box that its text labels', () => {
     const made = steps([{does: ['Saw the scarf'], under: [note('Mind the blade.')]}])
     expect(html(made).replaceAll('\n', '')).toBe(
-      '<ul class="steps"><li class="task-list-item"><label><input type="checkbox"> Saw the scarf</label><p class="note">Mind the blade.</p></li></ul>',
+      '<ul class="steps"><li class="task-list-item"><label><input type="checkbox"> <span>Saw the scarf</span></label><p class="note">Mind the blade.</p></li></ul>',
     )
     expect(markdown(made)).toBe('- [ ] Saw the scarf\n\n  Mind the blade.\n')
   })

@@ -24,11 +24,17 @@ export function steps(items: readonly BenchStep[]): List {
 function oneStep({does, under = []}: BenchStep): ListItem {
   const line = paragraph(...does)
   const box: Element = {type: 'element', tagName: 'input', properties: {type: 'checkbox'}, children: []}
+  const words: Element = {
+    type: 'element',
+    tagName: 'span',
+    properties: {},
+    children: toElements(line.children),
+  }
   const label: Element = {
     type: 'element',
     tagName: 'label',
     properties: {},
-    children: [box, {type: 'text', value: ' '}, ...toElements(line.children)],
+    children: [box, {type: 'text', value: ' '}, words],
   }
   const hChildren: ElementContent[] = [label, ...toElements(under)]
   return {type: 'listItem', spread: false, checked: false, data: {hChildren}, children: [line, ...under]}
