@@ -9,6 +9,7 @@ import {VFile} from 'vfile'
 import {computedHandlers, rehypeComputed} from './rehype/computed.ts'
 import {rehypeAuthor} from './rehype/rehype-author.ts'
 import {rehypeAuthorTables} from './rehype/rehype-author-tables.ts'
+import {rehypeFootnotes} from './rehype/rehype-footnotes.ts'
 import {type PageHeading, rehypeHeadings} from './rehype/rehype-headings.ts'
 import {type LinkOptions, rehypeLinks} from './rehype/rehype-links.ts'
 import {type MakePicture, rehypePictures} from './rehype/rehype-pictures.ts'
@@ -48,6 +49,7 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(remarkBuild, {known, ...(relatives && {relatives})})
     .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
     .use(rehypeAuthor)
+    .use(rehypeFootnotes)
     .use(rehypeAuthorTables)
     .use(rehypeTaskLists)
     .use(rehypePictures, input)

@@ -120,6 +120,14 @@ describe('what an author writes', () => {
   })
 })
 
+describe('footnotes', () => {
+  it('end the prose, and are not below what is computed', () => {
+    const {html} = render('Words[^1].\n\n[^1]: A note.\n')
+    expect(html).toMatch(/Words<sup>[\s\S]*A note\.[\s\S]*id="layout"/)
+    expect(html).toContain('<a href="#own-fn-1" id="own-fnref-1"')
+  })
+})
+
 describe('links and pictures', () => {
   it.each([
     ['needle-box/index.md', '../lantern-pier/index.md', '/x/builds/lantern-pier/'],
