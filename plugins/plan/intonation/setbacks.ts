@@ -29,11 +29,16 @@ export const setbacks: PlanPart = (settled, soFar) => {
       plainCents: cents(string, frets, {saddleMm: 0, nutMm: 0}),
       compensatedCents: cents(string, frets, {saddleMm: setbackMm, nutMm: 0}),
     }
+    const plain = intonation.plainCents.slice(0, heard.length)
+    const left = intonation.compensatedCents.slice(0, heard.length)
     const setback = {
       name,
       setbackMm,
-      rmsCents: rootMeanSquare(intonation.compensatedCents.slice(0, heard.length)),
-      plainRmsCents: rootMeanSquare(intonation.plainCents.slice(0, heard.length)),
+      stationMm: string.scaleMm + setbackMm,
+      rmsCents: rootMeanSquare(left),
+      worstCents: furthest(left),
+      plainRmsCents: rootMeanSquare(plain),
+      plainWorstCents: furthest(plain),
       together: {saddleMm, nutMm, rmsCents: rootMeanSquare(cents(string, heard, {saddleMm, nutMm}))},
     }
     return intonation.plainCents.every(Number.isFinite) && intonation.compensatedCents.every(Number.isFinite)
@@ -45,6 +50,11 @@ export const setbacks: PlanPart = (settled, soFar) => {
     bridge: {...soFar.bridge, setbacks: found.map(({setback}) => setback)},
     intonation: found.map(({intonation}) => intonation),
   }
+}
+
+/** The largest of the values, of either sign. */
+export function furthest(values: readonly number[]): number {
+  return Math.max(...values.map(Math.abs))
 }
 
 /** The cents at each fret, sharp positive. */

@@ -4,7 +4,7 @@ import type {Fretting} from './fretted-strings.ts'
 import {frettedStrings} from './fretted-strings.ts'
 import {leastSquares} from './least-squares.ts'
 import {rootMeanSquare} from './root-mean-square.ts'
-import {cents} from './setbacks.ts'
+import {cents, furthest} from './setbacks.ts'
 
 /**
  * Lay one straight saddle under all the strings of a fretted build so that the cents over their first twelve lines are
@@ -55,17 +55,16 @@ function saddle(
   lastMm: number,
 ): Omit<StraightSaddle, 'angleDeg'> {
   const left = allCents(fretting, along, firstMm, lastMm)
-  const worstOf = (one: readonly number[]) => Math.max(...one.map(Math.abs))
   return {
     firstMm,
     lastMm,
     rmsCents: rootMeanSquare(left.flat()),
-    worstCents: worstOf(left.flat()),
+    worstCents: furthest(left.flat()),
     strings: left.map((one, i) => ({
       name: fretting.strings[i]!.name,
       setbackMm: firstMm + (lastMm - firstMm) * along[i]!,
       rmsCents: rootMeanSquare(one),
-      worstCents: worstOf(one),
+      worstCents: furthest(one),
     })),
   }
 }

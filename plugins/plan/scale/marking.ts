@@ -5,7 +5,7 @@ import type {Line} from '../shape/scale.ts'
 
 /**
  * Try the marks that rulers have on every line of the scale: the worst that each does, in cents, and the coarsest one
- * that keeps all lines within what ears notice. Absent without lines.
+ * that keeps all lines within what ears notice; and how far each line lies off the equal semitone. Absent without lines.
  */
 export const marking: PlanPart = ({units}, {scale}) => {
   const lengthMm = scale?.lengthMm
@@ -17,6 +17,7 @@ export const marking: PlanPart = ({units}, {scale}) => {
   return {
     scale: {
       ...scale,
+      lines: lines.map((line) => ({...line, offEqualCents: line.cents - 100 * line.semitones})),
       worstMarkLabel: byError[0]!.label,
       noticeableCents,
       rulers,

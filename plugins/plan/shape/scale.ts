@@ -6,6 +6,7 @@ export const lineShape = open({
   label: s.describe('As players number it.'),
   semitones: n.describe('Above the open string.'),
   cents: n.describe('Above the open string, by the temperament.'),
+  offEqualCents: n.describe('Sharp of equal semitones.').optional(),
   fromNutMm: n.describe('L·(1 − 1/r).'),
   fromPreviousMm: n,
   mark: s.describe("The nearest mark of the maker's ruler, as a text."),

@@ -20,6 +20,7 @@ export const stringShape = open({
     .describe('Least and most with an assumed core a twentieth of the gauge thinner and thicker.')
     .optional(),
   stiffnessMpa: n.describe('Young’s modulus.').optional(),
+  stiffnessFrom: s.describe('file, or the material whose usual stiffness is taken.').optional(),
   sectionMm: n.describe('Diameter of what resists bending: the string, or its core.').optional(),
   tensionN: n.describe('T = μ(2Lf)², of one string.').optional(),
   stressMpa: n.describe('In the core, where wound.').optional(),
@@ -29,6 +30,9 @@ export const stringShape = open({
   stretchMm: n.optional(),
   inharmonicity: n.describe('B in f_n = n·f_0·√(1 + B·n²).').optional(),
   pull: s.describe('slack, easy, firm or stiff.').optional(),
+  pullLimits: open({slackN: n, easyN: n, firmN: n})
+    .describe('Slack below the first, easy and firm up to the others, stiff above.')
+    .optional(),
   offMedian: n.describe('Pull over the median of its material, less 1.').optional(),
   uneven: flag.describe('Too far off the median of its material.').optional(),
   lengthNeededMm: n.describe('From its anchor over bridge and nut to the post, winds included.').optional(),
@@ -55,7 +59,10 @@ export const tuningShape = open({
 export const setbackShape = open({
   name: s,
   setbackMm: n.describe('The saddle’s setback alone; positive: longer string.'),
+  stationMm: n.describe('The saddle’s place then, from the nut line.'),
   rmsCents: n,
+  worstCents: n.describe('Over the same lines, of either sign.'),
+  plainWorstCents: n.describe('The same with nothing set back.'),
   plainRmsCents: n.describe('With nothing set back.'),
   together: open({
     saddleMm: n,

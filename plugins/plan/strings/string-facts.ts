@@ -38,14 +38,17 @@ export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}:
   if (!mass || lengthMm === undefined) return facts
   const tensionN = stringTensionN(mass.kgM, lengthMm, frequencyHz)
   const stiffness = wire && stringStiffness(values, wire)
+  const limits = pullLimits(wire?.material, play)
   return {
     ...facts,
     tensionN,
-    pull: pullWord(tensionN, pullLimits(wire?.material, play)),
+    pull: pullWord(tensionN, limits),
+    pullLimits: limits,
     ...(wire && strain(wire, tensionN)),
     ...(stiffness && {
       stiffnessMpa: stiffness.stiffnessMpa,
       sectionMm: stiffness.sectionMm,
+      stiffnessFrom: values.stiffness ? 'file' : (wire?.material ?? 'steel'),
       stretchMm: stretchMm(stiffness, tensionN, lengthMm),
       inharmonicity: inharmonicityOf(stiffness, tensionN, lengthMm),
     }),
