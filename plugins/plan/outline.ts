@@ -1,4 +1,5 @@
 import type {BuildValues} from '../build-file/schema.ts'
+import {type NeckModel, neckModel} from './neck/neck-model.ts'
 import {neckTaper} from './neck-taper.ts'
 import {neckWidthAt} from './neck-width-at.ts'
 import type {PlanPart} from './part.ts'
@@ -11,9 +12,10 @@ import type {Plan} from './shape/plan.ts'
  * other outline. What is not known is absent, or 0 where a drawing then shows a mere line.
  */
 export const outline: PlanPart = ({values}, soFar) => {
-  const neck = neckOutline(values, soFar)
+  const model = neckModel(values, soFar)
+  const neck = model && neckOutline(values, soFar, model)
   if (!neck) return {}
-  const head = headOutline(values, neck)
+  const head = headOutline(model, neck)
   const parts: Outline = {
     neck,
     ...(head && {head}),
@@ -25,27 +27,22 @@ export const outline: PlanPart = ({values}, soFar) => {
   return {outline: parts}
 }
 
-function neckOutline(values: BuildValues, {scale, box, neck: planned}: Plan): NeckOutline | undefined {
+function neckOutline(values: BuildValues, soFar: Plan, model: NeckModel): NeckOutline | undefined {
   const {neck, fingerboard} = values
-  const taper = neckTaper(values)
-  const thicknessMm = neck?.thickness?.mm
-  if (!neck || !taper || thicknessMm === undefined) return undefined
-  const budget = planned?.budget
-  const joins = neck.joins?.value ?? 'on top'
-  const known =
-    taper.tailStationMm ?? (joins === 'end' ? box?.atMm : budget && budget.lengthMm - budget.headMm)
-  const tailMm = known ?? scale?.lengthMm
+  const joins = neck?.joins?.value ?? 'on top'
+  const known = model.tailMm ?? (joins === 'end' ? soFar.box?.atMm : undefined)
+  const tailMm = known ?? soFar.scale?.lengthMm
   if (tailMm === undefined || tailMm <= 0) return undefined
-  const roundOver = roundOverOf(values, box?.atMm)
+  const {radiusMm, fromMm, toMm} = model.roundOver ?? {}
   return {
-    nutWidthMm: taper.nutMm,
-    tailWidthMm: taper.tailMm ?? taper.nutMm,
+    nutWidthMm: model.taper.nutMm,
+    tailWidthMm: model.taper.tailMm ?? model.taper.nutMm,
     tailMm,
     isOpen: known === undefined,
-    thicknessMm,
+    thicknessMm: model.layup.totalMm,
     joins,
-    ...(neck['above-top'] && {aboveTopMm: neck['above-top'].mm}),
-    tiltDeg: neck.angle?.deg ?? 0,
+    ...(neck?.['above-top'] && {aboveTopMm: neck['above-top'].mm}),
+    tiltDeg: neck?.angle?.deg ?? 0,
     ...(fingerboard?.thickness && {
       fingerboard: {
         fromMm: fingerboard.from?.mm ?? 0,
@@ -53,34 +50,17 @@ function neckOutline(values: BuildValues, {scale, box, neck: planned}: Plan): Ne
         thicknessMm: fingerboard.thickness.mm,
       },
     }),
-    ...(roundOver && {roundOver}),
+    ...(radiusMm !== undefined &&
+      fromMm !== undefined &&
+      toMm !== undefined && {roundOver: {radiusMm, fromMm, toMm}}),
   }
 }
 
-function roundOverOf({neck, head}: BuildValues, boxMm: number | undefined) {
-  const roundOver = neck?.['round-over']
-  if (!roundOver?.radius) return undefined
-  const place = (end: typeof roundOver.from) => {
-    if (!end || 'mm' in end) return end?.mm
-    return {scarf: -(head?.ledge?.mm ?? 0), nut: 0, box: boxMm}[end.value]
-  }
-  const [fromMm, toMm] = [place(roundOver.from) ?? 0, place(roundOver.to) ?? boxMm]
-  if (toMm === undefined || toMm <= fromMm) return undefined
-  return {radiusMm: roundOver.radius.mm, fromMm, toMm}
-}
-
-function headOutline({head}: BuildValues, neck: NeckOutline): HeadOutline | undefined {
-  if (!head?.length) return undefined
-  const joint = head.joint?.value ?? 'straight'
-  return {
-    lengthMm: head.length.mm,
-    widthMm: neck.nutWidthMm,
-    thicknessMm: head.thickness?.mm ?? neck.thicknessMm,
-    joint,
-    angleDeg: joint === 'straight' ? 0 : (head.angle?.deg ?? 0),
-    ledgeMm: head.ledge?.mm ?? 0,
-    dropMm: joint === 'straight' ? (head.drop?.mm ?? 0) : 0,
-  }
+function headOutline({head}: NeckModel, {nutWidthMm}: NeckOutline): HeadOutline | undefined {
+  if (!head) return undefined
+  const {joint, angleDeg, lengthMm, ledgeMm, stepMm, thicknessMm} = head
+  const steps = joint === 'straight' ? 'at the ledge' : 'at the nut'
+  return {lengthMm, widthMm: nutWidthMm, thicknessMm, joint, angleDeg, ledgeMm, stepMm, steps}
 }
 
 function nutOutline({nut}: BuildValues) {

@@ -2,6 +2,7 @@ import {asBuilt} from './as-built.ts'
 import {assumptions} from './assumptions.ts'
 import {beforeYouCut} from './before-you-cut.ts'
 import {bill} from './bill.ts'
+import {drawing} from './drawing.ts'
 import {layout} from './layout.ts'
 import {lineage} from './lineage.ts'
 import {played} from './played.ts'
@@ -13,6 +14,7 @@ export const allSections: readonly Section[] = [
   assumptions,
   beforeYouCut,
   bill,
+  drawing,
   layout,
   lineage,
   played,

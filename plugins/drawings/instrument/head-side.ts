@@ -8,11 +8,11 @@ const rad = (deg: number) => (deg * Math.PI) / 180
  * Find a point over the head as seen from the side: `alongMm` from the nut line along the head's own face (positive),
  * `upMm` above that face. Mm behind the playing face and down from the nut line.
  */
-export function headPoint({angleDeg, ledgeMm, dropMm}: HeadOutline, alongMm: number, upMm = 0): Point {
-  if (alongMm <= ledgeMm) return [-upMm, -alongMm]
+export function headPoint({angleDeg, ledgeMm, stepMm, steps}: HeadOutline, alongMm: number, upMm = 0): Point {
   const run = alongMm - ledgeMm
+  if (run <= 0) return [(steps === 'at the nut' ? stepMm : 0) - upMm, -alongMm]
   const [sin, cos] = [Math.sin(rad(angleDeg)), Math.cos(rad(angleDeg))]
-  return [dropMm + run * sin - upMm * cos, -ledgeMm - run * cos - upMm * sin]
+  return [stepMm + run * sin - upMm * cos, -ledgeMm - run * cos - upMm * sin]
 }
 
 /**
@@ -42,11 +42,15 @@ function headProfile(head: HeadOutline | undefined, deep: number): Point[] {
       [0, 0],
       [deep, 0],
     ]
-  const {ledgeMm, lengthMm, thicknessMm, dropMm} = head
-  const step: Point[] = dropMm > 0 ? [[dropMm, -ledgeMm]] : []
+  const {ledgeMm, lengthMm, thicknessMm, stepMm, steps} = head
+  const stepsAt = steps === 'at the nut' ? 0 : -ledgeMm
+  const step: Point[] = [
+    [0, stepsAt],
+    [stepMm, stepsAt],
+  ]
   return [
-    [0, -ledgeMm],
-    ...step,
+    ...(stepMm > 0 ? step : []),
+    ...(stepMm > 0 && steps === 'at the ledge' ? [] : [headPoint(head, ledgeMm)]),
     headPoint(head, lengthMm),
     headPoint(head, lengthMm, -thicknessMm),
     ...back(head, deep),
@@ -54,13 +58,13 @@ function headProfile(head: HeadOutline | undefined, deep: number): Point[] {
 }
 
 /** Find where the back of the head turns into that of the neck. */
-function back({angleDeg, ledgeMm, thicknessMm, dropMm}: HeadOutline, deep: number): Point[] {
+function back({angleDeg, ledgeMm, thicknessMm, stepMm}: HeadOutline, deep: number): Point[] {
   const [sin, cos] = [Math.sin(rad(angleDeg)), Math.cos(rad(angleDeg))]
   if (sin >= 0.01) {
-    const run = (deep - dropMm - thicknessMm * cos) / sin
+    const run = (deep - stepMm - thicknessMm * cos) / sin
     return [[deep, -ledgeMm - run * cos + thicknessMm * sin]]
   }
-  const rear = dropMm + thicknessMm
+  const rear = stepMm + thicknessMm
   if (Math.abs(rear - deep) < 0.01) return []
   return [
     [rear, -ledgeMm],

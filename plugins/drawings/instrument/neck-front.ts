@@ -46,6 +46,6 @@ export function headFront({neck, head}: Outline): Shape[] {
     [wide, 0],
   ]
   const {ledgeMm} = head
-  const isStepped = ledgeMm > 0 && (head.angleDeg > 0 || head.dropMm > 0)
+  const isStepped = ledgeMm > 0 && (head.angleDeg > 0 || head.stepMm > 0)
   return [path('outline', ...edge), ...(isStepped ? [path('edge', [-wide, -ledgeMm], [wide, -ledgeMm])] : [])]
 }

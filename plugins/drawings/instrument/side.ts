@@ -3,6 +3,7 @@ import {circle, type Point, path, box as rectangle, type Shape} from '../kit/sha
 import {boxSide, toBox} from './box-side.ts'
 import {headPoint} from './head-side.ts'
 import {neckSide} from './neck-side.ts'
+import {scarfSide} from './scarf-joint.ts'
 
 /**
  * Draw the instrument from the side, hanging from its nut line at 0, strings to the left: mm behind the playing face
@@ -13,6 +14,7 @@ export function side(plan: Plan): Shape[] {
   return [
     ...boxSide(plan),
     ...neckSide(plan),
+    ...scarfSide(plan),
     ...nutSide(plan),
     ...bridgeSide(plan),
     ...postsSide(plan),

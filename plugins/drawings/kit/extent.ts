@@ -1,3 +1,4 @@
+import {pointOnCircle} from './point-on-circle.ts'
 import type {Rect, Shape} from './shape.ts'
 import {textBox} from './text-box.ts'
 
@@ -6,7 +7,7 @@ const corners = ({x, y, width, height}: Rect) => [
   [x + width, y + height],
 ]
 
-/** The points that a shape reaches at most; an arc counts as its whole circle. */
+/** The points that a shape reaches at most. */
 function reach(shape: Shape): readonly (readonly number[])[] {
   if (shape.is === 'path') return shape.points
   if (shape.is === 'text') return corners(textBox(shape))
@@ -14,7 +15,11 @@ function reach(shape: Shape): readonly (readonly number[])[] {
     centre: [x, y],
     radiusMm: r,
   } = shape
-  return corners({x: x - r, y: y - r, width: 2 * r, height: 2 * r})
+  if (shape.is === 'circle') return corners({x: x - r, y: y - r, width: 2 * r, height: 2 * r})
+  const [low, high] = [Math.min(shape.fromDeg, shape.toDeg), Math.max(shape.fromDeg, shape.toDeg)]
+  const quarters: number[] = []
+  for (let deg = Math.ceil(low / 90) * 90; deg <= high; deg += 90) quarters.push(deg)
+  return [low, ...quarters, high].map((deg) => pointOnCircle(shape.centre, r, deg))
 }
 
 /** The smallest upright rectangle, in mm, that holds all shapes, with a margin round it. */

@@ -3,14 +3,15 @@ import {handOf} from '../instrument/hand.ts'
 import {placedBox} from '../instrument/placed-box.ts'
 import type {Span} from '../kit/lanes.ts'
 import {figureOf} from '../words.ts'
-import {type Station, stations} from './stations.ts'
+import {type StationKey, stations} from './stations.ts'
 
 /** The dimensions down the right of an instrument: head, nut to box to bridge to tail, scale length and overall. */
 export function spansAlong(plan: Plan): Span[] {
   const places = stations(plan)
-  const find = (name: string) => places.find((place) => place.name === name)
-  const span = (from: Station | undefined, to: Station | undefined): Span[] =>
-    from && to && Math.abs(to.stationMm - from.stationMm) > 0.01
+  const find = (key: StationKey) => places.find((place) => place.key === key)
+  const span = (fromKey: StationKey, toKey: StationKey): Span[] => {
+    const [from, to] = [find(fromKey), find(toKey)]
+    return from && to && Math.abs(to.stationMm - from.stationMm) > 0.01
       ? [
           {
             from: from.stationMm,
@@ -21,21 +22,14 @@ export function spansAlong(plan: Plan): Span[] {
           },
         ]
       : []
-  const [head, nut, edge, bridge, tail, end] = [
-    'head end',
-    'nut line',
-    'box edge',
-    'bridge line',
-    'box tail',
-    'neck end',
-  ].map(find)
+  }
   return [
-    ...span(head, nut),
-    ...span(nut, edge),
-    ...span(edge, bridge),
-    ...span(bridge, tail),
-    ...span(nut, bridge),
-    ...span(head, end),
+    ...span('head', 'nut'),
+    ...span('nut', 'box'),
+    ...span('box', 'bridge'),
+    ...span('bridge', 'boxTail'),
+    ...span('nut', 'bridge'),
+    ...span('head', 'tail'),
   ]
 }
 

@@ -1,5 +1,6 @@
 import type {Element, ElementContent} from 'hast'
 import {type Ink, type InkName, inks, paperTextMm} from '../kit/inks.ts'
+import {pointOnCircle} from '../kit/point-on-circle.ts'
 import type {Drawing, Point, Shape, Text} from '../kit/shape.ts'
 
 type Properties = Element['properties']
@@ -60,8 +61,7 @@ function pathData(shape: Shape, num: Num): string {
     const half = (to: number) => `A${num(r)} ${num(r)} 0 1 1 ${at([x + to * r, y])}`
     return `M${at([x - r, y])}${half(1)}${half(-1)}Z`
   }
-  const end = (deg: number) =>
-    at([x + r * Math.cos((deg * Math.PI) / 180), y + r * Math.sin((deg * Math.PI) / 180)])
+  const end = (deg: number) => at(pointOnCircle([x, y], r, deg))
   const large = Math.abs(shape.toDeg - shape.fromDeg) > 180 ? 1 : 0
   const sweep = shape.toDeg > shape.fromDeg ? 1 : 0
   return `M${end(shape.fromDeg)}A${num(r)} ${num(r)} 0 ${large} ${sweep} ${end(shape.toDeg)}`

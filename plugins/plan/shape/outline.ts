@@ -22,8 +22,9 @@ export const headOutlineShape = open({
   thicknessMm: n,
   joint: s,
   angleDeg: n,
-  ledgeMm: n,
-  dropMm: n,
+  ledgeMm: n.describe('Flat behind the nut line before its face goes down.'),
+  stepMm: n.describe('How far its face steps down besides.'),
+  steps: s.describe('Where it does: at the nut or at the ledge.'),
 })
 
 export const outlineShape = open({

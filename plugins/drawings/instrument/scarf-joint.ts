@@ -1,0 +1,28 @@
+import type {Plan} from '../../plan/shape/plan.ts'
+import {path, type Shape} from '../kit/shape.ts'
+import {headPoint, neckProfile} from './head-side.ts'
+
+/**
+ * Draw a scarf's glue line from the side: along the neck's sawn-off back, from where the head's back begins to the
+ * head's face, since the piece sawn off is turned over and glued under the neck's end. In mm.
+ */
+export function scarfSide(plan: Plan): Shape[] {
+  const {outline, neck} = plan
+  const head = outline?.head
+  if (!head || !neck?.scarf || head.joint !== 'scarf') return []
+  const face = headPoint(head, head.ledgeMm + neck.scarf.faceMm)
+  const bend = neckProfile(plan).find(
+    ([x, y]) => Math.abs(x - outline.neck!.thicknessMm) < 0.01 && y < outline.neck!.tailMm,
+  )
+  if (!bend || bend[1] <= face[1] || neck.scarf.faceMm > head.lengthMm - head.ledgeMm) return []
+  return [path('edge', [face[0], bend[1]], face)]
+}
+
+/** Draw where a scarf's glue line comes out on the head's face, from the front. In mm. */
+export function scarfFront({outline, neck}: Plan): Shape[] {
+  const head = outline?.head
+  if (!head || !neck?.scarf || head.joint !== 'scarf') return []
+  const along = head.ledgeMm + neck.scarf.faceMm
+  const half = head.widthMm / 2
+  return along < head.lengthMm ? [path('edge', [-half, -along], [half, -along])] : []
+}

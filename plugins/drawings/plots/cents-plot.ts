@@ -1,0 +1,101 @@
+import type {Element} from 'hast'
+import {spread} from '../kit/spread.ts'
+import {element} from '../writers/svg-parts.ts'
+import {at, band, plot, plotTextPx, rule, word} from './plot.ts'
+import {plotMarks} from './plot-marks.ts'
+
+export interface CentsOfString {
+  name: string
+  /** Sharp positive, by line. */
+  beforeCents: readonly number[]
+  afterCents: readonly number[]
+}
+
+export interface CentsPlot {
+  id: string
+  says: string
+  lines: readonly {label: string; fromNutMm: number}[]
+  /** What ears notice, either side of none. */
+  noticeableCents: number
+  before: string
+  after: string
+}
+
+const width = 480
+const height = 300
+const [left, right, top, bottom] = [38, width - 42, 40, height - 34]
+
+/**
+ * Plot cents over the lines of a neck, each at its own place from the nut: broken lines before, marked lines after, a
+ * mark of its own for each string, and the band that ears do not notice.
+ */
+export function centsPlot(strings: readonly CentsOfString[], options: CentsPlot): Element {
+  const {lines, noticeableCents} = options
+  const all = strings.flatMap(({beforeCents, afterCents}) => [...beforeCents, ...afterCents])
+  const most = Math.max(1.15 * noticeableCents, ...all)
+  const least = Math.min(-1.15 * noticeableCents, ...all)
+  const lastMm = lines.at(-1)!.fromNutMm
+  const x = (mm: number) => left + (mm / lastMm) * (right - left)
+  const y = (cents: number) => bottom - ((cents - least) / (most - least)) * (bottom - top)
+  const places = (cents: readonly number[]) =>
+    cents.map((one, i) => [x(lines[i]!.fromNutMm), y(one)] as const)
+  return plot({id: options.id, title: 'Cents off at each line', says: options.says, width, height}, [
+    band([left, y(noticeableCents)], [right, y(-noticeableCents)]),
+    ...centsAxis(least, most, y),
+    ...lineAxis(lines, x),
+    ...key(options),
+    ...strings.flatMap(({beforeCents, afterCents}, i) => [
+      run('plot-before', places(beforeCents), {strokeDashArray: [5, 3], strokeOpacity: 0.75}),
+      run('plot-after', places(afterCents), {strokeWidth: 1.4}),
+      plotMarks(i, places(afterCents)),
+    ]),
+    ...names(strings, y),
+  ])
+}
+
+const run = (className: string, places: readonly (readonly [number, number])[], more: object) =>
+  element('path', {className: [className], d: `M${places.map(at).join('L')}`, ...more})
+
+function centsAxis(least: number, most: number, y: (cents: number) => number): Element[] {
+  const step = [1, 2, 5, 10, 20, 50, 100, 200].find((one) => (most - least) / one <= 8) ?? 500
+  const count = Math.floor(most / step) - Math.ceil(least / step) + 1
+  return Array.from({length: count}, (_, i) => (Math.ceil(least / step) + i) * step).flatMap((cents) => [
+    rule('plot-grid', [left, y(cents)], [right, y(cents)], {strokeOpacity: cents === 0 ? 0.8 : 0.18}),
+    word(left - 6, y(cents), `${cents > 0 ? '+' : cents < 0 ? '−' : ''}${Math.abs(cents)}`, 'end'),
+  ])
+}
+
+/** A tick at every line; its label where the one before leaves room. */
+function lineAxis(lines: CentsPlot['lines'], x: (mm: number) => number): Element[] {
+  let free = 0
+  return lines.flatMap(({label, fromNutMm}) => {
+    const place = x(fromNutMm)
+    const room = (label.length * plotTextPx * 0.6) / 2 + 3
+    const tick = rule('plot-grid', [place, top], [place, bottom], {strokeOpacity: 0.18})
+    if (place - room < free) return [tick]
+    free = place + room
+    return [tick, word(place, bottom + 14, label, 'middle')]
+  })
+}
+
+function key({before, after}: CentsPlot): Element[] {
+  return [
+    rule('plot-before', [left, 12], [left + 26, 12], {strokeDashArray: [5, 3], strokeOpacity: 0.75}),
+    word(left + 32, 12, before),
+    rule('plot-after', [left + 170, 12], [left + 196, 12], {strokeWidth: 1.4}),
+    plotMarks(0, [[left + 183, 12]]),
+    word(left + 202, 12, after),
+  ]
+}
+
+/** Each string's name and mark beside the end of its broken line, kept apart. */
+function names(strings: readonly CentsOfString[], y: (cents: number) => number): Element[] {
+  const wished = strings
+    .map(({name, beforeCents}, i) => ({i, name, target: y(beforeCents.at(-1)!), size: plotTextPx + 2}))
+    .sort((a, b) => a.target - b.target)
+  const middles = spread(wished, [top - 8, bottom + 8])
+  return wished.flatMap(({i, name}, at) => [
+    plotMarks(i, [[right + 8, middles[at]!]]),
+    word(right + 15, middles[at]!, name),
+  ])
+}

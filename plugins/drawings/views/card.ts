@@ -1,0 +1,52 @@
+import type {Element} from 'hast'
+import type {Plan} from '../../plan/shape/plan.ts'
+import {boxFront} from '../instrument/box-front.ts'
+import {handOf} from '../instrument/hand.ts'
+import {nutAndBridge} from '../instrument/hardware-front.ts'
+import {neckFront} from '../instrument/neck-front.ts'
+import {stringsFront} from '../instrument/strings-front.ts'
+import {extent} from '../kit/extent.ts'
+import type {Shape} from '../kit/shape.ts'
+import {pageSvg} from '../writers/page-svg.ts'
+
+/** An instrument drawn with little, to hang beside others from one nut line at one scale. */
+export interface CardDrawing {
+  svg: Element
+  widthMm: number
+  heightMm: number
+  /** From the top of the picture down to the nut line. */
+  nutYMm: number
+  /** From its left edge to the centre line. */
+  centreXMm: number
+}
+
+const marginMm = 4
+/** Line widths come out as beside text of this height. */
+const weightMm = 14
+
+/**
+ * Draw the portfolio's small picture: outlines, sound holes, nut, bridge and strings, no figures. Undefined where
+ * neither neck nor box is known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
+ */
+export function cardDrawing(plan: Plan): CardDrawing | undefined {
+  const shapes = cardShapes(plan)
+  if (!shapes.length) return undefined
+  const frame = extent(shapes, marginMm)
+  const svg = pageSvg(
+    {
+      name: 'card',
+      title: plan.title ?? plan.slug,
+      says: 'A small drawing to scale, hanging from the nut line.',
+      frame,
+      textMm: weightMm,
+      shapes,
+    },
+    `card-${plan.slug}`,
+  )
+  return {svg, widthMm: frame.width, heightMm: frame.height, nutYMm: -frame.y, centreXMm: -frame.x}
+}
+
+function cardShapes(plan: Plan): Shape[] {
+  const hand = handOf(plan)
+  return [...boxFront(plan, hand), ...neckFront(plan), ...nutAndBridge(plan), ...stringsFront(plan, hand)]
+}
