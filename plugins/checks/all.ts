@@ -1,6 +1,17 @@
+import {aboveTopDisagrees} from './above-top-disagrees.ts'
 import {altMissing} from './alt-missing.ts'
+import {anchorNearEdge} from './anchor-near-edge.ts'
+import {anchorsCrowded} from './anchors-crowded.ts'
 import {basedOnCircle} from './based-on-circle.ts'
 import {basedOnMissing} from './based-on-missing.ts'
+import {blockOutside} from './block-outside.ts'
+import {blockUnderNeck} from './block-under-neck.ts'
+import {boxPlacesDisagree} from './box-places-disagree.ts'
+import {boxWithoutInside} from './box-without-inside.ts'
+import {bridgeNearTail} from './bridge-near-tail.ts'
+import {bridgeOffBox} from './bridge-off-box.ts'
+import {bridgeOverHole} from './bridge-over-hole.ts'
+import {bridgePlace} from './bridge-place.ts'
 import {cautionsLeftOut} from './cautions-left-out.ts'
 import type {Check} from './check.ts'
 import {coreNotInside} from './core-not-inside.ts'
@@ -11,13 +22,33 @@ import {fileMissing} from './file-missing.ts'
 import {fileOutside} from './file-outside.ts'
 import {finishedBeforeStarted} from './finished-before-started.ts'
 import {heightsDisagree} from './heights-disagree.ts'
+import {holeNearBlock} from './hole-near-block.ts'
+import {holeNearEdge} from './hole-near-edge.ts'
+import {holeNearNeck} from './hole-near-neck.ts'
+import {holeUnderNeck} from './hole-under-neck.ts'
+import {holesClose} from './holes-close.ts'
+import {jackInside} from './jack-inside.ts'
+import {jackTooShort} from './jack-too-short.ts'
 import {linePastBridge} from './line-past-bridge.ts'
 import {linesPastPattern} from './lines-past-pattern.ts'
 import {measuredLineUnknown} from './measured-line-unknown.ts'
+import {neckTooTall} from './neck-too-tall.ts'
+import {neckTouchesTop} from './neck-touches-top.ts'
+import {nestedTooDeep} from './nested-too-deep.ts'
+import {notchTooDeep} from './notch-too-deep.ts'
+import {notchTooNarrow} from './notch-too-narrow.ts'
 import {openValue} from './open-value.ts'
 import {packetIncomplete} from './packet-incomplete.ts'
 import {patternNotRising} from './pattern-not-rising.ts'
+import {pickupInside} from './pickup-inside.ts'
 import {pitchesOutOfOrder} from './pitches-out-of-order.ts'
+import {screwComesOut} from './screw-comes-out.ts'
+import {screwHeadThin} from './screw-head-thin.ts'
+import {screwMissesBlock} from './screw-misses-block.ts'
+import {screwNearEdge} from './screw-near-edge.ts'
+import {screwOverloaded} from './screw-overloaded.ts'
+import {screwThreadShort} from './screw-thread-short.ts'
+import {stringHole} from './string-hole.ts'
 import {stringMaterialOpen} from './string-material-open.ts'
 import {stringNearBreaking} from './string-near-breaking.ts'
 import {stringSlack} from './string-slack.ts'
@@ -27,6 +58,7 @@ import {stringUneven} from './string-uneven.ts'
 import {stringsOnFace} from './strings-on-face.ts'
 import {temperamentNotRising} from './temperament-not-rising.ts'
 import {temperamentOctave} from './temperament-octave.ts'
+import {topShutsIn} from './top-shuts-in.ts'
 import {tunersUneven} from './tuners-uneven.ts'
 import {unknownDirective} from './unknown-directive.ts'
 import {unknownValue} from './unknown-value.ts'
@@ -36,9 +68,20 @@ import {woundTooThin} from './wound-too-thin.ts'
 /** Every check, sorted by rule, a line each. */
 // biome-ignore format: a line each, so that checks can be added side by side
 export const allChecks: readonly Check[] = [
+  aboveTopDisagrees,
   altMissing,
+  anchorNearEdge,
+  anchorsCrowded,
   basedOnCircle,
   basedOnMissing,
+  blockOutside,
+  blockUnderNeck,
+  boxPlacesDisagree,
+  boxWithoutInside,
+  bridgeNearTail,
+  bridgeOffBox,
+  bridgeOverHole,
+  bridgePlace,
   cautionsLeftOut,
   coreNotInside,
   coreOnPlain,
@@ -48,13 +91,33 @@ export const allChecks: readonly Check[] = [
   fileOutside,
   finishedBeforeStarted,
   heightsDisagree,
+  holeNearBlock,
+  holeNearEdge,
+  holeNearNeck,
+  holeUnderNeck,
+  holesClose,
+  jackInside,
+  jackTooShort,
   linePastBridge,
   linesPastPattern,
   measuredLineUnknown,
+  neckTooTall,
+  neckTouchesTop,
+  nestedTooDeep,
+  notchTooDeep,
+  notchTooNarrow,
   openValue,
   packetIncomplete,
   patternNotRising,
+  pickupInside,
   pitchesOutOfOrder,
+  screwComesOut,
+  screwHeadThin,
+  screwMissesBlock,
+  screwNearEdge,
+  screwOverloaded,
+  screwThreadShort,
+  stringHole,
   stringMaterialOpen,
   stringNearBreaking,
   stringSlack,
@@ -64,6 +127,7 @@ export const allChecks: readonly Check[] = [
   stringsOnFace,
   temperamentNotRising,
   temperamentOctave,
+  topShutsIn,
   tunersUneven,
   unknownDirective,
   unknownValue,

@@ -20,6 +20,7 @@ export const boxPlace: PlanPart = ({values}, soFar) => {
     box: {
       ...soFar.box,
       atMm,
+      placedBy: box.at || !fromTail || fromTail.assumed ? 'box.at' : 'bridge.from-tail',
       ...(lengthMm !== undefined && {tailMm: atMm + lengthMm}),
       ...(lengthMm !== undefined && bridgeMm !== undefined && {bridgeFraction: (bridgeMm - atMm) / lengthMm}),
       ...(box.at && atByTailMm !== undefined && !fromTail?.assumed && {atByTailMm}),

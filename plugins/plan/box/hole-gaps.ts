@@ -6,7 +6,7 @@ const inchMm = 25.4
 const slackMm = 1e-6
 
 /** What a sound hole's rim keeps from what is around it (mm): common practice, no source. */
-export const holeKeepsMm = {
+const keepsMm = {
   wall: inchMm / 4,
   neck: inchMm / 8,
   block: inchMm / 8,
@@ -27,34 +27,31 @@ export function holeGaps(
   view: TopView,
 ): Partial<SoundHole> {
   const {box, bridge} = view
+  const tailMm = box.neck?.tailMm
   const block = nearest(
     (box.blocks ?? []).map((one) => ({of: one.of, gapMm: gapToRectangle(hole, outlineOf(one))})),
   )
   const other = nearest(earlier.map((one) => ({of: one.of, gapMm: gapBetween(hole, one)})))
   return {
-    ...(box.outside && {edgeMm: gapToSides(hole, boxOutline(box.atMm, box.outside))}),
-    ...(box.neck?.tailMm !== undefined && {
-      neckMm: gapToRectangle(hole, neckOutline(hole, view, box.neck.tailMm)),
+    ...(box.outside && {
+      edge: {
+        gapMm: gapToSides(hole, boxOutline(box.atMm, box.outside)),
+        needsMm: box.outside.sidesMm + keepsMm.wall,
+      },
     }),
-    ...(block && {block}),
-    ...(other && {earlier: other}),
-    ...(bridge && {bridgeMm: gapToRectangle(hole, bridge)}),
+    ...(tailMm !== undefined && {
+      neck: {gapMm: gapToRectangle(hole, neckOutline(hole, view, tailMm)), needsMm: keepsMm.neck},
+    }),
+    ...(block && {block: {...block, needsMm: keepsMm.block}}),
+    ...(other && {earlier: {...other, needsMm: keepsMm.hole}}),
+    ...(bridge && {bridge: {gapMm: gapToRectangle(hole, bridge), needsMm: 0}}),
   }
 }
 
 /** Tell whether a sound hole keeps clear of everything it should. */
-export function isHoleClear(
-  {edgeMm, neckMm, block, earlier, bridgeMm}: Partial<SoundHole>,
-  sidesMm: number,
-): boolean {
-  const keeps = (gapMm: number | undefined, leastMm: number) =>
-    gapMm === undefined || gapMm >= leastMm - slackMm
-  return (
-    keeps(edgeMm, sidesMm + holeKeepsMm.wall) &&
-    keeps(neckMm, holeKeepsMm.neck) &&
-    keeps(block?.gapMm, holeKeepsMm.block) &&
-    keeps(earlier?.gapMm, holeKeepsMm.hole) &&
-    keeps(bridgeMm, 0)
+export function isHoleClear({edge, neck, block, earlier, bridge}: Partial<SoundHole>): boolean {
+  return [edge, neck, block, earlier, bridge].every(
+    (around) => around === undefined || around.gapMm >= around.needsMm - slackMm,
   )
 }
 

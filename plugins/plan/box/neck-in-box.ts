@@ -6,6 +6,8 @@ import type {Box, NeckInBox} from '../shape/box.ts'
 
 /** What must be left of a wall under a notch (mm): common practice, no source. */
 const wallLeftMm = 25.4 / 8
+/** Daylight under a top that carries the bridge (mm): common practice, no source. */
+const leastGapMm = 25.4 / 32
 
 /**
  * Say how the neck meets the box, in mm: how high it stands over the top, how much of the height inside it takes,
@@ -28,6 +30,7 @@ export const neckInBox: PlanPart = ({values}, soFar) => {
     backBelowTopMm: thicknessMm - aboveTopMm,
     ...(tailMm !== undefined && {tailMm}),
     ...sayTwice(values),
+    ...(joins === 'through' && soFar.bridge?.on === 'top' && {leastGapMm}),
     ...(joins === 'through' && runThrough(values, soFar.box, thicknessMm, aboveTopMm)),
     ...notchOf(values, soFar.box, {widthMm, aboveTopMm, thicknessMm}),
     ...shimOf(values, soFar.box, tailMm),

@@ -19,7 +19,6 @@ export const soundHoles: PlanPart = ({values, rulerMm}, soFar) => {
     taper: neckTaper(values),
     bridge: bridge && seat ? rectangle(bridge.stationMm, 0, seat.footMm, seat.lengthMm) : undefined,
   }
-  const sidesMm = box.outside?.sidesMm ?? 0
   const holes: SoundHole[] = []
   for (const [i, hole] of (values.box?.holes ?? []).entries()) {
     const stationMm = stationOf(hole, box)
@@ -27,7 +26,7 @@ export const soundHoles: PlanPart = ({values, rulerMm}, soFar) => {
     const circle = {stationMm, offMm: hole.off?.mm ?? 0, diameterMm: hole.diameter.mm}
     const gaps = holeGaps(circle, holes, view)
     const of = `box.holes.${i + 1}`
-    const wouldDo = isHoleClear(gaps, sidesMm)
+    const wouldDo = isHoleClear(gaps)
       ? undefined
       : clearPlace(circle, {
           of,
@@ -35,7 +34,7 @@ export const soundHoles: PlanPart = ({values, rulerMm}, soFar) => {
           originMm: hole.at ? 0 : box.atMm,
           rulerMm,
           reachMm: box.outside?.lengthMm ?? 0,
-          isClear: (moved) => isHoleClear(holeGaps(moved, holes, view), sidesMm),
+          isClear: (moved) => isHoleClear(holeGaps(moved, holes, view)),
         })
     holes.push({of, ...circle, alongMm: stationMm - box.atMm, ...gaps, ...(wouldDo && {wouldDo})})
   }

@@ -8,8 +8,9 @@ import {bitInBoth, pilotOf, screwSize} from './screw-size.ts'
 import {threadBites} from './thread-bites.ts'
 import {type Bite, withdrawalN} from './withdrawal.ts'
 
-/** What must stay between a tip and the far face, and the thread that must bite, at least: common practice, no source. */
+/** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */
 const tipKeepsMm = 25.4 / 8
+const leastUnderHeadMm = 25.4 / 4
 const leastThread = {shanks: 2.5, mm: 25.4 / 4}
 
 export interface ScrewPlan {
@@ -66,6 +67,7 @@ export function screwPlan(
     pilotBitMm: pilot.bit.mm,
     ...(row.head?.value !== 'round' && {countersinkMm: 2 * size.shankMm}),
     underHeadMm,
+    leastUnderHeadMm,
     hasPad: through.includes('block') || through.includes('washer'),
     joinsNeck: ['neck', 'heel'].includes(route.holds.name) || through.includes('neck'),
     threadMm,

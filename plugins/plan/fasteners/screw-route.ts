@@ -46,9 +46,9 @@ export function screwRoute(
   const through = row.through?.map(({value}) => value.toLowerCase())
   const into = row.into?.value.toLowerCase()
   if (!through || !into) return undefined
-  const there = blockAt(spot, box)
-  const block = there ?? box?.blocks?.[0]
   const way = wayOf(through, into)
+  const there = blockAt(spot, way, box)
+  const block = there ?? box?.blocks?.[0]
   const piece = (name: string): Piece => pieceOf(name, {way, spot, values, box, block, there})
   const holds = piece(into)
   return {
@@ -65,12 +65,12 @@ function wayOf(through: readonly string[], into: string): Route['way'] {
   return 'down'
 }
 
-function blockAt({stationMm, offMm}: Spot, box: Box | undefined): Block | undefined {
-  return box?.blocks?.find(
-    (block) =>
-      Math.abs(stationMm - block.stationMm) <= block.lengthMm / 2 &&
-      Math.abs(offMm - block.offMm) <= block.widthMm / 2,
-  )
+/** The block over or under a place; along the neck, the nearest of those that the screw's line runs through. */
+function blockAt({stationMm, offMm}: Spot, way: Route['way'], box: Box | undefined): Block | undefined {
+  const beside = (box?.blocks ?? []).filter((block) => Math.abs(offMm - block.offMm) <= block.widthMm / 2)
+  const awayMm = (block: Block) => Math.abs(stationMm - block.stationMm)
+  const [nearest] = beside.sort((one, other) => awayMm(one) - awayMm(other))
+  return nearest && (way === 'along' || awayMm(nearest) <= nearest.lengthMm / 2) ? nearest : undefined
 }
 
 interface Around {

@@ -14,6 +14,7 @@ export const neckInBoxShape = open({
     )
     .optional(),
   gapMm: n.describe('Daylight between a neck that runs through and the top.').optional(),
+  leastGapMm: n.describe('Where the bridge stands on that top.').optional(),
   heightInsideMm: n.describe('What a neck that runs through takes of the height inside.').optional(),
   tallestMm: n.describe('The thickest neck that still runs through above the back.').optional(),
   notch: open({
@@ -27,17 +28,18 @@ export const neckInBoxShape = open({
   stringAboveTopMm: n.describe('The string above the box’s top at its head-side edge.').optional(),
 })
 
+// Gaps are from a hole’s rim; negative: it reaches in.
 export const soundHoleShape = open({
   of: s.describe('Its path in the build file.'),
   stationMm: n,
   alongMm: n,
   offMm: n,
   diameterMm: n,
-  edgeMm: n.describe('From its rim to the nearest outer edge of the box; negative: over it.').optional(),
-  neckMm: n.describe('From its rim to the neck; negative: under it.').optional(),
-  block: open({of: s, gapMm: n}).describe('The nearest one.').optional(),
-  earlier: open({of: s, gapMm: n}).describe('The nearest hole before it in the file.').optional(),
-  bridgeMm: n.describe('From its rim to the foot of a bridge on the top; negative: under it.').optional(),
+  edge: open({gapMm: n, needsMm: n}).describe('To the nearest outer edge of the box.').optional(),
+  neck: open({gapMm: n, needsMm: n}).optional(),
+  block: open({of: s, gapMm: n, needsMm: n}).describe('The nearest one.').optional(),
+  earlier: open({of: s, gapMm: n, needsMm: n}).describe('The nearest hole before it in the file.').optional(),
+  bridge: open({gapMm: n, needsMm: n}).describe('To the foot of a bridge on the top.').optional(),
   wouldDo: open({path: s, mm: n})
     .describe('Where it keeps clear of everything; the nearest place, or else a smaller one.')
     .optional(),
@@ -61,6 +63,8 @@ export const bridgeSeatShape = open({
   fromTailWallMm: n.describe('From its foot to the inside of the tail wall.'),
   fromHeadEdgeMm: n.describe('From the box’s head-side edge to its foot.'),
   fromTailEdgeMm: n.describe('From its foot to the box’s tail edge.'),
+  leastFromTailWallMm: n,
+  belongs: open({from: n, to: n}).describe('The part of the box where bridges on the top sound best.'),
 })
 
 export const boxShape = open({
@@ -71,6 +75,9 @@ export const boxShape = open({
     .describe('Where bridge.from-tail would put the head-side edge, where box.at places it too.')
     .optional(),
   placedBy: s.describe('The path of the build file that says where it lies.').optional(),
+  wouldDo: open({path: s, mm: n})
+    .describe('Where it would lie for the bridge to stand well, where it does not.')
+    .optional(),
   outside: open({lengthMm: n, widthMm: n, depthMm: n, sidesMm: n, topMm: n, backMm: n}).optional(),
   inside: open({lengthMm: n, widthMm: n, heightMm: n}).optional(),
   neck: neckInBoxShape.optional(),

@@ -49,6 +49,7 @@ export const fastenerShape = open({
   pilotBitMm: n,
   countersinkMm: n.describe('Across a flat head.').optional(),
   underHeadMm: n.describe('Wood under the head.'),
+  leastUnderHeadMm: n.describe('Without block or washer.'),
   hasPad: flag.describe('A block or a washer spreads its head.'),
   joinsNeck: flag,
   threadMm: n.describe('Thread that bites.'),
@@ -67,6 +68,19 @@ export const fastenerShape = open({
   astray: open({wouldDo: wouldDoShape.optional()})
     .describe('It is to go through or into a block, and none is there.')
     .optional(),
+})
+
+export const anchorRowShape = open({
+  bodyMm: n,
+  woodMm: n.describe('Between neighbours and out to an edge, at least.'),
+  betweenMm: n.optional(),
+  closestMm: n.describe('The closest spacing.').optional(),
+  edgeMm: n.describe('Wood outside the outer ones.').optional(),
+  widestMm: n.describe('The widest spacing.').optional(),
+  endMm: n.describe('Wood out to the tail end.').optional(),
+  lastStationMm: n.optional(),
+  stringMm: n.describe('The thickest string.').optional(),
+  ballMm: n.describe('Where ball ends hold: a ball, at the least.').optional(),
 })
 
 export type Hole = z.infer<typeof holeShape>

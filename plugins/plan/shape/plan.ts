@@ -1,6 +1,6 @@
 import {z} from 'zod'
 import {boxShape} from './box.ts'
-import {fastenerShape, holeShape, placedShape, screwPlaceShape} from './holes.ts'
+import {anchorRowShape, fastenerShape, holeShape, placedShape, screwPlaceShape} from './holes.ts'
 import {list, n, open, s} from './kit.ts'
 import {stationShape} from './layout.ts'
 import {neckShape} from './neck.ts'
@@ -53,6 +53,7 @@ export const planShape = open({
   tuners: list(placedShape).optional(),
   anchors: list(placedShape).optional(),
   screws: list(screwPlaceShape).optional(),
+  anchorRow: anchorRowShape.optional(),
   holes: list(holeShape).optional(),
   fasteners: list(fastenerShape).optional(),
   pickup: pickupShape.optional(),

@@ -1,0 +1,49 @@
+import {isAnchoredOnNeck} from '../fasteners/joint-pull.ts'
+import {neckTaper} from '../neck-taper.ts'
+import {neckWidthAt} from '../neck-width-at.ts'
+import type {PlanPart} from '../part.ts'
+
+const inchMm = 25.4
+/** Wood between neighbours and out to an edge of the neck, at least (mm): common practice, no source. */
+const woodMm = inchMm / 16
+/** A ball end's diameter, at least (mm): from memory. */
+const ballMm = (inchMm * 5) / 32
+
+/**
+ * Say how the row of anchors fits the neck (mm): the wood between neighbours, out to the edges and to the tail end,
+ * the closest and widest spacing that would do, and what the string holes have to let through and to hold.
+ */
+export const anchorRow: PlanPart = ({values}, soFar) => {
+  const {anchors = []} = soFar
+  const given = values.anchors
+  const bodyMm = given?.body?.mm ?? given?.['string-hole']?.mm
+  if (!given || !anchors.length || bodyMm === undefined) return {}
+  const stationMm = anchors[0]!.stationMm
+  const isOnNeck = isAnchoredOnNeck(values, soFar)
+  const taper = neckTaper(values)
+  const halfMm = isOnNeck && taper ? (neckWidthAt(stationMm, taper) ?? 0) / 2 : undefined
+  const spaces = anchors.length - 1
+  const outerMm = Math.abs(anchors[spaces]!.offMm) + bodyMm / 2
+  const isBallHeld =
+    (given.kind?.value === 'ferrule' || given.kind?.value === 'plain') &&
+    values.strings?.some(({ends}) => ends?.value === 'ball')
+  const thickestMm = Math.max(0, ...(values.strings ?? []).map(({gauge}) => gauge?.mm ?? 0))
+  return {
+    anchorRow: {
+      bodyMm,
+      woodMm,
+      ...(spaces > 0 && given.spacing && {betweenMm: given.spacing.mm - bodyMm, closestMm: bodyMm + woodMm}),
+      ...(halfMm !== undefined && {
+        edgeMm: halfMm - outerMm,
+        ...(spaces > 0 && {widestMm: ((halfMm - woodMm - bodyMm / 2) * 2) / spaces}),
+      }),
+      ...(isOnNeck &&
+        taper?.tailStationMm !== undefined && {
+          endMm: taper.tailStationMm - stationMm - bodyMm / 2,
+          lastStationMm: taper.tailStationMm - woodMm - bodyMm / 2,
+        }),
+      ...(thickestMm > 0 && {stringMm: thickestMm}),
+      ...(isBallHeld && {ballMm}),
+    },
+  }
+}
