@@ -8,6 +8,7 @@ import {outputFolder} from '../publish/output-folder.ts'
 import {newVersion} from '../publish/site-folder.ts'
 import {swapSite} from '../publish/swap-site.ts'
 import {writeSite} from '../publish/write-site.ts'
+import {openWorkshop} from '../work/workshop.ts'
 import {pathPrefix} from './path-prefix.ts'
 import {report} from './report.ts'
 import {readArguments} from './usage.ts'
@@ -33,7 +34,10 @@ process.exitCode = await build(prefix, output.site)
 
 async function build(prefix: string, site: string): Promise<number> {
   const assets = await buildAssets()
-  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses})
+  const {works, tidy, close} = await openWorkshop(root)
+  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, works)
+  await tidy()
+  close()
   if (made.problems.some(({problems}) => problems.length > 0)) {
     console.error(report(made.problems, process.stderr))
   }

@@ -1,36 +1,28 @@
-import {readBody} from '../../plugins/build-file/body.ts'
-import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
-import {readBuild} from '../../plugins/build-file/read.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {keyOf} from '../html/page-of.ts'
+import type {ReadWork, Works} from '../work/works.ts'
 import type {BuildFile} from './list-builds.ts'
-import {listFolder} from './list-folder.ts'
 import {readText} from './read-text.ts'
 
 /** A build of the journal, read; `problems` are the reader's own. */
-export interface OpenBuild extends BuildFile {
+export interface OpenBuild extends BuildFile, ReadWork {
   text: string
-  build: Build
-  problems: Problem[]
+  /** The key of the reading alone. */
+  readKey: string
 }
 
-/** Read one build file of a journal whose other builds are known by name. */
+/** Read one build file of a journal. */
 export async function openBuild(
   found: BuildFile,
   settings: JournalSettings,
-  others: ReadonlySet<string>,
+  works: Works,
 ): Promise<OpenBuild> {
-  const isFlat = !found.file.endsWith('/index.md')
   const text = (await readText(found.path)) ?? ''
-  const files = await listFolder(found.folder, isFlat ? others : undefined)
-  const {build, problems} = readBuild(text, {
-    slug: found.slug,
-    journal: settings,
-    surroundings: {files, builds: []},
-    body: readBody,
-  })
-  const twice = found.twice ? [twiceProblem(found.file, found.twice)] : []
-  return {...found, text, build, problems: [...twice, ...problems]}
+  const read = await works.read({slug: found.slug, text, journal: settings})
+  if (!found.twice) return {...found, ...read, text, readKey: read.key}
+  const problems = [twiceProblem(found.file, found.twice), ...read.problems]
+  return {...found, ...read, text, readKey: read.key, key: keyOf(read.key, found.twice), problems}
 }
 
 const twiceProblem = (file: string, other: string): Problem => ({

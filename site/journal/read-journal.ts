@@ -1,12 +1,14 @@
-import {basename, join} from 'node:path'
+import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
-import {inOrder} from '../../plugins/build-file/read.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
-import {checks} from '../../plugins/checks/checks.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
-import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
+import {inTurns} from '../work/in-turns.ts'
+import {ownWorks} from '../work/own-works.ts'
+import {relevant} from '../work/relevant.ts'
+import type {Works} from '../work/works.ts'
+import {folderLists} from './folder-lists.ts'
+import {listBuilds, type NoBuild} from './list-builds.ts'
 import {type OpenBuild, openBuild} from './open-build.ts'
 import {readSettings} from './read-settings.ts'
 
@@ -26,13 +28,15 @@ export interface Journal {
 }
 
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
-export async function readJournalFolder(root: string): Promise<Journal> {
+export async function readJournalFolder(root: string, works: Works = ownWorks()): Promise<Journal> {
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
-  const folders = foldersOf(found)
-  const opened = await Promise.all(found.map((each) => openBuild(each, settings, folders)))
+  const opened = await inTurns(found, (each) => openBuild(each, settings, works))
+  const filesOf = folderLists(found)
   const names = opened.map(nameOf)
-  const builds = opened.map((each) => planOpened(each, names, settings))
+  const builds = await inTurns(opened, async (each) =>
+    planOpened(each, {files: await filesOf(each), builds: names}, settings, works),
+  )
   return {
     settings,
     rack,
@@ -42,26 +46,25 @@ export async function readJournalFolder(root: string): Promise<Journal> {
   }
 }
 
-/** The folders that belong to builds of their own. */
-export const foldersOf = (found: readonly BuildFile[]): Set<string> =>
-  new Set(found.filter(({file}) => file.endsWith('/index.md')).map(({folder}) => basename(folder)))
-
 /** What other builds need to know of one: its name and what it was copied from. */
 export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surroundings['builds'][number] {
   const basedOn = build.values['based-on']?.value
   return {slug, ...(basedOn === undefined ? {} : {basedOn})}
 }
 
-/** Plan and check a build that was read, among the others that are named. */
-export function planOpened(
+/** Plan and check a build that was read, among the files and builds around it. */
+export async function planOpened(
   opened: OpenBuild,
-  names: Surroundings['builds'],
+  surroundings: Surroundings,
   settings: JournalSettings,
-): PlannedBuild {
-  const build = {
-    ...opened.build,
-    surroundings: {files: opened.build.surroundings?.files ?? [], builds: names},
-  }
-  const plan = planBuild(build, {journal: settings, pieces: []})
-  return {...opened, build, plan, problems: inOrder([...opened.problems, ...checks(build, plan)])}
+  works: Works,
+): Promise<PlannedBuild> {
+  const {key, build, problems} = opened
+  const planned = await works.plan({
+    read: {key, build, problems},
+    surroundings: relevant(build, surroundings),
+    journal: settings,
+    pieces: [],
+  })
+  return {...opened, ...planned}
 }

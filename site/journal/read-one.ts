@@ -1,10 +1,13 @@
 import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {ownWorks} from '../work/own-works.ts'
+import type {Works} from '../work/works.ts'
 import type {Found} from './find-file.ts'
+import {folderLists} from './folder-lists.ts'
 import {type BuildFile, listBuilds} from './list-builds.ts'
 import {openBuild} from './open-build.ts'
-import {foldersOf, nameOf, type PlannedBuild, planOpened, readJournalFolder} from './read-journal.ts'
+import {nameOf, type PlannedBuild, planOpened, readJournalFolder} from './read-journal.ts'
 import {readSettings} from './read-settings.ts'
 
 /** Read, plan and check one build that was found, within its journal or among its neighbours where it lies. */
@@ -19,9 +22,11 @@ export async function readOne(
   }
   const {settings} = await readSettings(found.journalFolder)
   const {builds: beside} = await listBuilds(join(found.journalFolder, '..'), found.journalFolder)
-  const opened = await openBuild(found.build, settings, foldersOf(beside))
-  const names = await ancestry(nameOf(opened), beside, settings)
-  return planOpened(opened, names, settings)
+  const works = ownWorks()
+  const opened = await openBuild(found.build, settings, works)
+  const builds = await ancestry(nameOf(opened), beside, settings, works)
+  const files = await folderLists(beside)(found.build)
+  return planOpened(opened, {files, builds}, settings, works)
 }
 
 /** Name the neighbours, and read of those alone that the build descends from what they were copied from. */
@@ -29,6 +34,7 @@ async function ancestry(
   own: Surroundings['builds'][number],
   beside: readonly BuildFile[],
   settings: JournalSettings,
+  works: Works,
 ): Promise<Surroundings['builds']> {
   const names = new Map(beside.map(({slug}) => [slug, {slug} as Surroundings['builds'][number]]))
   names.set(own.slug, own)
@@ -37,7 +43,7 @@ async function ancestry(
     seen.add(slug)
     const file = beside.find((each) => each.slug === slug)
     if (!file) break
-    const name = nameOf(await openBuild(file, settings, new Set()))
+    const name = nameOf(await openBuild(file, settings, works))
     names.set(name.slug, name)
     slug = name.basedOn
   }

@@ -9,7 +9,7 @@ import {hangingOf} from './hanging-of.ts'
 import {wordsOf} from './words-of.ts'
 
 /** All that the costly part of a build's pages is made of. */
-export interface MakeInput extends Omit<PageInput, 'tree' | 'picture'> {
+export interface BuildParts extends Omit<PageInput, 'picture'> {
   /** The build's photographs, by the names that its file gives them. */
   pictures: Readonly<Record<string, Picture>>
 }
@@ -18,7 +18,7 @@ export interface MakeInput extends Omit<PageInput, 'tree' | 'picture'> {
 const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 
 /** Word and draw a build: made of its input alone, so that it can be kept by it. */
-export function makeBuild(input: MakeInput): MadeBuild {
+export function makeBuild(input: BuildParts): MadeBuild {
   const {pictures, pathPrefix, ...page} = input
   const picture = ({target, alt, title}: {target: string; alt: string; title?: string}): ElementContent[] => {
     const found = pictures[target]

@@ -1,13 +1,12 @@
 import {join} from 'node:path'
-import type {Build} from '../../plugins/build-file/build.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {FileProblems} from '../commands/report.ts'
-import {keyOf} from '../html/page-of.ts'
-import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
+import {readJournalFolder} from '../journal/read-journal.ts'
 import type {Surround} from '../layouts/surround.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {makeBuild} from './make-build.ts'
-import {publishedFiles} from './published-files.ts'
-import {relativesOf} from './relatives-of.ts'
+import {inTurns} from '../work/in-turns.ts'
+import type {Works} from '../work/works.ts'
+import {siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 export interface SiteOptions {
@@ -23,18 +22,19 @@ export interface SiteOptions {
 export async function makeSite(
   root: string,
   options: SiteOptions,
+  works: Works,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
-  const {settings, rack, builds, problems, others} = await readJournalFolder(root)
+  const {settings, rack, builds, problems, others} = await readJournalFolder(root, works)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
-  const around: Surround = {
-    ...options,
-    title: settings.title?.value ?? 'Build journal',
-    ...(settings.maker ? {maker: settings.maker.value} : {}),
-    ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
+  const around = surround(settings, options)
+  const among = {
+    shown: shown.map(({build}) => build),
+    hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
+    around,
+    pictureCache: join(root, '.cache/pictures'),
+    works,
   }
-  const all = shown.map(({build}) => build)
-  const made: SiteBuild[] = []
-  for (const one of shown) made.push(await siteBuild(one, all, around, join(root, '.cache/pictures')))
+  const made = await inTurns(shown, (one) => siteBuild(one, among))
   return {
     site: {
       around,
@@ -43,46 +43,19 @@ export async function makeSite(
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
-    problems: [...problems, ...builds].map((one) => ({file: one.file, problems: one.problems})),
+    problems: [...problems, ...builds.filter((one) => !shown.includes(one)), ...made]
+      .map((one) => ({file: one.file, problems: one.problems}))
+      .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
   }
 }
 
-async function siteBuild(
-  one: PlannedBuild,
-  all: readonly Build[],
-  around: Surround,
-  pictureCache: string,
-): Promise<SiteBuild> {
-  const {slug, file, text, build, plan, problems} = one
-  const relatives = relativesOf(build, all)
-  const {pictures, files} = await publishedFiles(one, pictureCache)
-  const made = makeBuild({
-    path: file.replace(/^builds\//, ''),
-    text,
-    build,
-    plan,
-    problems,
-    relatives,
-    pictures,
-    published: all.map((each) => each.slug),
-    pathPrefix: around.prefix,
-  })
-  const cover = build.values.cover && pictures[build.values.cover.value]
+function surround(settings: JournalSettings, options: SiteOptions): Surround {
   return {
-    slug,
-    file,
-    title: build.values.title?.value ?? slug,
-    text,
-    build,
-    plan,
-    problems,
-    relatives,
-    isDraft: build.values.publish?.value === false,
-    made,
-    ...(cover ? {cover} : {}),
-    key: keyOf(JSON.stringify(made), JSON.stringify(plan), text, JSON.stringify(around)),
-    files,
+    ...options,
+    title: settings.title?.value ?? 'Build journal',
+    ...(settings.maker ? {maker: settings.maker.value} : {}),
+    ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
   }
 }
 

@@ -1,5 +1,9 @@
 import {readFile, stat} from 'node:fs/promises'
 import {extname, join} from 'node:path'
+import type {Build} from '../../plugins/build-file/build.ts'
+import type {Place} from '../../plugins/build-file/place.ts'
+import {placeOf} from '../../plugins/build-file/place-of.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
 import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
 import type {OpenBuild} from '../journal/open-build.ts'
 import type {Picture} from '../pictures/picture.ts'
@@ -19,13 +23,15 @@ const pictures = new Set(
 export interface PublishedFiles {
   pictures: Record<string, Picture>
   files: Artefact[]
+  /** Pictures that cannot be opened. */
+  problems: Problem[]
 }
 
 /** Gather the pictures, recordings and other files that a build names and that lie in its folder. */
 export async function publishedFiles(one: OpenBuild, pictureCache: string): Promise<PublishedFiles> {
   const there = new Set(one.build.surroundings?.files)
-  const found: PublishedFiles = {pictures: {}, files: []}
-  for (const target of new Set(namedFiles(one.build).map(({target}) => target))) {
+  const found: PublishedFiles = {pictures: {}, files: [], problems: []}
+  for (const {target, at} of new Map(namedFiles(one.build).map((each) => [each.target, each])).values()) {
     const inside = plainPath(target)
     const ending = extname(inside).toLowerCase()
     const path = join(one.folder, inside)
@@ -34,9 +40,16 @@ export async function publishedFiles(one: OpenBuild, pictureCache: string): Prom
     if (picture) {
       found.pictures[target] = picture
       found.files.push(...pictureFiles(picture, path, pictureCache))
-    } else if (published.has(ending)) found.files.push(await copied(`/builds/${one.slug}/${inside}`, path))
+    } else if (pictures.has(ending)) found.problems.push(unreadable(target, at, one.build))
+    else if (published.has(ending)) found.files.push(await copied(`/builds/${one.slug}/${inside}`, path))
   }
   return found
+}
+
+function unreadable(target: string, at: string | Place, build: Build): Problem {
+  const place = typeof at === 'string' ? placeOf(build, at) : at
+  const message = `the photograph ${target} cannot be opened; save it as JPEG, PNG or WebP`
+  return {rule: 'picture-unreadable', severity: 'warning', ...place, message}
 }
 
 async function copied(address: string, path: string): Promise<Artefact> {

@@ -6,12 +6,14 @@ import {makeSite} from '../make/make-site.ts'
 import {allPages} from '../pages/all.ts'
 import {fileOf} from '../publish/file-of.ts'
 import {writeSite} from '../publish/write-site.ts'
+import {openWorkshop, type Workshop} from '../work/workshop.ts'
 
 /** The site as it is while somebody writes: written whole once, then kept up with the journal. */
 export class WritingSession {
   readonly #root: string
   readonly #folder: string
   #assets: Promise<Assets> | undefined
+  #workshop: Promise<Workshop> | undefined
   /** The key of each page and file that is written. */
   #standing = new Map<string, string>()
 
@@ -25,11 +27,11 @@ export class WritingSession {
   async refresh(): Promise<{changed: string[]; problems: FileProblems[]}> {
     this.#assets ??= buildAssets()
     const assets = await this.#assets
-    const {site, problems} = await makeSite(this.#root, {
-      prefix: '/',
-      isWriting: true,
-      assets: assets.addresses,
-    })
+    this.#workshop ??= openWorkshop(this.#root)
+    const {works, tidy} = await this.#workshop
+    const options = {prefix: '/', isWriting: true, assets: assets.addresses}
+    const {site, problems} = await makeSite(this.#root, options, works)
+    await tidy()
     const pages = allPages(site)
     const files = [...assets.files, ...site.builds.flatMap((one) => one.files)]
     const isNew = ({address, key}: {address: string; key: string}) => this.#standing.get(address) !== key

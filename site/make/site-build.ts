@@ -1,0 +1,76 @@
+import type {Build} from '../../plugins/build-file/build.ts'
+import {inOrder} from '../../plugins/build-file/read.ts'
+import type {Relatives} from '../../plugins/sections/section.ts'
+import {keyOf} from '../html/page-of.ts'
+import type {PlannedBuild} from '../journal/read-journal.ts'
+import type {Surround} from '../layouts/surround.ts'
+import type {SiteBuild} from '../site-data.ts'
+import {linkedBuilds} from '../work/relevant.ts'
+import type {Works} from '../work/works.ts'
+import {publishedFiles} from './published-files.ts'
+import {relativesOf} from './relatives-of.ts'
+
+/** What a build's pages depend on besides the build. */
+export interface Among {
+  /** The builds that the site shows. */
+  shown: readonly Build[]
+  /** Slugs of drafts: named on no page. */
+  hidden: readonly string[]
+  around: Surround
+  pictureCache: string
+  works: Works
+}
+
+/** Make what the pages of one build are written from. */
+export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
+  const {shown, around, pictureCache, works} = among
+  const {slug, file, text, plan} = one
+  const build = withoutHiddenOriginal(one.build, among)
+  const relatives = relativesOf(build, shown)
+  const {pictures, files, problems: unread} = await publishedFiles(one, pictureCache)
+  const problems = inOrder([...one.problems, ...unread])
+  const told = problems.filter(({message}) => !among.hidden.some((draft) => message.includes(draft)))
+  const {key: madeKey, ...made} = await works.make({
+    planned: {
+      key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
+      build,
+      plan,
+      problems: told,
+    },
+    readKey: one.readKey,
+    text,
+    path: file.replace(/^builds\//, ''),
+    relatives,
+    pictures,
+    published: ledTo(build, relatives, shown),
+    pathPrefix: around.prefix,
+  })
+  const cover = build.values.cover && pictures[build.values.cover.value]
+  return {
+    slug,
+    file,
+    title: build.values.title?.value ?? slug,
+    text,
+    build,
+    plan,
+    problems,
+    relatives,
+    isDraft: build.values.publish?.value === false,
+    made,
+    ...(cover ? {cover} : {}),
+    key: keyOf(madeKey, JSON.stringify(around), files.map((each) => each.address).join()),
+    files,
+  }
+}
+
+function withoutHiddenOriginal(build: Build, {hidden}: Among): Build {
+  const {'based-on': original, ...values} = build.values
+  return original && hidden.includes(original.value) ? {...build, values} : build
+}
+
+/** The builds with a page that this one's page leads to. */
+function ledTo(build: Build, {original, copies}: Relatives, shown: readonly Build[]): string[] {
+  const linked = linkedBuilds(build)
+  const kin = [original, ...copies].map((one) => one?.slug)
+  return shown.map(({slug}) => slug).filter((slug) => linked.has(slug) || kin.includes(slug))
+}
