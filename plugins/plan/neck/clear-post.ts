@@ -1,3 +1,4 @@
+import {toMark} from '../to-mark.ts'
 import {type Conflict, type HeadLayout, headConflicts} from './head-layout.ts'
 
 /** Coarser steps where a fine ruler would make the search long. */
@@ -25,8 +26,8 @@ export function clearPost(
     for (const post of movable)
       for (const sign of [1, -1] as const) {
         const {alongMm, offMm, side} = layout.posts[post]!
-        const along = toMark(alongMm + sign * moveMm, rulerMm, sign)
-        const off = toMark(offMm + sign * moveMm, rulerMm, sign)
+        const along = toMark(alongMm + sign * moveMm, rulerMm, sign < 0 ? 'down' : 'up')
+        const off = toMark(offMm + sign * moveMm, rulerMm, sign < 0 ? 'down' : 'up')
         const staysOnSide = side === 'bass' ? off < 0 : off > 0
         if (along > 0 && isCleared(post, {alongMm: along})) return {path: `tuners.at.${post + 1}`, mm: -along}
         if ((staysOnSide || offMm === 0) && isCleared(post, {offMm: off}))
@@ -36,11 +37,3 @@ export function clearPost(
 }
 
 const named = ({kind, post, other}: Conflict) => `${kind} ${post} ${other}`
-
-/** Go to the next mark of the ruler on one side. */
-function toMark(mm: number, rulerMm: number, sign: 1 | -1): number {
-  const marks = mm / rulerMm
-  const near = Math.round(marks)
-  if (Math.abs(marks - near) < 1e-6) return near * rulerMm
-  return (sign < 0 ? Math.floor(marks) : Math.ceil(marks)) * rulerMm
-}

@@ -15,9 +15,19 @@ export const neckBudget: PlanPart = ({values}, soFar) => {
   if (!values.neck || headMm === undefined || !shares) return {}
   const neededMm = headMm + shares.scaleMm + shares.tailMm
   const lengthMm = values.neck.length?.mm ?? neededMm
-  return {
-    neck: {...soFar.neck, budget: {headMm, ...shares, lengthMm, neededMm, spareMm: lengthMm - neededMm}},
+  const {anchorsMm, boxMm = 0} = shares
+  const budget: Budget = {
+    headMm,
+    ...shares,
+    lengthMm,
+    neededMm,
+    spareMm: lengthMm - neededMm,
+    needs: anchorsMm !== undefined && anchorsMm >= boxMm ? 'the anchors need' : 'the box needs',
+    ...(anchorsMm !== undefined && {
+      holdsAnchors: lengthMm >= headMm + shares.scaleMm + anchorsMm - 1e-6,
+    }),
   }
+  return {neck: {...soFar.neck, budget}}
 }
 
 type Shares = Pick<Budget, 'scaleMm' | 'tailMm' | 'anchorsMm' | 'boxMm'>

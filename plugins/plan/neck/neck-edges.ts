@@ -1,73 +1,97 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {neckWidthAt} from '../neck-width-at.ts'
+import {toMark} from '../to-mark.ts'
+import {type AcrossNeck, acrossNeck} from './across-neck.ts'
 import type {NeckConcern} from './concern.ts'
+import type {WouldDo} from './stiffened-neck.ts'
 
 /** What strings keep from the neck's edge, and from each other for fingers (mm): common practice, no source. */
 export const stringKeepsMm = {edge: (25.4 * 3) / 32, neighbour: 25.4 / 4} as const
 
 /** What is left at each side of the strings where the spacing is assumed from the width (mm). */
 const assumedSideMm = (25.4 * 3) / 16
+const slackMm = 1e-6
 
 /**
  * Measure from the outer strings to the neck's edge, and between neighbours, at nut and last line (both run straight
- * between the two), with the spacing or width that would do where it is too little. All in mm.
+ * between the two), and where that is too little, say which spacing or width would do, to a mark of the ruler. Strings
+ * are too close only where fingers go between them. All in mm.
  */
-export const neckEdges: NeckConcern = ({model: {taper}, settled: {values}, soFar: {scale}}) => {
-  const {nutOffMm, bridgeOffMm, lengthMm, lines} = scale ?? {}
-  const nutMm = neckWidthAt(0, taper)
-  const last = lines?.at(-1)
-  if (!nutOffMm || !bridgeOffMm || nutMm === undefined) return {}
-  const lastWidthMm = last && neckWidthAt(last.fromNutMm, taper)
-  const part = last && lengthMm ? last.fromNutMm / lengthMm : 0
-  const lastOffMm = part > 0 ? nutOffMm.map((off, i) => off + part * (bridgeOffMm[i]! - off)) : undefined
-  const edge = (offs: readonly number[], widthMm: number) => widthMm / 2 - Math.max(...offs.map(Math.abs))
+export const neckEdges: NeckConcern = ({model: {taper}, settled, soFar: {scale}}) => {
+  const across = scale && acrossNeck(scale, (stationMm) => neckWidthAt(stationMm, taper))
+  if (!across) return {}
+  const {nut, last} = across
+  const nearEdge = [nut, last].flatMap((place) =>
+    place && place.edgeMm < stringKeepsMm.edge - slackMm
+      ? [{where: place.where, gapMm: place.edgeMm, ...also(fromEdge(settled, across, place.where))}]
+      : [],
+  )
+  const isFingered = settled.values.play?.value !== 'slide'
+  const tooClose = [nut, last].flatMap((place) =>
+    isFingered && place?.closestMm !== undefined && place.closestMm < stringKeepsMm.neighbour - slackMm
+      ? [{where: place.where, gapMm: place.closestMm, ...also(apart(settled, across, place.where))}]
+      : [],
+  )
   return {
     edges: {
-      nutMm: edge(nutOffMm, nutMm),
-      ...(lastOffMm && lastWidthMm !== undefined && {lastLineMm: edge(lastOffMm, lastWidthMm)}),
-      ...(nutOffMm.length > 1 && {
-        neighbourNutMm: closest(nutOffMm),
-        ...(lastOffMm && {neighbourLastLineMm: closest(lastOffMm)}),
-      }),
-      ...wouldDo(values, {nutMm, lastWidthMm, part, nutOffMm, bridgeOffMm}),
+      nutMm: nut.edgeMm,
+      edgeLeastMm: stringKeepsMm.edge,
+      neighbourLeastMm: stringKeepsMm.neighbour,
+      ...(last && {lastLineMm: last.edgeMm}),
+      ...(nut.closestMm !== undefined && {neighbourNutMm: nut.closestMm}),
+      ...(last?.closestMm !== undefined && {neighbourLastLineMm: last.closestMm}),
+      // Where nut and bridge share a spacing, mending the nut mends both.
+      ...(nearEdge.length > 0 && {nearEdge: oneEach(nearEdge, settled.values)}),
+      ...(tooClose.length > 0 && {tooClose: oneEach(tooClose, settled.values)}),
     },
   }
 }
 
-const closest = (offs: readonly number[]) =>
-  Math.min(...offs.slice(1).map((off, i) => Math.abs(off - offs[i]!)))
-const spread = (offs: readonly number[]) => Math.max(...offs) - Math.min(...offs)
+const also = (wouldDo: WouldDo | undefined) => (wouldDo ? {wouldDo} : {})
 
-interface Across {
-  nutMm: number
-  lastWidthMm: number | undefined
-  /** How far the last line is along the scale, 0 to 1. */
-  part: number
-  nutOffMm: readonly number[]
-  bridgeOffMm: readonly number[]
+function oneEach<T extends {where: string}>(found: T[], {spacing}: BuildValues): T[] {
+  const sharesSpacing = spacing?.bridge?.assumed || spacing?.nut?.assumed
+  return sharesSpacing && found[0]?.where === 'nut' ? found.slice(0, 1) : found
 }
 
-/** Spacings at nut and bridge that just keep from the edges, and those that just keep strings apart. */
-function wouldDo({spacing, neck}: BuildValues, {nutMm, lastWidthMm, part, nutOffMm, bridgeOffMm}: Across) {
-  const widestNutMm = nutMm - 2 * stringKeepsMm.edge
-  const nutSpreadMm = spread(nutOffMm)
-  const gaps = nutOffMm.length - 1
-  const narrowestNutMm = nutSpreadMm + gaps * (stringKeepsMm.neighbour - closest(nutOffMm))
-  const bridgeFor = (lastSpreadMm: number) => nutSpreadMm + (lastSpreadMm - nutSpreadMm) / part
-  const lastGapMm = closest(nutOffMm) + part * (closest(bridgeOffMm) - closest(nutOffMm))
-  return {
-    widestNutMm,
-    ...(part > 0 &&
-      lastWidthMm !== undefined && {widestBridgeMm: bridgeFor(lastWidthMm - 2 * stringKeepsMm.edge)}),
-    ...(gaps > 0 && {narrowestNutMm}),
-    ...(gaps > 0 &&
-      part > 0 && {
-        narrowestBridgeMm: spread(bridgeOffMm) + (gaps * (stringKeepsMm.neighbour - lastGapMm)) / part,
-      }),
-    ...(gaps > 0 &&
-      spacing?.nut?.assumed && {
-        widthMm: narrowestNutMm + 2 * assumedSideMm,
-        widthPath: neck?.width?.tail ? 'neck.width.nut' : 'neck.width',
-      }),
-  }
+const widthPath = ({neck}: BuildValues) => (neck?.width?.tail ? 'neck.width.nut' : 'neck.width')
+
+interface Given {
+  values: BuildValues
+  rulerMm: number
+}
+
+/** The widest spacing that keeps from the edge, or, where fingers would then be cramped, a wider neck. */
+function fromEdge({values, rulerMm}: Given, across: AcrossNeck, where: string): WouldDo | undefined {
+  const {nut, last, part} = across
+  const widestMm = nut.widthMm - 2 * stringKeepsMm.edge
+  if (where !== 'nut' && last)
+    return {
+      path: 'spacing.bridge',
+      mm: toMark(
+        nut.spreadMm + (last.widthMm - 2 * stringKeepsMm.edge - nut.spreadMm) / part,
+        rulerMm,
+        'down',
+      ),
+    }
+  const cramps = values.play?.value !== 'slide' && widestMm < narrowestMm(across)
+  if (widestMm > 0 && !cramps) return {path: 'spacing.nut', mm: toMark(widestMm, rulerMm, 'down')}
+  return {path: widthPath(values), mm: toMark(nut.spreadMm + 2 * stringKeepsMm.edge, rulerMm, 'up')}
+}
+
+const narrowestMm = ({nut, gaps}: AcrossNeck) =>
+  nut.spreadMm + gaps * (stringKeepsMm.neighbour - (nut.closestMm ?? stringKeepsMm.neighbour))
+
+/** The narrowest spacing that leaves room for fingers, or a wider neck where the spacing follows from it. */
+function apart({values, rulerMm}: Given, across: AcrossNeck, where: string): WouldDo | undefined {
+  const {nut, last, part, gaps, bridgeSpreadMm} = across
+  if (where !== 'nut' && last)
+    return {
+      path: 'spacing.bridge',
+      mm: toMark(bridgeSpreadMm + (gaps * (stringKeepsMm.neighbour - last.closestMm!)) / part, rulerMm, 'up'),
+    }
+  const mm = toMark(narrowestMm(across), rulerMm, 'up')
+  if (mm <= nut.widthMm - 2 * stringKeepsMm.edge + slackMm) return {path: 'spacing.nut', mm}
+  if (!values.spacing?.nut?.assumed) return undefined
+  return {path: widthPath(values), mm: toMark(mm + 2 * assumedSideMm, rulerMm, 'up')}
 }

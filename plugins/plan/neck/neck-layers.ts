@@ -5,6 +5,8 @@ import {type BareLayer, stickLayers} from './stick-layers.ts'
 /** A layer in its place: how deep (mm) under the playing face it starts. */
 export interface NeckLayer extends BareLayer {
   fromFaceMm: number
+  /** Before planing. */
+  bareMm: number
 }
 
 export interface Layup {
@@ -54,7 +56,7 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
     const isPlaned = layer === running.at(-1)
     const size = Math.max(layer.thicknessMm - (isPlaned ? planedMm : 0), 0)
     depthMm += size
-    return {...layer, fromFaceMm, thicknessMm: size}
+    return {...layer, fromFaceMm, bareMm: layer.thicknessMm, thicknessMm: size}
   })
   const stickMm = sumMm - planedMm
   return {

@@ -1,22 +1,36 @@
 import type {NeckConcern} from './concern.ts'
-import {planingMostMm} from './neck-layers.ts'
+import {type Layup, planingMostMm} from './neck-layers.ts'
+import type {WouldDo} from './stiffened-neck.ts'
 
-/** Compare what the laminations come to with the thickness they are planed to (mm). */
-export const neckLayup: NeckConcern = ({model: {layup}}) => {
+const slackMm = 1e-6
+
+/**
+ * Compare what the laminations come to with the thickness they are planed to (mm), and where it is too little, or more
+ * than there is to plane, say what the thickest of them would have to be, to a mark of the ruler.
+ */
+export const neckLayup: NeckConcern = ({model: {layup}, settled}) => {
   const {stickMm, totalMm, laminationsMm, wantedMm} = layup
+  if (laminationsMm === undefined) return {layup: {stickMm, totalMm}}
+  const overMm = laminationsMm - wantedMm
+  const fits = overMm >= -slackMm && overMm <= planingMostMm + slackMm
+  const mended = fits ? undefined : otherThickness(layup, overMm, settled.rulerMm)
   return {
     layup: {
       stickMm,
       totalMm,
-      ...(laminationsMm !== undefined && {
-        laminationsMm,
-        wantedMm,
-        planedMm: laminationsMm - stickMm,
-        overMm: laminationsMm - wantedMm,
-        mostOverMm: planingMostMm,
-        // What neck.thickness would have to be for these laminations.
-        thicknessMm: laminationsMm + (totalMm - stickMm),
-      }),
+      laminationsMm,
+      wantedMm,
+      planedMm: laminationsMm - stickMm,
+      overMm,
+      mostOverMm: planingMostMm,
+      ...(mended && {wouldDo: mended}),
     },
   }
+}
+
+function otherThickness({layers}: Layup, overMm: number, rulerMm: number): WouldDo | undefined {
+  const laminations = layers.filter(({of}) => of.startsWith('neck.laminations.'))
+  const thickest = laminations.reduce((best, one) => (one.bareMm > best.bareMm ? one : best), laminations[0]!)
+  const mm = Math.ceil((thickest.bareMm - overMm) / rulerMm - slackMm) * rulerMm
+  return mm > 0 ? {path: `${thickest.of}.thickness`, mm} : undefined
 }

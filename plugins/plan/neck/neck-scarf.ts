@@ -1,5 +1,6 @@
 import {neckWidthAt} from '../neck-width-at.ts'
 import type {NeckConcern} from './concern.ts'
+import {scarfAngleDeg} from './string-angles.ts'
 
 /**
  * Lay out the scarf, in mm, of what is really sawn (t thick, at θ): the sawn face t/sin θ, its run t/tan θ along the
@@ -21,6 +22,8 @@ export const neckScarf: NeckConcern = ({model, soFar, neck}) => {
       faceMm,
       runMm: head.sawnMm / Math.tan(leanRad),
       slope: 1 / Math.tan(leanRad),
+      leastDeg: scarfAngleDeg.least,
+      mostDeg: scarfAngleDeg.most,
       glueAreaMm2,
       ...(glueForceN !== undefined && {glueForceN, glueStressMpa: glueForceN / glueAreaMm2}),
       ...(neck.stringAngleDeg && {stringAngleDeg: neck.stringAngleDeg}),

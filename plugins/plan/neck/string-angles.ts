@@ -37,7 +37,17 @@ export const stringAngles: NeckConcern = ({model: {head}, settled, soFar}) => {
   const own = angles(head)
   const isEasy = (shape: HeadShape) => angles(shape).every((deg) => deg <= stringAngleDeg.most)
   const gentler = isEasy(head) ? undefined : gentlerHead(head, isEasy, settled.rulerMm)
-  return {stringAngleDeg: own, ...(gentler && {gentlerHead: gentler})}
+  return {stringAngleDeg: own, ...extremes(own), ...(gentler && {gentlerHead: gentler})}
+}
+
+/** Name the strings that go down too little and too much. */
+function extremes(angles: readonly number[]) {
+  const [low, high] = [Math.min(...angles), Math.max(...angles)]
+  const {least, most} = stringAngleDeg
+  return {
+    ...(low < least && {flattest: {string: angles.indexOf(low), angleDeg: low, leastDeg: least}}),
+    ...(high > most && {steepest: {string: angles.indexOf(high), angleDeg: high, mostDeg: most}}),
+  }
 }
 
 /** Lean the head less by half degrees, or cut a straight one down less by marks of the ruler, until the strings run easily. */

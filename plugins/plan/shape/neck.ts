@@ -1,5 +1,5 @@
 import type {z} from 'zod'
-import {list, n, open, s} from './kit.ts'
+import {flag, list, n, open, s} from './kit.ts'
 
 const wouldDo = open({path: s, mm: n}).describe('The value to change, and what would do, in mm.')
 
@@ -51,6 +51,8 @@ export const budgetShape = open({
   boxMm: n.describe('What the box needs.').optional(),
   lengthMm: n,
   neededMm: n.describe('Head, scale and tail together.'),
+  needs: s.describe('What it is that needs the tail, in words.'),
+  holdsAnchors: flag.describe('Long enough for the anchors, whatever the box needs.').optional(),
   spareMm: n.describe('What neck.length leaves over; negative: too short.').optional(),
   blankMm: n.describe('The stick to start from.').optional(),
   blankThicknessMm: n.describe('How thick a stick a head sawn out of the solid takes.').optional(),
@@ -64,6 +66,8 @@ export const scarfShape = open({
   faceMm: n,
   runMm: n,
   slope: n.describe('The run for a rise of one.'),
+  leastDeg: n.describe('The flattest usual angle.'),
+  mostDeg: n.describe('The steepest.'),
   glueAreaMm2: n,
   glueForceN: n.describe('The strings’ pull along the glue line.').optional(),
   glueStressMpa: n.optional(),
@@ -115,6 +119,12 @@ export const neckShape = open({
   budget: budgetShape.optional(),
   scarf: scarfShape.optional(),
   stringAngleDeg: list(n).describe("Each string's own angle behind the nut.").optional(),
+  flattest: open({string: n.describe('Counted from 0.'), angleDeg: n, leastDeg: n})
+    .describe('The string that goes down least, where that is too little.')
+    .optional(),
+  steepest: open({string: n.describe('Counted from 0.'), angleDeg: n, mostDeg: n})
+    .describe('The string that goes down most, where that is too much.')
+    .optional(),
   gentlerHead: open({angleDeg: n.optional(), dropMm: n.optional()})
     .describe('The head at which no string goes down too steeply.')
     .optional(),
@@ -127,7 +137,7 @@ export const neckShape = open({
     planedMm: n.optional(),
     overMm: n.optional(),
     mostOverMm: n.optional(),
-    thicknessMm: n.optional(),
+    wouldDo: wouldDo.optional(),
   }).optional(),
   roundOver: open({
     radiusMm: n,
@@ -140,15 +150,13 @@ export const neckShape = open({
   }).optional(),
   edges: open({
     nutMm: n.describe('From an outer string to the edge.'),
+    edgeLeastMm: n,
+    neighbourLeastMm: n.describe('Between strings, where fingers go.'),
     lastLineMm: n.optional(),
     neighbourNutMm: n.describe('Between the closest neighbours.').optional(),
     neighbourLastLineMm: n.optional(),
-    widestNutMm: n.optional(),
-    widestBridgeMm: n.optional(),
-    narrowestNutMm: n.optional(),
-    narrowestBridgeMm: n.optional(),
-    widthMm: n.optional(),
-    widthPath: s.optional(),
+    nearEdge: list(open({where: s, gapMm: n, wouldDo: wouldDo.optional()})).optional(),
+    tooClose: list(open({where: s, gapMm: n, wouldDo: wouldDo.optional()})).optional(),
   }).optional(),
   nutSeat: open({grooveMm: n, leftMm: n, leastMm: n, deepestMm: n, overlapMm: n}).optional(),
   movement: movementShape.optional(),

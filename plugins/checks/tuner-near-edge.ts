@@ -1,0 +1,14 @@
+import type {Check} from './check.ts'
+import {headFindings} from './head-findings.ts'
+
+/** A tuner's hole too near the head's edge. */
+export const tunerNearEdge: Check = {
+  rule: 'tuner-near-edge',
+  find: (_, plan) =>
+    headFindings(
+      plan,
+      'edge',
+      ([post], gap) =>
+        `the post hole of ${post} leaves ${gap} of wood to the head’s edge, where 1/8 in keeps it from splitting`,
+    ),
+}
