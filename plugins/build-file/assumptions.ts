@@ -165,16 +165,20 @@ export const assumptionRows: readonly AssumptionRow[] = [
   {
     path: 'neck.length',
     value: (v) => {
-      const {scale, box, bridge, head} = v
+      const {scale, box, bridge, head, anchors} = v
       if (!scale?.length || !box?.length || !head?.length || v.neck?.joins?.value === 'end') return undefined
       const tail = box.at
         ? box.at.mm + box.length.mm
         : bridge?.['from-tail']
           ? scale.length.mm + bridge['from-tail'].mm
           : undefined
-      return tail === undefined ? undefined : {mm: head.length.mm + tail + 25.4}
+      if (tail === undefined) return undefined
+      // Anchors further out need 1/4 in of wood behind them.
+      const anchor = anchors?.at?.mm ?? (anchors?.along ? tail - box.length.mm + anchors.along.mm : tail)
+      const body = anchors?.body?.mm ?? anchors?.['string-hole']?.mm ?? 0
+      return {mm: head.length.mm + Math.max(tail + 25.4, anchor + body / 2 + 6.35)}
     },
-    why: 'the neck ends 1 in past the box; common practice, no source',
+    why: 'the neck ends 1 in past the box, or 1/4 in past anchors further out; common practice, no source',
     says: 'as long as it must be, 1 in past the box',
   },
 
