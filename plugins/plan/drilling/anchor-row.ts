@@ -10,7 +10,7 @@ const woodMm = inchMm / 16
 const ballMm = (inchMm * 5) / 32
 
 /**
- * Say how the row of anchors fits the neck (mm): the wood between neighbours, out to the edges and to the tail end,
+ * Say how the row of anchors fits the neck (mm): the wood between neighbours, out to the edges,
  * the closest and widest spacing that would do, and what the string holes have to let through and to hold.
  */
 export const anchorRow: PlanPart = ({values}, soFar) => {
@@ -37,11 +37,6 @@ export const anchorRow: PlanPart = ({values}, soFar) => {
         edgeMm: halfMm - outerMm,
         ...(spaces > 0 && {widestMm: ((halfMm - woodMm - bodyMm / 2) * 2) / spaces}),
       }),
-      ...(isOnNeck &&
-        taper?.tailStationMm !== undefined && {
-          endMm: taper.tailStationMm - stationMm - bodyMm / 2,
-          lastStationMm: taper.tailStationMm - woodMm - bodyMm / 2,
-        }),
       ...(thickestMm > 0 && {stringMm: thickestMm}),
       ...(isBallHeld && {ballMm}),
     },

@@ -77,8 +77,6 @@ export const anchorRowShape = open({
   closestMm: n.describe('The closest spacing.').optional(),
   edgeMm: n.describe('Wood outside the outer ones.').optional(),
   widestMm: n.describe('The widest spacing.').optional(),
-  endMm: n.describe('Wood out to the tail end.').optional(),
-  lastStationMm: n.optional(),
   stringMm: n.describe('The thickest string.').optional(),
   ballMm: n.describe('Where ball ends hold: a ball, at the least.').optional(),
 })
