@@ -1,8 +1,5 @@
 import type {Root} from 'mdast'
 import rehypeStringify from 'rehype-stringify'
-import remarkFrontmatter from 'remark-frontmatter'
-import remarkGfm from 'remark-gfm'
-import remarkParse from 'remark-parse'
 import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
@@ -16,6 +13,7 @@ import {type MakePicture, rehypePictures} from './rehype/rehype-pictures.ts'
 import {rehypeTaskLists} from './rehype/rehype-task-lists.ts'
 import {type KnownBuild, remarkBuild} from './remark-build.ts'
 import type {Relatives} from './sections/section.ts'
+import {buildFileParser} from './syntax/parse-build-file.ts'
 
 /** All that the body of a build's page is made of, so that a page can be kept by these inputs. */
 export interface PageInput extends KnownBuild, LinkOptions {
@@ -43,9 +41,7 @@ export function renderPageBody(input: PageInput): PageBody {
   const file = new VFile({path, value: text})
   const known = {build, plan, problems}
   const page = unified()
-    .use(remarkParse)
-    .use(remarkFrontmatter)
-    .use(remarkGfm)
+    .use(buildFileParser)
     .use(remarkBuild, {known, ...(relatives && {relatives})})
     .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
     .use(rehypeAuthor)

@@ -8,12 +8,12 @@ import {readDay} from './days.ts'
 import {type Place, wholeFile} from './place.ts'
 
 /** What the body of a build file tells besides its prose. */
-export type Body = Pick<Build, 'days' | 'links' | 'directives' | 'references'>
+export type Body = Pick<Build, 'days' | 'links' | 'directives' | 'references' | 'tooNested'>
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
  * headings name, every relative picture and link (fragments and queries dropped), the directives and the value
- * references, each with its place.
+ * references, each with its place. Prose that is nested too deep is not read: its place is all that is told.
  */
 export function readBody(file: string | Root): Body {
   const tree = typeof file === 'string' ? parseBuildFile(file) : file
@@ -23,7 +23,9 @@ export function readBody(file: string | Root): Body {
     nodes.push(node)
     if (node.type === 'definition') definitions.set(node.identifier, node.url)
   })
+  const tooNested = tree.data?.tooNested
   return {
+    ...(tooNested && {tooNested}),
     days: tree.children.flatMap((node) =>
       node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
     ),

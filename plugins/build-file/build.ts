@@ -50,6 +50,8 @@ export interface Build {
   }[]
   directives: readonly Directive[]
   references: readonly ValueReference[]
+  /** Where the prose is nested so deep that it is not read. */
+  tooNested?: Place
   /** Absent where only the text is known. */
   surroundings?: Surroundings
 }

@@ -2,8 +2,10 @@ import type {Root} from 'mdast'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
-import {unified} from 'unified'
+import {type Plugin, unified} from 'unified'
+import type {Place} from '../build-file/place.ts'
 import {remarkBuildSyntax} from './remark-build-syntax.ts'
+import {findTooNested} from './too-nested.ts'
 
 const parser = unified()
   .use(remarkParse)
@@ -12,7 +14,25 @@ const parser = unified()
   .use(remarkBuildSyntax)
   .freeze()
 
-/** Parse a whole build file, front matter included, so that every position is a place in the file. */
+declare module 'mdast' {
+  interface RootData {
+    /** Where the prose is nested so deep that it is not read. */
+    tooNested?: Place
+  }
+}
+
+/**
+ * Parse a whole build file, front matter included, so that every position is a place in the file.
+ * In the place of prose that is nested too deep stands one line that says so, and its place is in `data.tooNested`.
+ */
 export function parseBuildFile(text: string): Root {
-  return parser.parse(text)
+  const tooNested = findTooNested(text)
+  if (!tooNested) return parser.parse(text)
+  const value = 'The prose is nested too deep to be shown.'
+  return {type: 'root', data: {tooNested}, children: [{type: 'paragraph', children: [{type: 'text', value}]}]}
+}
+
+/** Make a unified pipeline read build files. */
+export const buildFileParser: Plugin<[], string, Root> = function () {
+  this.parser = (text) => parseBuildFile(text)
 }
