@@ -34,10 +34,9 @@ process.exitCode = await build(prefix, output.site)
 
 async function build(prefix: string, site: string): Promise<number> {
   const assets = await buildAssets()
-  const {works, tidy, close} = await openWorkshop(root)
+  const {works, tidy} = await openWorkshop(root)
   const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, works)
   await tidy()
-  close()
   if (made.problems.some(({problems}) => problems.length > 0)) {
     console.error(report(made.problems, process.stderr))
   }

@@ -1,6 +1,7 @@
 import {findFile} from '../journal/find-file.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
+import {ownWorks} from '../work/own-works.ts'
 import {type FileProblems, fails, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -16,7 +17,7 @@ const root = process.cwd()
 const from = process.env.INIT_CWD ?? root
 
 async function all(): Promise<FileProblems[]> {
-  const {builds, problems, others} = await readJournalFolder(root)
+  const {builds, problems, others} = await readJournalFolder(root, ownWorks())
   for (const {file, message} of others) console.error(`${file} ${message}`)
   return [...problems, ...builds].sort((a, b) => (a.file < b.file ? -1 : 1))
 }

@@ -4,7 +4,6 @@ import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {inTurns} from '../work/in-turns.ts'
-import {ownWorks} from '../work/own-works.ts'
 import {relevant} from '../work/relevant.ts'
 import type {Works} from '../work/works.ts'
 import {folderLists} from './folder-lists.ts'
@@ -28,7 +27,7 @@ export interface Journal {
 }
 
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
-export async function readJournalFolder(root: string, works: Works = ownWorks()): Promise<Journal> {
+export async function readJournalFolder(root: string, works: Works): Promise<Journal> {
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
   const opened = await inTurns(found, (each) => openBuild(each, settings, works))
@@ -60,11 +59,8 @@ export async function planOpened(
   works: Works,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
-  const planned = await works.plan({
-    read: {key, build, problems},
-    surroundings: relevant(build, surroundings),
-    journal: settings,
-    pieces: [],
-  })
-  return {...opened, ...planned}
+  const around = relevant(build, surroundings)
+  const read = {key, build, problems}
+  const planned = await works.plan({read, surroundings: around, journal: settings, pieces: []})
+  return {...opened, ...planned, build: {...build, surroundings: around}}
 }

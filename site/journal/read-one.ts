@@ -16,7 +16,7 @@ export async function readOne(
   root: string,
 ): Promise<PlannedBuild> {
   if (found.isOfJournal) {
-    const journal = await readJournalFolder(root)
+    const journal = await readJournalFolder(root, ownWorks())
     const own = journal.builds.find(({path}) => path === found.build.path)
     if (own) return own
   }

@@ -31,9 +31,9 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   const problems = inOrder([...one.problems, ...unread])
   const told = problems.filter(({message}) => !among.hidden.some((draft) => message.includes(draft)))
   const {key: madeKey, ...made} = await works.make({
+    build,
     planned: {
       key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
-      build,
       plan,
       problems: told,
     },

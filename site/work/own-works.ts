@@ -56,11 +56,10 @@ function planHere(input: PlanInput): PlanWork {
   const build = {...read.build, surroundings}
   try {
     const plan = planBuild(build, {journal, pieces})
-    return {key, build, plan, problems: inOrder([...read.problems, ...checks(build, plan)])}
+    return {key, plan, problems: inOrder([...read.problems, ...checks(build, plan)])}
   } catch (error) {
     return {
       key,
-      build,
       plan: nothingPlanned(build.slug),
       problems: inOrder([...read.problems, failed('plan', error)]),
     }
@@ -76,8 +75,8 @@ const nothingPlanned = (slug: string): Plan => ({
 })
 
 function makeHere(input: MakeInput, tree: Root | undefined): MakeWork {
-  const {planned, text, path, relatives, pictures, published, pathPrefix} = input
-  const {build, plan, problems} = planned
+  const {build, planned, text, path, relatives, pictures, published, pathPrefix} = input
+  const {plan, problems} = planned
   const key = makeKey(input)
   const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
   try {

@@ -31,8 +31,6 @@ export interface PlanInput {
 
 export interface PlanWork {
   key: string
-  /** The build among its surroundings. */
-  build: Build
   plan: Plan
   /** The reader's problems and those of the checks, in the order of the file. */
   problems: Problem[]
@@ -40,6 +38,8 @@ export interface PlanWork {
 
 /** A build that was planned, and what its page depends on besides. */
 export interface MakeInput {
+  /** The build among its surroundings. */
+  build: Build
   planned: PlanWork
   readKey: string
   text: string
