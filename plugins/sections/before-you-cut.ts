@@ -11,21 +11,23 @@ export const beforeYouCut: Section = {
   title: 'Before you cut',
   needs: () => [],
   content: ({build, problems}) => {
-    if (problems.length === 0) return [paragraph('Nothing needs a look.')]
-    return groups.flatMap(({heading, of}): RootContent[] => {
-      const found = problems.filter(({severity}) => of.includes(severity))
-      return found.length === 0
-        ? []
-        : [subHeading(heading), list(found.map((problem) => worded(problem, build)))]
-    })
+    const isSound = problems.every(({severity}) => severity === 'remark')
+    return [
+      ...(isSound ? [paragraph('Nothing needs a look.')] : []),
+      ...groups.flatMap(({heading, of}): RootContent[] => {
+        const found = problems.filter(({severity}) => severity === of)
+        if (found.length === 0) return []
+        return [subHeading(heading), list(found.map((problem) => worded(problem, build)))]
+      }),
+    ]
   },
 }
 
-const groups: readonly {heading: string; of: readonly Severity[]}[] = [
-  {heading: 'Cannot be read', of: ['error']},
-  {heading: 'Would not work as drawn', of: ['fault']},
-  {heading: 'Look again', of: ['warning']},
-  {heading: 'Good to know', of: ['remark']},
+const groups: readonly {heading: string; of: Severity}[] = [
+  {heading: 'Cannot be read', of: 'error'},
+  {heading: 'Would not work as drawn', of: 'fault'},
+  {heading: 'Look again', of: 'warning'},
+  {heading: 'Good to know', of: 'remark'},
 ]
 
 /** Say what it is about, in the file's own words, then what was found; the link says why and how to mend it. */
