@@ -3,10 +3,13 @@ import {assumptions} from './assumptions.ts'
 import {beforeYouCut} from './before-you-cut.ts'
 import {bill} from './bill.ts'
 import {drawing} from './drawing.ts'
+import {intonation} from './intonation.ts'
 import {layout} from './layout.ts'
 import {lineage} from './lineage.ts'
+import {lines} from './lines.ts'
 import {played} from './played.ts'
 import type {Section} from './section.ts'
+import {strings} from './strings.ts'
 
 /** Every section, sorted by name, a line each. */
 export const allSections: readonly Section[] = [
@@ -15,7 +18,10 @@ export const allSections: readonly Section[] = [
   beforeYouCut,
   bill,
   drawing,
+  intonation,
   layout,
   lineage,
+  lines,
   played,
+  strings,
 ]

@@ -21,8 +21,8 @@ export interface CentsPlot {
   after: string
 }
 
-const width = 480
-const height = 300
+const width = 400
+const height = 280
 const [left, right, top, bottom] = [38, width - 42, 40, height - 34]
 
 /**
@@ -82,9 +82,9 @@ function key({before, after}: CentsPlot): Element[] {
   return [
     rule('plot-before', [left, 12], [left + 26, 12], {strokeDashArray: [5, 3], strokeOpacity: 0.75}),
     word(left + 32, 12, before),
-    rule('plot-after', [left + 170, 12], [left + 196, 12], {strokeWidth: 1.4}),
-    plotMarks(0, [[left + 183, 12]]),
-    word(left + 202, 12, after),
+    rule('plot-after', [left + 160, 12], [left + 186, 12], {strokeWidth: 1.4}),
+    plotMarks(0, [[left + 173, 12]]),
+    word(left + 192, 12, after),
   ]
 }
 

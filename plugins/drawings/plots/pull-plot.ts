@@ -11,9 +11,9 @@ export interface PullRow {
   limits: {slackN: number; easyN: number; firmN: number}
 }
 
-const width = 460
-const left = 104
-const right = width - 64
+const width = 390
+const left = 98
+const right = width - 56
 const rowHeight = 34
 const headHeight = 22
 
@@ -22,7 +22,7 @@ const headHeight = 22
  * mark between easy and firm, the words over it wherever the limits change, a dot at the pull and its figure beside.
  */
 export function pullPlot(rows: readonly PullRow[], {id, says}: {id: string; says: string}): Element {
-  const mostN = 1.12 * Math.max(...rows.flatMap(({tensionN, limits}) => [tensionN, limits.firmN]))
+  const mostN = Math.max(...rows.flatMap(({tensionN, limits}) => [1.1 * tensionN, 1.35 * limits.firmN]))
   const x = (n: number) => left + (Math.min(n, mostN) / mostN) * (right - left)
   let y = 0
   const parts = rows.flatMap((row, i) => {

@@ -47,7 +47,11 @@ export const setbacks: PlanPart = (settled, soFar) => {
   })
   if (found.length === 0) return {}
   return {
-    bridge: {...soFar.bridge, setbacks: found.map(({setback}) => setback)},
+    bridge: {
+      ...soFar.bridge,
+      setbacks: found.map(({setback}) => setback),
+      drawnWorstCents: furthest(found.map(({setback}) => setback.plainWorstCents)),
+    },
     intonation: found.map(({intonation}) => intonation),
   }
 }

@@ -89,6 +89,7 @@ export const bridgeShape = open({
   breakAngleDeg: n.describe('Down from the bridge to the anchors.').optional(),
   downforceN: n.optional(),
   setbacks: list(setbackShape).optional(),
+  drawnWorstCents: n.describe('Over all strings and their first twelve lines, with nothing set back.').optional(),
   slantedSaddle: straightSaddleShape.describe('The straight slanted saddle that fits best.').optional(),
   squareSaddle: straightSaddleShape.describe('The same, square to the neck.').optional(),
 })

@@ -15,6 +15,11 @@ export function force(n: number, {units}: Units): Measure {
   return units === 'in' ? measure(pounds, newtons) : measure(newtons, pounds)
 }
 
+/** Write a force (N) in the build's units alone, as plain text: `13.9 lbf`, or `62 N`. */
+export function forceAlone(n: number, {units}: Units): string {
+  return units === 'in' ? `${number(n / newtonsPerPoundForce, 1)} lbf` : `${number(n, 0)} N`
+}
+
 /** Write a mass (kg): `1 lb 4 oz (567 g)`, or `567 g (1 lb 4 oz)` in a millimetre build. NIST SP 811, appendix B. */
 export function mass(kg: number, {units}: Units): Measure {
   const ounces = Math.round((kg * 1000) / gramsPerOunce)
