@@ -21,14 +21,28 @@ interface View {
   bare: (plan: Plan) => Shape[]
   compose: (plan: Plan, textMm: number) => Shape[]
   says: (plan: Plan) => string
+  /** How tall it may be, in text heights, so that it keeps to a part of a screen. */
+  tallest: number
 }
 
 const views: Record<ViewName, View> = {
-  top: {title: 'from the front', bare: front, compose: composeTop, says: sayTop},
-  side: {title: 'from the side', bare: side, compose: composeSide, says: saySide},
-  head: {title: 'the head', bare: bareHead, compose: composeHead, says: sayHead},
-  section: {title: 'section of the neck', bare: bareSection, compose: composeSection, says: saySection},
-  inside: {title: 'the top from inside', bare: boxInside, compose: composeInside, says: sayInside},
+  top: {title: 'from the front', bare: front, compose: composeTop, says: sayTop, tallest: 58},
+  side: {title: 'from the side', bare: side, compose: composeSide, says: saySide, tallest: 58},
+  head: {title: 'the head', bare: bareHead, compose: composeHead, says: sayHead, tallest: 36},
+  section: {
+    title: 'section of the neck',
+    bare: bareSection,
+    compose: composeSection,
+    says: saySection,
+    tallest: 36,
+  },
+  inside: {
+    title: 'the top from inside',
+    bare: boxInside,
+    compose: composeInside,
+    says: sayInside,
+    tallest: 36,
+  },
 }
 
 /**
@@ -50,7 +64,7 @@ export function draw(plan: Plan, names: readonly ViewName[]): Drawing[] {
 }
 
 const textOf = (plan: Plan, name: ViewName): number =>
-  fitText(views[name].bare(plan), (textMm) => views[name].compose(plan, textMm))
+  fitText(views[name].bare(plan), (textMm) => views[name].compose(plan, textMm), views[name].tallest)
 
 function framed(plan: Plan, name: ViewName, textMm: number): Drawing {
   const {title, compose, says} = views[name]

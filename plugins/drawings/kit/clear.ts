@@ -1,4 +1,5 @@
-import type {Point, Rect, Shape} from './shape.ts'
+import {pointOnCircle} from './point-on-circle.ts'
+import type {Arc, Point, Rect, Shape} from './shape.ts'
 import {textBox} from './text-box.ts'
 
 /** Say whether two upright rectangles share any area. */
@@ -13,10 +14,9 @@ export function isClear(rect: Rect, shapes: readonly Shape[]): boolean {
 
 function touches(shape: Shape, rect: Rect): boolean {
   if (shape.is === 'text') return overlaps(textBox(shape), rect)
-  if (shape.is === 'path') {
-    const ends = shape.closed ? [...shape.points, shape.points[0]!] : shape.points
-    return ends.slice(1).some((end, i) => crosses(ends[i]!, end, rect))
-  }
+  if (shape.is === 'path')
+    return passes(shape.closed ? [...shape.points, shape.points[0]!] : shape.points, rect)
+  if (shape.is === 'arc') return passes(chords(shape), rect)
   // A ring passes through a rectangle that has points both nearer to its centre and farther from it than its radius.
   const [cx, cy] = shape.centre
   const nearX = Math.max(rect.x - cx, 0, cx - rect.x - rect.width)
@@ -24,6 +24,17 @@ function touches(shape: Shape, rect: Rect): boolean {
   const farX = Math.max(Math.abs(rect.x - cx), Math.abs(rect.x + rect.width - cx))
   const farY = Math.max(Math.abs(rect.y - cy), Math.abs(rect.y + rect.height - cy))
   return Math.hypot(nearX, nearY) < shape.radiusMm && Math.hypot(farX, farY) > shape.radiusMm
+}
+
+const passes = (points: readonly Point[], rect: Rect) =>
+  points.slice(1).some((end, i) => crosses(points[i]!, end, rect))
+
+/** An arc as points three degrees apart at most. */
+function chords({centre, radiusMm, fromDeg, toDeg}: Arc): Point[] {
+  const steps = Math.max(1, Math.ceil(Math.abs(toDeg - fromDeg) / 3))
+  return Array.from({length: steps + 1}, (_, i) =>
+    pointOnCircle(centre, radiusMm, fromDeg + ((toDeg - fromDeg) * i) / steps),
+  )
 }
 
 /** Clip a segment's parameter to the rectangle's slabs; what is left, if anything, lies inside. */

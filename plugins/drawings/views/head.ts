@@ -4,6 +4,7 @@ import {nutAndBridge, tunersFront} from '../instrument/hardware-front.ts'
 import {headFront} from '../instrument/neck-front.ts'
 import {neckWidth} from '../instrument/neck-width.ts'
 import {scarfFront} from '../instrument/scarf-joint.ts'
+import {centreLine} from '../kit/centre-line.ts'
 import {extent} from '../kit/extent.ts'
 import {lanes, type Span} from '../kit/lanes.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
@@ -81,11 +82,11 @@ export function composeHead(plan: Plan, textMm: number): Shape[] {
     figure: figureOf(head.widthMm, plan),
   }
   return [
-    path('centre', [0, y - 0.6 * textMm], [0, y + height + 0.6 * textMm]),
+    centreLine(y, y + height, textMm),
     ...drawn,
     ...columns,
     ...transpose(lanes([wide], reach.y - 0.2 * textMm, -1, textMm)),
-    ...transpose(lanes(stringSpan(plan), reach.y + reach.height, 1, textMm)),
+    ...transpose(lanes(stringSpan(plan), reach.y + reach.height + 0.5 * textMm, 1, textMm)),
   ]
 }
 

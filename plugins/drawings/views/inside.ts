@@ -1,11 +1,12 @@
 import type {Plan} from '../../plan/shape/plan.ts'
 import {boxInside, insideHand, topHoles} from '../instrument/box-inside.ts'
 import {type PlacedBox, placedBox} from '../instrument/placed-box.ts'
+import {centreLine} from '../kit/centre-line.ts'
 import {extent} from '../kit/extent.ts'
 import {lanes, type Span} from '../kit/lanes.ts'
 import {notesColumn} from '../kit/notes.ts'
 import {running} from '../kit/running.ts'
-import {path, type Shape, type Text} from '../kit/shape.ts'
+import type {Shape, Text} from '../kit/shape.ts'
 import {transpose} from '../kit/transpose.ts'
 import {figureOf} from '../words.ts'
 import {insideNotes} from './inside-notes.ts'
@@ -34,9 +35,9 @@ export function composeInside(plan: Plan, textMm: number): Shape[] {
     textMm,
   )
   const reach = extent([...drawn, ...left, ...right])
-  const below = transpose(lanes(across(plan, box), reach.y + reach.height + 0.2 * textMm, 1, textMm))
+  const below = transpose(lanes(across(plan, box), reach.y + reach.height + 0.5 * textMm, 1, textMm))
   return [
-    path('centre', [0, y - 0.6 * textMm], [0, y + height + 0.6 * textMm]),
+    centreLine(y, y + height, textMm),
     ...drawn,
     ...left,
     ...right,

@@ -2,6 +2,7 @@ import type {Plan} from '../../plan/shape/plan.ts'
 import {toBox} from '../instrument/box-side.ts'
 import {headPoint} from '../instrument/head-side.ts'
 import {placedBox} from '../instrument/placed-box.ts'
+import {scarfLine} from '../instrument/scarf-joint.ts'
 import type {Note} from '../kit/notes.ts'
 import type {Point} from '../kit/shape.ts'
 import {angleOf, figureOf} from '../words.ts'
@@ -73,8 +74,14 @@ export function backNotes(plan: Plan): Note[] {
       add([neck.thicknessMm, roundOver.fromMm], 'rounded from', figureOf(roundOver.fromMm, plan))
       add([neck.thicknessMm, roundOver.toMm], 'rounded to', figureOf(roundOver.toMm, plan))
     }
-    if (section?.scarf && head?.joint === 'scarf')
-      add([neck.thicknessMm, -head.ledgeMm], 'scarf face', figureOf(section.scarf.faceMm, plan))
+    const [from, to] = scarfLine(plan) ?? []
+    if (from && to && section?.scarf)
+      notes.push({
+        at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2],
+        end: 'dot',
+        name: 'scarf face',
+        figure: figureOf(section.scarf.faceMm, plan),
+      })
   }
   if (box && neck?.aboveTopMm !== undefined)
     add(toBox(plan, 0, box.atMm), 'face above top', figureOf(neck.aboveTopMm, plan))

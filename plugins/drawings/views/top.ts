@@ -1,12 +1,13 @@
 import type {Plan} from '../../plan/shape/plan.ts'
 import {front} from '../instrument/front.ts'
 import {neckWidth} from '../instrument/neck-width.ts'
+import {centreLine} from '../kit/centre-line.ts'
 import {isClear} from '../kit/clear.ts'
 import {extent} from '../kit/extent.ts'
 import {lanes} from '../kit/lanes.ts'
 import {notesColumn} from '../kit/notes.ts'
 import {running} from '../kit/running.ts'
-import {path, type Shape, type Text} from '../kit/shape.ts'
+import type {Shape, Text} from '../kit/shape.ts'
 import {textBox} from '../kit/text-box.ts'
 import {transpose} from '../kit/transpose.ts'
 import {figureOf} from '../words.ts'
@@ -32,14 +33,11 @@ export function composeTop(plan: Plan, textMm: number): Shape[] {
   ]
   const along = lanes(spansAlong(plan), right + 0.4 * textMm, 1, textMm)
   const below = extent([...drawn, ...left, ...along])
-  const across = transpose(lanes(spansAcross(plan), below.y + below.height + 0.3 * textMm, 1, textMm))
+  const across = transpose(lanes(spansAcross(plan), below.y + below.height + 0.5 * textMm, 1, textMm))
   const above = nutWidth(plan, Math.min(y, below.y), textMm)
   const laid = [centreLine(y, bottom, textMm), ...drawn, ...left, ...along, ...across, ...above]
   return [...laid, ...lineNumbers(plan, laid, textMm)]
 }
-
-const centreLine = (top: number, bottom: number, textMm: number): Shape =>
-  path('centre', [0, top - 0.6 * textMm], [0, bottom + 0.6 * textMm])
 
 /** The neck's width at the nut, above the head. */
 function nutWidth(plan: Plan, top: number, textMm: number): Shape[] {
