@@ -80,10 +80,10 @@ function stringsConflict(layout: HeadLayout, post: number, other: number): Confl
   const radiusMm = Math.min(layout.holeMm, postMostMm) / 2
   const passesMm = long.nutOffMm + ((leavesAt(long, radiusMm) - long.nutOffMm) * short.alongMm) / long.alongMm
   const gapMm = Math.abs(passesMm - short.offMm) - radiusMm - long.stringMm / 2
+  if (gapMm < -slackMm) return {kind: 'foul', post: far, other: near, gapMm}
   const before = Math.sign(long.nutOffMm - short.nutOffMm)
-  const after = Math.sign(passesMm - leavesAt(short, radiusMm))
-  if (before !== 0 && after !== 0 && before !== after) return {kind: 'cross', post: far, other: near, gapMm}
-  return gapMm < -slackMm ? {kind: 'foul', post: far, other: near, gapMm} : undefined
+  const after = Math.sign(passesMm - short.offMm)
+  return before !== 0 && before !== after ? {kind: 'cross', post: far, other: near, gapMm} : undefined
 }
 
 /** Where a string leaves its post, off the centre line: on the side towards it. */
