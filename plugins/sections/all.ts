@@ -2,7 +2,10 @@ import {asBuilt} from './as-built.ts'
 import {assumptions} from './assumptions.ts'
 import {beforeYouCut} from './before-you-cut.ts'
 import {bill} from './bill.ts'
+import {box} from './box.ts'
 import {drawing} from './drawing.ts'
+import {drilling} from './drilling.ts'
+import {fasteners} from './fasteners.ts'
 import {intonation} from './intonation.ts'
 import {layout} from './layout.ts'
 import {lineage} from './lineage.ts'
@@ -17,7 +20,10 @@ export const allSections: readonly Section[] = [
   assumptions,
   beforeYouCut,
   bill,
+  box,
   drawing,
+  drilling,
+  fasteners,
   intonation,
   layout,
   lineage,

@@ -16,10 +16,11 @@ type BlockValues = NonNullable<NonNullable<BuildValues['box']>['blocks']>[number
 
 function placed(block: BlockValues, i: number, box: Box | undefined): Block[] {
   const stationMm = stationOf(block, box)
-  if (stationMm === undefined || !block.length || !block.width) return []
+  if (stationMm === undefined || box?.atMm === undefined || !block.length || !block.width) return []
   const sizes = {
     of: `box.blocks.${i + 1}`,
     stationMm,
+    alongMm: stationMm - box.atMm,
     offMm: block.off?.mm ?? 0,
     lengthMm: block.length.mm,
     widthMm: block.width.mm,

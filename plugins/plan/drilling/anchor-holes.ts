@@ -8,7 +8,7 @@ const ferruleMm = (25.4 * 3) / 8
 const aboveFerruleMm = 25.4 / 4
 
 /**
- * List what is drilled for the anchors: a string hole each, a ferrule's body from the back besides, one hole for a
+ * List what is drilled for the anchors: a string hole each, opened from the back for a ferrule's body, one hole for a
  * pin. A tailpiece is drilled for by its own screws.
  */
 export function anchorHoles({values}: Settled, plan: Plan): Hole[] {
@@ -23,7 +23,8 @@ export function anchorHoles({values}: Settled, plan: Plan): Hole[] {
     const who = name ? `, ${name}` : ''
     const isInTail =
       !isOnNeck && box?.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
-    const face = isOnNeck ? 'playing face' : isInTail ? 'tail end' : 'top'
+    const onNeck = kind === 'ferrule' ? 'neck back' : 'playing face'
+    const face = isOnNeck ? onNeck : isInTail ? 'tail end' : 'top'
     const place = {stationMm, offMm, of: 'anchors'}
     const diameterMm = kind === 'pins' ? (bodyMm ?? stringHoleMm) : stringHoleMm
     const through: Hole[] =

@@ -2,10 +2,13 @@ import {isAnchoredOnNeck} from '../fasteners/joint-pull.ts'
 import {neckTaper} from '../neck-taper.ts'
 import {neckWidthAt} from '../neck-width-at.ts'
 import type {PlanPart} from '../part.ts'
+import {woodOf} from '../wood-of.ts'
 
 const inchMm = 25.4
 /** Wood between neighbours and out to an edge of the neck, at least (mm): common practice, no source. */
 const woodMm = inchMm / 16
+/** Wood lighter than this (times water) is cut by a string: common practice, no source. */
+const softBelow = 0.5
 /** A ball end's diameter, at least (mm): from memory. */
 const ballMm = (inchMm * 5) / 32
 
@@ -28,6 +31,8 @@ export const anchorRow: PlanPart = ({values}, soFar) => {
     (given.kind?.value === 'ferrule' || given.kind?.value === 'plain') &&
     values.strings?.some(({ends}) => ends?.value === 'ball')
   const thickestMm = Math.max(0, ...(values.strings ?? []).map(({gauge}) => gauge?.mm ?? 0))
+  const bears = isOnNeck ? (values.neck?.laminations?.[0]?.wood ?? values.neck?.wood) : values.box?.wood
+  const wood = woodOf(bears?.value)
   return {
     anchorRow: {
       bodyMm,
@@ -39,6 +44,7 @@ export const anchorRow: PlanPart = ({values}, soFar) => {
       }),
       ...(thickestMm > 0 && {stringMm: thickestMm}),
       ...(isBallHeld && {ballMm}),
+      ...(wood && {isSoft: wood.g12 < softBelow}),
     },
   }
 }

@@ -48,6 +48,7 @@ export const soundHoleShape = open({
 export const blockShape = open({
   of: s,
   stationMm: n.describe('Its middle.'),
+  alongMm: n.describe('Its middle.'),
   offMm: n.describe('Its middle.'),
   lengthMm: n.describe('Along the neck.'),
   widthMm: n.describe('Across the neck.'),

@@ -79,6 +79,7 @@ export const anchorRowShape = open({
   widestMm: n.describe('The widest spacing.').optional(),
   stringMm: n.describe('The thickest string.').optional(),
   ballMm: n.describe('Where ball ends hold: a ball, at the least.').optional(),
+  isSoft: flag.describe('The strings would cut into bare wood here.').optional(),
 })
 
 export type Hole = z.infer<typeof holeShape>

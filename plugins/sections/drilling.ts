@@ -1,0 +1,87 @@
+import type {BlockContent} from 'mdast'
+import type {Hole} from '../plan/shape/holes.ts'
+import type {Plan} from '../plan/shape/plan.ts'
+import {drillSource} from '../tables/drills.ts'
+import {type Cell, lengthAlone, note, paragraph, source, table} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** Every hole once: a table a face, in the order of bit changes, with place, depth, bit and backing. */
+export const drilling: Section = {
+  name: 'drilling',
+  title: 'Drilling',
+  needs: ({plan, build: {values}}) => {
+    if (plan.holes) return []
+    return [values.tuners?.at ? 'tuners.post-hole' : 'tuners', 'anchors', 'screws'].slice(
+      0,
+      values.strings ? 3 : 1,
+    )
+  },
+  content: ({plan}) => {
+    const holes = plan.holes ?? []
+    const faces = [...new Set(holes.map(({face}) => face))]
+    const isProposed = holes.some((hole) => hole.isProposed)
+    return [
+      paragraph(
+        'Mark every hole from the nut line, centre-punch it, and drill face by face in this order: each bit is put in once a face. Clamp the work, with scrap behind wherever a bit comes out.',
+      ),
+      ...faces.flatMap((face) =>
+        faceTable(
+          face,
+          holes.filter((hole) => hole.face === face),
+          plan,
+        ),
+      ),
+      ...(isProposed
+        ? [
+            note(
+              'A hole marked “proposed” is not placed by the file; it stands where there is room. Common practice, no source.',
+            ),
+          ]
+        : []),
+      source(`${drillSource}; Forstner sizes and depths of ferrules: common practice, no source.`),
+    ]
+  },
+}
+
+function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockContent[] {
+  const onBox = holes.some(({alongMm}) => alongMm !== undefined)
+  const at = (mm: number) => lengthAlone(mm, plan)
+  const row = (hole: Hole): Cell[] => [
+    hole.isProposed ? `${hole.what} (proposed)` : hole.what,
+    hole.bit ?? '',
+    at(hole.stationMm),
+    ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
+    at(hole.offMm),
+    hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
+    hole.backing ?? (hole.depthMm === undefined ? 'scrap behind' : 'none: mark the depth on the bit'),
+  ]
+  return [
+    table({
+      caption: `Holes: ${faceNames[face] ?? face}`,
+      columns: [
+        {head: 'Hole'},
+        {head: 'Bit'},
+        {head: 'From the nut', align: 'right'},
+        ...(onBox ? [{head: 'Along the box', align: 'right' as const}] : []),
+        {head: 'Off centre', align: 'right'},
+        {head: 'Depth', align: 'right'},
+        {head: 'Backing'},
+      ],
+      rows: holes.map(row),
+    }),
+  ]
+}
+
+const faceNames: Readonly<Record<string, string>> = {
+  back: 'back of the box',
+  head: 'face of the head',
+  'head end': 'head-side wall of the box',
+  'neck back': 'back of the neck',
+  'neck end': 'end of the neck',
+  'playing face': 'playing face',
+  'side bass': 'bass side of the box',
+  'side treble': 'treble side of the box',
+  'tail end': 'tail wall of the box',
+  top: 'top of the box, from outside',
+  'top inside': 'top of the box, from inside',
+}

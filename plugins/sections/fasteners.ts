@@ -1,0 +1,156 @@
+import type {BlockContent} from 'mdast'
+import type {Fastener} from '../plan/shape/holes.ts'
+import type {Plan} from '../plan/shape/plan.ts'
+import {screwSources} from '../tables/screws.ts'
+import {
+  type Cell,
+  figures,
+  force,
+  inWords,
+  length,
+  lengthAlone,
+  note,
+  number,
+  paragraph,
+  source,
+  table,
+} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** Each screw: its bits, wood under its head, thread, what stays over its tip, what it holds and what is asked of it. */
+export const fasteners: Section = {
+  name: 'fasteners',
+  title: 'Screws',
+  needs: ({plan, build: {values}}) => {
+    if (plan.fasteners) return []
+    if (!values.screws?.length) return ['screws']
+    const keys = ['size', 'length', 'through', 'into'] as const
+    const missing = keys.filter((key) => !values.screws?.[0]?.[key]).map((key) => `screws.1.${key}`)
+    return missing.length ? missing : ['scale.length']
+  },
+  content: ({plan}) => {
+    const rows = groups(plan.fasteners ?? [])
+    return [
+      ...rows.flatMap((row) => rowInWords(row, plan)),
+      bitsTable(rows, plan),
+      figures('Figures: what each screw holds', [holdingTable(rows, plan), ...sources()]),
+    ]
+  },
+}
+
+/** Screws of one row of the build file are alike but for their places. */
+function groups(all: readonly Fastener[]): Fastener[][] {
+  const rows = new Map<string, Fastener[]>()
+  for (const screw of all) rows.set(screw.of, [...(rows.get(screw.of) ?? []), screw])
+  return [...rows.values()]
+}
+
+const nameOf = ({size}: Fastener) => `number ${size}`
+
+function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
+  const [screw] = row
+  if (!screw) return []
+  const {joinsNeck, isGlued, through, into, head} = screw
+  const mostN = Math.max(...row.map(({loadN = 0}) => loadN))
+  const isKnown = row.every(({loadN}) => loadN !== undefined)
+  const asked = !joinsNeck
+    ? ''
+    : !isKnown
+      ? ''
+      : mostN < 1
+        ? ' The strings ask almost nothing of them: their pull closes inside the neck.'
+        : isGlued
+          ? ' The joint is glued; the screws hold it while the glue sets.'
+          : ''
+  return [
+    paragraph(
+      `${row.length === 1 ? 'One screw' : `${row.length} screws`}, ${nameOf(screw)}, `,
+      length(screw.lengthMm, plan),
+      ` long, through ${inWords(through)} into the ${into}.`,
+      asked,
+      ...(joinsNeck && isKnown && mostN >= 1
+        ? [' The strings draw the most loaded one by ', force(mostN, plan), '.']
+        : []),
+      head === 'round'
+        ? ' Round heads lie on the wood.'
+        : ' Countersink for flat heads, and stop level with the wood.',
+      ' Wax the threads, and drive them by hand at the end.',
+    ),
+  ]
+}
+
+function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
+  const at = (mm: number) => lengthAlone(mm, plan)
+  return table({
+    caption: 'Bits and depths, a row of screws each',
+    columns: [
+      {head: 'Screws'},
+      {head: 'Clearance hole'},
+      {head: 'Pilot hole'},
+      {head: 'Wood'},
+      {head: 'Under the head', align: 'right'},
+      {head: 'Thread that bites', align: 'right'},
+      {head: 'Tip to far face', align: 'right'},
+      {head: 'Longest that fits', align: 'right'},
+    ],
+    rows: rows.map((row): Cell[] => {
+      const screw = row.reduce((worst, one) =>
+        (one.tipToFaceMm ?? 0) < (worst.tipToFaceMm ?? 0) ? one : worst,
+      )
+      const {tipToFaceMm: tip, longestMm} = screw
+      return [
+        `${row.length} × ${nameOf(screw)}`,
+        screw.clearanceBit,
+        screw.pilotBit,
+        screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
+        at(screw.underHeadMm),
+        at(screw.threadMm),
+        tip === undefined ? 'no face ahead' : tip < 0 ? ['comes out by ', at(-tip)] : at(tip),
+        longestMm === undefined ? '' : lengthAlone(longestMm, plan, 'down'),
+      ]
+    }),
+    note: 'Screws differ between makers: measure the core of yours, and bore 90 % of it in hardwood, 70 % in softwood.',
+  })
+}
+
+function holdingTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
+  const mm = (value: number) => `${number(value, 2)} mm`
+  return table({
+    caption: 'Diameters and holding power of one screw',
+    columns: [
+      {head: 'Screws'},
+      {head: 'Shank', align: 'right'},
+      {head: 'Root, tapered screw', align: 'right'},
+      {head: 'Root, design tables', align: 'right'},
+      {head: 'Pilot', align: 'right'},
+      {head: 'Draws out at', align: 'right'},
+      {head: 'Asked of it', align: 'right'},
+    ],
+    rows: rows.flatMap(([screw]) =>
+      screw
+        ? [
+            [
+              nameOf(screw),
+              mm(screw.shankMm),
+              mm(screw.rootMm),
+              screw.rootDesignMm === undefined ? 'not listed' : mm(screw.rootDesignMm),
+              mm(screw.pilotMm),
+              force(screw.withdrawalN, plan),
+              screw.loadN === undefined ? 'open' : force(screw.loadN, plan),
+            ],
+          ]
+        : [],
+    ),
+  })
+}
+
+function sources(): BlockContent[] {
+  return [
+    note(
+      'A third of the holding power is the most to ask of a screw that stays under load: common practice, no source. Of a wood known by a loose name the lightest is taken.',
+    ),
+    source(
+      `${screwSources.withdrawal}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
+    ),
+  ]
+}
