@@ -1,0 +1,53 @@
+import {spawn, spawnSync} from 'node:child_process'
+import {mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {dirname, join, resolve} from 'node:path'
+
+const project = resolve('.')
+const tsx = join(project, 'node_modules/tsx/dist/esm/index.mjs')
+
+/** A journal in a folder of its own, to run commands in as if it were the project's root. */
+export interface TempJournal {
+  root: string
+  /** Write a file of the journal, by its path from the root. */
+  write: (path: string, content: string | Uint8Array) => void
+  run: (name: string, ...words: string[]) => {status: number | null; stdout: string; stderr: string}
+  start: (name: string, ...words: string[]) => ReturnType<typeof spawn>
+  remove: () => void
+}
+
+/** Make a journal of files, by their paths from its root. */
+export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJournal {
+  const root = realpathSync(mkdtempSync(join(tmpdir(), 'journal-')))
+  const {INIT_CWD: _, ...rest} = process.env
+  const env = {...rest, NO_COLOR: '1'}
+  const command = (name: string, words: string[]) => [
+    '--import',
+    tsx,
+    join(project, `site/commands/${name}.ts`),
+    ...words,
+  ]
+  const write: TempJournal['write'] = (path, content) => {
+    mkdirSync(dirname(join(root, path)), {recursive: true})
+    writeFileSync(join(root, path), content)
+  }
+  for (const [path, content] of Object.entries(files)) write(path, content)
+  return {
+    root,
+    write,
+    run: (name, ...words) => {
+      const {status, stdout, stderr} = spawnSync(process.execPath, command(name, words), {
+        cwd: root,
+        encoding: 'utf8',
+        env,
+      })
+      return {status, stdout, stderr}
+    },
+    start: (name, ...words) => spawn(process.execPath, command(name, words), {cwd: root, env}),
+    remove: () => rmSync(root, {recursive: true, force: true}),
+  }
+}
+
+/** The four lines that are a whole build. */
+export const fourLines = (title: string, more = ''): string =>
+  `---\ntitle: ${title}\nbox: 10 1/8 x 7 x 2\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]\n${more}---\n`
