@@ -1,3 +1,4 @@
+import {hypotenuse} from './hypotenuse.ts'
 import {pressedStretch} from './pressed-stretch.ts'
 
 /**
@@ -42,8 +43,8 @@ export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddle
   const behind = scaleMm - sounding
   // A hollow neck lowers the frets as a higher saddle would, but makes the open string no longer.
   const hollow = reliefMm * Math.min(2, (2 * sounding) / behind)
-  const openMm = Math.hypot(scaleMm + saddleMm + nutMm, c)
-  const frontMm = Math.hypot(sounding + saddleMm, b + c)
+  const openMm = hypotenuse(scaleMm + saddleMm + nutMm, c)
+  const frontMm = hypotenuse(sounding + saddleMm, b + c)
   const stretch = pressedStretch({
     frontMm: sounding + saddleMm,
     backMm: behind + nutMm,

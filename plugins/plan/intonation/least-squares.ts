@@ -1,4 +1,5 @@
 const stepMm = 1e-4
+const settledMm = 1e-6
 const mostSteps = 100
 
 /**
@@ -10,17 +11,19 @@ export function leastSquares(
   start: readonly number[],
 ): number[] | undefined {
   let at = [...start]
-  let least = sumOfSquares(errorsOf(at))
+  let errors = errorsOf(at)
+  let least = sumOfSquares(errors)
   if (!Number.isFinite(least)) return undefined
-  let damping = 1e-3
+  let damping = 1e-6
   for (let step = 0; step < mostSteps; step++) {
-    const move = dampedStep(errorsOf, at, damping)
+    const move = dampedStep(errorsOf, at, errors, damping)
+    if (Math.max(...move.map(Math.abs)) < settledMm) break
     const next = at.map((value, i) => value + move[i]!)
-    const sum = sumOfSquares(errorsOf(next))
+    const left = errorsOf(next)
+    const sum = sumOfSquares(left)
     if (sum < least) {
-      ;[at, least] = [next, sum]
+      ;[at, errors, least] = [next, left, sum]
       damping /= 10
-      if (Math.max(...move.map(Math.abs)) < 1e-9) break
     } else {
       damping *= 10
       if (damping > 1e12) break
@@ -33,9 +36,9 @@ export function leastSquares(
 function dampedStep(
   errorsOf: (at: readonly number[]) => readonly number[],
   at: readonly number[],
+  errors: readonly number[],
   damping: number,
 ) {
-  const errors = errorsOf(at)
   const slopes = at.map((_, i) => {
     const [up, down] = [stepMm, -stepMm].map((by) =>
       errorsOf(at.map((value, k) => (k === i ? value + by : value))),

@@ -1,3 +1,5 @@
+import {hypotenuse} from './hypotenuse.ts'
+
 /** A string pressed to a fret: lengths in mm along the neck before and behind it, and heights as in FrettedString. */
 export interface PressedString {
   /** From the fret to the saddle. */
@@ -16,9 +18,9 @@ export interface PressedString {
  */
 export function pressedStretch({frontMm, backMm, nutHeightMm, riseMm, fingerMm}: PressedString): number {
   const atSaddleMm = nutHeightMm + riseMm
-  const openMm = Math.hypot(frontMm + backMm, riseMm)
-  const soundingMm = Math.hypot(frontMm, atSaddleMm)
+  const openMm = hypotenuse(frontMm + backMm, riseMm)
+  const soundingMm = hypotenuse(frontMm, atSaddleMm)
   const toFingerMm = (soundingMm * fingerMm) / frontMm
-  const toNutMm = Math.hypot(backMm - fingerMm, nutHeightMm + (fingerMm * atSaddleMm) / frontMm)
+  const toNutMm = hypotenuse(backMm - fingerMm, nutHeightMm + (fingerMm * atSaddleMm) / frontMm)
   return (soundingMm + toFingerMm + toNutMm - openMm) / openMm
 }

@@ -20,8 +20,9 @@ export const straightSaddle: PlanPart = (settled, soFar) => {
   const spreadMm = last - first
   if (spreadMm <= 0) return {}
   const along = fretting.strings.map(({at}) => (offsMm[at]! - first) / spreadMm)
-  const slanted = leastSquares((at) => allCents(fretting, along, at[0]!, at[1]!).flat(), [0, 0])
-  const square = leastSquares((at) => allCents(fretting, along, at[0]!, at[0]!).flat(), [0])
+  const start = soFar.bridge.setbacks[0]?.setbackMm ?? 0
+  const slanted = leastSquares((at) => allCents(fretting, along, at[0]!, at[1]!).flat(), [start, start])
+  const square = leastSquares((at) => allCents(fretting, along, at[0]!, at[0]!).flat(), [start])
   if (!slanted || !square) return {}
   const slant = saddle(fretting, along, slanted[0]!, slanted[1]!)
   return {

@@ -1,11 +1,14 @@
 import {usualCoreMm} from '../../build-file/usual-core.ts'
-import type {Written} from '../../build-file/values.ts'
 import {plainGaugesIn, woundGaugesIn} from '../../tables/string-gauges.ts'
 import {breakLimits} from '../../tables/string-pulls.ts'
 import {thinnestWrapIn} from '../../tables/string-wraps.ts'
 import {gaugeText} from './gauge-text.ts'
-import {type StringPlace, stringFacts} from './string-facts.ts'
-import type {StringValues} from './string-wire.ts'
+import {massPerLengthKgM} from './mass-per-length.ts'
+import {pullLimits} from './pull-word.ts'
+import {strainOf} from './strain.ts'
+import type {StringPlace} from './string-facts.ts'
+import {stringTensionN} from './string-tension.ts'
+import type {StringValues, Wire} from './string-wire.ts'
 
 export interface Alternative {
   gauge: string
@@ -15,6 +18,10 @@ export interface Alternative {
 /** Plain strings up to here are steel without a word; a thicker one needs its material in the file. */
 const steelWithoutWordIn = 0.022
 const offered = 3
+const commonWound = woundGaugesIn.map((gaugeIn) => ({
+  diameterMm: gaugeIn * 25.4,
+  coreMm: usualCoreMm(gaugeIn * 25.4),
+}))
 
 /**
  * Find the common gauges whose pull (N) comes nearest to a target, nearest first, for this string's pitch, length and
@@ -23,48 +30,49 @@ const offered = 3
  */
 export function alternatives(
   values: StringValues,
-  place: StringPlace,
+  {lengthMm, frequencyHz, play}: StringPlace,
   targetN: number,
   units: 'in' | 'mm',
 ): Alternative[] {
-  return commonGauges(values)
-    .flatMap(({gaugeIn, wound}) => {
-      const {tensionN, pull, breakFraction = 0} = stringFacts(withGauge(values, gaugeIn, wound), place)
-      const sound = (pull === 'easy' || pull === 'firm') && breakFraction < breakLimits.near
-      return tensionN !== undefined && sound ? [{gauge: gaugeText(gaugeIn, wound, units), tensionN}] : []
+  if (lengthMm === undefined) return []
+  const limits = pullLimits(values.material?.value, play)
+  return commonWires(values)
+    .flatMap((wire) => {
+      const kgM = massPerLengthKgM(wire)
+      const tensionN = kgM === undefined ? Number.NaN : stringTensionN(kgM, lengthMm, frequencyHz)
+      const {breakFraction = 0} =
+        tensionN >= limits.slackN && tensionN <= limits.firmN ? strainOf(wire, tensionN) : {breakFraction: 1}
+      return breakFraction < breakLimits.near ? [{wire, tensionN}] : []
     })
     .sort((a, b) => farFrom(targetN, a.tensionN) - farFrom(targetN, b.tensionN))
     .slice(0, offered)
+    .map(({wire, tensionN}) => ({gauge: gaugeText(wire.diameterMm / 25.4, wire.wound, units), tensionN}))
 }
 
 const farFrom = (targetN: number, tensionN: number) => Math.abs(Math.log(tensionN / targetN))
 
-/** The gauges that this string could be bought in, its own left out. */
-function commonGauges(values: StringValues): {gaugeIn: number; wound: boolean}[] {
-  const {gauge, core, wrap, material} = values
-  const isSoft = material !== undefined && material.value !== 'steel'
-  const mustBeWound = (core && !core.assumed) || (wrap && !wrap.assumed)
-  const thinnestWoundIn = core && !core.assumed ? core.mm / 25.4 + 2 * thinnestWrapIn : 0
-  const plain = mustBeWound || (isSoft && gauge?.wound) ? [] : plainGaugesIn[material?.value ?? 'steel']
-  const wound = isSoft ? [] : woundGaugesIn
+/** What this string could be bought as, its own gauge left out. */
+function commonWires({gauge, core, wrap, material}: StringValues): Wire[] {
+  const isSteel = material === undefined || material.value === 'steel'
+  const ownCore = core && !core.assumed ? core : undefined
+  const mustBeWound = ownCore || (wrap && !wrap.assumed) || (!isSteel && gauge?.wound)
+  const isOther = (mm: number, wound: boolean) => gauge?.wound !== wound || Math.abs(mm - gauge.mm) > 1e-6
+  const plain = mustBeWound ? [] : plainGaugesIn[material?.value ?? 'steel']
+  const wound = isSteel ? commonWound : []
   return [
     ...plain
       .filter((gaugeIn) => gaugeIn <= steelWithoutWordIn || (material && !material.assumed))
-      .map((gaugeIn) => ({gaugeIn, wound: false})),
-    ...wound.filter((gaugeIn) => gaugeIn >= thinnestWoundIn).map((gaugeIn) => ({gaugeIn, wound: true})),
-  ].filter((one) => one.wound !== gauge?.wound || Math.abs(one.gaugeIn * 25.4 - gauge.mm) > 1e-6)
-}
-
-/** The string as it would be with another gauge; a packet's figures belong to the one it has. */
-function withGauge(values: StringValues, gaugeIn: number, wound: boolean): StringValues {
-  const {mass: _, tension: __, ...rest} = values
-  const mm = gaugeIn * 25.4
-  const assumed: Written = {text: '', place: {line: 1, column: 1, endLine: 1, endColumn: 1}, assumed: true}
-  const core = rest.core && !rest.core.assumed ? rest.core : {...assumed, mm: usualCoreMm(mm), wound: false}
-  return {
-    ...rest,
-    gauge: {...assumed, mm, wound},
-    material: rest.material ?? {...assumed, value: 'steel'},
-    ...(wound && {core, wrap: rest.wrap ?? {...assumed, value: 'nickel-plated steel'}}),
-  }
+      .map((gaugeIn) => ({diameterMm: gaugeIn * 25.4, wound: false, coreKnown: false})),
+    ...wound
+      .filter(({diameterMm}) => !ownCore || ownCore.mm + 2 * thinnestWrapIn * 25.4 <= diameterMm)
+      .map(({diameterMm, coreMm}) => ({
+        diameterMm,
+        wound: true,
+        coreMm: ownCore?.mm ?? coreMm,
+        coreKnown: ownCore !== undefined,
+        wrap: wrap?.value ?? ('nickel-plated steel' as const),
+      })),
+  ]
+    .filter((wire) => isOther(wire.diameterMm, wire.wound))
+    .map((wire) => ({...wire, material: material?.value ?? 'steel'}))
 }

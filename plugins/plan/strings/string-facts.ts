@@ -1,12 +1,12 @@
 import type {StringPlan} from '../shape/strings.ts'
 import {inharmonicityOf} from './inharmonicity.ts'
 import {pullLimits, pullWord} from './pull-word.ts'
+import {strainOf} from './strain.ts'
 import {stretchMm} from './stretch.ts'
 import {stringMass} from './string-mass.ts'
 import {stringStiffness} from './string-stiffness.ts'
 import {stringTensionN} from './string-tension.ts'
-import {type StringValues, stringWire, type Wire} from './string-wire.ts'
-import {wireStrengthMpa} from './wire-strength.ts'
+import {type StringValues, stringWire} from './string-wire.ts'
 
 /** Where a string is put: its speaking length in mm, its pitch in Hz, how it is played. */
 export interface StringPlace {
@@ -44,7 +44,7 @@ export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}:
     tensionN,
     pull: pullWord(tensionN, limits),
     pullLimits: limits,
-    ...(wire && strain(wire, tensionN)),
+    ...(wire && strainOf(wire, tensionN)),
     ...(stiffness && {
       stiffnessMpa: stiffness.stiffnessMpa,
       sectionMm: stiffness.sectionMm,
@@ -53,16 +53,4 @@ export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}:
       inharmonicity: inharmonicityOf(stiffness, tensionN, lengthMm),
     }),
   }
-}
-
-/** The stress in a string and how near it comes to its strength, which is known of steel alone. */
-function strain({diameterMm, wound, material, coreMm, coreKnown}: Wire, tensionN: number) {
-  const isSteel = material === 'steel'
-  const known = isSteel && (!wound || coreKnown)
-  const carriesMm = !wound ? diameterMm : isSteel || coreKnown ? coreMm : undefined
-  if (carriesMm === undefined) return {breakKnown: false}
-  const stressMpa = tensionN / ((Math.PI / 4) * carriesMm ** 2)
-  if (!known) return {stressMpa, breakKnown: false}
-  const strengthMpa = wireStrengthMpa(carriesMm)
-  return {stressMpa, strengthMpa, breakFraction: stressMpa / strengthMpa, breakKnown: true}
 }
