@@ -10,7 +10,9 @@ import {intonation} from './intonation.ts'
 import {layout} from './layout.ts'
 import {lineage} from './lineage.ts'
 import {lines} from './lines.ts'
+import {neck} from './neck.ts'
 import {played} from './played.ts'
+import {scarf} from './scarf.ts'
 import type {Section} from './section.ts'
 import {strings} from './strings.ts'
 
@@ -28,6 +30,8 @@ export const allSections: readonly Section[] = [
   layout,
   lineage,
   lines,
+  neck,
   played,
+  scarf,
   strings,
 ]

@@ -9,12 +9,14 @@ import {pullOf, strungNeck} from './strung-neck.ts'
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
 const creep = 2
 
+const between =
+  'it bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help'
+
 const why = {
-  'on top':
-    'nut, bridge and anchors all stand on the neck, so the pull closes inside it and the screws carry almost none of it: the neck bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help',
-  through:
-    'the neck carries the pull from nut to tail, and the top only the bridge’s downforce: it bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help',
-  end: 'the neck ends at the box and is held there; it bows from the nut to that joint, which carries the pull times the height of the strings above it',
+  'on top': `nut, bridge and anchors all stand on the neck, so the pull closes inside it and the screws carry almost none of it: ${between}`,
+  'bridge on the top': `the neck carries the pull, the top the bridge’s downforce, and the screws hold the two together: ${between}`,
+  through: `the neck carries the pull from nut to tail, and the top only the bridge’s downforce: ${between}`,
+  end: 'the neck ends at the box and is held there: it bows from the nut to that joint, which carries the pull times the height of the strings above it',
 } as const
 
 /**
@@ -41,7 +43,7 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
     reliefMm: likely.reliefMm,
     reliefAfterCreepMm: creep * likely.reliefMm,
     rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
-    why: why[joins],
+    why: why[joins === 'on top' && soFar.bridge?.on === 'top' ? 'bridge on the top' : joins],
     ...(atLinesMm && {atLinesMm}),
     ...buckling(model, freeMm, pull.tensionN),
   }

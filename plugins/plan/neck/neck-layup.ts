@@ -1,21 +1,23 @@
 import type {NeckConcern} from './concern.ts'
-import {type Layup, planingMostMm} from './neck-layers.ts'
+import {type Layup, type NeckLayer, planingMostMm} from './neck-layers.ts'
 import type {WouldDo} from './stiffened-neck.ts'
 
 const slackMm = 1e-6
 
 /**
- * Compare what the laminations come to with the thickness they are planed to (mm), and where it is too little, or more
+ * List the layers from the playing face down. Compare what the laminations come to with the thickness they are planed to (mm), and where it is too little, or more
  * than there is to plane, say what the thickest of them would have to be, to a mark of the ruler.
  */
 export const neckLayup: NeckConcern = ({model: {layup}, settled}) => {
   const {stickMm, totalMm, laminationsMm, wantedMm} = layup
-  if (laminationsMm === undefined) return {layup: {stickMm, totalMm}}
+  const layers = layup.layers.map(listed)
+  if (laminationsMm === undefined) return {layup: {layers, stickMm, totalMm}}
   const overMm = laminationsMm - wantedMm
   const fits = overMm >= -slackMm && overMm <= planingMostMm + slackMm
   const mended = fits ? undefined : otherThickness(layup, overMm, settled.rulerMm)
   return {
     layup: {
+      layers,
       stickMm,
       totalMm,
       laminationsMm,
@@ -25,6 +27,19 @@ export const neckLayup: NeckConcern = ({model: {layup}, settled}) => {
       mostOverMm: planingMostMm,
       ...(mended && {wouldDo: mended}),
     },
+  }
+}
+
+function listed({of, name, eMpa, thicknessMm, fromMm, toMm, isSawn, strips}: NeckLayer) {
+  return {
+    of,
+    ...(name !== undefined && {wood: name}),
+    isWoodKnown: eMpa !== undefined,
+    thicknessMm,
+    ...(Number.isFinite(fromMm) && {fromMm}),
+    ...(Number.isFinite(toMm) && {toMm}),
+    beforeScarf: isSawn,
+    ...(strips !== undefined && {strips}),
   }
 }
 

@@ -22,6 +22,7 @@ export const neckScarf: NeckConcern = ({model, soFar, neck}) => {
       faceMm,
       runMm: head.sawnMm / Math.tan(leanRad),
       slope: 1 / Math.tan(leanRad),
+      fromSquareDeg: 90 - head.angleDeg,
       leastDeg: scarfAngleDeg.least,
       mostDeg: scarfAngleDeg.most,
       glueAreaMm2,

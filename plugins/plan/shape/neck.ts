@@ -66,6 +66,7 @@ export const scarfShape = open({
   faceMm: n,
   runMm: n,
   slope: n.describe('The run for a rise of one.'),
+  fromSquareDeg: n.describe('What a mitre gauge reads that counts from square.'),
   leastDeg: n.describe('The flattest usual angle.'),
   mostDeg: n.describe('The steepest.'),
   glueAreaMm2: n,
@@ -130,6 +131,18 @@ export const neckShape = open({
     .optional(),
   head: headShape.optional(),
   layup: open({
+    layers: list(
+      open({
+        of: s.describe('Its path in the build file.'),
+        wood: s.optional(),
+        isWoodKnown: flag.describe('Its density and stiffness are known.'),
+        thicknessMm: n.describe('As planed.'),
+        fromMm: n.optional(),
+        toMm: n.optional(),
+        beforeScarf: flag,
+        strips: n.optional(),
+      }),
+    ).describe('From the playing face down.'),
     stickMm: n.describe('Without fingerboard and cap.'),
     totalMm: n.describe('Playing face to back.'),
     laminationsMm: n.optional(),
