@@ -10,7 +10,7 @@ export type Found = {file: string; bytes: number; changed: number} | {to: string
  */
 export async function fileFor(folder: string, prefix: string, path: string): Promise<Found> {
   const inside = decoded(path)
-  if (inside === undefined || inside.includes('\0') || inside.includes('\\')) return undefined
+  if (inside === undefined || /\0|\\|\/\//.test(inside)) return undefined
   if (`${inside}/` === prefix) return {to: prefix}
   if (!inside.startsWith(prefix)) return undefined
   const asked = join(folder, inside.slice(prefix.length), inside.endsWith('/') ? 'index.html' : '')

@@ -1,4 +1,5 @@
 import {type FSWatcher, watch} from 'node:fs'
+import {stat} from 'node:fs/promises'
 import {snapshot} from './snapshot.ts'
 
 /** How long a burst of events may last, and how often to look where no event comes; ms. */
@@ -15,6 +16,7 @@ export function watchFolder(folder: string, changed: () => Promise<void>): () =>
   let isLooking = false
   let soon: NodeJS.Timeout | undefined
   let watcher = listenTo(folder, wake)
+  let heard = inode(folder)
   const timer = setInterval(wake, lookMs)
 
   function wake(): void {
@@ -27,10 +29,18 @@ export function watchFolder(folder: string, changed: () => Promise<void>): () =>
     const now = await snapshot(folder)
     if (now !== (await last)) {
       last = Promise.resolve(now)
-      watcher ??= listenTo(folder, wake)
+      await listenAgain()
       await changed()
     }
     isLooking = false
+  }
+  /** A folder that was moved away and made anew is another one to the system. */
+  async function listenAgain(): Promise<void> {
+    const now = inode(folder)
+    if (watcher && (await now) === (await heard)) return
+    watcher?.close()
+    watcher = listenTo(folder, wake)
+    heard = now
   }
   return () => {
     clearInterval(timer)
@@ -38,6 +48,8 @@ export function watchFolder(folder: string, changed: () => Promise<void>): () =>
     watcher?.close()
   }
 }
+
+const inode = async (folder: string) => (await stat(folder).catch(() => undefined))?.ino
 
 /** Have the system tell of changes, where it can. */
 function listenTo(folder: string, wake: () => void): FSWatcher | undefined {

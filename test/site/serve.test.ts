@@ -1,0 +1,62 @@
+import {mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {byteRange} from '../../site/serve/byte-range.ts'
+import {fileFor} from '../../site/serve/file-for.ts'
+
+// Source of the forms and of what each means: RFC 9110, section 14.1.2, whose examples are of 10,000 bytes.
+describe('byteRange', () => {
+  test.each([
+    [undefined, undefined],
+    ['bytes=0-499', [0, 499]],
+    ['bytes=500-999', [500, 999]],
+    ['bytes=-500', [9500, 9999]],
+    ['bytes=9500-', [9500, 9999]],
+    ['bytes=0-0', [0, 0]],
+    ['bytes=9999-20000', [9999, 9999]],
+    ['bytes=-20000', [0, 9999]],
+    ['bytes=10000-', 'none'],
+    ['bytes=5-4', 'none'],
+    ['bytes=-0', 'none'],
+    ['bytes=0-0,-1', undefined],
+    ['bytes=-', undefined],
+    ['lines=1-2', undefined],
+  ] as const)('%s', (header, range) => {
+    expect(byteRange(header, 10_000)).toEqual(range)
+  })
+})
+
+describe('fileFor', () => {
+  let folder = ''
+  beforeAll(() => {
+    folder = join(realpathSync(mkdtempSync(join(tmpdir(), 'served-'))), 'site')
+    mkdirSync(join(folder, 'a b'), {recursive: true})
+    writeFileSync(join(folder, 'a b/index.html'), 'x')
+    writeFileSync(join(folder, '../secret'), 'x')
+    symlinkSync('../secret', join(folder, 'link'))
+  })
+  afterAll(() => rmSync(join(folder, '..'), {recursive: true}))
+
+  test('finds a folder’s page by its address, encoded or under a prefix', async () => {
+    expect(await fileFor(folder, '/', '/a%20b/')).toMatchObject({file: join(folder, 'a b/index.html')})
+    expect(await fileFor(folder, '/x/', '/x/a%20b/')).toMatchObject({file: join(folder, 'a b/index.html')})
+    expect(await fileFor(folder, '/x/', '/a%20b/')).toBeUndefined()
+  })
+  test('sends on to the address with a slash at its end', async () => {
+    expect(await fileFor(folder, '/', '/a%20b')).toEqual({to: '/a%20b/'})
+    expect(await fileFor(folder, '/x/', '/x')).toEqual({to: '/x/'})
+  })
+  test.each([
+    '/../secret',
+    '/%2e%2e/secret',
+    '/..%2fsecret',
+    '/link',
+    '/%',
+    '/a%00',
+    '//secret',
+    '/..\\secret',
+  ])('%s finds nothing', async (path) => {
+    expect(await fileFor(folder, '/', path)).toBeUndefined()
+  })
+})
