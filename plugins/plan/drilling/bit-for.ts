@@ -3,6 +3,8 @@ import {type BitSeries, bitOf} from './bits.ts'
 const inchMm = 25.4
 /** From here on a bit with a rim cuts cleaner than one with a point (mm); common practice, no source. */
 const forstnerFromMm = 12.8
+/** A bit this near (mm) is the very one that the hole was meant for. */
+const exactMm = 0.02
 /** A bit this far off the hole (mm) still makes it. */
 const nearMm = 0.2
 
@@ -16,7 +18,8 @@ export function bitFor(diameterMm: number, units: 'in' | 'mm'): string {
   const [first, second] = (units === 'in' ? series : series.reverse()).map((of) => bitOf(of, diameterMm))
   const off = (bit: {mm: number} | undefined) =>
     bit ? Math.abs(bit.mm - diameterMm) : Number.POSITIVE_INFINITY
-  const best = off(first) <= nearMm || off(first) <= off(second) ? first : second
+  const isMade = off(second) <= exactMm && off(first) > exactMm
+  const best = !isMade && (off(first) <= nearMm || off(first) <= off(second)) ? first : second
   if (best && (off(best) <= nearMm || isSmall))
     return `${best.name} ${isSmall ? 'brad-point' : 'Forstner'} bit`
   const size =
