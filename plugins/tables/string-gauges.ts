@@ -28,9 +28,6 @@ export const woundGaugesIn = [
   0.065, 0.07, 0.075, 0.08,
 ] as const
 
-/** A plain string thicker than this is seldom sold; one written without `w` is most likely a wound one. */
-export const thickestPlainIn = 0.026
-
 /** A wound string thinner than this is seldom made. */
 export const thinnestWoundIn = 0.015
 

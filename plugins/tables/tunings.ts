@@ -9,7 +9,6 @@ export interface TuningRow {
 
 // biome-ignore format: a line each
 export const tunings: readonly TuningRow[] = [
-  {name: 'one string', semitones: [0]},
   {name: 'root and fifth', semitones: [0, 7]},
   {name: 'root and octave', semitones: [0, 12]},
   {name: 'root and fourth', semitones: [0, 5]},
@@ -24,12 +23,12 @@ export const tunings: readonly TuningRow[] = [
   {name: 'root, fifth, octave, twelfth', semitones: [0, 7, 12, 19]},
   {name: 'root, fourth, octave, tenth', semitones: [0, 5, 12, 16]},
   {name: 'fifths', semitones: [0, 7, 14, 21]},
-  {name: 'open chord with the fifth below', semitones: [0, 5, 9, 14]},
+  {name: 'open chord over its fifth', semitones: [0, 5, 9, 12]},
   {name: 'guitar’s upper four', semitones: [0, 5, 9, 14]},
   {name: 'fourths', semitones: [0, 5, 10, 15]},
   {name: 'fifths', semitones: [0, 7, 14, 21, 28]},
   {name: 'open major chord', semitones: [0, 7, 12, 16, 19]},
   {name: 'guitar', semitones: [0, 5, 10, 15, 19, 24]},
   {name: 'open major chord', semitones: [0, 7, 12, 16, 19, 24]},
-  {name: 'open chord with the fifth below', semitones: [0, 5, 12, 17, 21, 24]},
+  {name: 'open chord over its fifth', semitones: [0, 5, 12, 17, 21, 24]},
 ]
