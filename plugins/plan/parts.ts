@@ -21,6 +21,7 @@ import {neckBudget} from './neck/neck-budget.ts'
 import type {PlanPart} from './part.ts'
 import {pickup} from './pickup/pickup.ts'
 import {justMarks} from './scale/just-marks.ts'
+import {longestScale} from './scale/longest-scale.ts'
 import {marking} from './scale/marking.ts'
 import {scaleLines} from './scale/scale-lines.ts'
 import {screwPlaces} from './screw-places.ts'
@@ -49,6 +50,7 @@ export const parts: readonly PlanPart[] = [
   stringAnchors,
   neckBudget,
   neck,
+  longestScale,
   stringLengths,
   screwPlaces,
   boxSizes,
