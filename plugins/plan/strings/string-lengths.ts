@@ -1,29 +1,28 @@
 import {packetLengths, pastThePostMm} from '../../tables/string-gauges.ts'
 import type {PlanPart} from '../part.ts'
+import {stationOf} from '../station-of.ts'
 
 /**
  * Say how long each string has to be (mm): from its anchor over bridge and nut to its post, and what it needs past
- * that; and what a packet of its gauge holds. Where posts or anchors are not placed yet, from the ends of the neck,
- * which is no less. Absent without either.
+ * that. Where posts or anchors are not placed yet, from the ends of the neck, which is no less; only where both are
+ * placed, what a packet of its gauge holds, and how far off its anchor may lie. Absent without either.
  */
-export const stringLengths: PlanPart = (_, soFar) => {
-  const {strings, anchors, tuners, neck} = soFar
+export const stringLengths: PlanPart = ({values}, soFar) => {
+  const {strings, tuners, neck} = soFar
   if (!strings) return {}
   const budget = neck?.budget
-  const tailMm = budget && budget.scaleMm + budget.tailMm
+  const anchoredMm = stationOf(values.anchors ?? {}, soFar.box)
+  const anchorMm = anchoredMm ?? (budget && budget.scaleMm + budget.tailMm)
   return {
     strings: strings.map((string, i) => {
-      const anchorMm = anchors?.[i]?.stationMm ?? tailMm
-      const postMm = tuners?.[i]?.stationMm ?? (budget && -budget.headMm)
+      const post = tuners?.[i]
+      const postMm = post?.stationMm ?? (budget && -budget.headMm)
       if (anchorMm === undefined || postMm === undefined) return string
       const lengthNeededMm = anchorMm - postMm + pastThePostMm
+      if (!post || anchoredMm === undefined) return {...string, lengthNeededMm}
       const packetMm = packetOf(string.gaugeMm)
-      return {
-        ...string,
-        lengthNeededMm,
-        packetMm,
-        anchorWithinMm: anchorMm - Math.max(0, lengthNeededMm - packetMm),
-      }
+      const anchorWithinMm = anchoredMm - Math.max(0, lengthNeededMm - packetMm)
+      return {...string, lengthNeededMm, packetMm, anchorWithinMm}
     }),
   }
 }

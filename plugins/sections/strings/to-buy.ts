@@ -53,9 +53,11 @@ function remarks({strings = [], scale, units}: Plan, hasEnds: boolean): Inline[]
   ]
 }
 
-function reach({name, lengthNeededMm, packetMm = 0}: StringPlan, units: Plan['units']): Inline[][] {
+function reach({name, lengthNeededMm, packetMm}: StringPlan, units: Plan['units']): Inline[][] {
   if (lengthNeededMm === undefined) return []
   const needs = length(lengthNeededMm, {units, rulerMm: units === 'in' ? 12.7 : 10}, 'up')
+  if (packetMm === undefined)
+    return [[`${name} needs no more than `, needs, ' from anchor to post with its winds.']]
   const rest = lengthNeededMm <= packetMm ? 'and a packet’s string reaches.' : 'more than a packet’s string.'
   return [[`${name} needs the most, `, needs, ` from anchor to post with its winds, ${rest}`]]
 }
