@@ -1,4 +1,5 @@
 import {circleMoments, type Moments} from './circle-moments.ts'
+import {crownMoments} from './crown-moments.ts'
 
 /** A neck's outline across: straight sides, the face flat or crowned, the two back edges rounded (all mm). */
 export interface Outline {
@@ -30,10 +31,7 @@ export function widthMoments(
     const [low, high] = [Math.max(a, from), Math.min(b, to)]
     if (high > low) use(low, high)
   }
-  if (radius !== undefined)
-    within(0, crown, (low, high) =>
-      add(fromDepth(circleMoments(radius, radius - high, radius - low), radius, -1), 2),
-    )
+  if (radius !== undefined) within(0, crown, (low, high) => add(crownMoments(radius, low, high), 1))
   const shoulder = Math.max(crown, heightMm - round)
   within(crown, heightMm, (low, high) => {
     const straight = Math.min(high, shoulder)
@@ -42,14 +40,14 @@ export function widthMoments(
     if (high <= from || round === 0) return
     const centre = heightMm - round
     add(powers(from, high), widthMm - 2 * round)
-    add(fromDepth(circleMoments(round, from - centre, high - centre), centre, 1), 2)
+    add(fromDepth(circleMoments(round, from - centre, high - centre), centre), 2)
   })
   return total
 }
 
 const powers = (a: number, b: number): Moments => [b - a, (b * b - a * a) / 2, (b ** 3 - a ** 3) / 3]
 
-/** Take moments about a circle's centre to moments about the face, the centre lying at `depth`, v up or down from it. */
-function fromDepth([m0, m1, m2]: Moments, depth: number, sign: 1 | -1): Moments {
-  return [m0, depth * m0 + sign * m1, depth * depth * m0 + sign * 2 * depth * m1 + m2]
+/** Take moments about a circle's centre to moments about the face, the centre lying at `depth`. */
+function fromDepth([m0, m1, m2]: Moments, depth: number): Moments {
+  return [m0, depth * m0 + m1, depth * depth * m0 + 2 * depth * m1 + m2]
 }
