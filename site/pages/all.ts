@@ -13,6 +13,7 @@ import {rulesPage} from './rules.ts'
 import {searchPage} from './search.ts'
 import {sideBySidePage} from './side-by-side.ts'
 import {sitemapPage} from './sitemap.ts'
+import {sourcesPage} from './sources.ts'
 import {woodsPage} from './woods.ts'
 
 /** Every kind of page, each a function from the journal to its pages; those of single builds first. */
@@ -28,6 +29,7 @@ const kinds: readonly ((site: SiteData) => Page[])[] = [
   plannedAndMeasuredPage,
   rulesPage,
   woodsPage,
+  sourcesPage,
   feedPage,
   notFoundPage,
 ]

@@ -1,0 +1,33 @@
+import {h} from 'hastscript'
+import {toElements} from '../../plugins/sections/kit/to-elements.ts'
+import {source, table} from '../../plugins/sections/kit.ts'
+import {pageOf} from '../html/page-of.ts'
+import type {Page} from '../publish/page.ts'
+import type {SiteData} from '../site-data.ts'
+import {shopTables} from './sources/shop-tables.ts'
+import {soundTables} from './sources/sound-tables.ts'
+import {stringTables} from './sources/string-tables.ts'
+
+/** Write the page of the tables that the computations use, besides woods, with where they come from. */
+export function sourcesPage({around}: SiteData): Page[] {
+  const describes = 'The tables that the numbers come from, and where they come from in turn.'
+  const content = [
+    h('header.page-head', [h('h1', 'Sources'), h('p', describes)]),
+    h('div.prose', [
+      h('p', [
+        'Woods have ',
+        h('a', {href: '/woods/'}, 'a page of their own'),
+        '. What no document stands behind is marked ',
+        h('em', 'common practice, no source'),
+        '; what could not be looked up again, ',
+        h('em', 'from memory'),
+        '.',
+      ]),
+      ...[...stringTables, ...shopTables, ...soundTables].flatMap((each) => [
+        h('h2', each.title),
+        ...toElements([table(each.table), ...(each.source ? [source(each.source)] : [])]),
+      ]),
+    ]),
+  ]
+  return [pageOf('/sources/', {title: 'Sources', describes, within: '/sources/'}, content, around.prefix)]
+}

@@ -1,0 +1,213 @@
+import {cpSync, readFileSync, realpathSync} from 'node:fs'
+import {join, resolve} from 'node:path'
+import {gzipSync} from 'node:zlib'
+import axe from 'axe-core'
+import {HtmlValidate} from 'html-validate'
+import type {Browser, BrowserContext, Page} from 'playwright-core'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {answer} from '../../site/serve/answer.ts'
+import {listen} from '../../site/serve/listen.ts'
+import {openBrowser} from '../support/browser.ts'
+import {filesOf} from '../support/site-files.ts'
+import {tempJournal} from '../support/temp-journal.ts'
+
+// The project's own journal, built for a path prefix and looked at in a real browser under the site's own policy.
+
+const journal = tempJournal()
+const site = join(journal.root, '_site')
+let files: Record<string, string> = {}
+let browser: Browser
+let server: Awaited<ReturnType<typeof listen>>
+let home = ''
+
+beforeAll(async () => {
+  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
+  expect(journal.run('build', '--path-prefix=/journal/')).toMatchObject({status: 0})
+  files = filesOf(site)
+  const folder = realpathSync(site)
+  server = await listen(
+    (request, response) => void answer({folder, prefix: '/journal/'}, request, response),
+    8300,
+  )
+  home = `http://localhost:${server.port}/journal/`
+  browser = await openBrowser()
+})
+afterAll(async () => {
+  await browser?.close()
+  server?.close()
+  journal.remove()
+})
+
+const htmlFiles = () => Object.keys(files).filter((name) => name.endsWith('.html'))
+/** One page of each kind; of builds the one with the most on its page. */
+const kinds = () => {
+  const builds = htmlFiles().filter((name) => /^builds\/[^/]+\/index\.html$/.test(name))
+  const fullest = builds.sort((a, b) => files[b]!.length - files[a]!.length)[0]!
+  const own = htmlFiles().filter((name) => name.startsWith(fullest.replace('index.html', '')))
+  return [...htmlFiles().filter((name) => !name.startsWith('builds/')), ...own]
+}
+const addressOf = (name: string) => home + name.replace(/index\.html$/, '')
+
+describe('every page', () => {
+  // Outside check: html-validate's recommended and accessibility rules, after the HTML standard and WCAG.
+  test('is valid', {timeout: 120_000}, async () => {
+    const validator = new HtmlValidate({
+      extends: ['html-validate:recommended', 'html-validate:a11y'],
+      // An id may begin with any character (HTML standard, 3.2.6); days' headings begin with their date.
+      rules: {'valid-id': ['error', {relaxed: true}], 'long-title': 'off', 'doctype-style': 'off'},
+    })
+    for (const name of htmlFiles()) {
+      const html = readFileSync(join(site, name), 'utf8')
+      const {results} = await validator.validateString(html)
+      const found = results.flatMap(({messages}) =>
+        messages.map(({ruleId, message, line}) => ({name, ruleId, message, line})),
+      )
+      expect(found).toEqual([])
+    }
+  })
+
+  test('carries the policy first, and no style, handler or script of its own', () => {
+    for (const name of htmlFiles()) {
+      expect(files[name]).toMatch(
+        /<head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'/,
+      )
+      expect(files[name]).not.toMatch(/<style|\sstyle=|\son[a-z]+="|<script>/i)
+    }
+  })
+
+  test('leads only to pages, files and places that are there', () => {
+    const broken: string[] = []
+    for (const name of htmlFiles()) {
+      const here = new URL(addressOf(name))
+      for (const [, written] of files[name]!.matchAll(/\s(?:href|src)="([^"]*)"/g)) {
+        const to = new URL(written!.replaceAll('&#x26;', '&'), here)
+        if (to.origin !== here.origin) continue
+        const file =
+          decodeURIComponent(to.pathname).slice('/journal/'.length) +
+          (to.pathname.endsWith('/') ? 'index.html' : '')
+        const target = files[file]
+        const id = decodeURIComponent(to.hash.slice(1))
+        if (target === undefined) broken.push(`${name}: ${written}`)
+        else if (id && !target.includes(` id="${id}"`)) broken.push(`${name}: ${written}`)
+      }
+    }
+    expect(broken).toEqual([])
+  })
+
+  test('of a build is at most 60 kB compressed with all it loads, its scripts 15 kB', () => {
+    const packed = (name: string) => gzipSync(readFileSync(join(site, name))).length
+    for (const name of htmlFiles().filter((each) => /^builds\/[^/]+\/index\.html$/.test(each))) {
+      const loads = [...files[name]!.matchAll(/(?:src|href)="\/journal\/(assets\/[^"]+)"/g)].map(
+        (found) => found[1]!,
+      )
+      const scripts = loads.filter((each) => each.endsWith('.js'))
+      expect([name, packed(name) + loads.map(packed).reduce((a, b) => a + b, 0)]).toSatisfy(
+        ([, bytes]) => bytes <= 60_000,
+      )
+      expect(scripts.map(packed).reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(15_000)
+    }
+  })
+})
+
+describe.each([
+  ['on a desk', {viewport: {width: 1280, height: 900}}],
+  ['on a phone', {viewport: {width: 360, height: 740}, isMobile: true, hasTouch: true}],
+  ['in the dark', {viewport: {width: 1280, height: 900}, colorScheme: 'dark' as const}],
+])('%s', (where, options) => {
+  let context: BrowserContext
+  let page: Page
+  const heard: string[] = []
+  beforeAll(async () => {
+    context = await browser.newContext({...options, reducedMotion: 'reduce', bypassCSP: false})
+    page = await context.newPage()
+    page.on('console', (message) => void heard.push(`${page.url()} ${message.text()}`))
+    page.on('pageerror', (error) => void heard.push(`${page.url()} ${error.message}`))
+    page.on('request', (request) => {
+      if (!request.url().startsWith(new URL(home).origin))
+        heard.push(`${page.url()} asks for ${request.url()}`)
+    })
+  })
+  afterAll(() => context?.close())
+
+  test('pages are quiet, fit the screen, and pass axe', {timeout: 180_000}, async () => {
+    for (const name of kinds()) {
+      await page.goto(addressOf(name))
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth)
+      expect([name, wide]).toEqual([name, options.viewport.width])
+      // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
+      await page.evaluate(axe.source)
+      const violations = await page.evaluate(async () => {
+        const runner = (globalThis as unknown as {axe: typeof axe}).axe
+        const {violations: found} = await runner.run(document)
+        return found.map(
+          ({id, nodes}) =>
+            `${id}: ${nodes
+              .slice(0, 3)
+              .map(({html}) => html)
+              .join(' ')}`,
+        )
+      })
+      expect([name, ...violations]).toEqual([name])
+    }
+    expect(heard).toEqual([])
+  })
+
+  test('nothing shifts while a build’s page and the portfolio load', async () => {
+    if (where === 'in the dark') return
+    for (const name of ['index.html', kinds().at(-1)!]) {
+      await page.goto(addressOf(name))
+      const shift = await page.evaluate(
+        () =>
+          new Promise<number>((resolve) => {
+            let sum = 0
+            new PerformanceObserver((list) => {
+              for (const entry of list.getEntries())
+                sum += (entry as PerformanceEntry & {value: number}).value
+            }).observe({type: 'layout-shift', buffered: true})
+            setTimeout(() => resolve(sum), 300)
+          }),
+      )
+      expect([name, shift]).toSatisfy(([, sum]) => sum < 0.01)
+    }
+  })
+})
+
+describe('the portfolio', () => {
+  test('without scripts is the complete list, and has no controls', async () => {
+    const context = await browser.newContext({javaScriptEnabled: false})
+    const page = await context.newPage()
+    await page.goto(home)
+    const builds = htmlFiles().filter((name) => /^builds\/[^/]+\/index\.html$/.test(name)).length
+    expect(await page.locator('.card').count()).toBe(builds)
+    expect(await page.locator('.controls').count()).toBe(0)
+    await context.close()
+  })
+
+  test('narrows, sorts and searches, and keeps the choice in its address', async () => {
+    const page = await browser.newPage()
+    await page.goto(home)
+    const all = await page.locator('.card').count()
+    await page.selectOption('[name=frets]', 'frets')
+    const fretted = await page.locator('.card:visible').count()
+    expect(fretted).toBeGreaterThan(0)
+    expect(fretted).toBeLessThan(all)
+    expect(page.url()).toContain('?frets=frets')
+    await page.reload()
+    expect(await page.locator('.card:visible').count()).toBe(fretted)
+    await page.click('.controls button')
+    await page.selectOption('[name=sort]', 'scale')
+    const scales = await page
+      .locator('.card[data-scale]')
+      .evaluateAll((cards) => cards.map((card) => Number((card as HTMLElement).dataset['scale'])))
+    expect(scales).toEqual([...scales].sort((a, b) => a - b))
+    await page.fill('[name=words]', 'lantern')
+    await page.waitForFunction(
+      (count) =>
+        [...document.querySelectorAll('.card')].filter((card) => !(card as HTMLElement).hidden).length <
+        count,
+      all,
+    )
+    expect(await page.locator('.card:visible h2').first().textContent()).toContain('Lantern')
+    await page.close()
+  })
+})
