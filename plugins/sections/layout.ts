@@ -1,15 +1,17 @@
 import type {Station} from '../plan/shape/layout.ts'
-import {type Cell, length, lengthAlone, note, table} from './kit.ts'
+import {type Cell, length, lengthAlone, note, paragraph, strong, table} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Every station in order, from the nut, from the head end and from the tail end, to the maker's ruler. */
 export const layout: Section = {
   name: 'layout',
   title: 'Layout',
-  needs: ({plan}) => (plan.layout ? [] : ['scale.length']),
+  needs: ({plan}) => (plan.layout || plan.scale?.longestMm !== undefined ? [] : ['scale.length']),
   content: ({plan}) => {
     const stations = plan.layout ?? []
+    if (stations.length === 0) return longest(plan)
     return [
+      ...longest(plan),
       table({
         caption: 'Every station, from the head end to the tail end',
         columns: columns(stations).map(({head, align}) => ({head, ...(align && {align})})),
@@ -22,6 +24,22 @@ export const layout: Section = {
       ),
     ]
   },
+}
+
+/** Where no scale length is given yet: the longest that would do. */
+function longest(plan: SectionInput['plan']) {
+  const mm = plan.scale?.longestMm
+  if (mm === undefined) return []
+  const said = 'The longest scale that this stick and this box allow is '
+  return [
+    paragraph(
+      said,
+      strong(length(mm, plan, 'down')),
+      '. Give it, or a shorter one, as ',
+      strong('scale.length'),
+      ', and every station follows.',
+    ),
+  ]
 }
 
 interface Column {
