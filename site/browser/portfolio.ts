@@ -15,8 +15,7 @@ let words: Promise<Record<string, string>> | undefined
 
 /** Fetch the words of all builds, once. */
 function allWords(): Promise<Record<string, string>> {
-  const home = document.querySelector<HTMLAnchorElement>('a.journal')?.href ?? '/'
-  words ??= fetch(new URL('search.json', home)).then((answer) => answer.json())
+  words ??= fetch('search.json').then((answer) => answer.json())
   return words
 }
 
@@ -74,6 +73,8 @@ function report(count: number, isNarrowed: boolean): void {
 function restore(): void {
   const asked = new URLSearchParams(location.search)
   for (const field of fields) field.value = asked.get(field.name) ?? ''
+  const narrow = controls?.querySelector<HTMLDetailsElement>('.narrow')
+  if (narrow) narrow.open = [...asked.keys()].some((name) => name !== 'words' && name !== 'sort')
 }
 
 controls?.addEventListener('input', () => void apply())

@@ -15,11 +15,11 @@ export function frame(around: Surround): Layout {
   }
 }
 
-function body({title, maker}: Surround, data: PageData & {content: string}): Element {
+function body({title, maker}: Surround, data: PageData & {address: string; content: string}): Element {
   return h('body', [
     h('a.skip', {href: '#Page'}, 'To the page'),
     h('header.site', [
-      h('a.journal', {href: '/'}, title),
+      data.address === '/' ? undefined : h('a.journal', {href: '/'}, title),
       h('nav', {ariaLabel: 'Journal'}, [ways(navigation.above, data.within)]),
     ]),
     h('div.nut-line', {ariaHidden: 'true'}),

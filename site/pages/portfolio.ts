@@ -10,23 +10,30 @@ import {hangingRow} from './portfolio/hanging-row.ts'
 import {unreadFiles} from './portfolio/unread-files.ts'
 
 /** Write the portfolio: all instruments hung from one nut line, and a card for each. */
-export function portfolioPage({around, builds, unread}: SiteData): Page[] {
+export function portfolioPage({around, journal, builds, unread}: SiteData): Page[] {
+  const units = journal.units?.value ?? 'in'
   const count = `${builds.length} ${builds.length === 1 ? 'instrument' : 'instruments'}`
   const played = builds.filter((one) => kindFacts(one).isPlayedWell).length
   const describes = `${count}${played > 0 ? `, ${played} of them played well` : ''}.`
   const content = [
     h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
     ...unreadFiles(unread),
-    ...hangingRow(builds),
-    ...(builds.length === 0 ? [empty()] : [...narrowing(builds, around), h('ul.cards', builds.map(card))]),
+    ...hangingRow(builds, units),
+    ...(builds.length === 0
+      ? [empty()]
+      : [...narrowing(builds, units, around), h('ul.cards', builds.map(card))]),
   ]
   const data = {title: around.title, describes, within: '/', scripts: ['portfolio']}
   return [pageOf('/', data, content, around.prefix)]
 }
 
 /** The controls come out of their template by a script that stands right after them, before anything is shown. */
-function narrowing(builds: readonly SiteBuild[], {assets}: SiteData['around']): ElementContent[] {
-  return builds.length > 1 ? [controls(builds), h('script', {src: assets['unfold']})] : []
+function narrowing(
+  builds: readonly SiteBuild[],
+  units: 'in' | 'mm',
+  {assets}: SiteData['around'],
+): ElementContent[] {
+  return builds.length > 1 ? [controls(builds, units), h('script', {src: assets['unfold']})] : []
 }
 
 function empty() {

@@ -6,14 +6,14 @@ import type {Page} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
 const groups = [
+  ['fault', 'Would not work as drawn', 'Do not cut yet.'],
+  ['warning', 'Look again', 'It may be meant, and is often a slip.'],
+  ['remark', 'Good to know', 'Said quietly; nothing has to change.'],
   [
     'error',
     'Cannot be read',
     'Nothing can be computed until these are mended; a journal with one is not published.',
   ],
-  ['fault', 'Would not work as drawn', 'Do not cut yet.'],
-  ['warning', 'Look again', 'It may be meant, and is often a slip.'],
-  ['remark', 'Good to know', 'Said quietly; nothing has to change.'],
 ] as const
 
 /** Write the page of rules: every check by how much it matters, what it looks for, why, and how to mend it. */

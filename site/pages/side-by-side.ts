@@ -10,16 +10,22 @@ import type {SiteBuild, SiteData} from '../site-data.ts'
 import {type Dimension, dimensions, type Has} from './side-by-side/dimensions.ts'
 import {inCommon} from './side-by-side/in-common.ts'
 
+/** One unit for all builds, so that figures compare at a glance. */
+const rulers = {in: {units: 'in', rulerMm: 25.4 / 32}, mm: {units: 'mm', rulerMm: 0.5}} as const
+
 /** Write the page that lays all builds' dimensions next to each other, those that played well first. */
-export function sideBySidePage({around, builds}: SiteData): Page[] {
+export function sideBySidePage({around, builds, journal}: SiteData): Page[] {
+  const ruler = rulers[journal.units?.value ?? 'in']
   const describes = 'Every build’s dimensions next to each other, those that played well first.'
   const played = builds.filter((one) => kindFacts(one).isPlayedWell)
   const sorted = [...played, ...builds.filter((one) => !played.includes(one))]
   const shown = dimensions.filter((dimension) => sorted.some((one) => dimension.of(one)))
   const content = [
     h('header.page-head', [h('h1', 'Side by side'), h('p', describes)]),
-    ...(sorted.length === 0 ? [h('p', 'No build yet.')] : [...chooser(sorted, around), table(sorted, shown)]),
-    ...common(played),
+    ...(sorted.length === 0
+      ? [h('p', 'No build yet.')]
+      : [...chooser(sorted, around), table(sorted, shown, ruler)]),
+    ...common(played, ruler),
   ]
   const data = {title: 'Side by side', describes, within: '/side-by-side/', scripts: ['side-by-side']}
   return [pageOf('/side-by-side/', data, content, around.prefix)]
@@ -36,7 +42,7 @@ function chooser(builds: readonly SiteBuild[], {assets}: SiteData['around']): El
   ]
 }
 
-function table(builds: readonly SiteBuild[], shown: readonly Dimension[]): Element {
+function table(builds: readonly SiteBuild[], shown: readonly Dimension[], ruler: Ruler): Element {
   const caption = 'One build a line; an empty place is open or unknown.'
   return h('div.table.compare', [
     h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: caption}, [
@@ -50,20 +56,20 @@ function table(builds: readonly SiteBuild[], shown: readonly Dimension[]): Eleme
         ]),
         h(
           'tbody',
-          builds.map((one) => row(one, shown)),
+          builds.map((one) => row(one, shown, ruler)),
         ),
       ]),
     ]),
   ])
 }
 
-function row(one: SiteBuild, shown: readonly Dimension[]): Element {
-  return h('tr', {dataBuild: one.slug, dataUnits: one.plan.units, dataRuler: one.plan.rulerMm}, [
+function row(one: SiteBuild, shown: readonly Dimension[], ruler: Ruler): Element {
+  return h('tr', {dataBuild: one.slug, dataUnits: ruler.units}, [
     h('th', {scope: 'row'}, [
       h('a', {href: `/builds/${one.slug}/`}, one.title),
       kindFacts(one).isPlayedWell ? h('small', 'played well') : undefined,
     ]),
-    ...shown.map((dimension) => cell(dimension.of(one), one.plan)),
+    ...shown.map((dimension) => cell(dimension.of(one), ruler)),
   ])
 }
 
@@ -80,9 +86,8 @@ function written(has: NonNullable<Has>, ruler: Ruler): ElementContent[] {
 }
 
 /** Two builds that played well may agree by chance; from three on it is worth saying. */
-function common(played: readonly SiteBuild[]): ElementContent[] {
+function common(played: readonly SiteBuild[], ruler: Ruler): ElementContent[] {
   if (played.length < 3) return []
-  const ruler = played[0]!.plan
   const lines = inCommon(played).map(({dimension, low, high}) => {
     const from = written(low, ruler)
     const to = written(high, ruler)

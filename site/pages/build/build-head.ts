@@ -28,7 +28,10 @@ function glance(one: SiteBuild): [string, ElementContent[]][] {
   const plays = [facts.play, facts.frets, facts.isPlayedWell ? 'played well' : undefined]
     .filter(Boolean)
     .join(', ')
-  const strings = plan.strings?.map(({note, gauge}) => (gauge ? `${note} ${gauge}` : note)).join(', ')
+  const strings = plan.strings?.flatMap(({note, gauge}, at): ElementContent[] => [
+    ...(at > 0 ? [text(', ')] : []),
+    h('span.string', gauge ? `${note} ${gauge}` : note),
+  ])
   const rows: [string, ElementContent[] | string | undefined][] = [
     ['Scale length', facts.scaleMm ? lengthOf(facts.scaleMm, plan) : undefined],
     ['Strings, from the bass side', strings],

@@ -18,49 +18,45 @@ const facets: readonly (readonly [string, string, (facts: KindFacts) => readonly
 const some = (value: string | undefined): string[] => (value === undefined ? [] : [value])
 
 /** Prepare what narrows and sorts the cards. It lies in a template: without scripts it is not there. */
-export function controls(builds: readonly SiteBuild[]): Element {
+export function controls(builds: readonly SiteBuild[], units: 'in' | 'mm'): Element {
   const all = builds.map(kindFacts)
-  const units = builds[0]?.plan.units ?? 'in'
+  const scales = scaleRanges[units].map(({says, fromMm, toMm}) => [`${fromMm} ${toMm}`, says] as const)
   return h('template', [
     h('div.controls', {role: 'search'}, [
-      labelled('Search', h('input', {type: 'search', name: 'words', autoComplete: 'off'})),
-      ...facets.flatMap(([name, label, of]) => {
-        const values = [...new Set(all.flatMap(of))].sort()
-        const isUseful = values.length > 1 || all.some((facts) => of(facts).length === 0)
-        return values.length > 0 && isUseful
-          ? [
-              labelled(
-                label,
-                choice(
-                  name,
-                  values.map((value) => [value, value]),
-                ),
-              ),
-            ]
-          : []
-      }),
-      labelled(
-        'Scale length',
-        choice(
-          'scale',
-          scaleRanges[units].map(({says, fromMm, toMm}) => [`${fromMm} ${toMm}`, says]),
-        ),
-      ),
-      labelled(
-        'Sorted by',
-        choice(
-          'sort',
-          [
-            ['scale', 'scale length, short to long'],
-            ['title', 'name'],
-          ],
-          'date, newest first',
-        ),
-      ),
+      labelled('Search all text', h('input', {type: 'search', name: 'words', autoComplete: 'off'})),
+      labelled('Sorted by', choice('sort', orders, 'date, newest first')),
+      h('details.narrow', [
+        h('summary', 'Narrow'),
+        h('div', [
+          ...facets.flatMap((facet) => narrower(facet, all)),
+          labelled('Scale length', choice('scale', scales)),
+        ]),
+      ]),
       h('p.count', {role: 'status'}, ''),
-      h('button', {type: 'button'}, 'Show all'),
+      h('button', {type: 'button', hidden: true}, 'Show all'),
     ]),
   ])
+}
+
+const orders = [
+  ['scale', 'scale length, short to long'],
+  ['title', 'name'],
+] as const
+
+/** A choice between what builds have, where it would tell any of them apart. */
+function narrower([name, label, of]: (typeof facets)[number], all: readonly KindFacts[]): Element[] {
+  const values = [...new Set(all.flatMap(of))].sort()
+  const isUseful = values.length > 1 || all.some((facts) => of(facts).length === 0)
+  if (values.length === 0 || !isUseful) return []
+  return [
+    labelled(
+      label,
+      choice(
+        name,
+        values.map((value) => [value, value]),
+      ),
+    ),
+  ]
 }
 
 function labelled(label: string, control: Element): Element {

@@ -17,14 +17,14 @@ export interface RowView {
 }
 
 /** Hang instruments side by side from one nut line at one scale, with a rule to read them by. */
-export function hangingRow(builds: readonly SiteBuild[]): Element[] {
+export function hangingRow(builds: readonly SiteBuild[], units: 'in' | 'mm'): Element[] {
   const hung = builds.filter((one) => one.made.hanging)
   if (hung.length === 0) return []
   const view = rowView(hung.map((one) => one.made.hanging!))
   const row = h('section.hanging', {ariaLabel: 'Side by side from the nut line'}, [
     h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: 'Instruments at one scale'}, [
       h('ol', [
-        h('li.rule', {ariaHidden: 'true'}, [hangingRule(view, hung[0]!.plan.units)]),
+        h('li.rule', {ariaHidden: 'true'}, [hangingRule(view, units)]),
         ...hung.slice(0, most).map((one) => hangs(one, view)),
       ]),
     ]),
