@@ -7,6 +7,8 @@ export interface NeckLayer extends BareLayer {
   fromFaceMm: number
   /** Before planing. */
   bareMm: number
+  /** Runs along the free neck. */
+  runs: boolean
 }
 
 export interface Layup {
@@ -33,18 +35,18 @@ const slackMm = 1e-6
  * that run along it from those that do not. Undefined without a thickness.
  */
 export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number): Layup | undefined {
-  const thicknessMm = neck?.thickness?.mm
-  if (!neck || thicknessMm === undefined) return undefined
+  if (!neck?.thickness) return undefined
   const ledgeMm = head?.ledge?.mm ?? 0
   const sheets: BareLayer[] = [
     ...sheet('fingerboard', fingerboard, fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm),
     ...sheet('neck.cap', neck.cap, -ledgeMm),
   ]
   const sheetsMm = total(sheets)
-  const stick = stickLayers(neck, {ledgeMm, solidMm: Math.max(thicknessMm - sheetsMm, 0)})
+  const stick = stickLayers(neck, {ledgeMm, solidMm: Math.max(neck.thickness.mm - sheetsMm, 0)})
   const running = stick.filter(({fromMm, toMm}) => fromMm <= midMm && toMm >= midMm)
   const sumMm = total(running)
   const isLaminated = neck.laminations !== undefined && stick[0]!.of !== 'neck'
+  const thicknessMm = isLaminated && neck.thickness.assumed ? sumMm : neck.thickness.mm
   const carries =
     isLaminated && sumMm >= thicknessMm - slackMm && sumMm + sheetsMm > thicknessMm + planingMostMm
   const wantedMm = carries ? thicknessMm : Math.max(thicknessMm - sheetsMm, 0)
@@ -56,7 +58,7 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
     const isPlaned = layer === running.at(-1)
     const size = Math.max(layer.thicknessMm - (isPlaned ? planedMm : 0), 0)
     depthMm += size
-    return {...layer, fromFaceMm, bareMm: layer.thicknessMm, thicknessMm: size}
+    return {...layer, fromFaceMm, bareMm: layer.thicknessMm, runs: running.includes(layer), thicknessMm: size}
   })
   const stickMm = sumMm - planedMm
   return {

@@ -44,8 +44,9 @@ function listed({of, name, eMpa, thicknessMm, fromMm, toMm, isSawn, strips}: Nec
 }
 
 function otherThickness({layers}: Layup, overMm: number, rulerMm: number): WouldDo | undefined {
-  const laminations = layers.filter(({of}) => of.startsWith('neck.laminations.'))
-  const thickest = laminations.reduce((best, one) => (one.bareMm > best.bareMm ? one : best), laminations[0]!)
+  const [first, ...rest] = layers.filter(({of, runs}) => runs && of.startsWith('neck.laminations.'))
+  if (!first) return undefined
+  const thickest = rest.reduce((best, one) => (one.bareMm > best.bareMm ? one : best), first)
   const mm = Math.ceil((thickest.bareMm - overMm) / rulerMm - slackMm) * rulerMm
   return mm > 0 ? {path: `${thickest.of}.thickness`, mm} : undefined
 }

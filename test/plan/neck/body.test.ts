@@ -1,0 +1,143 @@
+import {describe, expect, test} from 'vitest'
+import {changed} from '../../support/changed.ts'
+import {planOf} from '../../support/plan-of.ts'
+import {soundBuilds} from '../../support/sound-builds.ts'
+import {soundNecks} from '../../support/sound-necks.ts'
+
+const inch = 25.4
+const neckOf = (base: string, changes: Record<string, string> = {}) =>
+  planOf(changed(base, changes)).plan.neck!
+
+describe('sections along the neck', () => {
+  test('are at nut, middle of the free neck, box edge, and wherever it changes', () => {
+    const stations = neckOf(soundNecks['four strings on a narrow nut']).sections!.map(({what}) => what)
+    expect(stations).toEqual([
+      'nut',
+      'round-over at full depth',
+      'middle of the free neck',
+      'round-over runs out',
+      'box edge',
+      'fingerboard ends',
+      'box tail',
+      'tail end',
+    ])
+  })
+
+  test('taper with the neck', () => {
+    const sections = neckOf(soundNecks.tapered).sections!
+    expect(sections[0]!.widthMm).toBeCloseTo(1.5 * inch, 9)
+    expect(sections.at(-1)!.widthMm).toBeCloseTo(1.875 * inch, 9)
+    for (const [i, {widthMm}] of sections.slice(1).entries())
+      expect(widthMm).toBeGreaterThan(sections[i]!.widthMm)
+  })
+
+  test('lose the two spandrels where the round-over runs, and less where the cutter runs in', () => {
+    const {sections, roundOver} = neckOf(soundNecks.laminated)
+    const at = (what: string) => sections!.find((one) => one.what === what)!
+    const [b, h, r] = [1.625 * inch, 0.8125 * inch, 0.375 * inch]
+    expect(at('middle of the free neck').areaMm2).toBeCloseTo(b * h - 2 * (1 - Math.PI / 4) * r * r, 6)
+    expect(at('box edge').areaMm2).toBeCloseTo(b * h, 6)
+    expect(at('nut').areaMm2).toBeGreaterThan(at('middle of the free neck').areaMm2)
+    expect(at('nut').areaMm2).toBeLessThan(b * h)
+    // A 3/8 in cutter on a 1/2 in bearing is 5/8 in in radius: √(5/8² − 1/4²) in.
+    expect(roundOver!.runInMm).toBeCloseTo(Math.sqrt(0.625 ** 2 - 0.25 ** 2) * inch, 9)
+    expect(roundOver!.toMm).toBeCloseTo(16 * inch, 9)
+  })
+
+  test('stand on their layers from the face down', () => {
+    const [section] = neckOf(soundNecks.laminated).sections!
+    expect(
+      section!.laminations.map(({wood, thicknessMm, fromFaceMm}) => [
+        wood,
+        Number((thicknessMm / inch).toFixed(9)),
+        Number((fromFaceMm / inch).toFixed(9)),
+      ]),
+    ).toEqual([
+      ['black cherry', 3 / 16, 0],
+      ['white ash, black walnut, white ash', 5 / 8, 3 / 16],
+    ])
+  })
+
+  test('leave stiffness and weight open where the wood is not given', () => {
+    const {sections, bow, massKg} = neckOf(
+      'title: x\nbox: 10 1/8 x 7 x 2\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]',
+    )
+    expect(sections![0]!.eiNmm2).toBeUndefined()
+    expect(sections![0]!.areaMm2).toBeCloseTo(1.5 * 0.75 * inch * inch, 6)
+    expect(bow).toBeUndefined()
+    expect(massKg).toBeUndefined()
+  })
+})
+
+describe('weight and balance', () => {
+  // A plain stick: 672 kg/m³ (Wood Handbook Eq. 4-14, G 0.60) times its volume; it balances in its middle.
+  test('of a straight stick are those of a plain bar', () => {
+    const {massKg, balanceMm} = neckOf(soundBuilds['on top'], {
+      'head.joint': 'straight',
+      'head.angle': '',
+      'head.thickness': '13/16',
+      'head.retainer': 'bar',
+    })
+    const volumeMm3 = 33.5 * 1.625 * 0.8125 * inch ** 3
+    expect(massKg).toBeCloseTo(volumeMm3 * 672e-9, 9)
+    expect(balanceMm).toBeCloseTo((33.5 / 2 - 6.25) * inch, 6)
+  })
+
+  test('a plate on the head adds its own, and draws the balance to the head', () => {
+    const bare = neckOf(soundBuilds['on top'])
+    const plated = neckOf(soundBuilds['on top'], {
+      'head.plate': '{wood: ipe, thickness: 1/8}',
+      'head.thickness': '11/16',
+    })
+    expect(plated.massKg! - bare.massKg!).toBeCloseTo(6 * 1.625 * 0.125 * inch ** 3 * 1.08 * 1120e-9, 9)
+    expect(plated.balanceMm!).toBeLessThan(bare.balanceMm!)
+  })
+})
+
+describe('laminations and thickness', () => {
+  test('what is over by up to 1/8 in is planed off the back', () => {
+    const {layup, sections} = neckOf(soundBuilds['on top'], {
+      'neck.wood': '',
+      'neck.laminations': '[{wood: black cherry, thickness: 1/4}, {wood: white ash, thickness: 5/8}]',
+    })
+    expect(layup!.planedMm).toBeCloseTo(inch / 16, 9)
+    expect(sections![0]!.thicknessMm).toBeCloseTo((13 / 16) * inch, 9)
+  })
+
+  test('a fingerboard stands on laminations that come to the thickness by themselves, else it is a part of it', () => {
+    const laminations = '[{wood: black cherry, thickness: 1/4}, {wood: white ash, thickness: 9/16}]'
+    const base = {'neck.wood': '', 'neck.laminations': laminations}
+    const board = {fingerboard: '{wood: black walnut, thickness: 3/16, to: 16}'}
+    expect(neckOf(soundBuilds['on top'], {...base, ...board}).layup!.totalMm).toBeCloseTo(inch, 9)
+    expect(neckOf(soundBuilds['on top'], board).layup!.totalMm).toBeCloseTo((13 / 16) * inch, 9)
+  })
+})
+
+describe('fretting', () => {
+  test('slots by the saw, a piece for each fret, and the wire they come to', () => {
+    const {plan} = planOf(soundNecks['four strings on a narrow nut'])
+    const {slotWidthMm, slotDepthMm, pieces, wireMm, overhangMm} = plan.neck!.fretting!
+    expect(slotWidthMm).toBeCloseTo(0.023 * inch, 9)
+    expect(slotDepthMm).toBeGreaterThan(0.062 * inch)
+    expect(pieces).toHaveLength(17)
+    for (const [i, {lengthMm}] of pieces!.entries())
+      expect(lengthMm).toBeCloseTo(plan.scale!.lines![i]!.widthMm! + 2 * overhangMm, 9)
+    expect(wireMm).toBeCloseTo(
+      pieces!.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
+      9,
+    )
+  })
+
+  test('is left out of a neck with marks only', () => {
+    expect(neckOf(soundBuilds['on top']).fretting).toBeUndefined()
+  })
+})
+
+test('wood under the nut counts the scarf’s overlap where the head turns behind it', () => {
+  const flat = neckOf(soundBuilds['on top']).nutSeat!
+  expect(flat.leftMm).toBeCloseTo((13 / 16 - 1 / 16) * inch, 9)
+  const atNut = neckOf(soundBuilds['on top'], {'head.ledge': '0'}).nutSeat!
+  const lean = (14 * Math.PI) / 180
+  const overlap = (13 / 16) * Math.tan(lean / 2) * Math.tan(lean) * inch
+  expect(atNut.leftMm).toBeCloseTo(flat.leftMm + overlap, 9)
+})
