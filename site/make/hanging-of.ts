@@ -18,7 +18,7 @@ export function hangingOf(plan: Plan): Hanging | undefined {
   for (const {properties} of shapes) {
     const [ink] = properties.className as string[]
     const width = strokeMm[ink?.replace('ink-', '') ?? '']
-    if (width !== undefined) properties.strokeWidth = width
+    if (width !== undefined) properties.strokeWidth = String(width)
   }
   return {shapes: markup(shapes), frame: {x: -centreXMm, y: -nutYMm, width: widthMm, height: heightMm}}
 }
