@@ -18,6 +18,10 @@ export const diameterOf = (mm: number, ruler: Ruler): string => `Ø ${figureOf(m
 /** Write an angle to a tenth of a degree: `13.5°`. */
 export const angleOf = (deg: number): string => `${Number(deg.toFixed(1))}°`
 
+/** Cut a name short, with an ellipsis, where a drawing has no room for all of it. */
+export const shortName = (name: string, most = 22): string =>
+  name.length > most ? `${name.slice(0, most - 1).trimEnd()}…` : name
+
 /** Say once what a drawing's figures are in. */
 export const unitWords = ({units}: Ruler): string =>
   units === 'in' ? 'figures in inches' : 'figures in millimetres'

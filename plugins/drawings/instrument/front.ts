@@ -7,8 +7,9 @@ import {linesFront} from './lines-front.ts'
 import {neckFront} from './neck-front.ts'
 import {stringsFront} from './strings-front.ts'
 
-/** Draw the whole instrument from the front, hanging from its nut line at 0: mm across and down. */
+/** Draw the instrument from the front, hanging from its nut line at 0: mm across and down; nothing without a neck. */
 export function front(plan: Plan): Shape[] {
+  if (!plan.outline?.neck) return []
   const hand = handOf(plan)
   return [
     ...boxFront(plan, hand),

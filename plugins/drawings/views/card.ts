@@ -26,7 +26,7 @@ const weightMm = 14
 
 /**
  * Draw the portfolio's small picture: outlines, sound holes, nut, bridge and strings, no figures. Undefined where
- * neither neck nor box is known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
+ * the neck is not known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
  */
 export function cardDrawing(plan: Plan): CardDrawing | undefined {
   const shapes = cardShapes(plan)
@@ -47,6 +47,7 @@ export function cardDrawing(plan: Plan): CardDrawing | undefined {
 }
 
 function cardShapes(plan: Plan): Shape[] {
+  if (!plan.outline?.neck) return []
   const hand = handOf(plan)
   return [...boxFront(plan, hand), ...neckFront(plan), ...nutAndBridge(plan), ...stringsFront(plan, hand)]
 }

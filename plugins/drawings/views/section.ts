@@ -6,7 +6,7 @@ import {lanes} from '../kit/lanes.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
 import {path, type Shape, type Text} from '../kit/shape.ts'
 import {transpose} from '../kit/transpose.ts'
-import {figureOf} from '../words.ts'
+import {figureOf, shortName} from '../words.ts'
 
 /** What is drawn of the section itself. */
 export function bareSection(plan: Plan): Shape[] {
@@ -30,7 +30,7 @@ export function composeSection(plan: Plan, textMm: number): Shape[] {
     ({wood, fromFaceMm, thicknessMm: thick, strips = 1}): Note => ({
       at: [half * 0.82, layerMiddle(fromFaceMm, thick, neutralAxisMm)],
       end: 'dot',
-      ...(wood && {name: strips > 1 ? `${wood}, ${strips} strips` : wood}),
+      ...(wood && {name: strips > 1 ? `${shortName(wood)}, ${strips} strips` : shortName(wood)}),
       figure: figureOf(thick, plan),
     }),
   )

@@ -1,0 +1,48 @@
+import fc from 'fast-check'
+import {describe, expect, test} from 'vitest'
+import {readBuild} from '../../plugins/build-file/read.ts'
+import {draw, viewNames} from '../../plugins/drawings/draw.ts'
+import {extent} from '../../plugins/drawings/kit/extent.ts'
+import {templateDxf} from '../../plugins/drawings/templates/template-dxf.ts'
+import {templates} from '../../plugins/drawings/templates/templates.ts'
+import {cardDrawing} from '../../plugins/drawings/views/card.ts'
+import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {randomBuild} from './support/random-build.ts'
+
+const read = (frontMatter: string) => {
+  const {build} = readBuild(`---\n${frontMatter}\n---\n`, {slug: 'chance', journal: {}})
+  return {build, plan: planBuild(build, {journal: {}, pieces: []})}
+}
+
+const namesOf = (frontMatter: string) => draw(read(frontMatter).plan, viewNames).map(({name}) => name)
+
+describe('a build that fills up as work goes on', () => {
+  test('has no drawing from a title alone', () => {
+    expect(namesOf('title: A')).toEqual([])
+    expect(cardDrawing(read('title: A').plan)).toBeUndefined()
+    expect(templateDxf(read('title: A').plan, read('title: A').build)).toBeUndefined()
+  })
+
+  test('is drawn as a neck that goes on while no box is given', () => {
+    expect(namesOf('title: A\nscale: 24 1/4\nstrings: 3')).toEqual(['top', 'side', 'head', 'section'])
+  })
+
+  test('is drawn whole from four lines', () => {
+    const four = 'title: A\nbox: 10 1/8 x 7 x 2\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]'
+    expect(namesOf(four)).toEqual([...viewNames])
+    expect(templates(read(four).plan).map(({name}) => name)).toEqual(['neck', 'head', 'box top'])
+  })
+
+  test('never draws a place that is no number, whatever is missing', () => {
+    fc.assert(
+      fc.property(randomBuild, fc.array(fc.nat(30), {maxLength: 8}), (frontMatter, missing) => {
+        const lines = frontMatter.split('\n')
+        const kept = lines.filter((_, i) => i === 0 || !missing.includes(i))
+        const {plan} = read(kept.join('\n'))
+        const shapes = [...draw(plan, viewNames), ...templates(plan)].flatMap((one) => one.shapes)
+        for (const shape of shapes) expect(Object.values(extent([shape])).every(Number.isFinite)).toBe(true)
+      }),
+      {numRuns: 100, seed: 3},
+    )
+  })
+})
