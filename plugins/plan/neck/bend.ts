@@ -43,11 +43,12 @@ export function bend(curvature: Curvature, breaksMm: readonly number[]): Bent {
   }
 }
 
-/** The largest hollow, sharpened by a parabola through it and its neighbours; the largest hump where there is none. */
+/** The largest hollow, sharpened by a parabola through it and its neighbours, or the largest hump; not a number where the curvature is none. */
 function deepest(xs: readonly number[], hollows: readonly number[]): number {
   const sizes = hollows.map(Math.abs)
   const top = sizes.indexOf(Math.max(...sizes))
-  const mid = hollows[top] ?? 0
+  const mid = hollows[top]
+  if (mid === undefined) return Number.NaN
   const [before, after] = [hollows[top - 1], hollows[top + 1]]
   if (before === undefined || after === undefined) return mid
   const [h0, h1] = [xs[top]! - xs[top - 1]!, xs[top + 1]! - xs[top]!]

@@ -6,11 +6,13 @@ export type Moments = readonly [area: number, first: number, second: number]
  * A quarter (r 1, 0 to 1) gives π/4, 1/3 and π/16. Source: any table of integrals.
  */
 export function circleMoments(r: number, a: number, b: number): Moments {
-  const upTo = (v: number): Moments => {
-    const c = Math.sqrt(Math.max(r * r - v * v, 0))
-    const arc = Math.asin(Math.min(1, Math.max(-1, v / r)))
-    return [(v * c + r * r * arc) / 2, -(c ** 3) / 3, (r ** 4 * arc - v * c * (r * r - 2 * v * v)) / 8]
-  }
-  const [to, from] = [upTo(b), upTo(a)]
-  return [to[0] - from[0], to[1] - from[1], to[2] - from[2]]
+  const [ca, cb] = [halfChord(r, a), halfChord(r, b)]
+  const turn = Math.atan2(b, cb) - Math.atan2(a, ca)
+  return [
+    (b * cb - a * ca + r * r * turn) / 2,
+    (ca * ca * ca - cb * cb * cb) / 3,
+    (r * r * r * r * turn - b * cb * (r * r - 2 * b * b) + a * ca * (r * r - 2 * a * a)) / 8,
+  ]
 }
+
+const halfChord = (r: number, v: number) => Math.sqrt(Math.max(r * r - v * v, 0))

@@ -23,25 +23,21 @@ export interface SectionValues {
  * Source: Gere & Goodno, Mechanics of Materials, ch. 6.
  */
 export function crossSection(outline: Outline, layers: readonly SectionLayer[]): SectionValues {
-  const parts = layers.map((layer) => ({
-    ...layer,
-    moments: widthMoments(outline, layer.fromFaceMm, layer.fromFaceMm + layer.thicknessMm),
-  }))
-  const sum = (of: (part: (typeof parts)[number]) => number) =>
-    parts.reduce((total, part) => total + of(part), 0)
-  const areaMm2 = sum(({moments}) => moments[0])
-  const isStiff = parts.every(({eMpa}) => eMpa !== undefined)
-  const isWeighed = parts.every(({densityKgM3}) => densityKgM3 !== undefined)
-  const mass = isWeighed && {
-    massPerLengthKgM: sum(({moments, densityKgM3}) => moments[0] * densityKgM3!) * 1e-6,
+  let [areaMm2, first, mass, ea, es, ei] = [0, 0, 0, 0, 0, 0]
+  for (const {fromFaceMm, thicknessMm, eMpa = Number.NaN, densityKgM3 = Number.NaN} of layers) {
+    const [m0, m1, m2] = widthMoments(outline, fromFaceMm, fromFaceMm + thicknessMm)
+    areaMm2 += m0
+    first += m1
+    mass += m0 * densityKgM3 * 1e-6
+    ea += eMpa * m0
+    es += eMpa * m1
+    ei += eMpa * m2
   }
-  if (!isStiff) {
-    const isPlain = parts.length === 1 && areaMm2 > 0
-    return {areaMm2, ...(isPlain && {neutralAxisMm: parts[0]!.moments[1] / areaMm2}), ...mass}
-  }
-  const ea = sum(({moments, eMpa}) => eMpa! * moments[0])
-  if (!(ea > 0)) return {areaMm2, ...mass}
-  const neutralAxisMm = sum(({moments, eMpa}) => eMpa! * moments[1]) / ea
-  const eiNmm2 = sum(({moments, eMpa}) => eMpa! * moments[2]) - ea * neutralAxisMm ** 2
-  return {areaMm2, neutralAxisMm, eiNmm2, ...mass}
+  const values: SectionValues = {areaMm2}
+  if (ea > 0) {
+    values.neutralAxisMm = es / ea
+    values.eiNmm2 = ei - es * values.neutralAxisMm
+  } else if (layers.length === 1 && areaMm2 > 0) values.neutralAxisMm = first / areaMm2
+  if (!Number.isNaN(mass)) values.massPerLengthKgM = mass
+  return values
 }

@@ -1,10 +1,10 @@
 import type {Bow} from '../shape/neck.ts'
 import type {NeckConcern} from './concern.ts'
+import {cutNeck, type Stiffness} from './cut-neck.ts'
 import {lineTooLow} from './line-too-low.ts'
 import type {NeckModel} from './neck-model.ts'
-import {sectionAt} from './section-at.ts'
 import {stiffenedNeck} from './stiffened-neck.ts'
-import {pullOf, strungNeck} from './strung-neck.ts'
+import {curvatureOf, pullOf, strungNeck} from './strung-neck.ts'
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
 const creep = 2
@@ -32,9 +32,13 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
   const {boxAtMm} = model
   const freeMm = joins === 'end' && boxAtMm !== undefined ? boxAtMm : pull.scaleMm
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
-  const likely = strungNeck(model, pull, {stiffFromMm: freeMm, stiffness: 'middle'})
-  const least = strungNeck(model, pull, {stiffFromMm: heldMm, stiffness: 'high'})
-  const most = strungNeck(model, pull, {stiffFromMm: freeMm, stiffness: 'low'})
+  const {scaleMm} = pull
+  const bendBy = (stiffness: Stiffness) => curvatureOf(model, pull, stiffness)
+  const middle = bendBy('middle')
+  const isSure = model.layup.layers.every(({eRangeMpa: range}) => range?.[0] === range?.[1])
+  const likely = strungNeck(model, middle, {stiffFromMm: freeMm, scaleMm})
+  const least = strungNeck(model, isSure ? middle : bendBy('high'), {stiffFromMm: heldMm, scaleMm})
+  const most = isSure ? likely : strungNeck(model, bendBy('low'), {stiffFromMm: freeMm, scaleMm})
   if (!likely || !least || !most) return {}
   const atLinesMm = soFar.scale?.lines?.map(({fromNutMm}) => likely.hollowAt(fromNutMm))
   const bow: Bow = {
@@ -51,7 +55,7 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
   const short = lineTooLow(inTime(atLinesMm), soFar.action?.atLinesMm)
   if (!short) return {bow}
   const isEnough = (stiffer: NeckModel) => {
-    const bent = strungNeck(stiffer, pull, {stiffFromMm: freeMm, stiffness: 'middle'})
+    const bent = strungNeck(stiffer, curvatureOf(stiffer, pull, 'middle'), {stiffFromMm: freeMm, scaleMm})
     const hollows = bent && soFar.scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
     return hollows !== undefined && !lineTooLow(inTime(hollows), soFar.action?.atLinesMm)
   }
@@ -62,7 +66,7 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
 
 /** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */
 function buckling(model: NeckModel, lengthMm: number, tensionN: number): Partial<Bow> {
-  const stiffness = [0, lengthMm / 2].map((at) => sectionAt(model, at)?.eiNmm2 ?? Number.NaN)
+  const stiffness = [0, lengthMm / 2].map((at) => cutNeck(model)(at)?.values.eiNmm2 ?? Number.NaN)
   const margin = (Math.PI ** 2 * Math.min(...stiffness)) / lengthMm ** 2 / tensionN
   return Number.isFinite(margin) ? {bucklingMargin: margin} : {}
 }

@@ -1,14 +1,14 @@
 import {neckWidthAt} from '../neck-width-at.ts'
 import {changesAlong} from './changes-along.ts'
 import type {NeckConcern} from './concern.ts'
+import {cutNeck} from './cut-neck.ts'
 import {headPoint} from './head-shape.ts'
 import type {LayerWood} from './layer-wood.ts'
 import {layerWood} from './layer-wood.ts'
 import type {NeckModel} from './neck-model.ts'
-import {sectionAt} from './section-at.ts'
 
 /** Steps between two changes of the neck: its mass per length is smooth between them. */
-const steps = 4
+const steps = 2
 
 /**
  * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
@@ -38,13 +38,14 @@ function neckLumps(model: NeckModel, fromMm: number, toMm: number): Lump[] {
   const breaks = [fromMm, 0, ...changesAlong(model).map(({stationMm}) => stationMm), toMm]
     .filter((at) => at >= fromMm && at <= toMm)
     .sort((a, b) => a - b)
+  const cut = cutNeck(model)
   return breaks.slice(1).flatMap((end, i) => {
     const start = breaks[i]!
     const h = (end - start) / (2 * steps)
     if (!(h > 0)) return []
     return Array.from({length: 2 * steps + 1}, (_, k) => {
       const atMm = start + h * Math.min(2 * steps - 1e-9, Math.max(1e-9, k))
-      const kgM = sectionAt(model, atMm)?.massPerLengthKgM ?? Number.NaN
+      const kgM = cut(atMm)?.values.massPerLengthKgM ?? Number.NaN
       const weight = k === 0 || k === 2 * steps ? 1 : k % 2 ? 4 : 2
       return {kg: (kgM / 1000) * ((weight * h) / 3), atMm}
     })

@@ -1,8 +1,8 @@
 import type {Plan} from '../shape/plan.ts'
-import {type Bent, bend} from './bend.ts'
+import {type Bent, bend, type Curvature} from './bend.ts'
 import {changesAlong} from './changes-along.ts'
+import {cutNeck, type Stiffness} from './cut-neck.ts'
 import type {NeckModel} from './neck-model.ts'
-import {type Stiffness, sectionAt} from './section-at.ts'
 
 /** The pull of all strings, and how high they stand above the playing face at nut and bridge line. */
 export interface Pull {
@@ -21,29 +21,42 @@ export function pullOf({tensionTotalN, action, scale}: Plan): Pull | undefined {
 }
 
 /**
- * Bend the neck under the strings between nut and bridge line: at each station the moment is the pull times its height
- * over the neutral axis (N·mm), the curvature that over EI. Past `stiffFromMm` the neck is held straight. Undefined
+ * Give the neck's curvature under the strings at any station: the moment is the pull times its height over the neutral
+ * axis (N·mm), the curvature that over EI; not a number where its stiffness is not known. A station is cut only once.
+ */
+export function curvatureOf(
+  model: NeckModel,
+  {tensionN, nutMm, bridgeMm, scaleMm}: Pull,
+  stiffness: Stiffness,
+): Curvature {
+  const cut = cutNeck(model, stiffness)
+  const known = new Map<number, number>()
+  const curvature = (stationMm: number) => {
+    const {eiNmm2 = 0, neutralAxisMm = 0} = cut(stationMm)?.values ?? {}
+    const heightMm = nutMm + ((bridgeMm - nutMm) * stationMm) / scaleMm
+    return eiNmm2 > 0 ? (tensionN * (neutralAxisMm + heightMm)) / eiNmm2 : Number.NaN
+  }
+  return (stationMm) => {
+    const value = known.get(stationMm) ?? curvature(stationMm)
+    known.set(stationMm, value)
+    return value
+  }
+}
+
+/**
+ * Bend the neck by that curvature between nut and bridge line. Past `stiffFromMm` the neck is held straight. Undefined
  * where its stiffness is not known.
  */
 export function strungNeck(
   model: NeckModel,
-  {tensionN, nutMm, bridgeMm, scaleMm}: Pull,
-  {stiffFromMm, stiffness}: {stiffFromMm: number; stiffness: Stiffness},
+  curvature: Curvature,
+  {stiffFromMm, scaleMm}: {stiffFromMm: number; scaleMm: number},
 ): Bent | undefined {
   const endMm = Math.min(stiffFromMm, model.tailMm ?? scaleMm, scaleMm)
-  let isKnown = true
-  const curvature = (stationMm: number) => {
-    if (stationMm >= endMm) return 0
-    const section = sectionAt(model, stationMm, stiffness)
-    if (!section?.eiNmm2 || section.neutralAxisMm === undefined) {
-      isKnown = false
-      return 0
-    }
-    const heightMm = nutMm + ((bridgeMm - nutMm) * stationMm) / scaleMm
-    return (tensionN * (section.neutralAxisMm + heightMm)) / section.eiNmm2
-  }
-  const breaks = changesAlong(model).map(({stationMm}) => stationMm)
-  const inside = [0, scaleMm / 2, endMm, scaleMm, ...breaks].filter((at) => at >= 0 && at <= scaleMm)
-  const bent = bend(curvature, inside)
-  return isKnown ? bent : undefined
+  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changesAlong(model).map(({stationMm}) => stationMm)]
+  const bent = bend(
+    (stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)),
+    breaks.filter((at) => at >= 0 && at <= scaleMm),
+  )
+  return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

@@ -16,38 +16,44 @@ export interface Outline {
  * face. A plain 38.1 × 19.05 gives 725.8, 6,913 and 87,799.
  */
 export function widthMoments(
-  {widthMm, heightMm, roundMm, faceRadiusMm}: Outline,
+  {widthMm, heightMm, roundMm, faceRadiusMm = 0}: Outline,
   a: number,
   b: number,
 ): Moments {
   const round = Math.max(0, Math.min(roundMm, widthMm / 2, heightMm))
-  const radius = faceRadiusMm !== undefined && faceRadiusMm > widthMm / 2 ? faceRadiusMm : undefined
-  const crown = radius === undefined ? 0 : radius - Math.sqrt(radius * radius - (widthMm / 2) ** 2)
-  const total: [number, number, number] = [0, 0, 0]
-  const add = (moments: Moments, times: number) => {
-    for (const i of [0, 1, 2] as const) total[i] += moments[i] * times
-  }
-  const within = (from: number, to: number, use: (from: number, to: number) => void) => {
-    const [low, high] = [Math.max(a, from), Math.min(b, to)]
-    if (high > low) use(low, high)
-  }
-  if (radius !== undefined) within(0, crown, (low, high) => add(crownMoments(radius, low, high), 1))
+  const isCrowned = faceRadiusMm > widthMm / 2
+  const crown = isCrowned
+    ? faceRadiusMm - Math.sqrt(faceRadiusMm * faceRadiusMm - (widthMm * widthMm) / 4)
+    : 0
   const shoulder = Math.max(crown, heightMm - round)
-  within(crown, heightMm, (low, high) => {
-    const straight = Math.min(high, shoulder)
-    if (straight > low) add(powers(low, straight), widthMm)
-    const from = Math.max(low, shoulder)
-    if (high <= from || round === 0) return
-    const centre = heightMm - round
-    add(powers(from, high), widthMm - 2 * round)
-    add(fromDepth(circleMoments(round, from - centre, high - centre), centre), 2)
-  })
-  return total
+  const straight = powers(Math.max(a, crown), Math.min(b, shoulder), widthMm)
+  if (a >= crown && b <= shoulder) return straight
+  const face = a < crown ? crownMoments(faceRadiusMm, Math.max(a, 0), Math.min(b, crown)) : none
+  const back =
+    b > shoulder ? rounded(Math.max(a, shoulder), Math.min(b, heightMm), {widthMm, heightMm, round}) : none
+  return [straight[0] + face[0] + back[0], straight[1] + face[1] + back[1], straight[2] + face[2] + back[2]]
 }
 
-const powers = (a: number, b: number): Moments => [b - a, (b * b - a * a) / 2, (b ** 3 - a ** 3) / 3]
+const none: Moments = [0, 0, 0]
 
-/** Take moments about a circle's centre to moments about the face, the centre lying at `depth`. */
-function fromDepth([m0, m1, m2]: Moments, depth: number): Moments {
-  return [m0, depth * m0 + m1, depth * depth * m0 + 2 * depth * m1 + m2]
+function powers(a: number, b: number, width: number): Moments {
+  if (b <= a) return none
+  return [width * (b - a), (width * (b * b - a * a)) / 2, (width * (b * b * b - a * a * a)) / 3]
+}
+
+/** The part of the back where its edges are rounded: a plain middle, and two quarters of a circle beside it. */
+function rounded(
+  a: number,
+  b: number,
+  {widthMm, heightMm, round}: {widthMm: number; heightMm: number; round: number},
+): Moments {
+  if (b <= a || round === 0) return none
+  const centre = heightMm - round
+  const middle = powers(a, b, widthMm - 2 * round)
+  const [m0, m1, m2] = circleMoments(round, a - centre, b - centre)
+  return [
+    middle[0] + 2 * m0,
+    middle[1] + 2 * (centre * m0 + m1),
+    middle[2] + 2 * (centre * centre * m0 + 2 * centre * m1 + m2),
+  ]
 }
