@@ -8,6 +8,8 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   let best: string | undefined
   let least = said.length <= 4 ? 1 : Math.max(2, Math.floor(said.length / 3))
   for (const candidate of candidates) {
+    // A difference in length is at least as much in distance; most candidates end here.
+    if (Math.abs(candidate.length - said.length) > least) continue
     const distance = distanceWithin(said, candidate.toLowerCase())
     if (distance < least || (distance === least && best === undefined)) {
       best = candidate
