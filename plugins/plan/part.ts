@@ -28,6 +28,17 @@ export interface Piece {
 export interface Context {
   journal: JournalSettings
   pieces: readonly Piece[]
+  /** Pieces of the rack that this build cannot have: cut by an earlier build, or not there yet. */
+  gone?: readonly GonePiece[]
+}
+
+export interface GonePiece {
+  id: string
+  why: 'cut' | 'later'
+  /** The build that cut it, or that it is left over from. */
+  by?: string
+  /** The day it came into the shop. */
+  on?: string
 }
 
 /**

@@ -10,6 +10,8 @@ import {wayIn} from './box/way-in.ts'
 import {boxPlace} from './box-place.ts'
 import {bridgePlace} from './bridge-place.ts'
 import {anchorRow} from './drilling/anchor-row.ts'
+import {cuts} from './cuts/cuts.ts'
+import {stockTroubles} from './cuts/stock-troubles.ts'
 import {holes} from './drilling/holes.ts'
 import {fasteners} from './fasteners/fasteners.ts'
 import {setbacks} from './intonation/setbacks.ts'
@@ -66,6 +68,8 @@ export const parts: readonly PlanPart[] = [
   fasteners,
   holes,
   unknownWoods,
+  stockTroubles,
+  cuts,
   outline,
   // after everything that has a station
   layout,

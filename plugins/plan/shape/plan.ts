@@ -7,7 +7,7 @@ import {neckShape} from './neck.ts'
 import {outlineShape} from './outline.ts'
 import {pickupShape} from './pickup.ts'
 import {scaleShape} from './scale.ts'
-import {cutsShape} from './stock.ts'
+import {cutsShape, stockTroubleShape} from './stock.ts'
 import {actionShape, bridgeShape, intonationShape, stringShape, tuningShape} from './strings.ts'
 import {asBuiltShape, billShape, cautionShape, costShape, settingUpShape, workShape} from './work.ts'
 
@@ -59,6 +59,8 @@ export const planShape = open({
   pickup: pickupShape.optional(),
   work: list(workShape).optional(),
   cuts: cutsShape.optional(),
+  tooManyParts: open({count: n, most: n}).describe('More parts than can be planned.').optional(),
+  stockTroubles: list(stockTroubleShape).optional(),
   bill: list(billShape).optional(),
   cost: costShape.optional(),
   cautions: list(cautionShape).optional(),

@@ -1,0 +1,40 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Settled} from '../part.ts'
+import type {Saw, StockPiece} from '../stock/task.ts'
+import type {WantedPart} from './wanted-part.ts'
+
+/**
+ * For a part that found no piece, name the piece that comes nearest and say what it lacks, in the build's units.
+ * A piece of another wood comes last, and counts as lacking only the wood.
+ */
+export function nearestPiece(
+  part: WantedPart,
+  pieces: readonly (StockPiece & {woodName: string})[],
+  saw: Saw,
+  {units, rulerMm}: Settled,
+): {nearest?: string; lacks: string} {
+  if (pieces.length === 0) return {lacks: 'no piece is listed'}
+  const finest = {units, rulerMm: Math.min(rulerMm, units === 'in' ? 25.4 / 64 : 0.1)}
+  const shorts = pieces.map((piece) => {
+    const [from, to] = piece.clearMm ?? [0, piece.lengthMm]
+    const short = {
+      length: part.lengthMm - (Math.min(to, piece.lengthMm) - Math.max(from, 0) - 2 * saw.trimMm),
+      width: part.widthMm - piece.widthMm,
+      thickness: part.thicknessMm - piece.thicknessMm,
+    }
+    const lacking = Object.entries(short).filter(([, mm]) => mm > 1e-6)
+    // Relative to the part: 1/16 in of thickness is as far off as several inches of length.
+    const far = lacking.reduce((sum, [what, mm]) => sum + mm / sizeOf(part, what), 0)
+    return {piece, lacking, far, isOther: part.woodRow !== 'any' && part.woodRow !== piece.wood}
+  })
+  const {piece, lacking, isOther} = shorts.reduce((best, one) =>
+    (Number(one.isOther) - Number(best.isOther) || one.far - best.far) < 0 ? one : best,
+  )
+  const measures = lacking.map(([what, mm]) => `${writeLength(mm, finest, 'up')} of ${what}`)
+  const wood = isOther ? [`it is ${piece.woodName}, not ${part.wood}`] : []
+  const all = [...wood, ...measures]
+  return {nearest: piece.id, lacks: all.length > 0 ? all.join(' and ') : 'room beside the other parts'}
+}
+
+const sizeOf = (part: WantedPart, what: string): number =>
+  what === 'length' ? part.lengthMm : what === 'width' ? part.widthMm : part.thicknessMm
