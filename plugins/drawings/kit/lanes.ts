@@ -1,4 +1,5 @@
 import {arrow} from './arrow.ts'
+import {figurePlace} from './figure-place.ts'
 import {path, type Shape} from './shape.ts'
 import {textWidthMm} from './text-box.ts'
 
@@ -20,7 +21,7 @@ interface Laid extends Span {
 }
 
 /** How far apart lanes lie, in text heights. */
-export const lanePitch = 1.9
+const lanePitch = 1.9
 
 /**
  * Lay dimensions down the page in lanes beside a drawing, after ISO 129-1: extension lines that start clear of the
@@ -71,22 +72,6 @@ const holds = (span: Span, other: Span) => other.from >= span.from - 1e-9 && oth
 // Neighbours of a chain share their end, so touching there is no overlap.
 const overlap = (a: readonly [number, number], b: readonly [number, number]) =>
   a[0] < b[1] - 1e-6 && b[0] < a[1] - 1e-6
-
-/** Find the middle for a figure: within the span if it fits there, else beyond its end; never over a station. */
-function figurePlace({from, to}: Span, half: number, stations: readonly number[], textMm: number): number {
-  const free = (m: number) => !stations.some((s) => s > m - half + 1e-6 && s < m + half - 1e-6)
-  const centre = (from + to) / 2
-  const near = stations.flatMap((s) => [s - half, s + half])
-  const clear = 1.4 * textMm
-  const beyond = [to + clear + half, from - clear - half, ...near]
-  const nearest = (places: number[]) =>
-    places.filter(free).sort((a, b) => Math.abs(a - centre) - Math.abs(b - centre) || b - a)[0]
-  return (
-    nearest([centre, ...near].filter((m) => m - half >= from - 1e-6 && m + half <= to + 1e-6)) ??
-    nearest(beyond.filter((m) => m - half >= to + clear - 1e-6 || m + half <= from - clear + 1e-6)) ??
-    centre
-  )
-}
 
 /** Draw one extension line for each station and side it starts from, as far out as its outermost dimension. */
 function extensions(

@@ -1,7 +1,6 @@
 import {arrow} from './arrow.ts'
 import {circle, type Point, path, type Shape, type Text} from './shape.ts'
 import {spread} from './spread.ts'
-import {textWidthMm} from './text-box.ts'
 
 /** Words beside a drawing, led to what they are about: a name in smaller type, a figure below it, or only one. */
 export interface Note {
@@ -26,15 +25,6 @@ export interface Column {
 const nameSize = 0.84
 
 const heightOf = ({name, figure}: Note) => (name && figure ? 2.35 : 1.35)
-
-/** How far a column of notes reaches out from its base at most, in mm. */
-export function columnWidth(notes: readonly Note[], textMm: number): number {
-  const widths = notes.flatMap(({name = '', figure = ''}) => [
-    textWidthMm(name, nameSize * textMm),
-    textWidthMm(figure, textMm),
-  ])
-  return Math.max(0, ...widths) + 2 * textMm
-}
 
 /**
  * Set notes in one column, each as near to the height of what it is about as its neighbours allow, with leaders that

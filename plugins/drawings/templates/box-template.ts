@@ -3,12 +3,12 @@ import {topHoles} from '../instrument/box-inside.ts'
 import {handOf} from '../instrument/hand.ts'
 import {neckWidth} from '../instrument/neck-width.ts'
 import {type PlacedBox, placedBox} from '../instrument/placed-box.ts'
-import {isClear} from '../kit/clear.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {type Point, path, box as rectangle, type Shape, type Text} from '../kit/shape.ts'
-import {textBox} from '../kit/text-box.ts'
-import {diameterOf, lengthWords} from '../words.ts'
+import {type Point, path, box as rectangle, type Shape} from '../kit/shape.ts'
+import {bassAndTreble} from '../views/bass-and-treble.ts'
+import {lengthWords} from '../words.ts'
+import {holeNames} from './hole-names.ts'
 import {cutHole, drilledHole} from './marks.ts'
 import {type Template, templateTextMm as textMm} from './template.ts'
 
@@ -38,7 +38,7 @@ export function boxTemplate(plan: Plan): Template | undefined {
   ]
   shapes.push(
     ...notesColumn(boxNotes(plan, box), {base: -half - 3, out: -1, textMm}),
-    ...sides(hand.bass, box, half),
+    ...bassAndTreble(hand, half - 2, box.tailMm + 3, textMm),
   )
   shapes.push(...holeNames(plan, shapes))
   return {name: 'box top', shapes, frame: extent(shapes, 2)}
@@ -78,42 +78,4 @@ function boxNotes(plan: Plan, box: PlacedBox): Note[] {
   for (const {stationMm} of plan.box?.soundHoles ?? []) add('sound hole', stationMm)
   for (const {stationMm} of topHoles(plan)) add('hole', stationMm)
   return [{at: [edge, box.atMm], name: 'box, head side'}, ...rows.values()]
-}
-
-/** Write each hole's diameter beside it, at its right, left, above or below, where nothing is in the way. */
-function holeNames(plan: Plan, laid: readonly Shape[]): Text[] {
-  const hand = handOf(plan)
-  const placed: Text[] = []
-  for (const {stationMm: y, offMm, diameterMm} of [...(plan.box?.soundHoles ?? []), ...topHoles(plan)]) {
-    const x = hand.x(offMm)
-    const clearMm = Math.max(diameterMm / 2, 2.2) + 0.6
-    const name = (at: Point, anchor: Text['anchor']): Text => ({
-      is: 'text',
-      ink: 'name',
-      at,
-      text: diameterOf(diameterMm, plan),
-      sizeMm: textMm,
-      anchor,
-    })
-    const best = [
-      name([x + clearMm, y], 'start'),
-      name([x - clearMm, y], 'end'),
-      name([x, y - clearMm - 0.6 * textMm], 'middle'),
-      name([x, y + clearMm + 0.6 * textMm], 'middle'),
-    ].find((text) => isClear(textBox(text), [...laid, ...placed]))
-    if (best) placed.push(best)
-  }
-  return placed
-}
-
-function sides(bass: number, box: PlacedBox, half: number): Text[] {
-  const word = (text: string, side: number): Text => ({
-    is: 'text',
-    ink: 'name',
-    at: [side * (half - 2), box.tailMm + 3],
-    text,
-    sizeMm: textMm,
-    anchor: side < 0 ? 'start' : 'end',
-  })
-  return [word('bass', bass), word('treble', -bass)]
 }

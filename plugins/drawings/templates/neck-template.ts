@@ -1,12 +1,13 @@
 import type {Plan} from '../../plan/shape/plan.ts'
 import {type Hand, handOf} from '../instrument/hand.ts'
 import {neckWidth} from '../instrument/neck-width.ts'
-import {placedBox} from '../instrument/placed-box.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
 import {type Point, path, type Shape} from '../kit/shape.ts'
 import {diameterOf, lengthWords} from '../words.ts'
 import {drilledHole} from './marks.ts'
+import {neckHoles} from './neck-holes.ts'
+import {neckStations} from './neck-stations.ts'
 import {type Template, templateTextMm as textMm} from './template.ts'
 
 /**
@@ -57,60 +58,6 @@ export function neckTemplate(plan: Plan): Template | undefined {
     ...notesColumn(left, {base: -widest - 3, out: -1, textMm}),
   )
   return {name: 'neck', shapes, frame: extent(shapes, 2)}
-}
-
-interface NeckStation {
-  stationMm: number
-  name: string
-  ink: 'pencil' | 'slot'
-  isLine?: true
-}
-
-/** Everything that is drawn square across the neck. */
-function neckStations(plan: Plan): NeckStation[] {
-  const {scale, bridge, outline} = plan
-  const neck = outline!.neck!
-  const box = placedBox(plan)
-  const list: NeckStation[] = [{stationMm: 0, name: 'nut line', ink: 'slot'}]
-  const pencil = (name: string, stationMm: number | undefined) => {
-    if (stationMm !== undefined && stationMm <= neck.tailMm) list.push({stationMm, name, ink: 'pencil'})
-  }
-  for (const {label, fromNutMm} of scale?.lines ?? [])
-    if (fromNutMm <= neck.tailMm)
-      list.push({
-        stationMm: fromNutMm,
-        name: `${scale?.fretted ? 'fret' : 'line'} ${label}`,
-        ink: scale?.fretted ? 'slot' : 'pencil',
-        isLine: true,
-      })
-  pencil('bridge line', bridge?.stationMm)
-  pencil('box, head side', box?.atMm)
-  pencil('box, tail side', box?.tailMm)
-  pencil('round-over starts', neck.roundOver?.fromMm)
-  pencil('round-over stops', neck.roundOver?.toMm)
-  pencil('fingerboard ends', neck.fingerboard?.toMm)
-  if (outline?.head && outline.head.ledgeMm > 0) pencil('slope starts', -outline.head.ledgeMm)
-  return list
-}
-
-interface NeckHole {
-  stationMm: number
-  offMm: number
-  diameterMm: number
-  what: string
-}
-
-/** What is drilled from the playing face, or from the back and marked here; the widest where two share a place. */
-function neckHoles({holes = []}: Plan): NeckHole[] {
-  const places = new Map<string, NeckHole>()
-  for (const {face, what, stationMm, offMm, diameterMm} of holes) {
-    if (face !== 'playing face' && face !== 'neck back') continue
-    const key = `${stationMm.toFixed(3)} ${offMm.toFixed(3)}`
-    const known = places.get(key)
-    if (!known || known.diameterMm < diameterMm)
-      places.set(key, {stationMm, offMm, diameterMm, what: what.split(',')[0]!})
-  }
-  return [...places.values()].sort((a, b) => a.stationMm - b.stationMm)
 }
 
 /** Where each string crosses nut and bridge. */

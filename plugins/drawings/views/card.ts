@@ -22,10 +22,11 @@ export interface CardDrawing {
 
 const marginMm = 4
 /** Line widths come out as beside text of this height. */
-const weightMm = 14
+const weightMm = 20
 
 /**
- * Draw the portfolio's small picture: outlines, sound holes, nut, bridge and strings, no figures. Undefined where
+ * Draw the portfolio's small picture: outlines, sound holes, nut, bridge and strings, no figures, nothing that is
+ * hidden. Undefined where
  * the neck is not known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
  */
 export function cardDrawing(plan: Plan): CardDrawing | undefined {
@@ -49,5 +50,11 @@ export function cardDrawing(plan: Plan): CardDrawing | undefined {
 function cardShapes(plan: Plan): Shape[] {
   if (!plan.outline?.neck) return []
   const hand = handOf(plan)
-  return [...boxFront(plan, hand), ...neckFront(plan), ...nutAndBridge(plan), ...stringsFront(plan, hand)]
+  const shapes = [
+    ...boxFront(plan, hand),
+    ...neckFront(plan),
+    ...nutAndBridge(plan),
+    ...stringsFront(plan, hand),
+  ]
+  return shapes.filter(({ink}) => ink !== 'hidden')
 }

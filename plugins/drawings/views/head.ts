@@ -1,58 +1,13 @@
 import type {Plan} from '../../plan/shape/plan.ts'
+import {bareHead, stubMm} from '../instrument/bare-head.ts'
 import {handOf} from '../instrument/hand.ts'
-import {nutAndBridge, tunersFront} from '../instrument/hardware-front.ts'
-import {headFront} from '../instrument/neck-front.ts'
-import {neckWidth} from '../instrument/neck-width.ts'
-import {scarfFront} from '../instrument/scarf-joint.ts'
 import {centreLine} from '../kit/centre-line.ts'
 import {extent} from '../kit/extent.ts'
 import {lanes, type Span} from '../kit/lanes.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {type Point, path, type Shape} from '../kit/shape.ts'
+import type {Point, Shape} from '../kit/shape.ts'
 import {transpose} from '../kit/transpose.ts'
 import {figureOf} from '../words.ts'
-
-/** Draw the head along its own face with posts, edges and string paths, and a stretch of neck below the nut line. */
-export function bareHead(plan: Plan): Shape[] {
-  const {outline, scale, bridge, tuners = []} = plan
-  const {neck, head} = outline ?? {}
-  if (!outline || !neck || !head) return []
-  const hand = handOf(plan)
-  const stub = head.lengthMm * 0.16
-  const half = neckWidth(neck, stub) / 2
-  const {bridge: _, ...nutOnly} = plan
-  const strings = (scale?.nutOffMm ?? []).map((nutOff, i) => {
-    const post = tuners[i]
-    const from: Point[] = post ? [[hand.x(post.offMm), post.stationMm]] : []
-    const part = bridge ? stub / bridge.stationMm : 0
-    const at = nutOff + ((scale?.bridgeOffMm?.[i] ?? nutOff) - nutOff) * part
-    return path('string', ...from, [hand.x(nutOff), 0], [hand.x(at), stub])
-  })
-  return [
-    ...headFront(outline),
-    ...scarfFront(plan),
-    path('outline', [-neck.nutWidthMm / 2, 0], [-half, stub]),
-    path('outline', [neck.nutWidthMm / 2, 0], [half, stub]),
-    broken(half, stub),
-    ...nutAndBridge(nutOnly),
-    ...tunersFront(plan, hand),
-    ...strings,
-  ]
-}
-
-/** The line where a drawing stops and the thing goes on (ISO 128: thin, with a zigzag). */
-const broken = (half: number, y: number): Shape => {
-  const step = half * 0.16
-  return path(
-    'dimension',
-    [-half - step, y],
-    [-step, y],
-    [-step / 2, y - step],
-    [step / 2, y + step],
-    [step, y],
-    [half + step, y],
-  )
-}
 
 /** Draw the head with the place of each post, for text so many mm high. */
 export function composeHead(plan: Plan, textMm: number): Shape[] {
@@ -122,7 +77,7 @@ function stringSpan(plan: Plan): Span[] {
   const hand = handOf(plan)
   const [from, to] = [offs[0], offs.at(-1)]
   if (from === undefined || to === undefined || to - from < 0.01) return []
-  const edge = plan.outline!.head!.lengthMm * 0.16
+  const edge = stubMm(plan.outline!.head!)
   return [
     {from: hand.x(from), to: hand.x(to), fromEdge: edge, toEdge: edge, figure: figureOf(to - from, plan)},
   ]

@@ -9,7 +9,9 @@ import {running} from '../kit/running.ts'
 import type {Shape, Text} from '../kit/shape.ts'
 import {transpose} from '../kit/transpose.ts'
 import {figureOf} from '../words.ts'
+import {bassAndTreble} from './bass-and-treble.ts'
 import {insideNotes} from './inside-notes.ts'
+import {offSpans} from './off-spans.ts'
 
 /** Draw the box's top from inside, with what is glued and drilled there, measured from the box's head-side edge. */
 export function composeInside(plan: Plan, textMm: number): Shape[] {
@@ -42,7 +44,7 @@ export function composeInside(plan: Plan, textMm: number): Shape[] {
     ...left,
     ...right,
     ...below,
-    ...sides(plan, box, Math.min(y, reach.y), textMm),
+    ...words(plan, box, Math.min(y, reach.y), textMm),
   ]
 }
 
@@ -54,48 +56,19 @@ const span = (from: number, to: number, edge: number, figure: string): Span => (
   figure,
 })
 
-/** The box's width, and how far screws and other holes stand off the centre line, where that is few distances. */
+/** The box's width, and how far holes stand off the centre line. */
 function across(plan: Plan, {widthMm, tailMm}: PlacedBox): Span[] {
-  const hand = insideHand(plan)
-  const rows = new Map<string, Span>()
-  for (const {offMm, stationMm, diameterMm} of [...(plan.box?.soundHoles ?? []), ...topHoles(plan)]) {
-    if (Math.abs(offMm) < 0.01) continue
-    const key = Math.abs(offMm).toFixed(2)
-    const known = rows.get(key)
-    const isLower = !known || stationMm > known.toEdge
-    rows.set(
-      key,
-      isLower
-        ? {
-            from: 0,
-            to: hand.x(offMm),
-            fromEdge: tailMm,
-            toEdge: stationMm + diameterMm,
-            figure: figureOf(Math.abs(offMm), plan),
-          }
-        : known,
-    )
-  }
+  const holes = [...(plan.box?.soundHoles ?? []), ...topHoles(plan)]
   return [
-    ...(rows.size <= 4 ? rows.values() : []),
+    ...offSpans(holes, insideHand(plan), plan, tailMm, 4),
     span(-widthMm / 2, widthMm / 2, tailMm, figureOf(widthMm, plan)),
   ]
 }
 
 /** Say which side is which, and that it is the inside. */
-function sides(plan: Plan, {widthMm}: PlacedBox, top: number, textMm: number): Text[] {
-  const {bass} = insideHand(plan)
-  const word = (text: string, side: number): Text => ({
-    is: 'text',
-    ink: 'name',
-    at: [(side * widthMm) / 2, top - 0.9 * textMm],
-    text,
-    sizeMm: 0.84 * textMm,
-    anchor: side < 0 ? 'start' : 'end',
-  })
+function words(plan: Plan, {widthMm}: PlacedBox, top: number, textMm: number): Text[] {
   return [
-    word('bass', bass),
-    word('treble', -bass),
+    ...bassAndTreble(insideHand(plan), widthMm / 2, top - 0.9 * textMm, 0.84 * textMm),
     {
       is: 'text',
       ink: 'figure',

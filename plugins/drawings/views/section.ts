@@ -4,9 +4,10 @@ import {roundOverAt, sectionShapes, shownSection} from '../instrument/section.ts
 import {extent} from '../kit/extent.ts'
 import {lanes} from '../kit/lanes.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {path, type Shape, type Text} from '../kit/shape.ts'
+import {path, type Shape} from '../kit/shape.ts'
 import {transpose} from '../kit/transpose.ts'
 import {figureOf, shortName} from '../words.ts'
+import {bassAndTreble} from './bass-and-treble.ts'
 
 /** What is drawn of the section itself. */
 export function bareSection(plan: Plan): Shape[] {
@@ -72,7 +73,8 @@ export function composeSection(plan: Plan, textMm: number): Shape[] {
     ),
   )
   const laid = [...drawn, ...axis, ...column, ...deep, ...wide]
-  return [...laid, ...sides(plan, extent(laid).y, half, textMm)]
+  const top = Math.min(extent(laid).y, -0.2 * textMm)
+  return [...laid, ...bassAndTreble(handOf(plan), half, top - 0.8 * textMm, 0.84 * textMm)]
 }
 
 /** A layer's note starts at its middle, or clear of the neutral axis where that passes there. */
@@ -84,18 +86,4 @@ function layerMiddle(from: number, thick: number, axis: number | undefined): num
 function roundNote(half: number, thickness: number, radius: number, figure: string): Note {
   const in45 = radius * (1 - Math.SQRT1_2)
   return {at: [half - in45, thickness - in45], end: 'arrow', name: 'round-over', figure: `R ${figure}`}
-}
-
-/** Say which side is the bass. */
-function sides(plan: Plan, top: number, half: number, textMm: number): Text[] {
-  const {bass} = handOf(plan)
-  const word = (text: string, side: number): Text => ({
-    is: 'text',
-    ink: 'name',
-    at: [side * half, Math.min(top, -0.2 * textMm) - 0.8 * textMm],
-    text,
-    sizeMm: 0.84 * textMm,
-    anchor: side < 0 ? 'start' : 'end',
-  })
-  return [word('bass', bass), word('treble', -bass)]
 }

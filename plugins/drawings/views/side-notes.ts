@@ -58,7 +58,8 @@ export function backNotes(plan: Plan): Note[] {
     const behind = (along: number) => headPoint(head, along, -head.thicknessMm)
     add(behind(head.lengthMm * 0.85), 'head thick', figureOf(head.thicknessMm, plan))
     if (head.angleDeg > 0) add(behind(head.lengthMm * 0.6), 'leans back', angleOf(head.angleDeg))
-    if (head.stepMm > 0) add(behind(head.lengthMm * 0.4), 'cut down', figureOf(head.stepMm, plan))
+    if (head.stepMm > 0 && head.joint === 'straight')
+      add(behind(head.lengthMm * 0.4), 'cut down', figureOf(head.stepMm, plan))
   }
   if (neck) {
     const free = box?.atMm ?? neck.tailMm

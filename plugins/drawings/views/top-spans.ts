@@ -3,6 +3,7 @@ import {handOf} from '../instrument/hand.ts'
 import {placedBox} from '../instrument/placed-box.ts'
 import type {Span} from '../kit/lanes.ts'
 import {figureOf} from '../words.ts'
+import {offSpans} from './off-spans.ts'
 import {type StationKey, stations} from './stations.ts'
 
 /** The dimensions down the right of an instrument: head, nut to box to bridge to tail, scale length and overall. */
@@ -37,7 +38,6 @@ export function spansAlong(plan: Plan): Span[] {
 export function spansAcross(plan: Plan): Span[] {
   const {neck} = plan.outline ?? {}
   const box = placedBox(plan)
-  const hand = handOf(plan)
   const tail = Math.max(box?.tailMm ?? 0, neck?.tailMm ?? 0)
   const width = (mm: number, edge: number): Span => ({
     from: -mm / 2,
@@ -46,23 +46,8 @@ export function spansAcross(plan: Plan): Span[] {
     toEdge: edge,
     figure: figureOf(mm, plan),
   })
-  const offs = new Map<string, Span>()
-  for (const {offMm, stationMm, diameterMm} of plan.box?.soundHoles ?? []) {
-    if (Math.abs(offMm) < 0.01) continue
-    const edge = stationMm + diameterMm / 2
-    const key = Math.abs(offMm).toFixed(2)
-    const known = offs.get(key)
-    const to = known && known.to > 0 ? known.to : hand.x(offMm)
-    offs.set(key, {
-      from: 0,
-      to,
-      fromEdge: tail,
-      toEdge: Math.max(edge, known?.toEdge ?? 0),
-      figure: figureOf(Math.abs(offMm), plan),
-    })
-  }
   return [
-    ...(offs.size <= 3 ? offs.values() : []),
+    ...offSpans(plan.box?.soundHoles ?? [], handOf(plan), plan, tail, 3),
     ...(box ? [width(box.widthMm, box.tailMm)] : []),
     ...(neck && neck.tailWidthMm !== neck.nutWidthMm ? [width(neck.tailWidthMm, neck.tailMm)] : []),
   ]
