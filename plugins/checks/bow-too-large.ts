@@ -1,7 +1,7 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Check} from './check.ts'
 
-/** A neck that the strings will bow by more than they stand above it. */
+/** A neck that the strings bow by more than they stand above it. */
 export const bowTooLarge: Check = {
   rule: 'bow-too-large',
   find: (_, {neck, ...plan}) => {
@@ -11,7 +11,7 @@ export const bowTooLarge: Check = {
     return [
       {
         at: tooLow.wouldDo?.path ?? 'neck.thickness',
-        message: `in time the strings bow the neck by ${writeLength(tooLow.bowMm, plan)} at line ${tooLow.label}, more than the ${writeLength(tooLow.actionMm, plan)} they stand above it there; ${text ? `${tooLow.wouldDo!.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
+        message: `the strings bow the neck by ${writeLength(tooLow.bowMm, plan)} at line ${tooLow.label}, more than the ${writeLength(tooLow.actionMm, plan)} they stand above it there; ${text ? `${tooLow.wouldDo!.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
         ...(text && {expected: [text]}),
       },
     ]

@@ -37,7 +37,7 @@ describe('neck', () => {
 
   test('says whether it is stiff enough, or what would tell', () => {
     expect(words(neck, soundNecks.plain)).toContain('Stiff enough: the strings bow it by 1/32 in')
-    expect(words(neck, soundNecks.plain, {'neck.thickness': '3/8'})).toContain('Not stiff enough')
+    expect(words(neck, soundNecks.plain, {'neck.thickness': '5/16'})).toContain('Not stiff enough')
     expect(words(neck, soundNecks.plain, {'neck.wood': ''})).toContain('Add `neck.wood` to the file.')
   })
 

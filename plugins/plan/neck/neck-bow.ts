@@ -22,7 +22,7 @@ const why = {
 /**
  * Say how far the strings bow the neck (mm, a hollow under the straight line from nut to bridge): between held at the
  * box's edge and free, over the range of its wood; after creep; at each line; and how far it is from buckling. Where it
- * comes to more, after creep, than the strings stand above a line, the size that would do.
+ * comes to more than the strings stand above a line, the size that would do.
  * The likely value is that of the free neck, or at the end of a box of the held one.
  */
 export const neckBow: NeckConcern = ({model, settled, soFar}) => {
@@ -51,13 +51,12 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
     ...(atLinesMm && {atLinesMm}),
     ...buckling(model, freeMm, pull.tensionN),
   }
-  const inTime = (hollows: readonly number[] | undefined) => hollows?.map((mm) => creep * mm)
-  const short = lineTooLow(inTime(atLinesMm), soFar.action?.atLinesMm)
+  const short = lineTooLow(atLinesMm, soFar.action?.atLinesMm)
   if (!short) return {bow}
   const isEnough = (stiffer: NeckModel) => {
     const bent = strungNeck(stiffer, curvatureOf(stiffer, pull, 'middle'), {stiffFromMm: freeMm, scaleMm})
     const hollows = bent && soFar.scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
-    return hollows !== undefined && !lineTooLow(inTime(hollows), soFar.action?.atLinesMm)
+    return hollows !== undefined && !lineTooLow(hollows, soFar.action?.atLinesMm)
   }
   const wouldDo = stiffenedNeck(settled, soFar, isEnough)
   const label = soFar.scale?.lines?.[short.line]?.label ?? ''

@@ -39,7 +39,7 @@ export const bowShape = open({
     actionMm: n,
     wouldDo: wouldDo.optional(),
   })
-    .describe('The line where the bow after creep is more than the strings’ height.')
+    .describe('The line where the bow is more than the strings’ height.')
     .optional(),
 })
 

@@ -28,9 +28,10 @@ function verdict(plan: Plan, bow: Bow): Inline[] {
     tooLow ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
     ...range,
+    ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     ', and in time by up to ',
     ...bowed(plan, reliefAfterCreepMm),
-    tooLow ? `, more than they stand above it at line ${tooLow.label}.` : '.',
+    '.',
   ]
 }
 
