@@ -8,7 +8,7 @@ export const tunerHolesClose: Check = {
     headFindings(
       plan,
       'holes',
-      ([post, other], gap) =>
-        `the post holes of ${other} and ${post} leave ${gap} of wood between them, where 1/4 in keeps it whole`,
+      ([post, other], gap, needs) =>
+        `the post holes of ${other} and ${post} leave ${gap} of wood between them, where ${needs} keeps it whole`,
     ),
 }

@@ -8,7 +8,7 @@ export const tunerNearEdge: Check = {
     headFindings(
       plan,
       'edge',
-      ([post], gap) =>
-        `the post hole of ${post} leaves ${gap} of wood to the head’s edge, where 1/8 in keeps it from splitting`,
+      ([post], gap, needs) =>
+        `the post hole of ${post} leaves ${gap} of wood to the head’s edge, where ${needs} keeps it from splitting`,
     ),
 }

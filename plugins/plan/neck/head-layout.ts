@@ -26,6 +26,8 @@ export interface Conflict {
   other?: number
   /** What is between them, or to the edge (mm). */
   gapMm: number
+  /** What there should be (mm). */
+  needsMm: number
 }
 
 /** What is kept around a post hole (mm): common practice, no source. */
@@ -56,20 +58,24 @@ export function headConflicts(layout: HeadLayout): Conflict[] {
 function edgeConflict({posts, holeMm, widthMm, lengthMm}: HeadLayout, post: number): Conflict | undefined {
   const {alongMm, offMm} = posts[post]!
   const gapMm = Math.min(widthMm / 2 - Math.abs(offMm), lengthMm - alongMm) - holeMm / 2
-  return gapMm < headKeepsMm.edge - slackMm ? {kind: 'edge', post, gapMm} : undefined
+  return gapMm < headKeepsMm.edge - slackMm
+    ? {kind: 'edge', post, gapMm, needsMm: headKeepsMm.edge}
+    : undefined
 }
 
 function holesConflict({posts, holeMm}: HeadLayout, post: number, other: number): Conflict | undefined {
   const [a, b] = [posts[post]!, posts[other]!]
   const gapMm = Math.hypot(a.alongMm - b.alongMm, a.offMm - b.offMm) - holeMm
-  return gapMm < headKeepsMm.holes - slackMm ? {kind: 'holes', post, other, gapMm} : undefined
+  return gapMm < headKeepsMm.holes - slackMm
+    ? {kind: 'holes', post, other, gapMm, needsMm: headKeepsMm.holes}
+    : undefined
 }
 
 function buttonsConflict({posts, buttonMm}: HeadLayout, post: number, other: number): Conflict | undefined {
   const [a, b] = [posts[post]!, posts[other]!]
   if (buttonMm === undefined || a.side !== b.side) return undefined
   const gapMm = Math.abs(a.alongMm - b.alongMm) - buttonMm
-  return gapMm < -slackMm ? {kind: 'buttons', post, other, gapMm} : undefined
+  return gapMm < -slackMm ? {kind: 'buttons', post, other, gapMm, needsMm: 0} : undefined
 }
 
 function stringsConflict(layout: HeadLayout, post: number, other: number): Conflict | undefined {
@@ -80,10 +86,12 @@ function stringsConflict(layout: HeadLayout, post: number, other: number): Confl
   const radiusMm = Math.min(layout.holeMm, postMostMm) / 2
   const passesMm = long.nutOffMm + ((leavesAt(long, radiusMm) - long.nutOffMm) * short.alongMm) / long.alongMm
   const gapMm = Math.abs(passesMm - short.offMm) - radiusMm - long.stringMm / 2
-  if (gapMm < -slackMm) return {kind: 'foul', post: far, other: near, gapMm}
+  if (gapMm < -slackMm) return {kind: 'foul', post: far, other: near, gapMm, needsMm: 0}
   const before = Math.sign(long.nutOffMm - short.nutOffMm)
   const after = Math.sign(passesMm - short.offMm)
-  return before !== 0 && before !== after ? {kind: 'cross', post: far, other: near, gapMm} : undefined
+  return before !== 0 && before !== after
+    ? {kind: 'cross', post: far, other: near, gapMm, needsMm: 0}
+    : undefined
 }
 
 /** Where a string leaves its post, off the centre line: on the side towards it. */

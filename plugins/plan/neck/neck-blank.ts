@@ -16,18 +16,19 @@ export const neckBlank: NeckConcern = ({model: {head, layup}, settled, neck}) =>
   if (!budget || !head) return {}
   const leanRad = (head.angleDeg * Math.PI) / 180
   const ends = 2 * squareMm
-  if (head.joint === 'straight') return {budget: {...budget, blankMm: budget.lengthMm + ends}}
+  if (head.joint === 'straight') return {budget: {...budget, squareMm, blankMm: budget.lengthMm + ends}}
   const end = headPoint(head, head.lengthMm)
   if (head.joint === 'solid') {
     const blankMm = budget.lengthMm - head.lengthMm + end.behindMm + ends
     const reachesMm = end.depthMm + head.thicknessMm * Math.cos(leanRad)
-    return {budget: {...budget, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}}
+    return {budget: {...budget, squareMm, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}}
   }
   const gainMm = head.sawnMm * Math.tan(leanRad / 2)
   const kerfMm = (settled.values.saw?.kerf?.mm ?? 0) / Math.sin(leanRad)
   return {
     budget: {
       ...budget,
+      squareMm,
       blankMm: budget.lengthMm - gainMm + kerfMm + ends,
       blankGainMm: gainMm,
       blankKerfMm: kerfMm,

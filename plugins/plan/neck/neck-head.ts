@@ -9,6 +9,9 @@ import type {NeckModel} from './neck-model.ts'
 /** What tuners with a post through the head fit (mm): common practice, no source. */
 const tunerThicknessMm = {least: (25.4 * 3) / 8, most: (25.4 * 3) / 4} as const
 
+/** The first, small hole of a post hole that is drilled in two steps (mm): common practice, no source. */
+const pilotMm = 25.4 / 8
+
 /**
  * Look at the head from above: how thick it is and may be for its tuners, and what on it is too close, with the one
  * move of a post that would clear it. All in mm.
@@ -29,6 +32,7 @@ export const neckHead: NeckConcern = ({model, settled, soFar}) => {
       thicknessMm: head.thicknessMm,
       ...(layout && {widthMm: layout.widthMm}),
       ...(values.tuners && {leastMm: tunerThicknessMm.least, mostMm: tunerThicknessMm.most}),
+      ...(values.tuners?.['post-hole'] && {pilotMm}),
       ...(retainer && {retainer}),
       ...(conflicts?.length && {
         conflicts: conflicts.map((conflict) => {

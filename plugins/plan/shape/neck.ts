@@ -55,6 +55,7 @@ export const budgetShape = open({
   holdsAnchors: flag.describe('Long enough for the anchors, whatever the box needs.').optional(),
   spareMm: n.describe('What neck.length leaves over; negative: too short.').optional(),
   blankMm: n.describe('The stick to start from.').optional(),
+  squareMm: n.describe('Of it, what is squared off at each end.').optional(),
   blankThicknessMm: n.describe('How thick a stick a head sawn out of the solid takes.').optional(),
   blankGainMm: n.describe('What the stick gains by the bend of a scarf.').optional(),
   blankKerfMm: n.describe('What the scarf’s saw cut takes.').optional(),
@@ -85,12 +86,14 @@ export const headShape = open({
   leastMm: n.describe('The thinnest head that the tuners fit.').optional(),
   mostMm: n.describe('The thickest.').optional(),
   retainer: s.optional(),
+  pilotMm: n.describe('The first, small hole for a post.').optional(),
   conflicts: list(
     open({
       kind: s.describe('edge, holes, buttons, cross or foul.'),
       post: n.describe('Counted from 0.'),
       other: n.optional(),
       gapMm: n,
+      needsMm: n,
       wouldDo: wouldDo.optional(),
     }),
   ).optional(),

@@ -30,21 +30,25 @@ export function lengthTable(plan: Plan): RootContent[] {
 function startFrom(plan: Plan, blankMm: number, joint: string): Inline[] {
   const {budget, scarf} = plan.neck!
   const start: Inline[] = ['Start from a stick ', length(blankMm, plan, 'up'), ' long']
+  const square: Inline[] = [lengthAlone(budget!.squareMm ?? 0, plan), ' at each end to square']
   if (joint === 'scarf' && scarf)
     return [
       ...start,
-      ': the finished length and 1/2 in at each end to square, ',
+      ': the finished length and ',
+      ...square,
+      ', ',
       lengthAlone(budget!.blankKerfMm ?? 0, plan, 'up'),
       ` for the saw cut at ${angle(scarf.angleDeg)}, less `,
       lengthAlone(budget!.blankGainMm ?? 0, plan, 'down'),
       ' that the bend gives back, since the piece sawn off is turned over and glued under the neck’s end.',
     ]
-  if (budget!.blankThicknessMm === undefined)
-    return [...start, ': the finished length and 1/2 in at each end to square.']
+  if (budget!.blankThicknessMm === undefined) return [...start, ': the finished length and ', ...square, '.']
   return [
     ...start,
     ' and ',
     length(budget!.blankThicknessMm, plan, 'up'),
-    ' thick, so that the head can be sawn out of it as it leans; 1/2 in at each end is to square.',
+    ' thick, so that the head can be sawn out of it as it leans: the length takes in ',
+    ...square,
+    '.',
   ]
 }

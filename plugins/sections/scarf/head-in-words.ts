@@ -23,7 +23,9 @@ export function headInWords(plan: Plan, {values}: Build): Inline[][] {
     ...(hole
       ? [
           [
-            'Drill each post hole in two steps: a 1/8 in hole right through from the face, square to it, then ',
+            'Drill each post hole in two steps: ',
+            lengthAlone(head.pilotMm ?? 0, plan),
+            ' right through from the face, square to it, then ',
             lengthAlone(hole.mm, plan),
             ' from both faces to meet in the middle, so that neither face breaks out.',
           ],
