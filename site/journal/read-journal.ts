@@ -2,6 +2,8 @@ import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
+import {type Shelf, shelfOf} from '../../plugins/plan/rack/shelf.ts'
+import type {RackContext} from '../../plugins/plan/rack/through-rack.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {inTurns} from '../work/in-turns.ts'
 import {relevant} from '../work/relevant.ts'
@@ -9,6 +11,7 @@ import type {Works} from '../work/works.ts'
 import {folderLists} from './folder-lists.ts'
 import {listBuilds, type NoBuild} from './list-builds.ts'
 import {type OpenBuild, openBuild} from './open-build.ts'
+import {planOnRack} from './plan-on-rack.ts'
 import {readSettings} from './read-settings.ts'
 
 /** A build, planned and checked; `problems` are all that were found, in the order of the file. */
@@ -19,6 +22,8 @@ export interface PlannedBuild extends OpenBuild {
 export interface Journal {
   settings: JournalSettings
   rack: StockPiece[]
+  /** The rack as it stands after all builds. */
+  shelf: Shelf
   builds: PlannedBuild[]
   /** Problems of `journal.yaml` and `rack.yaml`. */
   problems: {file: string; problems: Problem[]}[]
@@ -33,12 +38,13 @@ export async function readJournalFolder(root: string, works: Works): Promise<Jou
   const opened = await inTurns(found, (each) => openBuild(each, settings, works))
   const filesOf = folderLists(found)
   const names = opened.map(nameOf)
-  const builds = await inTurns(opened, async (each) =>
-    planOpened(each, {files: await filesOf(each), builds: names}, settings, works),
+  const {planned: builds, shelf} = await planOnRack(shelfOf(rack), opened, async (each, context) =>
+    planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, works),
   )
   return {
     settings,
     rack,
+    shelf,
     builds,
     others,
     problems: problems.map((each) => ({...each, file: `builds/${each.file}`})),
@@ -55,12 +61,12 @@ export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surrou
 export async function planOpened(
   opened: OpenBuild,
   surroundings: Surroundings,
-  settings: JournalSettings,
+  {settings, pieces, gone}: {settings: JournalSettings} & RackContext,
   works: Works,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
   const around = relevant(build, surroundings)
   const read = {key, build, problems}
-  const planned = await works.plan({read, surroundings: around, journal: settings, pieces: []})
+  const planned = await works.plan({read, surroundings: around, journal: settings, pieces, gone})
   return {...opened, ...planned, build: {...build, surroundings: around}}
 }

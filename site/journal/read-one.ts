@@ -1,12 +1,17 @@
 import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {seesRack} from '../../plugins/plan/rack/sees-rack.ts'
+import {shelfOf} from '../../plugins/plan/rack/shelf.ts'
+import type {RackContext} from '../../plugins/plan/rack/through-rack.ts'
+import {inTurns} from '../work/in-turns.ts'
 import {ownWorks} from '../work/own-works.ts'
 import type {Works} from '../work/works.ts'
 import type {Found} from './find-file.ts'
 import {folderLists} from './folder-lists.ts'
 import {type BuildFile, listBuilds} from './list-builds.ts'
-import {openBuild} from './open-build.ts'
+import {type OpenBuild, openBuild} from './open-build.ts'
+import {planOnRack} from './plan-on-rack.ts'
 import {nameOf, type PlannedBuild, planOpened, readJournalFolder} from './read-journal.ts'
 import {readSettings} from './read-settings.ts'
 
@@ -20,13 +25,19 @@ export async function readOne(
     const own = journal.builds.find(({path}) => path === found.build.path)
     if (own) return own
   }
-  const {settings} = await readSettings(found.journalFolder)
+  const {settings, rack} = await readSettings(found.journalFolder)
   const {builds: beside} = await listBuilds(join(found.journalFolder, '..'), found.journalFolder)
   const works = ownWorks()
   const opened = await openBuild(found.build, settings, works)
   const builds = await ancestry(nameOf(opened), beside, settings, works)
   const files = await folderLists(beside)(found.build)
-  return planOpened(opened, {files, builds}, settings, works)
+  const planOne = (one: OpenBuild, context: RackContext) =>
+    planOpened(one, {files: one === opened ? files : [], builds}, {settings, ...context}, works)
+  if (rack.length === 0 || !seesRack(opened.build)) return planOne(opened, {pieces: [], gone: []})
+  const others = beside.filter(({path}) => path !== opened.path)
+  const around = await inTurns(others, (each) => openBuild(each, settings, works))
+  const {planned} = await planOnRack(shelfOf(rack), [opened, ...around], planOne)
+  return planned[0]!
 }
 
 /** Name the neighbours, and read of those alone that the build descends from what they were copied from. */

@@ -5,8 +5,8 @@ import type {MakeInput, PlanInput, ReadInput} from './works.ts'
 export const readKey = ({slug, text, journal}: ReadInput): string =>
   keyOf('read', slug, text, JSON.stringify(journal))
 
-export const planKey = ({read, surroundings, journal, pieces}: PlanInput): string =>
-  keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces]))
+export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput): string =>
+  keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces, gone]))
 
 export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
   keyOf('make', planned.key, path, JSON.stringify([relatives, pictures, published, pathPrefix]))

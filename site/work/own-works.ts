@@ -51,11 +51,11 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadWork {
 }
 
 function planHere(input: PlanInput): PlanWork {
-  const {read, surroundings, journal, pieces} = input
+  const {read, surroundings, journal, pieces, gone} = input
   const key = planKey(input)
   const build = {...read.build, surroundings}
   try {
-    const plan = planBuild(build, {journal, pieces})
+    const plan = planBuild(build, {journal, pieces, gone})
     return {key, plan, problems: inOrder([...read.problems, ...checks(build, plan)])}
   } catch (error) {
     return {

@@ -1,7 +1,7 @@
 import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {Piece} from '../../plugins/plan/part.ts'
+import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import type {Picture} from '../pictures/picture.ts'
@@ -27,6 +27,7 @@ export interface PlanInput {
   surroundings: Surroundings
   journal: JournalSettings
   pieces: readonly Piece[]
+  gone: readonly GonePiece[]
 }
 
 export interface PlanWork {

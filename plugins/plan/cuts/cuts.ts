@@ -4,11 +4,11 @@ import {cutStock} from '../stock/cut-stock.ts'
 import type {SawnPiece} from '../stock/sawn-piece.ts'
 import {blockParts} from './block-parts.ts'
 import {listedCount, listedParts} from './listed-parts.ts'
-import {nearestPiece} from './nearest-piece.ts'
 import {neckParts} from './neck-parts.ts'
 import {sheetParts} from './sheet-parts.ts'
 import {type PieceAtHand, stockAtHand} from './stock-at-hand.ts'
 import {toBuy} from './to-buy.ts'
+import {unplacedParts} from './unplaced-parts.ts'
 import {withIds} from './with-ids.ts'
 
 /** More parts than this in one build are a slip of the pen. */
@@ -31,11 +31,8 @@ export const cuts: PlanPart = (settled, soFar, context) => {
   const {kerf, trim} = settled.values.saw ?? {}
   const saw = {kerfMm: kerf?.mm ?? 0, trimMm: trim?.mm ?? 0}
   const pieces = stockAtHand(settled, context, wanted.length)
-  const plan = cutStock(
-    wanted.map(({woodRow, ...part}) => ({...part, wood: woodRow})),
-    pieces,
-    saw,
-  )
+  const parts = wanted.map(({woodRow, ...part}) => ({...part, wood: woodRow}))
+  const plan = cutStock(parts, pieces, saw)
   const left = new Set(plan.unplaced)
   const unplaced = wanted.filter(({id}) => left.has(id))
   const {used, bound, proven, gapFraction, wasteFraction, fenceSettings} = plan
@@ -59,7 +56,7 @@ export const cuts: PlanPart = (settled, soFar, context) => {
       proven,
       gapFraction,
       fenceSettings,
-      unplaced: unplaced.map((part) => ({partId: part.id, ...nearestPiece(part, pieces, saw, settled)})),
+      unplaced: unplacedParts(unplaced, {parts, pieces, saw, settled}),
       hasStock: pieces.length > 0,
       ...saw,
     },

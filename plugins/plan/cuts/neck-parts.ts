@@ -19,11 +19,18 @@ export function neckParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
   const blankWhy = blankWhyOf(settled, plan)
   const blank = (thicknessMm: number, width: number) =>
     roughSize({lengthMm: budget.blankMm!, widthMm: width, thicknessMm}, settled, blankWhy)
-  const layers = (plan.layup?.layers ?? []).filter(({of}) => of === 'neck' || of.startsWith('neck.laminations.'))
+  const layers = (plan.layup?.layers ?? []).filter(
+    ({of}) => of === 'neck' || of.startsWith('neck.laminations.'),
+  )
   return layers.flatMap(({of, thicknessMm, fromMm, toMm, beforeScarf}, i): WantedPart[] => {
     if (of === 'neck')
       return [
-        {name: 'neck', ...woodRow(neck), ...blank(Math.max(thicknessMm, budget.blankThicknessMm ?? 0), widthMm), of},
+        {
+          name: 'neck',
+          ...woodRow(neck),
+          ...blank(Math.max(thicknessMm, budget.blankThicknessMm ?? 0), widthMm),
+          of,
+        },
       ]
     const layer = neck.laminations![Number(of.split('.').at(-1)) - 1]!
     const strips = layer.strips?.value ?? layer.woods?.length ?? 1

@@ -18,11 +18,23 @@ export function sheetParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
       lengthMm: lengthBetween(fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm ?? tailMm),
     },
     {name: 'neck cap', of: 'neck.cap', sheet: neck?.cap, lengthMm: lengthBetween(-ledgeMm, tailMm)},
-    {name: 'head plate', of: 'head.plate', sheet: head?.plate, lengthMm: lengthBetween(ledgeMm, head?.length?.mm)},
+    {
+      name: 'head plate',
+      of: 'head.plate',
+      sheet: head?.plate,
+      lengthMm: lengthBetween(ledgeMm, head?.length?.mm),
+    },
   ]
   return sheets.flatMap(({name, of, sheet, lengthMm}) =>
     sheet?.thickness && lengthMm !== undefined && widthMm > 0
-      ? [{name, of, ...woodRow(sheet), ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, settled)}]
+      ? [
+          {
+            name,
+            of,
+            ...woodRow(sheet),
+            ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, settled),
+          },
+        ]
       : [],
   )
 }

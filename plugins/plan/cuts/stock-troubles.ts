@@ -1,30 +1,36 @@
 import {nearest} from '../../build-file/nearest.ts'
-import type {PlanPart} from '../part.ts'
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Context, PlanPart} from '../part.ts'
 import type {StockTrouble} from '../shape/stock.ts'
 
 /**
- * List what is wrong with the pieces that a build names: one named twice, one that is not on the rack, cut before by
- * another build or not there yet at its date, and wood taken from the rack without a date.
+ * List what is wrong with the wood that a build names: a piece named twice, one that is not on the rack, cut before by
+ * another build or not there yet on its day, wood taken without a date, a size that is missing, a clear length that
+ * does not lie on its piece (mm).
  */
-export const stockTroubles: PlanPart = ({values}, _, {pieces, gone = []}) => {
-  const stock = (values.stock ?? []).flatMap(({id}, i) => (id ? [{id: id.value, at: `stock.${i + 1}.id`}] : []))
-  const take = (values.take ?? []).map(({value}, i) => ({id: value, at: `take.${i + 1}`}))
-  const onRack = new Set(pieces.flatMap(({id}) => [id, id.replace(/\.\d+$/, '')]))
-  const trouble = (one: {id: string; at: string}): StockTrouble[] => {
-    if (!values.started) return []
-    if (onRack.has(one.id)) return []
-    const known = gone.find(({id}) => id === one.id)
-    if (known) return [{...one, kind: known.why, ...(known.by && {by: known.by}), ...(known.on && {on: known.on})}]
-    const close = nearest(one.id, [...onRack])
-    return [{...one, kind: 'unknown', ...(close && {nearest: close})}]
-  }
-  const undated =
-    take.length > 0 && !values.started ? [{kind: 'undated', at: 'take', id: take[0]!.id}] : []
-  const found = [...twice([...stock, ...take]), ...undated, ...take.flatMap(trouble)]
+export const stockTroubles: PlanPart = ({values}, _, context) => {
+  const {stock = [], take = [], parts = []} = values
+  const listed = stock.flatMap(({id}, i) => (id ? [{id: id.value, at: `stock.${i + 1}.id`}] : []))
+  const taken = take.map(({value}, i) => ({id: value, at: `take.${i + 1}`}))
+  const undated: StockTrouble[] =
+    taken.length > 0 && !values.started ? [{kind: 'undated', at: 'take', id: taken[0]!.id}] : []
+  const found = [
+    ...twice([...listed, ...taken]),
+    ...undated,
+    ...(values.started ? taken.flatMap((one) => notThere(one, context)) : []),
+    ...stock.flatMap((piece, i) => unsized(piece, `stock.${i + 1}`, piece.id?.value ?? `piece ${i + 1}`)),
+    ...parts.flatMap((part, i) => unsized(part, `parts.${i + 1}`, part.name?.value ?? `part ${i + 1}`)),
+    ...stock.flatMap(unclear),
+  ]
   return found.length > 0 ? {stockTroubles: found} : {}
 }
 
-function twice(named: readonly {id: string; at: string}[]): StockTrouble[] {
+interface Named {
+  id: string
+  at: string
+}
+
+function twice(named: readonly Named[]): StockTrouble[] {
   const first = new Map<string, string>()
   return named.flatMap((one) => {
     const other = first.get(one.id)
@@ -32,4 +38,32 @@ function twice(named: readonly {id: string; at: string}[]): StockTrouble[] {
     first.set(one.id, one.at)
     return []
   })
+}
+
+function notThere(one: Named, {pieces, gone = []}: Context): StockTrouble[] {
+  const onRack = new Set(pieces.flatMap(({id}) => [id, id.replace(/\.\d+$/, '')]))
+  if (onRack.has(one.id)) return []
+  const known = gone.find(({id}) => id === one.id)
+  if (known)
+    return [{...one, kind: known.why, ...(known.by && {by: known.by}), ...(known.on && {on: known.on})}]
+  // An offcut of a piece that stands there whole is left by a later build, if by any.
+  const whole = one.id.replace(/-[a-z]+$/, '')
+  if (whole !== one.id && onRack.has(whole)) return [{...one, kind: 'later'}]
+  const close = nearest(one.id, onRack)
+  return [{...one, kind: 'unknown', ...(close && {nearest: close})}]
+}
+
+function unsized(piece: Partial<Record<'length' | 'width' | 'thickness', unknown>>, at: string, id: string) {
+  const lacks = (['length', 'width', 'thickness'] as const).find((size) => !piece[size])
+  return lacks ? [{kind: 'unsized', at, id, lacks}] : []
+}
+
+type Stock = NonNullable<BuildValues['stock']>[number]
+
+function unclear({id, clear, length}: Stock, i: number): StockTrouble[] {
+  const [from, to] = clear ?? []
+  if (!from || !to || !length) return []
+  const one = {kind: 'clear', id: id?.value ?? `piece ${i + 1}`}
+  if (to.mm > length.mm + 1e-6) return [{...one, at: `stock.${i + 1}.clear.2`, mm: length.mm}]
+  return to.mm <= from.mm ? [{...one, at: `stock.${i + 1}.clear`}] : []
 }

@@ -20,7 +20,10 @@ export function toBuy(parts: readonly Wanted[], saw: Saw): Bought[] {
   const groups = new Map<string, {wood: string; kind: Board[]; parts: Wanted[]}>()
   for (const part of parts) {
     const facts = woodFacts.get(part.woodRow)
-    const boards = boardsFor(part.woodRow === 'any' ? 'softwood' : facts ? facts.kind : 'hardwood', part.thicknessMm)
+    const boards = boardsFor(
+      part.woodRow === 'any' ? 'softwood' : facts ? facts.kind : 'hardwood',
+      part.thicknessMm,
+    )
     if (boards.length === 0) continue
     const key = `${part.woodRow} ${boards[0]!.thicknessMm}`
     const group = groups.get(key) ?? {wood: part.wood, kind: boards, parts: []}
@@ -33,13 +36,15 @@ export function toBuy(parts: readonly Wanted[], saw: Saw): Bought[] {
 function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[], saw: Saw): Bought[] {
   const fitting = boards.filter((board) =>
     parts.every(
-      (part) => part.widthMm <= board.widthMm + 1e-6 && part.lengthMm <= board.lengthMm - 2 * saw.trimMm + 1e-6,
+      (part) =>
+        part.widthMm <= board.widthMm + 1e-6 && part.lengthMm <= board.lengthMm - 2 * saw.trimMm + 1e-6,
     ),
   )
   const largest = fitting.at(-1)
   const count = largest && needed(largest, parts.length, parts, saw)
   if (!count) return []
-  const board = fitting.find((one) => leastCount(one, parts) <= count && needed(one, count, parts, saw)) ?? largest
+  const board =
+    fitting.find((one) => leastCount(one, parts) <= count && needed(one, count, parts, saw)) ?? largest
   const {size, lengthMm, widthMm, thicknessMm, countedIn} = board
   return [
     {

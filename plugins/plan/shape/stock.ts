@@ -66,20 +66,29 @@ export const cutsShape = open({
   proven: flag.describe('No plan is better on the first two aims: the most volume placed, out of the least volume cut.'),
   gapFraction: n.describe('How far at most the volume cut lies above the least, where it is not proven.'),
   fenceSettings: n.describe('How many widths the fence is set to.'),
-  unplaced: list(open({partId: s, nearest: s.optional(), lacks: s})),
+  unplaced: list(
+    open({
+      partId: s,
+      nearest: s.optional(),
+      lacks: s,
+      wouldDo: open({path: s, mm: n}).describe('A size that some piece gives.').optional(),
+    }),
+  ),
   hasStock: flag.describe('The build lists pieces, or takes them from the rack.'),
   kerfMm: n,
   trimMm: n,
 })
 
 export const stockTroubleShape = open({
-  kind: s.describe('twice, unknown, cut, later or undated.'),
+  kind: s.describe('twice, unknown, cut, later, undated, unsized or clear.'),
   at: s.describe('The path of the value to change.'),
   id: s,
   other: s.describe('The path of the other one, where a piece is named twice.').optional(),
   by: s.describe('The build that cut it, or that it comes from.').optional(),
   on: s.describe('The day it came into the shop.').optional(),
   nearest: s.describe('A piece that is there and may be meant.').optional(),
+  lacks: s.describe('The size that is missing.').optional(),
+  mm: n.describe('What would do.').optional(),
 })
 
 export type StockTrouble = z.infer<typeof stockTroubleShape>

@@ -23,7 +23,9 @@ export function choosePieces(
   const slack = (cover: Cover) => 1e-9 * Math.max(Math.abs(cover.needed), 1e-30)
   // What the kinds from a rank on could still add to a cover, and the best worth a volume they offer.
   const reach = covers.map((cover) => suffix(order, (sum, p) => sum + cover.worths[p]! * counts[p]!))
-  const ratio = covers.map((cover) => suffix(order, (best, p) => Math.max(best, cover.worths[p]! / volumes[p]!)))
+  const ratio = covers.map((cover) =>
+    suffix(order, (best, p) => Math.max(best, cover.worths[p]! / volumes[p]!)),
+  )
   const chosen = new Array<number>(n).fill(0)
   let best: number[] | undefined
   let least = under
@@ -66,7 +68,12 @@ export function choosePieces(
     }
     chosen[p] = 0
   }
-  visit(0, 0, 0, covers.map((cover) => cover.needed))
+  visit(
+    0,
+    0,
+    0,
+    covers.map((cover) => cover.needed),
+  )
   return over ? 'cut short' : best
 }
 

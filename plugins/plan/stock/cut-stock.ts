@@ -63,7 +63,10 @@ export function cutStock(
   sawn.sort((a, b) => a.index - b.index)
   const cutVolume = sawn.reduce((sum, {piece}) => sum + volumeOf(piece), 0)
   const partVolume = parts.reduce((sum, part) => sum + (placed.has(part.id) ? volumeOf(part) : 0), 0)
-  const restVolume = sawn.reduce((sum, {offcuts}) => sum + offcuts.reduce((all, one) => all + volumeOf(one), 0), 0)
+  const restVolume = sawn.reduce(
+    (sum, {offcuts}) => sum + offcuts.reduce((all, one) => all + volumeOf(one), 0),
+    0,
+  )
   return {
     pieces: sawn,
     unplaced: parts.filter(({id}) => !placed.has(id)).map(({id}) => id),

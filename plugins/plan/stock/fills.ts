@@ -82,7 +82,10 @@ export function listFills(
 /** The most that one more part, or two, could be worth in some room, whatever kinds are left. */
 function fewMore(lengths: readonly number[], worths: readonly number[]) {
   const ones = lengths.map((length, k) => ({size: length, worth: worths[k]!}))
-  const twos = ones.length > 150 ? [] : ones.flatMap((a, i) => ones.slice(i).map((b) => ({size: a.size + b.size, worth: a.worth + b.worth})))
+  const twos =
+    ones.length > 150
+      ? []
+      : ones.flatMap((a, i) => ones.slice(i).map((b) => ({size: a.size + b.size, worth: a.worth + b.worth})))
   const stairs = (items: {size: number; worth: number}[]) => {
     items.sort((a, b) => a.size - b.size)
     const sizes = items.map(({size}) => size)

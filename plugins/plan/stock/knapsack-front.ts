@@ -49,7 +49,15 @@ export function knapsackFront(
       left -= taken
       const rest = left > 0 ? worth / size : ratio
       effort.spend(sizes.length / 4)
-      const grown = merged(sizes, worths, trails, {item: index, copies: taken, size, worth}, capacity, floor, rest)
+      const grown = merged(
+        sizes,
+        worths,
+        trails,
+        {item: index, copies: taken, size, worth},
+        capacity,
+        floor,
+        rest,
+      )
       ;({sizes, worths, trails} = grown.sizes.length > most ? thinned(grown, capacity / most) : grown)
     }
   })
@@ -58,7 +66,8 @@ export function knapsackFront(
     worths,
     contents: (entry) => {
       const found = new Map<number, number>()
-      for (let at = trails[entry]; at; at = at.before) found.set(at.item, (found.get(at.item) ?? 0) + at.copies)
+      for (let at = trails[entry]; at; at = at.before)
+        found.set(at.item, (found.get(at.item) ?? 0) + at.copies)
       return found
     },
   }
@@ -90,7 +99,8 @@ function merged(
   while (a < n || b < n) {
     const sizeB = b < n ? sizes[b]! + moreSize : Infinity
     if (sizeB > capacity && a >= n) break
-    const takesA = a < n && (sizes[a]! < sizeB || (sizes[a] === sizeB && worths[a]! >= worths[b]! + moreWorth))
+    const takesA =
+      a < n && (sizes[a]! < sizeB || (sizes[a] === sizeB && worths[a]! >= worths[b]! + moreWorth))
     const size = takesA ? sizes[a]! : sizeB
     const worth = takesA ? worths[a]! : worths[b]! + moreWorth
     if (worth > last && (worth + (capacity - size) * restRatio > floor || size === 0)) {
@@ -110,7 +120,8 @@ function thinned({sizes, worths, trails}: Growing, cell: number): Growing {
   const out: Growing = {sizes: [0], worths: [0], trails: [undefined]}
   for (let i = 1; i < sizes.length; i++) {
     const last = out.sizes.length - 1
-    if (last > 0 && Math.floor(sizes[i]! / cell) === Math.floor(out.sizes[last]! / cell)) out.worths[last] = worths[i]!
+    if (last > 0 && Math.floor(sizes[i]! / cell) === Math.floor(out.sizes[last]! / cell))
+      out.worths[last] = worths[i]!
     else {
       out.sizes.push(sizes[i]!)
       out.worths.push(worths[i]!)

@@ -17,9 +17,16 @@ export interface LaidPiece {
  * Give each strip its piece and each part its strip: the pieces chosen are the first of their kind, and parts alike
  * go in the order of the file. Widest strips come first, those of small parts last.
  */
-export function layOut(task: Task, chosen: readonly number[], steps: readonly Step[], kerf: number): LaidPiece[] {
+export function layOut(
+  task: Task,
+  chosen: readonly number[],
+  steps: readonly Step[],
+  kerf: number,
+): LaidPiece[] {
   const rests = task.pieces
-    .flatMap((kind, p) => kind.pieces.slice(0, chosen[p]).map((piece) => ({piece, lane: kind.lane, width: kind.width})))
+    .flatMap((kind, p) =>
+      kind.pieces.slice(0, chosen[p]).map((piece) => ({piece, lane: kind.lane, width: kind.width})),
+    )
     .sort((a, b) => a.piece - b.piece)
     .map((rest) => ({...rest, steps: [] as Step[]}))
   for (const step of steps) {

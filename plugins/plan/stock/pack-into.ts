@@ -16,7 +16,13 @@ export interface Packing {
 }
 
 /** Cut quickly with several tolerances; the first that leaves at most `mayLeave`, or the one that leaves least. */
-export function packQuickly(task: Task, counts: ArrayLike<number>, bins: readonly Bin[], mayLeave: number, effort: Effort) {
+export function packQuickly(
+  task: Task,
+  counts: ArrayLike<number>,
+  bins: readonly Bin[],
+  mayLeave: number,
+  effort: Effort,
+) {
   let area = 0
   task.parts.forEach((part, at) => {
     area += counts[at]! * part.length * part.width
@@ -55,9 +61,11 @@ export function packInto(
   const fitting = Int32Array.from(counts, (count, at) => (misfit.kinds.has(at) ? 0 : count))
   const leave = Math.max(mayLeave - misfit.volume, 0)
   const relaxed = relax(task, fitting, bins, leave, pool, effort)
-  if (relaxed.bound > 1 + 1e-7) return {verdict: 'none', ...nothing, cover: coverOf(task, counts, relaxed, mayLeave, effort)}
+  if (relaxed.bound > 1 + 1e-7)
+    return {verdict: 'none', ...nothing, cover: coverOf(task, counts, relaxed, mayLeave, effort)}
   const whole = wholePatterns(fitting, bins, relaxed)
-  const restRelaxed = whole.steps.length > 0 ? relax(task, whole.counts, whole.bins, leave, pool, effort) : relaxed
+  const restRelaxed =
+    whole.steps.length > 0 ? relax(task, whole.counts, whole.bins, leave, pool, effort) : relaxed
   const verdict = search(task, whole.counts, whole.bins, restRelaxed, leave, effort)
   if (typeof verdict === 'object') {
     const steps = [...whole.steps, ...verdict.found]
@@ -66,7 +74,12 @@ export function packInto(
       step.kinds.forEach((at, k) => {
         left[at]! -= step.copies[k]!
       })
-    return {verdict: 'found', steps, left, leftVolume: left.reduce((sum, n, at) => sum + n * task.parts[at]!.volume, 0)}
+    return {
+      verdict: 'found',
+      steps,
+      left,
+      leftVolume: left.reduce((sum, n, at) => sum + n * task.parts[at]!.volume, 0),
+    }
   }
   return {verdict: verdict === 'none' && whole.steps.length === 0 ? 'none' : 'unknown', ...nothing}
 }

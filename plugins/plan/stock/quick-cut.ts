@@ -37,7 +37,8 @@ export function quickCut(
     let best: {bin: Bin; fill: Filled; loss: number} | undefined
     for (const bin of bins) {
       const lane = task.lanes[bin.lane]!
-      if (bin.count === 0 || bin.width < part.width || !lane.takes[pivot] || lane.length < part.length) continue
+      if (bin.count === 0 || bin.width < part.width || !lane.takes[pivot] || lane.length < part.length)
+        continue
       const front = fronts[bin.lane]!
       const base = front(bin.width) - front(bin.width - part.width)
       const fill = fillWell(task, bin.lane, pivot, counts, base - tolerance, effort)
@@ -116,7 +117,12 @@ function fillWell(
 }
 
 /** For each lane, the most area that a rest of some width can hold, if strips could be filled whole. */
-export function areaFronts(task: Task, counts: ArrayLike<number>, bins: readonly Bin[], effort: Effort): ((width: number) => number)[] {
+export function areaFronts(
+  task: Task,
+  counts: ArrayLike<number>,
+  bins: readonly Bin[],
+  effort: Effort,
+): ((width: number) => number)[] {
   return task.lanes.map(({length, takes}, lane) => {
     const room = Math.max(0, ...bins.filter((bin) => bin.lane === lane).map((bin) => bin.width))
     const widths = new Set<number>()

@@ -1,4 +1,4 @@
-import {laneWorth, type LaneWorth} from './best-strips.ts'
+import {type LaneWorth, laneWorth} from './best-strips.ts'
 import type {Effort} from './effort.ts'
 import {type Column, Simplex} from './simplex.ts'
 import type {Bin, Strip, Task} from './task.ts'
@@ -91,7 +91,11 @@ export function relax(
     ...bins.map((_, b) => spare(m + b, 1)),
     spare(leftRow, 1),
     ...(mayLeave > 0
-      ? kinds.map((at, row) => ({cost: 0, rows: [row, leftRow], values: [1, task.parts[at]!.volume / volumeScale]}))
+      ? kinds.map((at, row) => ({
+          cost: 0,
+          rows: [row, leftRow],
+          values: [1, task.parts[at]!.volume / volumeScale],
+        }))
       : []),
   ]
   const columns: Tagged[] = []
@@ -124,12 +128,15 @@ export function relax(
     for (const [lane, width] of widest) lanes[lane] = laneWorth(task, lane, counts, worths, width, effort)
     const binWorths = bins.map((bin) => lanes[bin.lane]!.atWidth(bin.width))
     const leftWorth = Math.max(-duals[leftRow]! / volumeScale, 0)
-    const needed =
-      kinds.reduce((sum, at) => sum + worths[at]! * counts[at]!, 0) - leftWorth * mayLeave
+    const needed = kinds.reduce((sum, at) => sum + worths[at]! * counts[at]!, 0) - leftWorth * mayLeave
     const held = bins.reduce((sum, bin, b) => sum + bin.count * binWorths[b]!, 0)
     const bound = volumes
-      ? total * (needed + bins.reduce((sum, bin, b) => sum + bin.count * Math.min(0, volumes[b]! / total - binWorths[b]!), 0))
-      : held > 0 ? needed / held : 0
+      ? total *
+        (needed +
+          bins.reduce((sum, bin, b) => sum + bin.count * Math.min(0, volumes[b]! / total - binWorths[b]!), 0))
+      : held > 0
+        ? needed / held
+        : 0
     if (!best || bound > best.bound) best = {bound, worths, leftWorth, binWorths, lanes, needed}
     let added = 0
     const before = pool.length

@@ -70,7 +70,9 @@ export function sawnPiece(
   keep({lengthMm: toMm - fromMm, widthMm: piece.widthMm - acrossMm, thicknessMm, atMm: fromMm, acrossMm})
   offcuts.sort((a, b) => b.lengthMm - a.lengthMm || b.widthMm - a.widthMm)
   const narrower = laid.flatMap(({width, partIds}) =>
-    partIds.map((id) => Math.round(parts.get(id)!.widthMm * unitsPerMm)).filter((other) => other < width - 1000),
+    partIds
+      .map((id) => Math.round(parts.get(id)!.widthMm * unitsPerMm))
+      .filter((other) => other < width - 1000),
   )
   const isWhole = strips.length === 1 && piece.widthMm - strips[0]!.widthMm <= slackMm
   return {

@@ -85,7 +85,13 @@ export function search(
           fill.kinds.forEach((at, k) => {
             counts[at]! -= fill.copies[k]!
           })
-          steps.push({lane: bin.lane, from: bin.width, width: part.width, kinds: fill.kinds, copies: fill.copies})
+          steps.push({
+            lane: bin.lane,
+            from: bin.width,
+            width: part.width,
+            kinds: fill.kinds,
+            copies: fill.copies,
+          })
           if (visit(budget - loss, leave)) return true
           steps.pop()
           fill.kinds.forEach((at, k) => {

@@ -50,7 +50,8 @@ export class Simplex<C extends Column> {
     const step = new Float64Array(size)
     for (let i = 0; i < size; i++) {
       let sum = 0
-      for (let e = 0; e < column.rows.length; e++) sum += inverse[i * size + column.rows[e]!]! * column.values[e]!
+      for (let e = 0; e < column.rows.length; e++)
+        sum += inverse[i * size + column.rows[e]!]! * column.values[e]!
       step[i] = sum
     }
     let ratio = Infinity

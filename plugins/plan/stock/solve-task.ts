@@ -1,7 +1,7 @@
-import {choosePieces, type Cover} from './choose-pieces.ts'
+import {type Cover, choosePieces} from './choose-pieces.ts'
 import {coverOf} from './cover-of.ts'
 import {Effort} from './effort.ts'
-import {packInto, packQuickly, type Packing} from './pack-into.ts'
+import {type Packing, packInto, packQuickly} from './pack-into.ts'
 import {areaFronts} from './quick-cut.ts'
 import {type Pattern, relax} from './relax.ts'
 import type {Step} from './search.ts'
@@ -59,7 +59,15 @@ export function solveTask(task: Task, effort: Effort): Solved {
       }
       if (!result && !strong) {
         strong = true
-        const relaxed = relax(task, counts, binsOf(task, all), mayLeave, pool, effort, volumesOfBins(task, all))
+        const relaxed = relax(
+          task,
+          counts,
+          binsOf(task, all),
+          mayLeave,
+          pool,
+          effort,
+          volumesOfBins(task, all),
+        )
         covers.push(coverOf(task, counts, relaxed, mayLeave, effort))
         continue
       }
@@ -136,7 +144,9 @@ function dropPieces(
   effort: Effort,
 ) {
   let best = start
-  const order = task.pieces.map((_, p) => p).sort((a, b) => task.pieces[b]!.volume - task.pieces[a]!.volume || b - a)
+  const order = task.pieces
+    .map((_, p) => p)
+    .sort((a, b) => task.pieces[b]!.volume - task.pieces[a]!.volume || b - a)
   for (const p of order) {
     for (let step = best.chosen[p]!; step >= 1; ) {
       const chosen = [...best.chosen]

@@ -61,13 +61,28 @@ export function tasksOf(parts: readonly StockPart[], pieces: readonly StockPiece
     const has = usable(piece, saw)
     const key = `${has.length} ${has.width} ${has.thickness} ${has.volume} ${has.wood}`
     const kind = pieceKinds.get(key)
-    if (kind) return void kind.pieces.push(index)
+    if (kind) {
+      kind.pieces.push(index)
+      return
+    }
     const suits = partKinds.map(
       (part) =>
-        sameWood(part.wood, has.wood) && part.thickness <= has.thickness + slackUnits && part.length - kerf <= has.length + slackUnits,
+        sameWood(part.wood, has.wood) &&
+        part.thickness <= has.thickness + slackUnits &&
+        part.length - kerf <= has.length + slackUnits,
     )
-    const holds = partKinds.flatMap((part, at) => (suits[at] && part.width - kerf <= has.width + slackUnits ? [at] : []))
-    pieceKinds.set(key, {lane: 0, width: has.width + kerf + slackUnits, volume: has.volume, pieces: [index], usable: has, suits, holds})
+    const holds = partKinds.flatMap((part, at) =>
+      suits[at] && part.width - kerf <= has.width + slackUnits ? [at] : [],
+    )
+    pieceKinds.set(key, {
+      lane: 0,
+      width: has.width + kerf + slackUnits,
+      volume: has.volume,
+      pieces: [index],
+      usable: has,
+      suits,
+      holds,
+    })
   })
   return components([...pieceKinds.values()].filter((piece) => piece.holds.length > 0)).map((group) => {
     const held = [...new Set(group.flatMap((piece) => piece.holds))].sort((a, b) => a - b)
