@@ -10,7 +10,7 @@ import {swapSite} from '../publish/swap-site.ts'
 import {writeSite} from '../publish/write-site.ts'
 import {openWorkshop} from '../work/workshop.ts'
 import {pathPrefix} from './path-prefix.ts'
-import {report} from './report.ts'
+import {type FileProblems, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run build                             writes the site to _site/
@@ -37,9 +37,8 @@ async function build(prefix: string, site: string): Promise<number> {
   const {works, tidy} = await openWorkshop(root)
   const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, works)
   await tidy()
-  if (made.problems.some(({problems}) => problems.length > 0)) {
-    console.error(report(made.problems, process.stderr))
-  }
+  const told = made.isStopped ? made.problems : made.problems.map(withoutRemarks)
+  if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
   if (made.isStopped) {
     console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
     return 1
@@ -61,6 +60,11 @@ async function build(prefix: string, site: string): Promise<number> {
   }
   await clearVersions(site)
   return 0
+}
+
+/** A build that succeeds is quiet about what is merely good to know; `check` lists it. */
+function withoutRemarks({file, problems}: FileProblems): FileProblems {
+  return {file, problems: problems.filter(({severity}) => severity !== 'remark')}
 }
 
 function wrong(message: string): never {

@@ -187,6 +187,7 @@ describe('the portfolio', () => {
     const page = await browser.newPage()
     await page.goto(home)
     const all = await page.locator('.card').count()
+    await page.click('.narrow summary')
     await page.selectOption('[name=frets]', 'frets')
     const fretted = await page.locator('.card:visible').count()
     expect(fretted).toBeGreaterThan(0)
