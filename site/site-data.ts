@@ -1,6 +1,7 @@
 import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
-import type {JournalSettings, StockPiece} from '../plugins/build-file/schema.ts'
+import type {JournalSettings} from '../plugins/build-file/schema.ts'
+import type {ShelfPiece} from '../plugins/plan/rack/shelf.ts'
 import type {Plan} from '../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
 import type {Surround} from './layouts/surround.ts'
@@ -49,7 +50,8 @@ export interface SiteBuild {
 export interface SiteData {
   around: Surround
   journal: JournalSettings
-  rack: readonly StockPiece[]
+  /** What stands on the rack after all builds, and the day that this is true of. */
+  rack: {pieces: readonly ShelfPiece[]; day: string | undefined}
   builds: readonly SiteBuild[]
   /** Files that could not be read at all, shown while writing. */
   unread: readonly {file: string; message: string}[]

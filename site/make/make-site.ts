@@ -1,11 +1,14 @@
 import {join} from 'node:path'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {rackOn} from '../../plugins/plan/rack/rack-on.ts'
+import type {Shelf} from '../../plugins/plan/rack/shelf.ts'
 import type {FileProblems} from '../commands/report.ts'
-import {readJournalFolder} from '../journal/read-journal.ts'
+import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {Surround} from '../layouts/surround.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {inTurns} from '../work/in-turns.ts'
 import type {Works} from '../work/works.ts'
+import {lastDay} from './last-day.ts'
 import {siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -24,7 +27,7 @@ export async function makeSite(
   options: SiteOptions,
   works: Works,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
-  const {settings, rack, builds, problems, others} = await readJournalFolder(root, works)
+  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, works)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
@@ -39,7 +42,7 @@ export async function makeSite(
     site: {
       around,
       journal: settings,
-      rack,
+      rack: rackToday(shelf, builds, among.hidden),
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
@@ -48,6 +51,20 @@ export async function makeSite(
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
   }
+}
+
+/** A draft's wood counts, and its name does not stand in the names of its offcuts. */
+function rackToday(
+  shelf: Shelf,
+  builds: readonly PlannedBuild[],
+  hidden: readonly string[],
+): SiteData['rack'] {
+  const day = lastDay(builds.map(({build}) => build))
+  const pieces = rackOn(shelf, day).map((piece) => {
+    const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
+    return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
+  })
+  return {pieces, day}
 }
 
 function surround(settings: JournalSettings, options: SiteOptions): Surround {

@@ -1,45 +1,83 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {StockPiece} from '../../plugins/build-file/schema.ts'
-import {fractions} from '../../plugins/sections/kit/fraction.ts'
+import type {ShelfPiece} from '../../plugins/plan/rack/shelf.ts'
+import {type Inline, link} from '../../plugins/sections/kit/inline.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {table} from '../../plugins/sections/kit.ts'
+import {lengthAlone, type Ruler, table} from '../../plugins/sections/kit.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
-import type {SiteData} from '../site-data.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
 
-/** Write the page of the rack: the wood at hand, and what each build took. */
-export function rackPage({around, rack}: SiteData): Page[] {
-  const describes = 'The wood at hand, and what became of the rest.'
+/** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
+const rulers = {in: {units: 'in', rulerMm: 25.4 / 16}, mm: {units: 'mm', rulerMm: 1}} as const
+
+/** Write the page of the rack: the wood at hand, where each offcut came from, and what each build used. */
+export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
+  const day = rack.day ? ` as of ${rack.day}, the last date in the journal` : ''
+  const describes = `The wood at hand${day}, and what each build used.`
   const content = [
     h('header.page-head', [h('h1', 'The rack'), h('p', describes)]),
-    h('div.prose', rack.length > 0 ? toElements([pieces(rack)]) : empty()),
+    h('div.prose', [
+      ...standing(rack.pieces, builds, rulers[journal.units?.value ?? 'in']),
+      ...usedBy(builds.filter(({plan}) => (plan.cuts?.pieces.length ?? 0) > 0)),
+    ]),
   ]
   return [pageOf('/rack/', {title: 'The rack', describes, within: '/rack/'}, content, around.prefix)]
 }
 
-function empty(): ElementContent[] {
-  return [h('p', ['Nothing stands on the rack. Pieces are listed in ', h('code', 'builds/rack.yaml'), '.'])]
-}
-
-function pieces(rack: readonly StockPiece[]) {
-  return table({
-    caption: 'Pieces on the rack',
+function standing(
+  pieces: readonly ShelfPiece[],
+  builds: readonly SiteBuild[],
+  ruler: Ruler,
+): ElementContent[] {
+  if (pieces.length === 0)
+    return [h('p', ['Nothing stands on the rack. Pieces are listed in ', h('code', 'builds/rack.yaml'), '.'])]
+  const shelf = table({
+    caption: 'On the rack',
     columns: [
       {head: 'Piece'},
       {head: 'Wood'},
-      {head: 'Length'},
-      {head: 'Width'},
-      {head: 'Thickness'},
-      {head: 'Remark'},
+      {head: 'Length', align: 'right'},
+      {head: 'Width', align: 'right'},
+      {head: 'Thickness', align: 'right'},
+      {head: 'Where from'},
     ],
-    rows: rack.map((piece) => [
-      piece.id?.value ?? '',
-      piece.wood?.text ?? '',
-      fractions(piece.length?.text ?? ''),
-      fractions(piece.width?.text ?? ''),
-      fractions(piece.thickness?.text ?? ''),
-      piece.remark?.value ?? '',
+    rows: pieces.map(({id, wood, lengthMm, widthMm, thicknessMm, from, remark}) => [
+      id,
+      wood,
+      lengthAlone(lengthMm, ruler, 'down'),
+      lengthAlone(widthMm, ruler, 'down'),
+      lengthAlone(thicknessMm, ruler, 'down'),
+      from ? leftOver(from, builds) : (remark ?? ''),
     ]),
   })
+  return toElements([shelf])
+}
+
+function leftOver({build, piece}: NonNullable<ShelfPiece['from']>, builds: readonly SiteBuild[]): Inline[] {
+  const one = builds.find(({slug}) => slug === build)
+  return [
+    `left over from ${piece}, `,
+    one ? link(`/builds/${build}/`, one.title) : 'for a build not shown here',
+  ]
+}
+
+function usedBy(builds: readonly SiteBuild[]): ElementContent[] {
+  if (builds.length === 0) return []
+  const used = table({
+    caption: 'What each build cut into',
+    columns: [
+      {head: 'Build'},
+      {head: 'Pieces'},
+      {head: 'Parts', align: 'right'},
+      {head: 'Offcuts', align: 'right'},
+    ],
+    rows: builds.map(({slug, title, plan: {cuts}}) => [
+      link(`/builds/${slug}/`, title),
+      cuts!.pieces.map(({id}) => id).join(', '),
+      String(cuts!.pieces.flatMap(({strips}) => strips.flatMap((strip) => strip.cuts)).length),
+      String(cuts!.pieces.flatMap(({offcuts}) => offcuts).length),
+    ]),
+  })
+  return [h('h2', 'What was used'), ...toElements([used])]
 }
