@@ -7,7 +7,7 @@ export interface Cover {
 }
 
 /**
- * Find the choice of pieces (how many of each kind) of least volume that satisfies all covers and is none of `not`,
+ * Find the choice of pieces (how many of each kind) of least volume that satisfies all covers, that `not` refuses,
  * nor a part of one of `never`. Among equal volumes the fewest pieces, then the earlier kinds. Undefined where there is
  * none below `under`; `cut short` where the effort ran out.
  */
@@ -15,7 +15,11 @@ export function choosePieces(
   volumes: readonly number[],
   counts: readonly number[],
   covers: readonly Cover[],
-  {not, never, under}: {not: ReadonlySet<string>; never: readonly number[][]; under: number},
+  {
+    not,
+    never,
+    under,
+  }: {not: (chosen: readonly number[]) => boolean; never: readonly number[][]; under: number},
   effort: Effort,
 ): number[] | 'cut short' | undefined {
   const n = volumes.length
@@ -83,7 +87,11 @@ function suffix(order: readonly number[], join: (sum: number, p: number) => numb
   return out
 }
 
-function allowed(chosen: readonly number[], not: ReadonlySet<string>, never: readonly number[][]): boolean {
-  if (not.has(chosen.join())) return false
+function allowed(
+  chosen: readonly number[],
+  not: (chosen: readonly number[]) => boolean,
+  never: readonly number[][],
+): boolean {
+  if (not(chosen)) return false
   return !never.some((bad) => chosen.every((count, p) => count <= bad[p]!))
 }
