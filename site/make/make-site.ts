@@ -34,6 +34,7 @@ export async function makeSite(
     shown: shown.map(({build}) => build),
     hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
     around,
+    journal: settings,
     pictureCache: join(root, '.cache/pictures'),
     works,
   }

@@ -1,14 +1,17 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import {inOrder} from '../../plugins/build-file/read.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {keyOf} from '../html/page-of.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import type {Surround} from '../layouts/surround.ts'
+import type {Artefact} from '../publish/page.ts'
 import type {SiteBuild} from '../site-data.ts'
 import {linkedBuilds} from '../work/relevant.ts'
 import type {Works} from '../work/works.ts'
 import {publishedFiles} from './published-files.ts'
 import {relativesOf} from './relatives-of.ts'
+import type {TakeAways} from './take-aways.ts'
 
 /** What a build's pages depend on besides the build. */
 export interface Among {
@@ -17,6 +20,7 @@ export interface Among {
   /** Slugs of drafts: named on no page. */
   hidden: readonly string[]
   around: Surround
+  journal: JournalSettings
   pictureCache: string
   works: Works
 }
@@ -45,6 +49,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     published: ledTo(build, relatives, shown),
     pathPrefix: around.prefix,
   })
+  const given = await works.give({planKey: one.key, build, plan, text, journal: among.journal})
   const cover = build.values.cover && pictures[build.values.cover.value]
   return {
     slug,
@@ -58,8 +63,12 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     isDraft: build.values.publish?.value === false,
     made,
     ...(cover ? {cover} : {}),
-    key: keyOf(madeKey, JSON.stringify(around), files.map((each) => each.address).join()),
-    files,
+    key: keyOf(
+      madeKey,
+      JSON.stringify(around),
+      [...Object.keys(given), ...files.map((each) => each.address)].join(),
+    ),
+    files: [...givenFiles(slug, given), ...files.filter(({address}) => !given[address.split('/').at(-1)!])],
   }
 }
 
@@ -73,4 +82,12 @@ function ledTo(build: Build, {original, copies}: Relatives, shown: readonly Buil
   const linked = linkedBuilds(build)
   const kin = [original, ...copies].map((one) => one?.slug)
   return shown.map(({slug}) => slug).filter((slug) => linked.has(slug) || kin.includes(slug))
+}
+
+function givenFiles(slug: string, given: TakeAways): Artefact[] {
+  return Object.entries(given).map(([name, file]) => {
+    const content = 'text' in file ? file.text : file.base64
+    const bytes = () => ('text' in file ? file.text : Buffer.from(file.base64, 'base64'))
+    return {address: `/builds/${slug}/${name}`, key: keyOf(content), bytes}
+  })
 }

@@ -41,6 +41,7 @@ export function hireCrew(): Crew {
       read: (input) => ask(input.slug, 'read', input),
       plan: (input) => ask(input.read.build.slug, 'plan', input),
       make: (input) => ask(input.build.slug, 'make', input),
+      give: (input) => ask(input.build.slug, 'give', input),
     },
     disband: async () => {
       await Promise.all(hands.map(({worker}) => worker.terminate()))

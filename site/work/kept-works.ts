@@ -1,4 +1,4 @@
-import {makeKey, planKey, readKey} from './keys.ts'
+import {giveKey, makeKey, planKey, readKey} from './keys.ts'
 import type {Shelf} from './shelf.ts'
 import type {Works} from './works.ts'
 
@@ -15,5 +15,6 @@ export function keptWorks(works: Works, shelf: Shelf): Works {
     read: (input) => kept(readKey(input), works.read, input),
     plan: (input) => kept(planKey(input), works.plan, input),
     make: (input) => kept(makeKey(input), works.make, input),
+    give: (input) => kept(giveKey(input), works.give, input),
   }
 }

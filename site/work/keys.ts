@@ -1,7 +1,7 @@
 import {keyOf} from '../html/page-of.ts'
-import type {MakeInput, PlanInput, ReadInput} from './works.ts'
+import type {GiveInput, MakeInput, PlanInput, ReadInput} from './works.ts'
 
-/** The keys of the three steps: each stands for its input, and through it for the step before. */
+/** The keys of the steps: each stands for its input, and through it for the step before. */
 export const readKey = ({slug, text, journal}: ReadInput): string =>
   keyOf('read', slug, text, JSON.stringify(journal))
 
@@ -10,3 +10,6 @@ export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput):
 
 export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
   keyOf('make', planned.key, path, JSON.stringify([relatives, pictures, published, pathPrefix]))
+
+export const giveKey = ({planKey: key, build, journal}: GiveInput): string =>
+  keyOf('give', key, build.slug, JSON.stringify(journal))

@@ -8,6 +8,7 @@ import {planBuild} from '../../plugins/plan/plan-build.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {makeBuild} from '../make/make-build.ts'
+import {takeAways} from '../make/take-aways.ts'
 import {makeKey, planKey, readKey} from './keys.ts'
 import type {MakeInput, MakeWork, PlanInput, PlanWork, ReadInput, ReadWork, Works} from './works.ts'
 
@@ -22,6 +23,7 @@ export function ownWorks(): Works {
       trees.delete(input.readKey)
       return makeHere(input, tree)
     },
+    give: takeAways,
   }
 }
 

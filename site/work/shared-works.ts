@@ -25,6 +25,7 @@ export function sharedWorks(): SharedWorks {
     read: async (input) => (await works()).read(input),
     plan: async (input) => (await works()).plan(input),
     make: async (input) => (await works()).make(input),
+    give: async (input) => (await works()).give(input),
     rest: async () => {
       await crew?.disband()
       crew = undefined

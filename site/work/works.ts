@@ -4,6 +4,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
+import type {TakeAwayInput, TakeAways} from '../make/take-aways.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {MadeBuild} from '../site-data.ts'
 
@@ -57,12 +58,19 @@ export interface MakeWork extends MadeBuild {
   key: string
 }
 
+/** A build that was planned, and what the files that it gives away depend on besides. */
+export interface GiveInput extends TakeAwayInput {
+  /** The key of its plan. */
+  planKey: string
+}
+
 /**
- * The three costly steps from a build file to its page. Each is made of its input alone, so that it can be kept
+ * The costly steps from a build file to its page and to what is given away beside it. Each is made of its input alone, so that it can be kept
  * by its key or done by another worker; none throws for anything that a file can hold.
  */
 export interface Works {
   read: (input: ReadInput) => Promise<ReadWork>
   plan: (input: PlanInput) => Promise<PlanWork>
   make: (input: MakeInput) => Promise<MakeWork>
+  give: (input: GiveInput) => Promise<TakeAways>
 }
