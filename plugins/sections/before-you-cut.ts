@@ -17,7 +17,8 @@ export const beforeYouCut: Section = {
       ...groups.flatMap(({heading, of}): RootContent[] => {
         const found = problems.filter(({severity}) => severity === of)
         if (found.length === 0) return []
-        return [subHeading(heading), list(found.map((problem) => worded(problem, build)))]
+        const items = list(found.map((problem) => worded(problem, build)))
+        return [subHeading(heading), {...items, data: {hProperties: {className: [of]}}}]
       }),
     ]
   },

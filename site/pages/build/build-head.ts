@@ -11,11 +11,22 @@ export function buildHead(one: SiteBuild): Element {
   return h('header.page-head', [
     h('h1', one.title),
     summary ? h('p', withFractions(summary)) : undefined,
+    notYet(one),
     one.isDraft ? h('p.draft', 'Draft: not on the published site') : undefined,
     h(
       'dl.at-a-glance',
       glance(one).map(([name, what]) => h('div', [h('dt', name), h('dd', what)])),
     ),
+  ])
+}
+
+/** Say at the top what would not work, and lead there. */
+function notYet({problems, made}: SiteBuild): Element | undefined {
+  const isBad = problems.some(({severity}) => severity === 'fault' || severity === 'error')
+  if (!isBad || !made.headings.some(({id}) => id === 'before-you-cut')) return undefined
+  return h('p.not-yet', [
+    h('strong', 'Do not cut yet. '),
+    h('a', {href: '#before-you-cut'}, 'What would not work'),
   ])
 }
 
