@@ -20,5 +20,5 @@ export function hangingOf(plan: Plan): Hanging | undefined {
     const width = strokeMm[ink?.replace('ink-', '') ?? '']
     if (width !== undefined) properties.strokeWidth = String(width)
   }
-  return {shapes: markup(shapes), frame: {x: -centreXMm, y: -nutYMm, width: widthMm, height: heightMm}}
+  return {shapes: markup(shapes, 'svg'), frame: {x: -centreXMm, y: -nutYMm, width: widthMm, height: heightMm}}
 }
