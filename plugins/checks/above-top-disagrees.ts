@@ -15,7 +15,7 @@ export const aboveTopDisagrees: Check = {
       {
         at: 'neck.above-top',
         message: `neck.above-top says ${neck?.['above-top']?.text}, but a neck of thickness ${thickness}${letIn} on top puts its playing face ${text} above it`,
-        expected: [text],
+        ...(faceByThicknessMm > 0 && {expected: [text]}),
         cause: neck?.thickness ? 'neck.thickness' : 'neck.laminations',
       },
     ]

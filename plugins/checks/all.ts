@@ -16,6 +16,7 @@ import {bridgePlace} from './bridge-place.ts'
 import {buttonsTouch} from './buttons-touch.ts'
 import {cautionsLeftOut} from './cautions-left-out.ts'
 import type {Check} from './check.ts'
+import {clearOutside} from './clear-outside.ts'
 import {coreNotInside} from './core-not-inside.ts'
 import {coreOnPlain} from './core-on-plain.ts'
 import {directiveTwice} from './directive-twice.ts'
@@ -41,13 +42,18 @@ import {measuredLineUnknown} from './measured-line-unknown.ts'
 import {neckTooShort} from './neck-too-short.ts'
 import {neckTooTall} from './neck-too-tall.ts'
 import {neckTouchesTop} from './neck-touches-top.ts'
+import {needsStarted} from './needs-started.ts'
 import {nestedTooDeep} from './nested-too-deep.ts'
 import {notchTooDeep} from './notch-too-deep.ts'
 import {notchTooNarrow} from './notch-too-narrow.ts'
 import {openValue} from './open-value.ts'
 import {packetIncomplete} from './packet-incomplete.ts'
+import {partUnplaced} from './part-unplaced.ts'
 import {patternNotRising} from './pattern-not-rising.ts'
 import {pickupInside} from './pickup-inside.ts'
+import {pieceGone} from './piece-gone.ts'
+import {pieceTwice} from './piece-twice.ts'
+import {pieceUnknown} from './piece-unknown.ts'
 import {pitchesOutOfOrder} from './pitches-out-of-order.ts'
 import {roundOverTooLarge} from './round-over-too-large.ts'
 import {scarfAngle} from './scarf-angle.ts'
@@ -55,8 +61,10 @@ import {screwComesOut} from './screw-comes-out.ts'
 import {screwHeadThin} from './screw-head-thin.ts'
 import {screwMissesBlock} from './screw-misses-block.ts'
 import {screwNearEdge} from './screw-near-edge.ts'
+import {screwOffBox} from './screw-off-box.ts'
 import {screwOverloaded} from './screw-overloaded.ts'
 import {screwThreadShort} from './screw-thread-short.ts'
+import {sizeMissing} from './size-missing.ts'
 import {stringAngleFlat} from './string-angle-flat.ts'
 import {stringAngleSteep} from './string-angle-steep.ts'
 import {stringFoulsPost} from './string-fouls-post.ts'
@@ -74,6 +82,7 @@ import {stringsTooClose} from './strings-too-close.ts'
 import {temperamentNotRising} from './temperament-not-rising.ts'
 import {temperamentOctave} from './temperament-octave.ts'
 import {thinUnderNut} from './thin-under-nut.ts'
+import {tooManyParts} from './too-many-parts.ts'
 import {topShutsIn} from './top-shuts-in.ts'
 import {tunerHolesClose} from './tuner-holes-close.ts'
 import {tunerNearEdge} from './tuner-near-edge.ts'
@@ -103,6 +112,7 @@ export const allChecks: readonly Check[] = [
   bridgePlace,
   buttonsTouch,
   cautionsLeftOut,
+  clearOutside,
   coreNotInside,
   coreOnPlain,
   directiveTwice,
@@ -128,13 +138,18 @@ export const allChecks: readonly Check[] = [
   neckTooShort,
   neckTooTall,
   neckTouchesTop,
+  needsStarted,
   nestedTooDeep,
   notchTooDeep,
   notchTooNarrow,
   openValue,
   packetIncomplete,
+  partUnplaced,
   patternNotRising,
   pickupInside,
+  pieceGone,
+  pieceTwice,
+  pieceUnknown,
   pitchesOutOfOrder,
   roundOverTooLarge,
   scarfAngle,
@@ -142,8 +157,10 @@ export const allChecks: readonly Check[] = [
   screwHeadThin,
   screwMissesBlock,
   screwNearEdge,
+  screwOffBox,
   screwOverloaded,
   screwThreadShort,
+  sizeMissing,
   stringAngleFlat,
   stringAngleSteep,
   stringFoulsPost,
@@ -161,6 +178,7 @@ export const allChecks: readonly Check[] = [
   temperamentNotRising,
   temperamentOctave,
   thinUnderNut,
+  tooManyParts,
   topShutsIn,
   tunerHolesClose,
   tunerNearEdge,

@@ -5,14 +5,17 @@ import type {Check} from './check.ts'
 export const blockOutside: Check = {
   rule: 'block-outside',
   find: (_, {box, ...plan}) =>
-    (box?.blocks ?? []).flatMap(({of, overWallMm = 0}) =>
-      overWallMm <= plan.rulerMm + 1e-6
-        ? []
-        : [
-            {
-              at: of,
-              message: `this block reaches ${writeLength(overWallMm, plan, 'up')} into a wall of the box; the inside is ${writeLength(box!.inside!.lengthMm, plan, 'down')} long, ${writeLength(box!.inside!.widthMm, plan, 'down')} wide and ${writeLength(box!.inside!.heightMm, plan, 'down')} high: make it smaller, or move its middle`,
-            },
-          ],
-    ),
+    (box?.blocks ?? []).flatMap(({of, overWallMm = 0, wouldDo}) => {
+      if (overWallMm <= plan.rulerMm + 1e-6) return []
+      const {lengthMm, widthMm, heightMm} = box!.inside!
+      const text = wouldDo && writeLength(wouldDo.mm, plan)
+      const inside = [lengthMm, widthMm, heightMm].map((mm) => writeLength(mm, plan, 'down'))
+      return [
+        {
+          at: wouldDo?.path ?? of,
+          message: `this block reaches ${writeLength(overWallMm, plan, 'up')} into a wall; inside, the box is ${inside[0]} long, ${inside[1]} wide and ${inside[2]} high${text ? `: ${wouldDo.path.split('.').at(-1)} ${text} would do` : ''}`,
+          ...(text && {expected: [text]}),
+        },
+      ]
+    }),
 }

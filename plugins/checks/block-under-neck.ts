@@ -5,14 +5,15 @@ import type {Check} from './check.ts'
 export const blockUnderNeck: Check = {
   rule: 'block-under-neck',
   find: (_, {box, ...plan}) =>
-    (box?.blocks ?? []).flatMap(({of, overNeckMm = 0}) =>
-      overNeckMm <= 1e-6
-        ? []
-        : [
-            {
-              at: of,
-              message: `this block would stand ${writeLength(overNeckMm, plan, 'up')} into the neck that runs through under the top; put it beside the neck, or make it no thicker than the daylight above the neck`,
-            },
-          ],
-    ),
+    (box?.blocks ?? []).flatMap(({of, overNeckMm = 0, wouldDo}) => {
+      if (overNeckMm <= 1e-6) return []
+      const text = wouldDo?.path.endsWith('.thickness') ? writeLength(wouldDo.mm, plan) : undefined
+      return [
+        {
+          at: text ? wouldDo!.path : of,
+          message: `this block would stand ${writeLength(overNeckMm, plan, 'up')} into the neck that runs through under the top; put it beside the neck${text ? `, or make it ${text} thick` : ''}`,
+          ...(text && {expected: [text]}),
+        },
+      ]
+    }),
 }

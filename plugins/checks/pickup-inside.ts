@@ -7,7 +7,7 @@ export const pickupInside: Check = {
   find: ({values}, {pickup, ...plan}) => {
     const {diameterMm, largestMm, against, under} = pickup ?? {}
     if (diameterMm === undefined || largestMm === undefined || diameterMm <= largestMm + 1e-6) return []
-    const largest = largestMm > plan.rulerMm ? writeLength(largestMm, plan, 'down') : undefined
+    const largest = largestMm > 0 ? writeLength(largestMm, plan, 'down') : undefined
     return [
       {
         at: 'pickup.diameter',

@@ -52,14 +52,12 @@ const cases: Case[] = [
   {
     rule: 'block-outside',
     base: 'on top',
-    isOpen: true,
     passes: {'box.blocks.1.width': '6 11/16'},
     fails: {'box.blocks.1.width': '6 23/32'},
   },
   {
     rule: 'block-under-neck',
     base: 'through',
-    isOpen: true,
     passes: {
       'box.blocks':
         '[{wood: beech, along: 1 1/2, off: 0, length: 1, width: 4, thickness: 3/16, glued: under the top}]',
@@ -161,6 +159,7 @@ const cases: Case[] = [
   {
     rule: 'jack-inside',
     base: 'on top',
+    isOpen: true,
     both: {'box.depth': '1 1/2'},
     passes: {'pickup.jack.hole': '1 1/4'},
     fails: {'pickup.jack.hole': '1 9/32'},
@@ -218,6 +217,38 @@ const cases: Case[] = [
     base: 'on top',
     passes: {'screws.1.at': '[17 1/4, 22 3/8]'},
     fails: {'screws.1.at': '[17 1/4, 22 3/32]'},
+  },
+  {
+    rule: 'block-outside',
+    base: 'on top',
+    passes: {'box.blocks.2.along': '9 11/32'},
+    fails: {'box.blocks.2.along': '9 3/8'},
+    both: {'screws.1.at': '[17 1/4]', 'pickup.under': ''},
+  },
+  {
+    rule: 'screw-misses-block',
+    base: 'on top',
+    isOpen: true,
+    both: {'screws.1.at': '[17 1/4]'},
+    passes: {},
+    fails: {'box.blocks': ''},
+  },
+  {
+    rule: 'screw-off-box',
+    base: 'on top',
+    both: {'screws.1.through': '[washer, top]', 'screws.1.length': '3/4', 'box.blocks': ''},
+    passes: {'screws.1.at': '[16, 22 3/4]'},
+    fails: {'screws.1.at': '[15 31/32, 22 3/4]'},
+  },
+  {
+    rule: 'jack-too-short',
+    base: 'end',
+    both: {
+      'box.blocks':
+        '[{wood: sugar maple, along: 5/8, off: 0, length: 3/4, width: 3, thickness: 1 3/4, glued: at the ends}, {wood: sugar maple, along: 9 1/2, off: 0, length: 1/2, width: 3, thickness: 1 3/4, glued: at the ends}]',
+    },
+    passes: {'pickup.jack': '{hole: 3/8, thread: 7/8, in: end, off: 1/2}'},
+    fails: {'pickup.jack': '{hole: 3/8, thread: 27/32, in: end, off: 1/2}'},
   },
   {
     rule: 'screw-near-edge',

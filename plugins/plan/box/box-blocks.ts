@@ -2,19 +2,20 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {PlanPart} from '../part.ts'
 import type {Block, Box} from '../shape/box.ts'
 import {stationOf} from '../station-of.ts'
+import {blockMend} from './block-mend.ts'
 
 /**
  * Place the blocks inside the box, in mm from the nut line and off the centre line, and say how far each reaches into
  * a wall or into a neck that runs through.
  */
-export const boxBlocks: PlanPart = ({values}, soFar) => {
-  const blocks = (values.box?.blocks ?? []).flatMap((block, i) => placed(block, i, soFar.box))
+export const boxBlocks: PlanPart = ({values, rulerMm}, soFar) => {
+  const blocks = (values.box?.blocks ?? []).flatMap((block, i) => placed(block, i, soFar.box, rulerMm))
   return blocks.length ? {box: {...soFar.box, blocks}} : {}
 }
 
 type BlockValues = NonNullable<NonNullable<BuildValues['box']>['blocks']>[number]
 
-function placed(block: BlockValues, i: number, box: Box | undefined): Block[] {
+function placed(block: BlockValues, i: number, box: Box | undefined, rulerMm: number): Block[] {
   const stationMm = stationOf(block, box)
   if (stationMm === undefined || box?.atMm === undefined || !block.length || !block.width) return []
   const sizes = {
@@ -27,7 +28,9 @@ function placed(block: BlockValues, i: number, box: Box | undefined): Block[] {
     ...(block.thickness && {thicknessMm: block.thickness.mm}),
     ...(block.glued && {glued: block.glued.value}),
   }
-  return [{...sizes, ...overWall(sizes, box), ...overNeck(sizes, box)}]
+  const over = {...overWall(sizes, box), ...overNeck(sizes, box)}
+  const wouldDo = blockMend({...sizes, ...over}, box, block.at ? 'at' : 'along', rulerMm)
+  return [{...sizes, ...over, ...(wouldDo && {wouldDo})}]
 }
 
 function overWall({stationMm, offMm, lengthMm, widthMm, thicknessMm = 0}: Block, box: Box | undefined) {

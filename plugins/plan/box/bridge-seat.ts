@@ -1,5 +1,6 @@
 import type {PlanPart} from '../part.ts'
 import type {Box} from '../shape/box.ts'
+import {toMark} from '../to-mark.ts'
 
 /** What a bridge on the top keeps from the tail wall (mm), and the part of the box it belongs in: common practice, no source. */
 const keepsMm = (25.4 * 3) / 4
@@ -44,13 +45,7 @@ function betterPlace(box: Box, bridgeMm: number, leastMm: number, rulerMm: numbe
   const least = Math.max((1 - belongs.to) * lengthMm, leastMm)
   const most = (1 - belongs.from) * lengthMm
   if (least > most || (now >= least && now <= most)) return undefined
-  const isShort = now < least
-  const fromTailMm = isShort ? least : most
-  if (box.placedBy === 'bridge.from-tail')
-    return {path: box.placedBy, mm: toMark(fromTailMm, rulerMm, isShort)}
-  return {path: 'box.at', mm: toMark(bridgeMm + fromTailMm - lengthMm, rulerMm, isShort)}
-}
-
-function toMark(mm: number, rulerMm: number, isUp: boolean): number {
-  return (isUp ? Math.ceil(mm / rulerMm - 1e-6) : Math.floor(mm / rulerMm + 1e-6)) * rulerMm
+  const [fromTailMm, side] = now < least ? ([least, 'up'] as const) : ([most, 'down'] as const)
+  if (box.placedBy === 'bridge.from-tail') return {path: box.placedBy, mm: toMark(fromTailMm, rulerMm, side)}
+  return {path: 'box.at', mm: toMark(bridgeMm + fromTailMm - lengthMm, rulerMm, side)}
 }

@@ -1,3 +1,4 @@
+import {toMark} from '../to-mark.ts'
 import type {Circle} from './gap.ts'
 
 interface Search {
@@ -23,22 +24,17 @@ export function clearPlace(hole: Circle, search: Search): {path: string; mm: num
   const stepMm = search.rulerMm * Math.max(1, Math.ceil(search.reachMm / search.rulerMm / mostSteps))
   const start = {along: hole.stationMm - search.originMm, across: hole.offMm}
   for (let moveMm = 0; moveMm <= search.reachMm; moveMm += stepMm)
-    for (const sign of [-1, 1]) {
-      const alongMm = toMark(start.along + sign * moveMm, search.rulerMm, sign)
+    for (const [sign, side] of [
+      [-1, 'down'],
+      [1, 'up'],
+    ] as const) {
+      const alongMm = toMark(start.along + sign * moveMm, search.rulerMm, side)
       if (search.isClear({...hole, stationMm: search.originMm + alongMm}))
         return {path: `${search.of}.${search.alongKey}`, mm: alongMm}
-      const offMm = toMark(start.across + sign * moveMm, search.rulerMm, sign)
+      const offMm = toMark(start.across + sign * moveMm, search.rulerMm, side)
       if (search.isClear({...hole, offMm})) return {path: `${search.of}.off`, mm: offMm}
     }
-  for (let diameterMm = toMark(hole.diameterMm, search.rulerMm, -1); diameterMm > 0; diameterMm -= stepMm)
+  for (let diameterMm = toMark(hole.diameterMm, search.rulerMm, 'down'); diameterMm > 0; diameterMm -= stepMm)
     if (search.isClear({...hole, diameterMm})) return {path: `${search.of}.diameter`, mm: diameterMm}
   return undefined
-}
-
-/** Go to the next mark of the ruler on one side. */
-function toMark(mm: number, rulerMm: number, sign: number): number {
-  const marks = mm / rulerMm
-  const near = Math.round(marks)
-  if (Math.abs(marks - near) < 1e-6) return near * rulerMm
-  return (sign < 0 ? Math.floor(marks) : Math.ceil(marks)) * rulerMm
 }

@@ -1,5 +1,6 @@
 import type {Rectangle} from '../box/gap.ts'
 import type {Fastener} from '../shape/holes.ts'
+import {toMark} from '../to-mark.ts'
 import type {Piece} from './screw-route.ts'
 
 /** What a screw keeps from an edge and from an end, times its shank: common practice, no source. */
@@ -48,8 +49,8 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
 function nearestPlace(way: 'across' | 'along', outline: Rectangle, needsMm: number, spot: Spot) {
   const [low, high] = way === 'across' ? [outline.leftMm, outline.rightMm] : [outline.fromMm, outline.toMm]
   const origin = way === 'across' ? 0 : spot.originMm
-  const least = Math.ceil((low + needsMm - origin) / spot.rulerMm - slackMm) * spot.rulerMm
-  const most = Math.floor((high - needsMm - origin) / spot.rulerMm + slackMm) * spot.rulerMm
+  const least = toMark(low + needsMm - origin, spot.rulerMm, 'up')
+  const most = toMark(high - needsMm - origin, spot.rulerMm, 'down')
   if (least > most) return undefined
   const now = (way === 'across' ? spot.offMm : spot.stationMm) - origin
   return {path: way === 'across' ? spot.offPath : spot.stationPath, mm: Math.min(Math.max(now, least), most)}

@@ -2,6 +2,7 @@ import type {Settled} from '../part.ts'
 import type {Fastener, ScrewPlace} from '../shape/holes.ts'
 import type {Plan} from '../shape/plan.ts'
 import {blockAstray} from './block-astray.ts'
+import {offBox} from './off-box.ts'
 import {screwEdge} from './screw-edge.ts'
 import {type Route, screwRoute} from './screw-route.ts'
 import {bitInBoth, pilotOf, screwSize} from './screw-size.ts'
@@ -28,12 +29,13 @@ export function screwPlan(
   const row = values.screws?.[Number(place.of.split('.')[1]) - 1]
   const route = row && screwRoute(row, place, values, box)
   if (!row?.size || !row.length || !route) return undefined
-  const underHeadMm = thicknessOf(route)
+  const isBlockless = route.missesBlock && !box?.blocks
+  const underHeadMm = isBlockless ? 0 : thicknessOf(route)
   if (underHeadMm === undefined) return undefined
   const gauge = row.size.value
   const lengthMm = row.length.mm
   const size = screwSize(gauge)
-  const roomMm = route.holds.mm
+  const roomMm = isBlockless ? undefined : route.holds.mm
   const threadMm = Math.max(0, Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY))
   const {bites, tip, hardness} = threadBites(route.holds.layers, threadMm)
   const pilot = pilotOf(gauge, hardness)
@@ -72,7 +74,7 @@ export function screwPlan(
     joinsNeck: ['neck', 'heel'].includes(route.holds.name) || through.includes('neck'),
     threadMm,
     leastThreadMm,
-    shortestMm: underHeadMm + leastThreadMm,
+    shortestMm: isBlockless ? 0 : underHeadMm + leastThreadMm,
     ...(roomMm !== undefined && {
       tipToFaceMm: underHeadMm + roomMm - lengthMm,
       longestMm: underHeadMm + roomMm - tipKeepsMm,
@@ -80,8 +82,9 @@ export function screwPlan(
     }),
     withdrawalN: withdrawalN(size.shankMm, bites, isEndGrain),
     isGlued: Boolean(values.neck?.glue && !values.neck.laminations),
-    ...(edge && {edge}),
+    ...(edge && !route.missesBlock && {edge}),
     ...(route.missesBlock && {astray: blockAstray(place, box)}),
+    ...(!route.missesBlock && offBox(place, through, box, rulerMm)),
   }
   return {fastener, bites, isEndGrain}
 }

@@ -55,7 +55,7 @@ export function screwRoute(
     passes: through.map(piece),
     holds: {...holds, layers: layersOf(into, way, values, block)},
     way,
-    missesBlock: !there && block !== undefined && [...through, into].includes('block'),
+    missesBlock: !there && [...through, into].includes('block'),
   }
 }
 

@@ -2,6 +2,7 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../shape/box.ts'
 import type {Jack} from '../shape/pickup.ts'
 import {stationOf} from '../station-of.ts'
+import {blockBehind} from './block-behind.ts'
 
 /** What the jack's nut and washer take of its thread (mm): common practice, no source. */
 const nutMm = 25.4 / 8
@@ -13,32 +14,52 @@ type JackValues = NonNullable<NonNullable<BuildValues['pickup']>['jack']>
  * the room behind it. A jack that the file does not place is given a place with room, and is marked as proposed.
  */
 export function jackPlace(jack: JackValues, box: Box, hasStrapButtons: boolean): Jack | undefined {
-  const {outside, inside, atMm, tailMm, neck} = box
+  const {outside, neck} = box
   const wall = jack.in?.value
   if (!wall) return undefined
   const isEnd = wall === 'end'
   const face = isEnd ? 'tail end' : wall === 'side bass' ? 'side bass' : 'side treble'
-  const halfMm = (outside?.widthMm ?? 0) / 2
   const neckHalfMm = neck?.joins === 'through' ? neck.widthMm / 2 : 0
-  const besideMm = neckHalfMm || hasStrapButtons ? (neckHalfMm + (inside?.widthMm ?? 0) / 2) / 2 : 0
-  const placed = isEnd ? jack.off : (jack.at ?? jack.along)
-  const sideMm = atMm === undefined ? undefined : atMm + (outside?.lengthMm ?? 0) / 2
-  const stationMm = isEnd ? tailMm : (stationOf(jack, box) ?? sideMm)
-  const offMm = isEnd ? (jack.off?.mm ?? besideMm) : face === 'side bass' ? -halfMm : halfMm
+  const isProposed = !(isEnd ? jack.off : (jack.at ?? jack.along))
+  const places = placesFor(jack, face, box, neckHalfMm, hasStrapButtons)
+  const {stationMm, offMm} =
+    places.find((one) => isProposed && blockBehind(face, one, box) === 0) ?? places[0]!
+  const wallMm = (outside?.sidesMm ?? 0) + (isProposed ? 0 : blockBehind(face, {stationMm, offMm}, box))
   return {
     face,
     ...(jack.hole && {holeMm: jack.hole.mm}),
-    ...(stationMm !== undefined && {stationMm}),
+    ...(Number.isFinite(stationMm) && {stationMm}),
     offMm,
-    isProposed: !placed,
+    isProposed,
     ...(jack.thread && {threadMm: jack.thread.mm}),
     ...(jack.body && {bodyMm: jack.body.mm}),
     ...(outside && {
-      wallMm: outside.sidesMm,
-      leastThreadMm: outside.sidesMm + nutMm,
+      wallMm,
+      leastThreadMm: wallMm + nutMm,
       roomMm: roomBehind(isEnd, offMm, neckHalfMm, outside),
     }),
   }
+}
+
+/** Where the file puts the jack, or places along its wall to choose from: the middle first, then off it to either side. */
+function placesFor(
+  jack: JackValues,
+  face: string,
+  box: Box,
+  neckHalfMm: number,
+  hasStrapButtons: boolean,
+): {stationMm: number; offMm: number}[] {
+  const {outside, inside, atMm = Number.NaN, tailMm = Number.NaN} = box
+  if (face === 'tail end') {
+    const besideMm = (neckHalfMm + (inside?.widthMm ?? 0) / 2) / 2
+    const offs = neckHalfMm || hasStrapButtons ? [besideMm, -besideMm] : [0, besideMm, -besideMm]
+    return (jack.off ? [jack.off.mm] : offs).map((offMm) => ({stationMm: tailMm, offMm}))
+  }
+  const offMm = ((face === 'side bass' ? -1 : 1) * (outside?.widthMm ?? 0)) / 2
+  const given = stationOf(jack, box)
+  const parts = [1 / 2, 5 / 8, 3 / 8, 3 / 4, 1 / 4]
+  const stations = given === undefined ? parts.map((part) => atMm + part * (outside?.lengthMm ?? 0)) : [given]
+  return stations.map((stationMm) => ({stationMm, offMm}))
 }
 
 /** How far a jack may reach behind the wall's outer face: to the wall across, or to a neck that runs through. */

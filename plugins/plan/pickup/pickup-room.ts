@@ -1,6 +1,9 @@
 import {type Circle, gapToRectangle, gapToSides, rectangle} from '../box/gap.ts'
 import type {Box} from '../shape/box.ts'
 
+/** No disc is smaller (mm): common practice, no source. */
+const smallestMm = 25.4 / 4
+
 /**
  * Find how wide a disc (mm) fits under the top at a place, and what it would run into first: a wall, a block, or a
  * neck that runs through with less daylight than the disc is thick. Without a place, what the inside takes at all.
@@ -31,5 +34,5 @@ export function pickupRoom(
     })
   }
   const least = gaps.reduce((best, gap) => (gap.mm < best.mm ? gap : best))
-  return {largestMm: Math.max(0, 2 * least.mm), against: least.against}
+  return {largestMm: 2 * least.mm < smallestMm ? 0 : 2 * least.mm, against: least.against}
 }

@@ -56,6 +56,7 @@ export const blockShape = open({
   glued: s.describe('under the top, on the sides or at the ends.').optional(),
   overWallMm: n.describe('How far it reaches into a wall; 0 or less: it fits inside.').optional(),
   overNeckMm: n.describe('How far it reaches into a neck that runs through.').optional(),
+  wouldDo: open({path: s, mm: n}).optional(),
 })
 
 export const bridgeSeatShape = open({

@@ -65,6 +65,7 @@ export const fastenerShape = open({
   edge: open({piece: s, isEnd: flag, gapMm: n, needsMm: n, wouldDo: wouldDoShape.optional()})
     .describe('Where it stands too near an edge or an end.')
     .optional(),
+  offBox: wouldDoShape.optional(),
   astray: open({wouldDo: wouldDoShape.optional()})
     .describe('It is to go through or into a block, and none is there.')
     .optional(),

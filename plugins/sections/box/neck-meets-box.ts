@@ -23,6 +23,11 @@ export function neckMeetsBox(plan: Plan): BlockContent[] {
         ? ['; ', at(neck.notch.leftMm), ' of the wall is left under it']
         : []),
     ])
+  if (neck.leastGapMm !== undefined && neck.gapMm === undefined)
+    rows.push([
+      'Daylight under the top',
+      'not said under box.neck-gap; the top must not come down on the neck',
+    ])
   if (neck.gapMm !== undefined)
     rows.push([
       'Daylight under the top',
