@@ -3,6 +3,7 @@ import {anchorsInWords} from './box/anchors-in-words.ts'
 import {blocksToGlue} from './box/blocks-to-glue.ts'
 import {neckMeetsBox} from './box/neck-meets-box.ts'
 import {prepareBox} from './box/prepare-box.ts'
+import {strapButtons} from './box/strap-buttons.ts'
 import {whereBoxLies} from './box/where-box-lies.ts'
 import {wiring} from './box/wiring.ts'
 import type {Section} from './section.ts'
@@ -26,5 +27,6 @@ export const box: Section = {
     ...airInWords(plan),
     ...anchorsInWords(plan, build),
     ...wiring(plan, build),
+    ...strapButtons(plan),
   ],
 }

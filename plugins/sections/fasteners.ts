@@ -6,6 +6,7 @@ import {
   type Cell,
   figures,
   force,
+  type Inline,
   inWords,
   length,
   lengthAlone,
@@ -50,33 +51,35 @@ const nameOf = ({size}: Fastener) => `number ${size}`
 function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
   const [screw] = row
   if (!screw) return []
-  const {joinsNeck, isGlued, through, into, head} = screw
+  const {joinsNeck, isGlued, through, into} = screw
   const mostN = Math.max(...row.map(({loadN = 0}) => loadN))
-  const isKnown = row.every(({loadN}) => loadN !== undefined)
-  const asked = !joinsNeck
-    ? ''
-    : !isKnown
-      ? ''
-      : mostN < 1
-        ? ' The strings ask almost nothing of them: their pull closes inside the neck.'
-        : isGlued
-          ? ' The joint is glued; the screws hold it while the glue sets.'
-          : ''
+  const isAsked = joinsNeck && row.every(({loadN}) => loadN !== undefined)
   return [
     paragraph(
       `${row.length === 1 ? 'One screw' : `${row.length} screws`}, ${nameOf(screw)}, `,
       length(screw.lengthMm, plan),
       ` long, through ${inWords(through)} into the ${into}.`,
-      asked,
-      ...(joinsNeck && isKnown && mostN >= 1
-        ? [' The strings draw the most loaded one by ', force(mostN, plan), '.']
-        : []),
-      head === 'round'
-        ? ' Round heads lie on the wood.'
-        : ' Countersink for flat heads, and stop level with the wood.',
+      ...(isAsked ? loadInWords(mostN, isGlued, plan) : []),
+      ...(screw.countersinkMm === undefined
+        ? [' Round heads lie on the wood.']
+        : [
+            ' Countersink for flat heads, ',
+            lengthAlone(screw.countersinkMm, plan),
+            ' across, until they sit level.',
+          ]),
       ' Wax the threads, and drive them by hand at the end.',
     ),
   ]
+}
+
+function loadInWords(mostN: number, isGlued: boolean, plan: Plan): Inline[] {
+  const closes = plan.box?.neck?.joins === 'on top' && plan.bridge?.on === 'neck'
+  const glue = isGlued ? ' The joint is glued as well.' : ''
+  if (mostN < 1)
+    return [
+      ` The strings ask almost nothing of them${closes ? ': their pull closes inside the neck' : ''}.${glue}`,
+    ]
+  return [' The strings draw the most loaded one by ', force(mostN, plan), `.${glue}`]
 }
 
 function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {

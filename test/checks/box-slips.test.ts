@@ -16,7 +16,7 @@ test('ten slips in one file are all named, each at its own line', () => {
     'pickup.diameter': '4',
     'pickup.jack.thread': '1/4',
     'anchors.spacing': '5/16',
-    'anchors.string-hole': '3/16',
+    'anchors.string-hole': '1/64',
     'box.top.held': 'glued',
   })
   const {problems} = planOf(file)

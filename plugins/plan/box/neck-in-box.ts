@@ -39,11 +39,19 @@ export const neckInBox: PlanPart = ({values}, soFar) => {
   return {box: {...soFar.box, neck: fit}}
 }
 
-/** On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does. */
-function sayTwice({neck, box}: BuildValues): Partial<NeckInBox> {
+/**
+ * On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does;
+ * a fingerboard may be counted in the thickness or come on top of it.
+ */
+function sayTwice({neck, box, fingerboard}: BuildValues): Partial<NeckInBox> {
   const isSaid = neck?.thickness && (!neck.thickness.assumed || neck.laminations)
   const isTwice = isSaid && neck['above-top'] && !neck['above-top'].assumed && neck.joins?.value === 'on top'
-  return isTwice ? {faceByThicknessMm: neck.thickness!.mm - (box?.notch?.depth?.mm ?? 0)} : {}
+  if (!isTwice) return {}
+  const faceMm = neck.thickness!.mm - (box?.notch?.depth?.mm ?? 0)
+  const boardMm = fingerboard?.thickness?.mm ?? 0
+  const withBoard =
+    Math.abs(neck['above-top']!.mm - faceMm - boardMm) < Math.abs(neck['above-top']!.mm - faceMm)
+  return {faceByThicknessMm: withBoard ? faceMm + boardMm : faceMm}
 }
 
 function runThrough(
@@ -81,6 +89,7 @@ function notchOf(
       widthMm: given?.width?.mm ?? widthMm,
       depthMm,
       isGiven,
+      ...(placed?.outside && {besideMm: (placed.outside.widthMm - (given?.width?.mm ?? widthMm)) / 2}),
       ...(wallMm !== undefined && {leftMm: wallMm - depthMm, deepestMm: wallMm - wallLeftMm}),
     },
   }

@@ -27,9 +27,7 @@ export const anchorRow: PlanPart = ({values}, soFar) => {
   const halfMm = isOnNeck && taper ? (neckWidthAt(stationMm, taper) ?? 0) / 2 : undefined
   const spaces = anchors.length - 1
   const outerMm = Math.abs(anchors[spaces]!.offMm) + bodyMm / 2
-  const isBallHeld =
-    (given.kind?.value === 'ferrule' || given.kind?.value === 'plain') &&
-    values.strings?.some(({ends}) => ends?.value === 'ball')
+  const isBallHeld = given.kind?.value === 'plain' && values.strings?.some(({ends}) => ends?.value === 'ball')
   const thickestMm = Math.max(0, ...(values.strings ?? []).map(({gauge}) => gauge?.mm ?? 0))
   const bears = isOnNeck ? (values.neck?.laminations?.[0]?.wood ?? values.neck?.wood) : values.box?.wood
   const wood = woodOf(bears?.value)

@@ -2,7 +2,7 @@ import type {Settled} from '../part.ts'
 import type {Fastener} from '../shape/holes.ts'
 import type {Plan} from '../shape/plan.ts'
 import {jointPull} from './joint-pull.ts'
-import {endScrewLoads, type Seat, screwLoads} from './screw-loads.ts'
+import {endScrewLoads, type Seat, screwLoads, throughScrewLoads} from './screw-loads.ts'
 
 /**
  * Give what the strings ask of each screw (N), those across the neck's seat and those along the neck apart; nothing of
@@ -27,13 +27,12 @@ export function jointLoads(
       one.joinsNeck && (one.way === 'along') === isAlong ? [i] : [],
     )
     if (!which.length) continue
+    const stations = which.map((i) => fasteners[i]!.stationMm)
     const shares = isAlong
       ? endScrewLoads(which.length, pull, seat)
-      : screwLoads(
-          which.map((i) => fasteners[i]!.stationMm),
-          pull,
-          seat,
-        )
+      : box.neck.joins === 'through'
+        ? throughScrewLoads(which.length, pull)
+        : screwLoads(stations, pull, seat)
     for (const [k, i] of which.entries()) loads[i] = shares[k]
   }
   return loads

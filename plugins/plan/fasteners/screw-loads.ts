@@ -27,6 +27,11 @@ export function screwLoads(stationsMm: readonly number[], pull: JointPull, seat:
   return stationsMm.map((one) => Math.max(0, pull.upN / count + (tiltNmm * (one - middleMm)) / spreadMm2))
 }
 
+/** Share the lift of a neck that runs through among its screws: both notches keep it from tilting. N for each. */
+export function throughScrewLoads(count: number, pull: JointPull): number[] {
+  return Array.from({length: count}, () => Math.max(0, pull.upN) / count)
+}
+
 /**
  * Share the pull on a neck that ends at the box among screws along it, through the wall into its end: it turns about
  * the upper edge of its end face, and they sit half its thickness (mm) below that edge. N for each.

@@ -12,7 +12,7 @@ import {type Bite, withdrawalN} from './withdrawal.ts'
 /** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */
 const tipKeepsMm = 25.4 / 8
 const leastUnderHeadMm = 25.4 / 4
-const leastThread = {shanks: 2.5, mm: 25.4 / 4}
+const leastThread = {shanks: 2, mm: 25.4 / 4}
 
 export interface ScrewPlan {
   fastener: Fastener
@@ -97,7 +97,7 @@ function thicknessOf({passes}: Route): number | undefined {
 }
 
 function farFace({holds, way}: Route): string {
-  if (holds.name === 'neck') return 'the playing face'
+  if (holds.name === 'neck') return way === 'down' ? 'the back of the neck' : 'the playing face'
   if (holds.name === 'top') return 'the top’s face'
   return way === 'along'
     ? `the ${holds.name}’s far side`

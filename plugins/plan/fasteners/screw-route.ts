@@ -46,7 +46,7 @@ export function screwRoute(
   const through = row.through?.map(({value}) => value.toLowerCase())
   const into = row.into?.value.toLowerCase()
   if (!through || !into) return undefined
-  const way = wayOf(through, into)
+  const way = wayOf(through, into, neckReach(spot, values))
   const there = blockAt(spot, way, box)
   const block = there ?? box?.blocks?.[0]
   const piece = (name: string): Piece => pieceOf(name, {way, spot, values, box, block, there})
@@ -59,8 +59,18 @@ export function screwRoute(
   }
 }
 
-function wayOf(through: readonly string[], into: string): Route['way'] {
-  if (through.includes('side')) return 'along'
+/** Whether the neck ends before this place, at the box; or runs on under its top; or neither. */
+function neckReach({stationMm}: Spot, values: BuildValues): 'ends' | 'under' | 'over' {
+  const joins = values.neck?.joins?.value
+  if (joins === 'through') return 'under'
+  const tailMm = neckTaper(values)?.tailStationMm
+  return joins === 'end' && (tailMm === undefined || stationMm >= tailMm - 1e-6) ? 'ends' : 'over'
+}
+
+function wayOf(through: readonly string[], into: string, neck: 'ends' | 'under' | 'over'): Route['way'] {
+  const isIntoNeck = into === 'neck' || into === 'heel'
+  if (through.includes('side') || (isIntoNeck && neck === 'ends')) return 'along'
+  if (isIntoNeck && neck === 'under' && through.includes('top')) return 'down'
   if (into === 'neck' || into === 'heel' || into === 'top' || through.includes('back')) return 'up'
   return 'down'
 }
@@ -125,7 +135,7 @@ function neckOutline({stationMm}: Spot, values: BuildValues) {
   }
 }
 
-/** The woods of the holding piece in the order the tip meets them; a neck is met from its back. */
+/** The woods of the holding piece in the order the tip meets them; a neck is met from its back, or from above. */
 function layersOf(into: string, way: Route['way'], values: BuildValues, block: Block | undefined): Layer[] {
   const {neck, box} = values
   const everything = Number.MAX_VALUE
@@ -141,13 +151,12 @@ function layersOf(into: string, way: Route['way'], values: BuildValues, block: B
     ]
   // The layers are listed from the playing face; what they are over the thickness is planed off the back.
   let leftMm = thicknessMm
-  return layers
-    .map((layer) => {
-      const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
-      leftMm -= mm
-      return {wood: woodOf(layer.wood?.value ?? 'unknown', layer), mm}
-    })
-    .reverse()
+  const fromFace = layers.map((layer) => {
+    const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
+    leftMm -= mm
+    return {wood: woodOf(layer.wood?.value ?? 'unknown', layer), mm}
+  })
+  return way === 'down' ? fromFace : fromFace.reverse()
 }
 
 function blockValues({box}: BuildValues, block: Block | undefined) {

@@ -23,6 +23,7 @@ export const neckInBoxShape = open({
     leftMm: n.describe('What is left of the wall under it, above the back.').optional(),
     deepestMm: n.describe('The deepest that leaves enough of the wall.').optional(),
     isGiven: flag,
+    besideMm: n.describe('What is left of the wall at each side of it.').optional(),
   }).optional(),
   shim: open({lengthMm: n, thickMm: n.describe('At its thick end.'), angleDeg: n}).optional(),
   stringAboveTopMm: n.describe('The string above the box’s top at its head-side edge.').optional(),

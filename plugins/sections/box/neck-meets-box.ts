@@ -20,7 +20,10 @@ export function neckMeetsBox(plan: Plan): BlockContent[] {
       at(neck.notch.depthMm),
       ' deep from the box’s upper edge',
       ...(neck.notch.leftMm !== undefined && neck.notch.leftMm > 0
-        ? ['; ', at(neck.notch.leftMm), ' of the wall is left under it']
+        ? ['; it leaves ', at(neck.notch.leftMm), ' of the wall under it']
+        : []),
+      ...(neck.notch.besideMm !== undefined && neck.notch.besideMm > 0
+        ? [' and ', at(neck.notch.besideMm), ' at each side']
         : []),
     ])
   if (neck.leastGapMm !== undefined && neck.gapMm === undefined)
