@@ -10,6 +10,7 @@ import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {planBuild} from '../plugins/plan/plan-build.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
+import {sectionNames} from '../plugins/sections/names.ts'
 
 const text = `---
 title: Needle box
@@ -70,6 +71,28 @@ describe('the plugin', () => {
     const {file, html} = run(text, {known})
     expect(file.data.build).toEqual(known)
     expect(html).toBe(run(text).html)
+  })
+
+  it('puts what the file does not place around the prose, in one order', () => {
+    const {html} = run(text.replace('::layout', '## 2026-03-07 Words (1 h)'))
+    const headings = [...html.matchAll(/<h2(?: id="([^"]*)")?>/g)].map(([, id]) => id ?? 'prose')
+    const order = [
+      'drawing',
+      'before-you-cut',
+      'prose',
+      ...sectionNames.filter((name) => name !== 'drawing' && name !== 'before-you-cut'),
+      'still-open',
+    ]
+    expect(headings.slice(0, 3)).toEqual(['drawing', 'before-you-cut', 'prose'])
+    expect(headings).toEqual(order.filter((name) => headings.includes(name)))
+    expect(headings.at(-1)).toBe('still-open')
+  })
+
+  it('leaves out what the file says, but never the cautions', () => {
+    const {html} = run(`${text}\n::leave-out{drawing lines cautions}\n`)
+    expect(html).not.toMatch(/id="(drawing|lines)"/)
+    const isCautionary = run(text).html.includes('id="cautions"')
+    expect(html.includes('id="cautions"')).toBe(isCautionary)
   })
 
   it('takes the slug from its options or from the path', () => {
