@@ -2,6 +2,7 @@ import type {BlockContent} from 'mdast'
 import type {Hole} from '../plan/shape/holes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {drillSource} from '../tables/drills.ts'
+import {bitWords} from './drilling/bit-words.ts'
 import {type Cell, lengthAlone, note, paragraph, source, table} from './kit.ts'
 import type {Section} from './section.ts'
 
@@ -45,15 +46,17 @@ export const drilling: Section = {
 
 function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockContent[] {
   const onBox = holes.some(({alongMm}) => alongMm !== undefined)
+  const backings = [...new Set(holes.map(backingOf))]
+  const isShared = backings.length === 1
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (hole: Hole): Cell[] => [
     hole.isProposed ? `${hole.what} (proposed)` : hole.what,
-    hole.bit ?? '',
+    bitWords(hole.bit ?? ''),
     at(hole.stationMm),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
     at(hole.offMm),
     hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
-    hole.backing ?? (hole.depthMm === undefined ? 'scrap behind' : 'none: mark the depth on the bit'),
+    ...(isShared ? [] : [backingOf(hole)]),
   ]
   return [
     table({
@@ -65,11 +68,16 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
         ...(onBox ? [{head: 'Along the box', align: 'right' as const}] : []),
         {head: 'Off centre', align: 'right'},
         {head: 'Depth', align: 'right'},
-        {head: 'Backing'},
+        ...(isShared ? [] : [{head: 'Backing'}]),
       ],
       rows: holes.map(row),
+      ...(isShared && {note: `Backing: ${backings[0]}.`}),
     }),
   ]
+}
+
+function backingOf({backing, depthMm}: Hole): string {
+  return backing ?? (depthMm === undefined ? 'scrap behind' : 'none; mark the depth on the bit')
 }
 
 const faceNames: Readonly<Record<string, string>> = {

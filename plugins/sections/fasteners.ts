@@ -2,6 +2,7 @@ import type {BlockContent} from 'mdast'
 import type {Fastener} from '../plan/shape/holes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {screwSources} from '../tables/screws.ts'
+import {bitWords} from './drilling/bit-words.ts'
 import {
   type Cell,
   figures,
@@ -103,8 +104,8 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
       const {tipToFaceMm: tip, longestMm} = screw
       return [
         `${row.length} × ${nameOf(screw)}`,
-        screw.clearanceBit,
-        screw.pilotBit,
+        bitWords(screw.clearanceBit),
+        bitWords(screw.pilotBit),
         screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
         at(screw.underHeadMm),
         at(screw.threadMm),

@@ -13,7 +13,8 @@ import {soundBuilds} from '../support/sound-builds.ts'
 
 function read(section: Section, frontMatter: string): string {
   const children: RootContent[] = section.content({...planOf(frontMatter), attributes: {}})
-  return toMarkdown({type: 'root', children}, {extensions: [gfmToMarkdown(), kitToMarkdown], bullet: '-'})
+  const options = {extensions: [gfmToMarkdown(), kitToMarkdown], bullet: '-' as const}
+  return toMarkdown({type: 'root', children}, options).replaceAll(/\u00a0|&nbsp;|&#xA0;/g, ' ')
 }
 const needs = (section: Section, frontMatter: string) =>
   section.needs({...planOf(frontMatter), attributes: {}})
