@@ -39,6 +39,7 @@ import {laminationsTooThin} from './laminations-too-thin.ts'
 import {linePastBridge} from './line-past-bridge.ts'
 import {linesPastPattern} from './lines-past-pattern.ts'
 import {measuredLineUnknown} from './measured-line-unknown.ts'
+import {neckMissesBox} from './neck-misses-box.ts'
 import {neckTooShort} from './neck-too-short.ts'
 import {neckTooTall} from './neck-too-tall.ts'
 import {neckTouchesTop} from './neck-touches-top.ts'
@@ -135,6 +136,7 @@ export const allChecks: readonly Check[] = [
   linePastBridge,
   linesPastPattern,
   measuredLineUnknown,
+  neckMissesBox,
   neckTooShort,
   neckTooTall,
   neckTouchesTop,

@@ -1,5 +1,6 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Check} from './check.ts'
+import {howNear} from './how-near.ts'
 
 /** A sound hole too near the neck. */
 export const holeNearNeck: Check = {
@@ -11,7 +12,7 @@ export const holeNearNeck: Check = {
       return [
         {
           at: wouldDo?.path ?? of,
-          message: `this sound hole’s rim is only ${writeLength(neck.gapMm, plan, 'down')} from the neck${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
+          message: `this sound hole’s rim ${howNear(neck.gapMm, plan)} the neck${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
           ...(text && {expected: [text]}),
         },
       ]

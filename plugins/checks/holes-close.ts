@@ -1,5 +1,6 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Check} from './check.ts'
+import {howNear} from './how-near.ts'
 
 /** Two sound holes with too little wood between them. */
 export const holesClose: Check = {
@@ -11,7 +12,7 @@ export const holesClose: Check = {
       return [
         {
           at: wouldDo?.path ?? of,
-          message: `this sound hole ${earlier.gapMm < 0 ? 'runs into another' : `is only ${writeLength(earlier.gapMm, plan, 'down')} from another`}; ${writeLength(earlier.needsMm, plan)} keeps the wood between them whole${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
+          message: `this sound hole ${earlier.gapMm < 0 ? 'runs into another' : `${howNear(earlier.gapMm, plan)} another`}; ${writeLength(earlier.needsMm, plan)} keeps the wood between them whole${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
           ...(text && {expected: [text]}),
           cause: earlier.of,
           ...(earlier.gapMm >= 0 && {severity: 'warning' as const}),

@@ -13,9 +13,11 @@ export const screwComesOut: Check = {
     ).map(({of, tipToFaceMm = 0, longestMm = 0, shortestMm, farFace}) => {
       const longest = longestMm > 0 ? writeLength(longestMm, plan, 'down') : undefined
       const found =
-        tipToFaceMm <= 0
-          ? `comes out ${writeLength(-tipToFaceMm, plan, 'up')} past ${farFace}`
-          : `ends ${writeLength(tipToFaceMm, plan, 'down')} under ${farFace}`
+        Math.abs(tipToFaceMm) < plan.rulerMm - 1e-6
+          ? `ends level with ${farFace}`
+          : tipToFaceMm <= 0
+            ? `comes out ${writeLength(-tipToFaceMm, plan, 'up')} past ${farFace}`
+            : `ends ${writeLength(tipToFaceMm, plan, 'down')} under ${farFace}`
       const length = values.screws?.[Number(of.split('.')[1]) - 1]?.length?.text
       return {
         at: `${of}.length`,

@@ -171,6 +171,13 @@ const cases: Case[] = [
     fails: {'pickup.jack.thread': '9/32'},
   },
   {
+    rule: 'neck-misses-box',
+    base: 'end',
+    both: {'bridge.height': ''},
+    passes: {'neck.above-top': '31/32'},
+    fails: {'neck.above-top': '1'},
+  },
+  {
     rule: 'neck-too-tall',
     base: 'through',
     both: {'box.depth': '1 1/4', 'box.notch': ''},

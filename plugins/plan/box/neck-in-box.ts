@@ -27,6 +27,7 @@ export const neckInBox: PlanPart = ({values}, soFar) => {
     thicknessMm,
     widthMm,
     aboveTopMm,
+    faceLevelMm: values.fingerboard?.thickness?.mm ?? 0,
     backBelowTopMm: thicknessMm - aboveTopMm,
     ...(tailMm !== undefined && {tailMm}),
     ...sayTwice(values),

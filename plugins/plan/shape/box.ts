@@ -7,6 +7,9 @@ export const neckInBoxShape = open({
   tailMm: n.describe('Its tail end, from the nut.').optional(),
   widthMm: n.describe('Where it comes over the box’s head-side edge.'),
   aboveTopMm: n.describe('Its playing face above the box’s top.'),
+  faceLevelMm: n.describe(
+    'The same with its wood level with the top: the fingerboard’s thickness, or nothing.',
+  ),
   backBelowTopMm: n.describe('Its back below the box’s top; negative: above it.'),
   faceByThicknessMm: n
     .describe(
