@@ -1,21 +1,16 @@
 import type {Cover} from './choose-pieces.ts'
 import type {Effort} from './effort.ts'
-import {areaFronts} from './quick-cut.ts'
+import {areaPrices} from './prices.ts'
 import type {Task} from './task.ts'
 
 /** Say what any choice of pieces must hold by plain reckoning: the area of all parts, and the number of each kind. */
 export function firstCovers(task: Task, counts: Int32Array, mayLeave: number, effort: Effort): Cover[] {
   const all = task.pieces.map(({lane, width, pieces}) => ({lane, width, count: pieces.length}))
-  const fronts = areaFronts(task, counts, all, effort)
-  let needed = 0
-  let densest = 0
-  task.parts.forEach((part, at) => {
-    needed += counts[at]! * part.length * part.width
-    densest = Math.max(densest, (part.length * part.width) / part.volume)
-  })
+  const {atWidth, leftWorth, worths} = areaPrices(task, counts, all, effort)
+  const needed = counts.reduce((sum, n, at) => sum + n * worths[at]!, 0)
   const area: Cover = {
-    worths: task.pieces.map((piece) => fronts[piece.lane]!(piece.width)),
-    needed: needed - densest * mayLeave,
+    worths: task.pieces.map((piece) => atWidth(piece.lane, piece.width)),
+    needed: needed - leftWorth * mayLeave,
   }
   if (mayLeave > 0) return [area]
   const each = task.parts.map((part, at) => ({

@@ -3,8 +3,10 @@ import {type Cover, choosePieces} from './choose-pieces.ts'
 import {coverOf} from './cover-of.ts'
 import type {Effort} from './effort.ts'
 import {firstCovers} from './first-covers.ts'
-import {type Packing, packInto, packQuickly} from './pack-into.ts'
-import {type Pattern, relax} from './relax.ts'
+import {type Packing, packInto} from './pack-into.ts'
+import {packQuickly} from './pack-quickly.ts'
+import type {Pattern} from './patterns.ts'
+import {relax} from './relax.ts'
 import type {Task} from './task.ts'
 
 export interface Least {
@@ -17,8 +19,11 @@ export interface Least {
   covers: Cover[]
 }
 
-/** So many choices of one volume are looked at. */
-const mostAlike = 60
+/** So many choices are left open before larger ones are tried. */
+const mostOpen = 60
+
+/** What conditions are raised by to find a choice that holds the parts with ease. */
+const margins = [0.01, 0.02, 0.04, 0.07, 0.1, 0.15, 0.2, 0.3]
 
 /**
  * Find the pieces of least volume that hold all parts but `mayLeave` of volume, from a first choice that does.
@@ -66,7 +71,7 @@ export function leastPieces(
     const bins = binsOf(task, chosen)
     const quick = packQuickly(task, counts, bins, mayLeave, effort)
     if (quick.leftVolume <= mayLeave) {
-      best = {packing: {verdict: 'found', ...quick}, chosen}
+      best = {packing: quick, chosen}
       least = volume
       break
     }
@@ -79,21 +84,38 @@ export function leastPieces(
       continue
     }
     const packed = packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400))
-    if (packed.verdict === 'found') {
-      best = {packing: packed, chosen}
+    if (packed.packing) {
+      best = {packing: packed.packing, chosen}
       least = volume
       break
     }
-    if (packed.verdict === 'none') {
+    if (packed.ended) {
       never.push(chosen)
       if (packed.cover) covers.push(packed.cover)
     } else {
       open.push({chosen, volume})
-      if (open.length > mostAlike) return result(false)
+      if (open.length >= mostOpen) break
     }
     if (effort.over) return result(false)
   }
+  if (open.length > 0) findLarger()
   return closeOpen()
+
+  /** Try choices with room to spare, so that the answer is not far off where nothing smaller can be settled. */
+  function findLarger(): void {
+    for (const margin of margins) {
+      const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
+      const more = {not: () => false, never, under: least * (1 - 1e-9)}
+      const chosen = choosePieces(volumes, all, eased, more, effort.part(effort.limit / 100))
+      if (!Array.isArray(chosen)) return
+      const bins = binsOf(task, chosen)
+      const {packing} = packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 100))
+      if (!packing) continue
+      best = {packing, chosen}
+      least = volumeOf(chosen)
+      return
+    }
+  }
 
   /** Spend what effort is left on the choices that stay open, the smallest and the roomiest first. */
   function closeOpen(): Least {
@@ -112,10 +134,10 @@ export function leastPieces(
           pool,
           effort.part(allowance),
         )
-        if (packed.verdict === 'unknown') continue
+        if (!packed.packing && !packed.ended) continue
         open.splice(open.indexOf(one), 1)
-        if (packed.verdict === 'found') {
-          best = {packing: packed, chosen: one.chosen}
+        if (packed.packing) {
+          best = {packing: packed.packing, chosen: one.chosen}
           least = one.volume
         }
       }

@@ -1,7 +1,8 @@
 import {binsOf} from './bins-of.ts'
 import type {Effort} from './effort.ts'
-import {type Packing, packInto, packQuickly} from './pack-into.ts'
-import type {Pattern} from './relax.ts'
+import {type Packing, packInto} from './pack-into.ts'
+import {packQuickly} from './pack-quickly.ts'
+import type {Pattern} from './patterns.ts'
 import type {Task} from './task.ts'
 
 /** Find a cutting of all pieces that places the greatest volume of parts. */
@@ -11,16 +12,17 @@ export function placeMost(
   pool: Pattern[],
   effort: Effort,
 ): {packing: Packing; proven: boolean} {
-  const bins = binsOf(
-    task,
-    task.pieces.map(({pieces}) => pieces.length),
-  )
-  let best: Packing = {verdict: 'found', ...packQuickly(task, counts, bins, 0, effort)}
-  for (let goal = 0; best.leftVolume > goal; ) {
-    const next = packInto(task, counts, bins, goal, pool, effort.part(effort.limit / 2))
-    if (next.verdict === 'found') best = next
-    else if (goal > 0 || next.verdict === 'unknown') return {packing: best, proven: next.verdict === 'none'}
-    goal = best.leftVolume * (1 - 1e-9)
+  const all = task.pieces.map(({pieces}) => pieces.length)
+  const bins = binsOf(task, all)
+  let best: Packing = packQuickly(task, counts, bins, 0, effort)
+  if (best.leftVolume === 0) return {packing: best, proven: true}
+  const whole = packInto(task, counts, bins, 0, pool, effort.part(effort.limit / 2))
+  if (whole.packing) return {packing: whole.packing, proven: true}
+  for (;;) {
+    const less = best.leftVolume * (1 - 1e-9)
+    const next = packInto(task, counts, bins, less, pool, effort.part(effort.limit / 2), {isForBest: true})
+    if (next.packing) best = next.packing
+    // One round settles it, or finds what the next round starts from.
+    if (next.ended || !next.packing || effort.over) return {packing: best, proven: next.ended}
   }
-  return {packing: best, proven: true}
 }

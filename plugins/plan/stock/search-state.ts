@@ -10,14 +10,9 @@ export function restOf(bins: Bin[], lane: number, width: number): Bin {
 }
 
 /** Name a state of a search: what is still to cut, and the bins that still hold something. */
-export const stateKey = (
-  counts: Int32Array,
-  bins: readonly Bin[],
-  narrowest: number,
-  leave: number,
-): string =>
+export const stateKey = (counts: Int32Array, bins: readonly Bin[], narrowest: number): string =>
   `${counts.join()}|${bins
     .filter((bin) => bin.count > 0 && bin.width >= narrowest)
     .map((bin) => `${bin.lane}:${bin.width}x${bin.count}`)
     .sort()
-    .join()}|${leave}`
+    .join()}`

@@ -2,8 +2,8 @@ import {choosePieces} from './choose-pieces.ts'
 import {dropPieces} from './drop-pieces.ts'
 import {Effort} from './effort.ts'
 import {type Least, leastPieces} from './least-pieces.ts'
+import type {Pattern} from './patterns.ts'
 import {placeMost} from './place-most.ts'
-import type {Pattern} from './relax.ts'
 import type {Step} from './search.ts'
 import type {Task} from './task.ts'
 
@@ -24,7 +24,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
   const pool: Pattern[] = []
   const most = placeMost(task, counts, pool, effort)
   const mayLeave = most.packing.leftVolume * (1 + 1e-12)
-  const start = dropPieces(task, counts, most.packing, mayLeave, effort)
+  const start = dropPieces(task, counts, most.packing, mayLeave, pool, effort)
   const least = leastPieces(task, counts, start, mayLeave, pool, effort)
   return {
     steps: least.packing.steps,

@@ -1,6 +1,7 @@
 import type {Effort} from './effort.ts'
 import {fewMore, listFills} from './fills.ts'
-import type {Prices, Step, Verdict} from './search.ts'
+import {type Prices, spareWorth} from './prices.ts'
+import type {Outcome, Step} from './search.ts'
 import {restOf, stateKey} from './search-state.ts'
 import type {Bin, Task} from './task.ts'
 
@@ -17,72 +18,50 @@ interface Row {
 const mostRows = 60_000
 
 /**
- * Look for a cutting as `search` does, from a table of every filling that does not lose more than all strips together
- * may: at each step the part that the fewest fillings hold is cut next. Undefined where that table would be too long.
- * With `mostParts` a strip it only looks among such strips: having `ended` proves nothing then.
+ * Look for a cutting of all parts as `search` does, from a table of every filling that does not lose more than all
+ * strips together may: at each step the part that the fewest fillings hold is cut next. Undefined where that table
+ * would be too long. With `mostParts` a strip it only looks among such strips: that it `ended` proves nothing then.
  */
 export function tableSearch(
   task: Task,
   startCounts: Int32Array,
   startBins: readonly Bin[],
   prices: Prices,
-  mayLeave: number,
   effort: Effort,
   mostParts = Infinity,
-): Verdict | 'ended' | undefined {
-  const {worths, leftWorth, atWidth} = prices
+): Outcome | undefined {
+  const {atWidth} = prices
   const counts = Int32Array.from(startCounts)
   const bins: Bin[] = startBins.map((bin) => ({...bin}))
-  let held = 0
-  let needed = -leftWorth * mayLeave
-  for (const bin of bins) held += bin.count * atWidth(bin.lane, bin.width)
-  for (let at = 0; at < counts.length; at++) needed += counts[at]! * worths[at]!
-  const slop = 1e-9 * Math.max(held, needed)
-  const start = held - needed
-  if (start < -slop) return 'none'
-  const table = tableOf(task, counts, bins, prices, start + slop, mostParts, effort)
+  const {spare, held} = spareWorth(prices, counts, bins, 0)
+  const slop = 1e-9 * held
+  if (spare < -slop) return {ended: true}
+  const table = tableOf(task, counts, bins, prices, {budget: spare + slop, mostParts}, effort)
   if (!table) return undefined
   const narrowest = Math.min(...task.parts.map((part) => part.width))
   const steps: Step[] = []
   const failed = new Set<string>()
-  let complete = true
 
-  const visit = (alive: readonly number[], budget: number, leave: number): boolean => {
+  const visit = (alive: readonly number[], budget: number): boolean => {
     const pivot = scarcest(table, alive, counts)
     if (pivot < 0) return true
     effort.spend(30 + alive.length)
-    if (effort.over) {
-      complete = false
-      return false
-    }
-    const key = stateKey(counts, bins, narrowest, mayLeave > 0 ? leave : 0)
+    if (effort.over) return false
+    const key = stateKey(counts, bins, narrowest)
     if (failed.has(key)) return false
-    const options: {loss: number; bin?: Bin; row?: Row}[] = []
-    const volume = counts[pivot]! * task.parts[pivot]!.volume
-    const leftLoss = counts[pivot]! * (leftWorth * task.parts[pivot]!.volume - worths[pivot]!)
-    if (mayLeave > 0 && volume <= leave * (1 + 1e-12) && leftLoss <= budget + slop)
-      options.push({loss: leftLoss})
+    const options: {loss: number; bin: Bin; row: Row}[] = []
     for (const at of alive) {
       const row = table[at]!
       if (!row.kinds.includes(pivot)) continue
       for (const bin of bins) {
         if (bin.count === 0 || bin.lane !== row.lane || bin.width < row.width) continue
-        const {lane, width} = bin
-        const loss =
-          row.loss + atWidth(lane, width) - atWidth(lane, row.width) - atWidth(lane, width - row.width)
+        const across = atWidth(bin.lane, bin.width) - atWidth(bin.lane, bin.width - row.width)
+        const loss = row.loss + across - atWidth(bin.lane, row.width)
         if (loss <= budget + slop) options.push({loss, bin, row})
       }
     }
     options.sort((a, b) => a.loss - b.loss)
     for (const {loss, bin, row} of options) {
-      if (!bin || !row) {
-        const all = counts[pivot]!
-        counts[pivot] = 0
-        if (visit(stillAlive(table, alive, counts, budget - loss + slop), budget - loss, leave - volume))
-          return true
-        counts[pivot] = all
-        continue
-      }
       const rest = restOf(bins, bin.lane, bin.width - row.width)
       bin.count--
       rest.count++
@@ -90,28 +69,23 @@ export function tableSearch(
         counts[at]! -= row.copies[k]!
       })
       steps.push({lane: bin.lane, from: bin.width, width: row.width, kinds: row.kinds, copies: row.copies})
-      if (visit(stillAlive(table, alive, counts, budget - loss + slop), budget - loss, leave)) return true
+      if (visit(stillAlive(table, alive, counts, budget - loss + slop), budget - loss)) return true
       steps.pop()
       row.kinds.forEach((at, k) => {
         counts[at]! += row.copies[k]!
       })
       rest.count--
       bin.count++
-      if (effort.over) break
+      if (effort.over) return false
     }
-    if (!effort.over && failed.size < 200_000) failed.add(key)
+    if (failed.size < 200_000) failed.add(key)
     return false
   }
-  if (
-    visit(
-      table.map((_, at) => at),
-      start,
-      mayLeave,
-    )
+  const isFound = visit(
+    table.map((_, at) => at),
+    spare,
   )
-    return {found: steps}
-  if (!complete) return 'unknown'
-  return mostParts === Infinity ? 'none' : 'ended'
+  return isFound ? {found: steps, ended: true} : {ended: !effort.over}
 }
 
 /** List every filling that loses at most `budget`; undefined where there are too many. */
@@ -120,8 +94,7 @@ function tableOf(
   counts: Int32Array,
   bins: readonly Bin[],
   {worths, atWidth}: Prices,
-  budget: number,
-  mostParts: number,
+  {budget, mostParts}: {budget: number; mostParts: number},
   effort: Effort,
 ): Row[] | undefined {
   const rows: Row[] = []

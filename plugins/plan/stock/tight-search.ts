@@ -1,33 +1,35 @@
 import type {Effort} from './effort.ts'
-import {type Prices, search, type Verdict} from './search.ts'
+import type {Prices} from './prices.ts'
+import {type Outcome, search} from './search.ts'
 import {tableSearch} from './table-search.ts'
 import type {Bin, Task} from './task.ts'
 
 /**
- * Search where little may be lost: by turns among strips of about as many parts as the usual one, of a few more, and
- * among all, each time with more effort. Short strips are few and seen through soon; the last of each turn can prove.
+ * Search for a cutting of all parts where little may be lost: by turns among strips of about as many parts as the
+ * usual one, of a few more, and among all, each time with more effort. Strips of few parts are few, and seen through
+ * soon; only the last of each turn can prove that there is none.
  */
 export function tightSearch(
   task: Task,
   counts: Int32Array,
   bins: readonly Bin[],
   prices: Prices,
-  mayLeave: number,
   effort: Effort,
-): Verdict {
+): Outcome {
   const usual = partsPerStrip(task, counts, bins)
-  const isUseless = new Set<number>()
+  const isDone = new Set<number>()
   for (let allowance = effort.limit / 60; !effort.over; allowance *= 3) {
     for (const mostParts of [usual, usual + 1, usual + 2, Infinity]) {
-      if (isUseless.has(mostParts)) continue
-      const verdict = tableSearch(task, counts, bins, prices, mayLeave, effort.part(allowance), mostParts)
-      if (typeof verdict === 'object' || verdict === 'none') return verdict
-      if (verdict === undefined || verdict === 'ended') isUseless.add(mostParts)
+      if (isDone.has(mostParts)) continue
+      const own = effort.part(allowance)
+      const outcome = tableSearch(task, counts, bins, prices, own, mostParts)
+      if (outcome?.found || (outcome?.ended && mostParts === Infinity)) return outcome
+      if (outcome ? outcome.ended : !own.over) isDone.add(mostParts)
     }
-    const verdict = search(task, counts, bins, prices, mayLeave, effort.part(allowance))
-    if (verdict !== 'unknown') return verdict
+    const outcome = search(task, counts, bins, prices, 0, effort.part(allowance))
+    if (outcome.found || outcome.ended) return outcome
   }
-  return 'unknown'
+  return {ended: false}
 }
 
 /** How many parts a strip holds on the average, rounded up. */
