@@ -1,22 +1,10 @@
 import type {BlockContent} from 'mdast'
 import type {Fastener} from '../plan/shape/holes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {screwSources} from '../tables/screws.ts'
-import {bitWords} from './drilling/bit-words.ts'
-import {
-  type Cell,
-  figures,
-  force,
-  type Inline,
-  inWords,
-  length,
-  lengthAlone,
-  note,
-  number,
-  paragraph,
-  source,
-  table,
-} from './kit.ts'
+import {bitsTable} from './fasteners/bits-table.ts'
+import {holding} from './fasteners/holding.ts'
+import {screwName} from './fasteners/screw-name.ts'
+import {force, type Inline, inWords, length, lengthAlone, paragraph} from './kit.ts'
 import type {Section} from './section.ts'
 
 /** Each screw: its bits, wood under its head, thread, what stays over its tip, what it holds and what is asked of it. */
@@ -32,11 +20,7 @@ export const fasteners: Section = {
   },
   content: ({plan}) => {
     const rows = groups(plan.fasteners ?? [])
-    return [
-      ...rows.flatMap((row) => rowInWords(row, plan)),
-      bitsTable(rows, plan),
-      figures('Figures: what each screw holds', [holdingTable(rows, plan), ...sources()]),
-    ]
+    return [...rows.flatMap((row) => rowInWords(row, plan)), bitsTable(rows, plan), holding(rows, plan)]
   },
 }
 
@@ -47,8 +31,6 @@ function groups(all: readonly Fastener[]): Fastener[][] {
   return [...rows.values()]
 }
 
-const nameOf = ({size}: Fastener) => `number ${size}`
-
 function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
   const [screw] = row
   if (!screw) return []
@@ -57,7 +39,7 @@ function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
   const isAsked = joinsNeck && row.every(({loadN}) => loadN !== undefined)
   return [
     paragraph(
-      `${row.length === 1 ? 'One screw' : `${row.length} screws`}, ${nameOf(screw)}, `,
+      `${row.length === 1 ? 'One screw' : `${row.length} screws`}, ${screwName(screw)}, `,
       length(screw.lengthMm, plan),
       ` long, through ${inWords(through)} into the ${into}.`,
       ...(isAsked ? loadInWords(mostN, isGlued, plan) : []),
@@ -81,80 +63,4 @@ function loadInWords(mostN: number, isGlued: boolean, plan: Plan): Inline[] {
       ` The strings ask almost nothing of them${closes ? ': their pull closes inside the neck' : ''}.${glue}`,
     ]
   return [' The strings draw the most loaded one by ', force(mostN, plan), `.${glue}`]
-}
-
-function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
-  const at = (mm: number) => lengthAlone(mm, plan)
-  return table({
-    caption: 'Bits and depths, a row of screws each',
-    columns: [
-      {head: 'Screws'},
-      {head: 'Clearance hole'},
-      {head: 'Pilot hole'},
-      {head: 'Wood'},
-      {head: 'Under the head', align: 'right'},
-      {head: 'Thread that bites', align: 'right'},
-      {head: 'Tip to far face', align: 'right'},
-      {head: 'Longest that fits', align: 'right'},
-    ],
-    rows: rows.map((row): Cell[] => {
-      const screw = row.reduce((worst, one) =>
-        (one.tipToFaceMm ?? 0) < (worst.tipToFaceMm ?? 0) ? one : worst,
-      )
-      const {tipToFaceMm: tip, longestMm} = screw
-      return [
-        `${row.length} × ${nameOf(screw)}`,
-        bitWords(screw.clearanceBit),
-        bitWords(screw.pilotBit),
-        screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
-        at(screw.underHeadMm),
-        at(screw.threadMm),
-        tip === undefined ? 'no face ahead' : tip < 0 ? ['comes out by ', at(-tip)] : at(tip),
-        longestMm === undefined ? '' : lengthAlone(longestMm, plan, 'down'),
-      ]
-    }),
-    note: 'Screws differ between makers: measure the core of yours, and bore 90 % of it in hardwood, 70 % in softwood.',
-  })
-}
-
-function holdingTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
-  const mm = (value: number) => `${number(value, 2)} mm`
-  return table({
-    caption: 'Diameters and holding power of one screw',
-    columns: [
-      {head: 'Screws'},
-      {head: 'Shank', align: 'right'},
-      {head: 'Root, tapered screw', align: 'right'},
-      {head: 'Root, design tables', align: 'right'},
-      {head: 'Pilot', align: 'right'},
-      {head: 'Draws out at', align: 'right'},
-      {head: 'Asked of it', align: 'right'},
-    ],
-    rows: rows.flatMap(([screw]) =>
-      screw
-        ? [
-            [
-              nameOf(screw),
-              mm(screw.shankMm),
-              mm(screw.rootMm),
-              screw.rootDesignMm === undefined ? 'not listed' : mm(screw.rootDesignMm),
-              mm(screw.pilotMm),
-              force(screw.withdrawalN, plan),
-              screw.loadN === undefined ? 'open' : force(screw.loadN, plan),
-            ],
-          ]
-        : [],
-    ),
-  })
-}
-
-function sources(): BlockContent[] {
-  return [
-    note(
-      'A third of the holding power is the most to ask of a screw that stays under load: common practice, no source. Of a wood known by a loose name the lightest is taken.',
-    ),
-    source(
-      `${screwSources.withdrawal}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
-    ),
-  ]
 }

@@ -73,7 +73,7 @@ describe('drills', () => {
     expect(numberDrillsIn.every((size, i) => i === 0 || size < numberDrillsIn[i - 1]!)).toBe(true)
     const letters = Object.values(letterDrillsIn)
     expect(letters.every((size, i) => i === 0 || size > letters[i - 1]!)).toBe(true)
-    expect(numberDrillsIn[0]).toBeLessThan(letterDrillsIn['A']!)
+    expect(numberDrillsIn[0]).toBeLessThan(letterDrillsIn.A!)
     expect([
       numberDrillsIn[0],
       numberDrillsIn[29],

@@ -3,9 +3,9 @@ import {neckTaper} from '../neck-taper.ts'
 import {neckWidthAt} from '../neck-width-at.ts'
 import type {PlanPart} from '../part.ts'
 import type {Box, NeckInBox} from '../shape/box.ts'
+import {neckNotch} from './neck-notch.ts'
+import {neckShim} from './neck-shim.ts'
 
-/** What must be left of a wall under a notch (mm): common practice, no source. */
-const wallLeftMm = 25.4 / 8
 /** Daylight under a top that carries the bridge (mm): common practice, no source. */
 const leastGapMm = 25.4 / 32
 
@@ -33,8 +33,8 @@ export const neckInBox: PlanPart = ({values}, soFar) => {
     ...sayTwice(values),
     ...(joins === 'through' && soFar.bridge?.on === 'top' && {leastGapMm}),
     ...(joins === 'through' && runThrough(values, soFar.box, thicknessMm, aboveTopMm)),
-    ...notchOf(values, soFar.box, {widthMm, aboveTopMm, thicknessMm}),
-    ...shimOf(values, soFar.box, tailMm),
+    ...neckNotch(values, soFar.box, {widthMm, aboveTopMm, thicknessMm}),
+    ...neckShim(values, soFar.box, tailMm),
     ...stringAboveTop(soFar.box?.atMm, soFar.bridge?.stationMm, soFar.action, aboveTopMm),
   }
   return {box: {...soFar.box, neck: fit}}
@@ -70,46 +70,6 @@ function runThrough(
     ...(gapMm !== undefined && {gapMm}),
     heightInsideMm: Math.max(lowerMm - upperMm, 0),
     tallestMm: outside.depthMm - outside.backMm + aboveTopMm,
-  }
-}
-
-/** The notch of the file, or where a neck runs through the one that its walls need. */
-function notchOf(
-  {neck, box}: BuildValues,
-  placed: Box | undefined,
-  {widthMm, aboveTopMm, thicknessMm}: {widthMm: number; aboveTopMm: number; thicknessMm: number},
-): Partial<NeckInBox> {
-  const given = box?.notch
-  const isGiven = given?.depth !== undefined
-  const isNeeded = neck?.joins?.value === 'through' && thicknessMm > aboveTopMm
-  const depthMm = given?.depth?.mm ?? (isNeeded ? thicknessMm - aboveTopMm : undefined)
-  if (depthMm === undefined) return {}
-  const wallMm = placed?.outside && placed.outside.depthMm - placed.outside.backMm
-  return {
-    notch: {
-      widthMm: given?.width?.mm ?? widthMm,
-      depthMm,
-      isGiven,
-      ...(placed?.outside && {besideMm: (placed.outside.widthMm - (given?.width?.mm ?? widthMm)) / 2}),
-      ...(wallMm !== undefined && {leftMm: wallMm - depthMm, deepestMm: wallMm - wallLeftMm}),
-    },
-  }
-}
-
-/** A neck on top that tilts back stands on a wedge as long as its seat on the box, thick at the tail end. */
-function shimOf(
-  {neck}: BuildValues,
-  placed: Box | undefined,
-  tailMm: number | undefined,
-): Partial<NeckInBox> {
-  const angleDeg = neck?.angle?.deg ?? 0
-  const {atMm, tailMm: boxTailMm} = placed ?? {}
-  if (angleDeg === 0 || neck?.joins?.value !== 'on top' || atMm === undefined || boxTailMm === undefined)
-    return {}
-  const lengthMm = Math.min(tailMm ?? boxTailMm, boxTailMm) - atMm
-  if (lengthMm <= 0) return {}
-  return {
-    shim: {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)},
   }
 }
 

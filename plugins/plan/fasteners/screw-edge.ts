@@ -1,7 +1,7 @@
 import type {Rectangle} from '../box/gap.ts'
 import type {Fastener} from '../shape/holes.ts'
 import {toMark} from '../to-mark.ts'
-import type {Piece} from './screw-route.ts'
+import type {Piece} from './screw-piece.ts'
 
 /** What a screw keeps from an edge and from an end, times its shank: common practice, no source. */
 const keeps = {edge: 1.5, end: 2} as const

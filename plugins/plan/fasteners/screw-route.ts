@@ -1,37 +1,18 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {type Rectangle, rectangle} from '../box/gap.ts'
 import {neckTaper} from '../neck-taper.ts'
-import {neckWidthAt} from '../neck-width-at.ts'
 import type {Block, Box} from '../shape/box.ts'
-import type {Wood} from '../wood-facts.ts'
-import {woodOf} from '../wood-of.ts'
+import {type Layer, screwLayers} from './screw-layers.ts'
+import {type Piece, type Spot, screwPiece, type Way} from './screw-piece.ts'
 
-export interface Layer {
-  wood: Wood | undefined
-  mm: number
-}
-/** A piece that a screw goes through or into, and its outline where the screw enters it. */
-export interface Piece {
-  name: string
-  mm: number | undefined
-  outline?: Rectangle
-  /** The grain runs along the neck; else across it. */
-  isGrainAlong?: boolean
-}
 export interface Route {
   passes: Piece[]
   holds: Piece & {layers: Layer[]}
-  way: 'up' | 'down' | 'along'
+  way: Way
   /** A block is named and none is there. */
   missesBlock: boolean
 }
 
 type ScrewRow = NonNullable<BuildValues['screws']>[number]
-interface Spot {
-  stationMm: number
-  offMm: number
-}
-
 /**
  * Follow a screw from its head to its tip: the pieces it passes with their thickness (mm), the piece that holds its
  * thread, layer by layer, and which way it is driven: up towards the playing face, down from it, or along the neck
@@ -49,11 +30,11 @@ export function screwRoute(
   const way = wayOf(through, into, neckReach(spot, values))
   const there = blockAt(spot, way, box)
   const block = there ?? box?.blocks?.[0]
-  const piece = (name: string): Piece => pieceOf(name, {way, spot, values, box, block, there})
+  const piece = (name: string): Piece => screwPiece(name, {way, spot, values, box, block, there})
   const holds = piece(into)
   return {
     passes: through.map(piece),
-    holds: {...holds, layers: layersOf(into, way, values, block)},
+    holds: {...holds, layers: screwLayers(into, way, values, block)},
     way,
     missesBlock: !there && [...through, into].includes('block'),
   }
@@ -67,7 +48,7 @@ function neckReach({stationMm}: Spot, values: BuildValues): 'ends' | 'under' | '
   return joins === 'end' && (tailMm === undefined || stationMm >= tailMm - 1e-6) ? 'ends' : 'over'
 }
 
-function wayOf(through: readonly string[], into: string, neck: 'ends' | 'under' | 'over'): Route['way'] {
+function wayOf(through: readonly string[], into: string, neck: 'ends' | 'under' | 'over'): Way {
   const isIntoNeck = into === 'neck' || into === 'heel'
   if (through.includes('side') || (isIntoNeck && neck === 'ends')) return 'along'
   if (isIntoNeck && neck === 'under' && through.includes('top')) return 'down'
@@ -76,90 +57,9 @@ function wayOf(through: readonly string[], into: string, neck: 'ends' | 'under' 
 }
 
 /** The block over or under a place; along the neck, the nearest of those that the screw's line runs through. */
-function blockAt({stationMm, offMm}: Spot, way: Route['way'], box: Box | undefined): Block | undefined {
+function blockAt({stationMm, offMm}: Spot, way: Way, box: Box | undefined): Block | undefined {
   const beside = (box?.blocks ?? []).filter((block) => Math.abs(offMm - block.offMm) <= block.widthMm / 2)
   const awayMm = (block: Block) => Math.abs(stationMm - block.stationMm)
   const [nearest] = beside.sort((one, other) => awayMm(one) - awayMm(other))
   return nearest && (way === 'along' || awayMm(nearest) <= nearest.lengthMm / 2) ? nearest : undefined
-}
-
-interface Around {
-  way: Route['way']
-  spot: Spot
-  values: BuildValues
-  box: Box | undefined
-  /** The block that is there, or where none is, the first: it stands in for the one that is meant. */
-  block: Block | undefined
-  there: Block | undefined
-}
-
-function pieceOf(name: string, {way, spot, values, box, block, there}: Around): Piece {
-  const {outside, neck} = box ?? {}
-  const neckMm = values.neck?.thickness?.mm
-  switch (name) {
-    case 'neck': {
-      if (way === 'along') return {name, mm: undefined}
-      const isInside = box?.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
-      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, values)}
-    }
-    case 'block':
-      return {name, mm: block && blockDepth(block, way), ...(there && way !== 'along' && blockOutline(there))}
-    case 'top':
-      return {name, mm: outside?.topMm}
-    case 'back':
-      return {name, mm: outside?.backMm}
-    case 'side':
-      return {name, mm: way === 'along' ? outside?.sidesMm : outside && outside.depthMm - outside.topMm}
-    default:
-      return {name, mm: name === 'heel' ? undefined : 0}
-  }
-}
-
-function blockDepth({thicknessMm, lengthMm, widthMm, glued}: Block, way: Route['way']): number | undefined {
-  if (way !== 'along') return thicknessMm
-  return glued === 'at the ends' ? lengthMm : glued === 'on the sides' ? widthMm : Math.min(lengthMm, widthMm)
-}
-
-function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
-  return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
-}
-
-function neckOutline({stationMm}: Spot, values: BuildValues) {
-  const taper = neckTaper(values)
-  const widthMm = taper && neckWidthAt(stationMm, taper)
-  if (widthMm === undefined) return {}
-  const toMm = taper?.tailStationMm ?? Number.MAX_VALUE
-  return {
-    outline: {fromMm: -Number.MAX_VALUE, toMm, leftMm: -widthMm / 2, rightMm: widthMm / 2},
-    isGrainAlong: true,
-  }
-}
-
-/** The woods of the holding piece in the order the tip meets them; a neck is met from its back, or from above. */
-function layersOf(into: string, way: Route['way'], values: BuildValues, block: Block | undefined): Layer[] {
-  const {neck, box} = values
-  const everything = Number.MAX_VALUE
-  const boxWood = {...box?.wood, ...box?.top?.wood}.value
-  if (into === 'block')
-    return [{wood: woodOf(blockValues(values, block)?.wood?.value ?? 'unknown'), mm: everything}]
-  if (into !== 'neck' && into !== 'heel') return [{wood: woodOf(boxWood ?? 'unknown'), mm: everything}]
-  const layers = neck?.laminations ?? []
-  const thicknessMm = neck?.thickness?.mm ?? 0
-  if (!layers.length || way === 'along')
-    return [
-      {wood: woodOf(neck?.wood?.value ?? layers.at(-1)?.wood?.value ?? 'unknown', neck), mm: everything},
-    ]
-  // The layers are listed from the playing face; what they are over the thickness is planed off the back.
-  let leftMm = thicknessMm
-  const fromFace = layers.map((layer) => {
-    const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
-    leftMm -= mm
-    return {wood: woodOf(layer.wood?.value ?? 'unknown', layer), mm}
-  })
-  return way === 'down' ? fromFace : fromFace.reverse()
-}
-
-function blockValues({box}: BuildValues, block: Block | undefined) {
-  const index = Number(block?.of.split('.').at(-1)) - 1
-  return box?.blocks?.[index]
 }

@@ -1,5 +1,5 @@
 import type {Wood} from '../wood-facts.ts'
-import type {Layer} from './screw-route.ts'
+import type {Layer} from './screw-layers.ts'
 import type {Bite} from './withdrawal.ts'
 
 /**

@@ -2,7 +2,8 @@ import type {BlockContent} from 'mdast'
 import type {Build} from '../../build-file/build.ts'
 import {wiringDrawing} from '../../drawings/plots/wiring-drawing.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
-import {facts, figure, figures, type Inline, length, list, number, source, subHeading} from '../kit.ts'
+import {facts, figure, figures, list, number, source, subHeading} from '../kit.ts'
+import {wiringPlaces} from './wiring-places.ts'
 
 /** Say where pickup and jack go, what is wired to what, and what to test before the box is closed; battery power at most. */
 export function wiring(plan: Plan, {values}: Build): BlockContent[] {
@@ -12,7 +13,7 @@ export function wiring(plan: Plan, {values}: Build): BlockContent[] {
   const says = drawnInWords[kind]
   return [
     subHeading('Pickup and jack'),
-    facts(placesOf(plan, values.pickup?.diameter?.text)),
+    facts(wiringPlaces(plan, values.pickup?.diameter?.text)),
     figure(wiringDrawing({id: 'wiring', kind, says}), {
       alt: says,
       caption: ['Wiring, not to scale. Nothing here is powered from the mains.'],
@@ -22,58 +23,12 @@ export function wiring(plan: Plan, {values}: Build): BlockContent[] {
   ]
 }
 
-function placesOf(plan: Plan, written = ''): [string, ...Inline[]][] {
-  const {pickup, box} = plan
-  const {stationMm, diameterMm, under, jack} = pickup ?? {}
-  const at = (mm: number) => length(mm, plan)
-  const rows: [string, ...Inline[]][] = [
-    [
-      'Pickup',
-      `${pickup?.kind ?? 'pickup'}`,
-      ...(diameterMm === undefined
-        ? []
-        : [', ', /[a-z]/i.test(written) ? written : at(diameterMm), ' across']),
-      ...(under ? [`, under the ${under}`] : []),
-      ...(stationMm === undefined ? [] : [', its middle ', at(stationMm), ' from the nut']),
-    ],
-  ]
-  if (!jack) return rows
-  const {stationMm: jackMm, wallMm, leastThreadMm, threadMm, roomMm, isProposed, face} = jack
-  const along =
-    jackMm !== undefined && box?.atMm !== undefined && face !== 'tail end'
-      ? [', ', at(jackMm - box.atMm), ' from the box’s head-side edge']
-      : []
-  rows.push([
-    'Jack',
-    `in the ${wallNames[face] ?? face}`,
-    ...along,
-    isProposed ? '; the file does not place it, and there is room here' : '',
-  ])
-  if (wallMm !== undefined && leastThreadMm !== undefined)
-    rows.push([
-      'Its thread',
-      ...(threadMm === undefined ? [] : [at(threadMm), '; ']),
-      'the wall of ',
-      at(wallMm),
-      ' and its nut need ',
-      at(leastThreadMm),
-    ])
-  if (roomMm !== undefined) rows.push(['Room behind it', at(roomMm), ', from the wall’s outer face'])
-  return rows
-}
-
 const drawnInWords = {
   piezo: 'The disc’s middle is wired to the jack’s tip, its brass rim to the jack’s sleeve.',
   magnetic:
     'The coil’s live end is wired to the jack’s tip, its ground end and a wire from the strings to the jack’s sleeve.',
   microphone: 'The microphone’s live wire goes to the jack’s tip, its ground to the jack’s sleeve.',
 } as const
-
-const wallNames: Readonly<Record<string, string>> = {
-  'side bass': 'bass side',
-  'side treble': 'treble side',
-  'tail end': 'tail wall',
-}
 
 function connections(kind: string): string[] {
   if (kind === 'magnetic')
