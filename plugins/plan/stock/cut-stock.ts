@@ -4,6 +4,7 @@ import {type SawnPiece, sawnPiece} from './sawn-piece.ts'
 import {solveTask} from './solve-task.ts'
 import type {Saw, StockPart, StockPiece} from './task.ts'
 import {tasksOf, volumeOf} from './tasks-of.ts'
+import {tidiest} from './tidiest.ts'
 import {wholeUnits} from './whole-units.ts'
 
 export interface CutPlan {
@@ -52,7 +53,8 @@ export function cutStock(
   const sawn: SawnPiece[] = []
   for (const task of tasks) {
     const solved = solveTask(task, effort.part(effortLimit / tasks.length))
-    for (const {piece, strips} of layOut(task, solved.chosen, solved.steps, kerf)) {
+    const tidied = tidiest(task, solved, kerf, new Effort(effortLimit / 100))
+    for (const {piece, strips} of layOut(task, tidied, kerf)) {
       sawn.push(sawnPiece(sized[piece]!, pieces.indexOf(sized[piece]!), strips, byId, sound))
       for (const strip of strips) for (const id of strip.partIds) placed.add(id)
     }

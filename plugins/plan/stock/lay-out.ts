@@ -1,4 +1,4 @@
-import type {Step} from './search.ts'
+import type {DraftPiece} from './draft.ts'
 import type {Task} from './task.ts'
 
 /** A strip of a piece: its width (whole units, no kerf) and the ids of its parts, longest first. */
@@ -14,38 +14,25 @@ export interface LaidPiece {
 }
 
 /**
- * Give each strip its piece and each part its strip: the pieces chosen are the first of their kind, and parts alike
- * go in the order of the file. Widest strips come first, those of small parts last.
+ * Give each planned piece and part its name: pieces and parts alike go in the order of the file. Strips of one width
+ * follow each other, the widest first, and in each the longest part comes first and the smallest last.
  */
-export function layOut(
-  task: Task,
-  chosen: readonly number[],
-  steps: readonly Step[],
-  kerf: number,
-): LaidPiece[] {
-  const rests = task.pieces
-    .flatMap((kind, p) =>
-      kind.pieces.slice(0, chosen[p]).map((piece) => ({piece, lane: kind.lane, width: kind.width})),
-    )
+export function layOut(task: Task, plan: readonly DraftPiece[], kerf: number): LaidPiece[] {
+  const nextPiece = task.pieces.map(() => 0)
+  const named = plan
+    .map(({kind, strips}) => ({piece: task.pieces[kind]!.pieces[nextPiece[kind]!++]!, strips}))
     .sort((a, b) => a.piece - b.piece)
-    .map((rest) => ({...rest, steps: [] as Step[]}))
-  for (const step of steps) {
-    const rest = rests.find(({lane, width}) => lane === step.lane && width === step.from)!
-    rest.steps.push(step)
-    rest.width -= step.width
-  }
-  const next = task.parts.map(() => 0)
-  const longest = (step: Step) => Math.max(...step.kinds.map((at) => task.parts[at]!.length))
-  return rests.map(({piece, steps: own}) => ({
+  const nextPart = task.parts.map(() => 0)
+  const lengthOf = (at: number) => task.parts[at]!.length
+  return named.map(({piece, strips}) => ({
     piece,
-    strips: [...own]
-      .sort((a, b) => b.width - a.width || longest(b) - longest(a))
-      .map((step) => ({
-        width: step.width - kerf,
-        partIds: step.kinds
-          .flatMap((at, k) => Array.from({length: step.copies[k]!}, () => at))
-          .sort((a, b) => task.parts[b]!.length - task.parts[a]!.length || a - b)
-          .map((at) => task.parts[at]!.ids[next[at]!++]!),
+    strips: strips
+      .map((strip) => [...strip].sort((a, b) => lengthOf(b) - lengthOf(a) || a - b))
+      .map((strip) => ({strip, width: Math.max(...strip.map((at) => task.parts[at]!.width))}))
+      .sort((a, b) => b.width - a.width || lengthOf(b.strip[0]!) - lengthOf(a.strip[0]!))
+      .map(({strip, width}) => ({
+        width: width - kerf,
+        partIds: strip.map((at) => task.parts[at]!.ids[nextPart[at]!++]!),
       })),
   }))
 }

@@ -1,4 +1,4 @@
-import {choosePieces} from './choose-pieces.ts'
+import {type Cover, choosePieces} from './choose-pieces.ts'
 import {dropPieces} from './drop-pieces.ts'
 import {Effort} from './effort.ts'
 import {type Least, leastPieces} from './least-pieces.ts'
@@ -16,6 +16,8 @@ export interface Solved {
   /** The least volume of pieces, and the fewest pieces, that any plan which places as much can do with. */
   boundVolume: number
   boundPieces: number
+  /** What any choice of pieces must hold. */
+  covers: Cover[]
 }
 
 /** Place the greatest volume of parts, then cut the least volume of pieces for it. */
@@ -33,6 +35,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
     proven: least.proven && most.proven,
     boundVolume: least.bound,
     boundPieces: fewestPieces(task, least),
+    covers: least.covers,
   }
 }
 

@@ -42,6 +42,7 @@ export interface Lane {
 export interface PieceKind {
   lane: number
   width: number
+  thickness: number
   volume: number
   pieces: number[]
 }

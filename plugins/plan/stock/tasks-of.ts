@@ -77,6 +77,7 @@ export function tasksOf(parts: readonly StockPart[], pieces: readonly StockPiece
     pieceKinds.set(key, {
       lane: 0,
       width: has.width + kerf + slackUnits,
+      thickness: has.thickness,
       volume: has.volume,
       pieces: [index],
       usable: has,
@@ -92,7 +93,13 @@ export function tasksOf(parts: readonly StockPart[], pieces: readonly StockPiece
       const length = piece.usable.length + kerf + slackUnits
       const key = `${length} ${takes.map(Number).join('')}`
       if (!lanes.has(key)) lanes.set(key, {length, takes, index: lanes.size})
-      return {lane: lanes.get(key)!.index, width: piece.width, volume: piece.volume, pieces: piece.pieces}
+      return {
+        lane: lanes.get(key)!.index,
+        width: piece.width,
+        thickness: piece.thickness,
+        volume: piece.volume,
+        pieces: piece.pieces,
+      }
     })
     return {
       parts: held.map((at) => partKinds[at]!),
