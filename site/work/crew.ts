@@ -19,12 +19,12 @@ const start = `import(${JSON.stringify(import.meta.resolve('tsx/esm/api'))})
   .then(({register}) => register())
   .then(() => import(${JSON.stringify(new URL('./worker.ts', import.meta.url).href)}))`
 
-/** More than this gain little: the pages are written by one. */
-const most = 6
+/** One core is left to what writes the pages; more workers than this gain little. */
+const usual = Math.max(1, Math.min(availableParallelism() - 1, 6))
 
-/** Hire a worker a core. All steps of one build go to the same one, which still has what it parsed. */
-export function hireCrew(): Crew {
-  const hands = Array.from({length: Math.min(availableParallelism(), most)}, hire)
+/** Hire workers. All steps of one build go to the same one, which still has what it parsed. */
+export function hireCrew(count = usual): Crew {
+  const hands = Array.from({length: count}, hire)
   const places = new Map<string, Hand>()
   let asked = 0
   const ask = <T>(slug: string, step: keyof Works, input: unknown): Promise<T> => {

@@ -1,8 +1,12 @@
+import {availableParallelism} from 'node:os'
 import {type Crew, hireCrew} from './crew.ts'
 import type {Works} from './works.ts'
 
-/** So many steps are done sooner here than workers are hired; measured on two cores. */
+/** So many steps are done sooner here than workers are hired. */
 const enoughForACrew = 100
+
+/** Two cores are kept busy by one process already: on them a crew of two took as long, measured. */
+const isWorthACrew = availableParallelism() > 2
 
 /** Works that hire help when there is much to do. */
 export interface SharedWorks extends Works {
@@ -17,7 +21,7 @@ export function sharedWorks(): SharedWorks {
   let steps = 0
   // Only needed once something is to be done: a journal that is all kept loads none of it.
   const works = async (): Promise<Works> => {
-    if (++steps > enoughForACrew) crew ??= hireCrew()
+    if (++steps > enoughForACrew && isWorthACrew) crew ??= hireCrew()
     own ??= import('./own-works.ts').then(({ownWorks}) => ownWorks())
     return crew?.works ?? own
   }
