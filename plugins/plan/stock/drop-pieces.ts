@@ -4,6 +4,7 @@ import {type Packing, packInto} from './pack-into.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import type {Task} from './task.ts'
+import {usedPieces} from './used-pieces.ts'
 
 export interface Choice {
   packing: Packing
@@ -20,12 +21,11 @@ export function dropPieces(
   pool: Pattern[],
   effort: Effort,
 ): Choice {
-  const all = task.pieces.map(({pieces}) => pieces.length)
   const quickly = (chosen: readonly number[]) =>
     packQuickly(task, counts, binsOf(task, chosen), mayLeave, effort)
   const longer = (chosen: readonly number[]) =>
     packInto(task, counts, binsOf(task, chosen), mayLeave, pool, effort.part(effort.limit / 400)).packing
-  const first = withFewer(task, {packing, chosen: all}, mayLeave, quickly)
+  const first = withFewer(task, {packing, chosen: usedPieces(task, packing.steps)}, mayLeave, quickly)
   // Where the quick way found little to drop, the longer one does more.
   const used = first.chosen.reduce((sum, n) => sum + n, 0)
   return used > mostForLonger ? first : withFewer(task, first, mayLeave, longer)

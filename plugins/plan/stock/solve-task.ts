@@ -5,6 +5,7 @@ import {type Least, leastPieces} from './least-pieces.ts'
 import type {Pattern} from './patterns.ts'
 import {placeMost} from './place-most.ts'
 import type {Step} from './search.ts'
+import {solveRoughly} from './solve-roughly.ts'
 import type {Task} from './task.ts'
 
 export interface Solved {
@@ -20,9 +21,13 @@ export interface Solved {
   covers: Cover[]
 }
 
+/** The relaxed cutting of more kinds of parts than this would take too long. */
+const mostKinds = 250
+
 /** Place the greatest volume of parts, then cut the least volume of pieces for it. */
 export function solveTask(task: Task, effort: Effort): Solved {
   const counts = Int32Array.from(task.parts, ({ids}) => ids.length)
+  if (task.parts.length > mostKinds) return solveRoughly(task, counts, effort)
   const pool: Pattern[] = []
   const most = placeMost(task, counts, pool, effort)
   const mayLeave = most.packing.leftVolume * (1 + 1e-12)
