@@ -6,7 +6,8 @@
  * rest from memory). Lengths of boards: common practice, no source.
  */
 export const lumberSources = {
-  softwood: 'American Softwood Lumber Standard, NIST Voluntary Product Standard PS 20, minimum dressed dry sizes',
+  softwood:
+    'American Softwood Lumber Standard, NIST Voluntary Product Standard PS 20, minimum dressed dry sizes',
   hardwood: 'NHLA Rules for the Measurement and Inspection of Hardwood and Cypress, surfaced two sides',
   lengths: 'lengths that shops keep: common practice, no source',
 } as const

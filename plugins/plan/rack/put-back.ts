@@ -9,7 +9,8 @@ import type {Shelf, ShelfPiece} from './shelf.ts'
  * nothing.
  */
 export function putBack(shelf: Shelf, {slug, values}: RackBuild, cuts: Cuts | undefined): Shelf {
-  if (!cuts || !values.started || values.status?.value === 'idea') return shelf
+  const {started} = values
+  if (!cuts || !started || values.status?.value === 'idea') return shelf
   const isOwn = new Set((values.stock ?? []).map(({id}, i) => id?.value ?? `piece ${i + 1}`))
   const cut = cuts.pieces.filter(({stockId}) => !isOwn.has(stockId)).map(({id}) => ({id, by: slug}))
   const offcuts = cuts.pieces.flatMap((piece) =>
@@ -21,7 +22,7 @@ export function putBack(shelf: Shelf, {slug, values}: RackBuild, cuts: Cuts | un
         lengthMm,
         widthMm,
         thicknessMm,
-        from: {build: slug, piece: piece.id},
+        from: {build: slug, piece: piece.id, on: started.iso},
       }
     }),
   )

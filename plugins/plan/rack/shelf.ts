@@ -6,8 +6,8 @@ export interface ShelfPiece extends Piece {
   /** The day it came into the shop; absent: it was always there. */
   bought?: string
   remark?: string
-  /** What it is left over from. */
-  from?: {build: string; piece: string}
+  /** What it is left over from: there since the day that build was started. */
+  from?: {build: string; piece: string; on: string}
 }
 
 /** The rack between two builds: what stands on it, and what became of pieces that no longer do. */
