@@ -1,9 +1,10 @@
 import {Effort} from './effort.ts'
 import {layOut} from './lay-out.ts'
+import {volumeOf} from './part-kinds.ts'
 import {type SawnPiece, sawnPiece} from './sawn-piece.ts'
 import {solveTask} from './solve-task.ts'
 import type {Saw, StockPart, StockPiece} from './task.ts'
-import {tasksOf, volumeOf} from './tasks-of.ts'
+import {tasksOf} from './tasks-of.ts'
 import {tidiest} from './tidiest.ts'
 import {wholeUnits} from './whole-units.ts'
 
@@ -25,7 +26,7 @@ export interface CutPlan {
 }
 
 /** What a search may take on before it says that it is not proven: a few seconds. */
-const usualEffort = 2e7
+const usualEffort = 4e7
 
 /**
  * Cut parts out of pieces: rip each piece end to end into strips, crosscut the strips (mm throughout).

@@ -1,6 +1,7 @@
 import type {Cover} from './choose-pieces.ts'
 import {coverOf} from './cover-of.ts'
 import type {Effort} from './effort.ts'
+import {lessLeft} from './less-left.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import {areaPrices, mixedPrices, relaxedPrices, spareWorth} from './prices.ts'
@@ -69,7 +70,7 @@ export function packInto(
     if (early.ended || (early.found && !isForBest)) return packed(early)
   }
   const relaxed = relax(task, fitting, bins, leave, pool, effort)
-  if (relaxed.bound > 1 + 1e-7) return {ended: true, cover: coverOf(task, counts, relaxed, mayLeave, effort)}
+  if (relaxed.bound > 1 + 1e-9) return {ended: true, cover: coverOf(task, counts, relaxed, mayLeave, effort)}
   if (!isForBest) {
     const mixed = mixedPrices(relaxedPrices(relaxed), byArea, 0.2, bins)
     const quick = packQuickly(task, counts, bins, mayLeave, effort, mixed)
@@ -85,7 +86,7 @@ export function packInto(
   const isTight = leave === 0 && spare < rather * held
   const ways = [
     ...(isTight ? [() => tightSearch(task, whole.counts, whole.bins, prices, part(0.5))] : []),
-    () => look(part(0.3)),
+    () => look(part(isForBest ? 0.7 : 0.3)),
     () => look(part(0.6), {share: 0.4, reprice: repriced(task, pool, effort)}),
     () => look(effort),
   ]
@@ -94,7 +95,7 @@ export function packInto(
   for (const way of ways) {
     const outcome = way()
     best = {...best, ...outcome}
-    if (outcome.found) may = packingOf(task, whole.counts, outcome.found).leftVolume * (1 - 1e-9)
+    if (outcome.found) may = lessLeft(task, packingOf(task, whole.counts, outcome.found).leftVolume)
     if (outcome.ended || (outcome.found && !isForBest)) break
   }
   const isSettled = best.ended && (isWhole || best.found !== undefined)
@@ -111,7 +112,7 @@ const repriced =
     if (misfit.kinds.size > 0) return undefined
     const open = bins.filter((bin) => bin.count > 0)
     const again = relax(task, counts, open, leave, pool, effort)
-    return again.bound > 1 + 1e-7 ? 'none' : relaxedPrices(again)
+    return again.bound > 1 + 1e-9 ? 'none' : relaxedPrices(again)
   }
 
 function packingOf(task: Task, counts: ArrayLike<number>, steps: Step[]): Packing {

@@ -1,5 +1,6 @@
 import {binsOf} from './bins-of.ts'
 import type {Effort} from './effort.ts'
+import {lessLeft} from './less-left.ts'
 import {type Packing, packInto} from './pack-into.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
@@ -16,11 +17,11 @@ export function placeMost(
   const bins = binsOf(task, all)
   let best: Packing = packQuickly(task, counts, bins, 0, effort)
   if (best.leftVolume === 0) return {packing: best, proven: true}
-  const whole = packInto(task, counts, bins, 0, pool, effort.part(effort.limit / 2))
+  const whole = packInto(task, counts, bins, 0, pool, effort.part(effort.limit / 3))
   if (whole.packing) return {packing: whole.packing, proven: true}
   for (;;) {
-    const less = best.leftVolume * (1 - 1e-9)
-    const next = packInto(task, counts, bins, less, pool, effort.part(effort.limit / 2), {isForBest: true})
+    const less = lessLeft(task, best.leftVolume)
+    const next = packInto(task, counts, bins, less, pool, effort.part(effort.limit * 0.6), {isForBest: true})
     if (next.packing) best = next.packing
     // One round settles it, or finds what the next round starts from.
     if (next.ended || !next.packing || effort.over) return {packing: best, proven: next.ended}

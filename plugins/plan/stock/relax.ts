@@ -135,7 +135,7 @@ export function relax(
     })
     if (pool.length === before) break
     for (let at = before; at < pool.length; at++) offer(pool[at]!)
-    if (!volumes && best.bound > 1 + 1e-7) break
+    if (!volumes && best.bound > 1 + 1e-9) break
   }
   const taken = simplex.basis.flatMap((column, row) =>
     column.pattern && simplex.takes[row]! > 1e-9

@@ -1,5 +1,6 @@
 import type {Effort} from './effort.ts'
 import {type FewMore, type Fill, fewMore, listFills} from './fills.ts'
+import {lessLeft} from './less-left.ts'
 import type {Prices} from './prices.ts'
 import {restOf, stateKey} from './search-state.ts'
 import type {Bin, Task} from './task.ts'
@@ -61,7 +62,7 @@ export function search(
     while (pivot < counts.length && counts[pivot] === 0) pivot++
     if (pivot === counts.length) {
       best = [...steps]
-      limit = leftVolume * (1 - 1e-9)
+      limit = lessLeft(task, leftVolume)
       return !isForBest || leftVolume === 0
     }
     if (effort.over || effort.spent >= until) {

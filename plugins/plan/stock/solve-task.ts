@@ -1,12 +1,15 @@
 import {type Cover, choosePieces} from './choose-pieces.ts'
 import {dropPieces} from './drop-pieces.ts'
 import {Effort} from './effort.ts'
+import {firstCovers} from './first-covers.ts'
 import {type Least, leastPieces} from './least-pieces.ts'
+import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import {placeMost} from './place-most.ts'
 import type {Step} from './search.ts'
 import {solveRoughly} from './solve-roughly.ts'
 import type {Task} from './task.ts'
+import {usedPieces} from './used-pieces.ts'
 
 export interface Solved {
   steps: Step[]
@@ -31,21 +34,26 @@ export function solveTask(task: Task, effort: Effort): Solved {
   const pool: Pattern[] = []
   const most = placeMost(task, counts, pool, effort)
   const mayLeave = most.packing.leftVolume * (1 + 1e-12)
-  const start = dropPieces(task, counts, most.packing, mayLeave, pool, effort)
-  const least = leastPieces(task, counts, start, mayLeave, pool, effort)
+  const covers = firstCovers(task, counts, mayLeave, effort)
+  const all = {packing: most.packing, chosen: usedPieces(task, most.packing.steps)}
+  const start = dropPieces(task, all, covers, (bins) => {
+    const quick = packQuickly(task, counts, bins, mayLeave, effort)
+    return quick.leftVolume <= mayLeave ? quick : undefined
+  })
+  const least = leastPieces(task, counts, start, covers, mayLeave, pool, effort)
   return {
     steps: least.packing.steps,
     chosen: least.chosen,
     left: least.packing.left,
     proven: least.proven && most.proven,
     boundVolume: least.bound,
-    boundPieces: fewestPieces(task, least),
-    covers: least.covers,
+    boundPieces: fewestPieces(task, least, covers),
+    covers,
   }
 }
 
 /** The fewest pieces that the conditions found allow: those of the plan where it is proven. */
-function fewestPieces(task: Task, {proven, chosen, covers}: Least): number {
+function fewestPieces(task: Task, {proven, chosen}: Least, covers: readonly Cover[]): number {
   const used = chosen.reduce((sum, n) => sum + n, 0)
   if (proven) return used
   const found = choosePieces(

@@ -53,6 +53,8 @@ export interface PieceKind {
  */
 export interface Task {
   parts: PartKind[]
+  /** All volumes of parts are whole multiples of it (mm³). */
+  step: number
   lanes: Lane[]
   pieces: PieceKind[]
 }
