@@ -17,7 +17,7 @@ export interface CutPlan {
   bound: number
   /** No plan places more volume, nor as much out of less volume of pieces. */
   proven: boolean
-  /** How far at most the volume of the pieces cut lies above the least, as a fraction of it. */
+  /** By what fraction at most a better plan could place more, or cut less; 0 where it is proven. */
   gapFraction: number
   /** What neither becomes a part nor goes back on the rack, as a fraction of the pieces cut. */
   wasteFraction: number
@@ -40,44 +40,53 @@ export function cutStock(
   saw: Saw,
   effortLimit = usualEffort,
 ): CutPlan {
-  const kerfMm = Math.max(saw.kerfMm, 0)
-  const sound = {kerfMm, trimMm: Math.max(saw.trimMm, 0)}
-  const isSized = (it: {lengthMm: number; widthMm: number; thicknessMm: number}) =>
-    [it.lengthMm, it.widthMm, it.thicknessMm].every((mm) => mm > 0 && Number.isFinite(mm))
+  const sound = {kerfMm: Math.max(saw.kerfMm, 0), trimMm: Math.max(saw.trimMm, 0)}
+  const kerf = wholeUnits(sound.kerfMm)
   const byId = new Map(parts.map((part) => [part.id, part]))
-  const tasks = tasksOf(parts.filter(isSized), pieces.filter(isSized), sound)
-  const effort = new Effort(effortLimit)
-  const kerf = wholeUnits(kerfMm)
-  const sized = pieces.filter(isSized)
-  const placed = new Set<string>()
-  const plan = {bound: 0, proven: true, boundVolume: 0}
-  const sawn: SawnPiece[] = []
-  for (const task of tasks) {
-    const solved = solveTask(task, effort.part(effortLimit / tasks.length))
-    const tidied = tidiest(task, solved, kerf, new Effort(effortLimit / 100))
-    for (const {piece, strips} of layOut(task, tidied, kerf)) {
-      sawn.push(sawnPiece(sized[piece]!, pieces.indexOf(sized[piece]!), strips, byId, sound))
-      for (const strip of strips) for (const id of strip.partIds) placed.add(id)
-    }
-    plan.bound += solved.boundPieces
-    plan.boundVolume += solved.boundVolume
-    plan.proven &&= solved.proven
-  }
-  sawn.sort((a, b) => a.index - b.index)
-  const cutVolume = sawn.reduce((sum, {piece}) => sum + volumeOf(piece), 0)
-  const partVolume = parts.reduce((sum, part) => sum + (placed.has(part.id) ? volumeOf(part) : 0), 0)
-  const restVolume = sawn.reduce(
-    (sum, {offcuts}) => sum + offcuts.reduce((all, one) => all + volumeOf(one), 0),
-    0,
+  const [sizedParts, sizedPieces] = [parts.filter(isSized), pieces.filter(isSized)]
+  const tasks = tasksOf(sizedParts, sizedPieces, sound)
+  const solved = tasks.map((task) => ({task, ...solveTask(task, new Effort(effortLimit / tasks.length))}))
+  const index = new Map(pieces.map((piece, at) => [piece, at]))
+  const sawn = solved
+    .flatMap((one) => layOut(one.task, tidiest(one.task, one, kerf, new Effort(effortLimit / 100)), kerf))
+    .map(({piece, strips}) => ({piece: sizedPieces[piece]!, strips}))
+    .map(({piece, strips}) => sawnPiece(piece, index.get(piece)!, strips, byId, sound))
+    .sort((a, b) => a.index - b.index)
+  const placed = new Set(
+    sawn.flatMap(({strips}) => strips.flatMap(({cuts}) => cuts.map(({partId}) => partId))),
   )
+  const cutVolume = total(sawn.map(({piece}) => piece))
+  const partVolume = total(parts.filter(({id}) => placed.has(id)))
+  const proven = solved.every((one) => one.proven)
+  const mayPlaceMore = solved.reduce((sum, one) => sum + one.mayPlaceMore, 0)
+  const boundVolume = solved.reduce((sum, one) => sum + one.boundVolume, 0)
   return {
     pieces: sawn,
     unplaced: parts.filter(({id}) => !placed.has(id)).map(({id}) => id),
     used: sawn.length,
-    bound: plan.bound,
-    proven: plan.proven,
-    gapFraction: plan.proven || plan.boundVolume === 0 ? 0 : Math.max(cutVolume / plan.boundVolume - 1, 0),
-    wasteFraction: cutVolume > 0 ? Math.max(1 - (partVolume + restVolume) / cutVolume, 0) : 0,
+    bound: solved.reduce((sum, {boundPieces}) => sum + boundPieces, 0),
+    proven,
+    gapFraction: proven
+      ? 0
+      : Math.max(share(mayPlaceMore, partVolume), share(cutVolume - boundVolume, boundVolume), 0),
+    wasteFraction: Math.max(
+      share(cutVolume - partVolume - total(sawn.flatMap(({offcuts}) => offcuts)), cutVolume),
+      0,
+    ),
     fenceSettings: new Set(sawn.flatMap(({settings}) => settings)).size,
   }
 }
+
+interface Sized {
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+}
+
+const isSized = ({lengthMm, widthMm, thicknessMm}: Sized) =>
+  [lengthMm, widthMm, thicknessMm].every((mm) => mm > 0 && Number.isFinite(mm))
+
+const total = (all: readonly Sized[]) => all.reduce((sum, one) => sum + volumeOf(one), 0)
+
+/** A part of a whole; of nothing it is all. */
+const share = (part: number, whole: number) => (whole > 0 ? part / whole : part > 0 ? 1 : 0)

@@ -40,6 +40,7 @@ export function solveRoughly(task: Task, counts: Int32Array, effort: Effort): So
     chosen,
     left,
     proven: leftVolume === 0 && boundVolume >= volumeOf(chosen) * (1 - 1e-9),
+    mayPlaceMore: leftVolume,
     boundVolume,
     boundPieces: Array.isArray(fewest) ? fewest.reduce((sum, n) => sum + n, 0) : Math.min(used, 1),
     covers,

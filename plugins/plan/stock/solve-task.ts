@@ -17,6 +17,8 @@ export interface Solved {
   chosen: number[]
   left: Int32Array
   proven: boolean
+  /** So much more volume of parts (mm³) could be placed at most. */
+  mayPlaceMore: number
   /** The least volume of pieces, and the fewest pieces, that any plan which places as much can do with. */
   boundVolume: number
   boundPieces: number
@@ -46,6 +48,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
     chosen: least.chosen,
     left: least.packing.left,
     proven: least.proven && most.proven,
+    mayPlaceMore: Math.max(most.packing.leftVolume - most.bound, 0),
     boundVolume: least.bound,
     boundPieces: fewestPieces(task, least, covers),
     covers,
