@@ -1,5 +1,5 @@
 import type {Plan} from '../plan/shape/plan.ts'
-import type {SawnPieceShape} from '../plan/shape/stock.ts'
+import type {Part, SawnPieceShape} from '../plan/shape/stock.ts'
 import {extent} from './kit/extent.ts'
 import {lanes, type Span} from './kit/lanes.ts'
 import {box, type Drawing, path, type Shape} from './kit/shape.ts'
@@ -10,21 +10,14 @@ import {figureOf} from './words.ts'
 
 /**
  * Draw a piece as it is sawn, to scale in mm: its length down the page from the end that is measured from, strips side
- * by side in the order ripped, each cut with its number (`numbers`, by part id) and, where it fits, its name.
+ * by side in the order ripped, each cut with its number and, where it fits, the name of its part.
  * What goes back on the rack says so; what is left blank is waste.
  */
-export function cutDiagram(
-  piece: SawnPieceShape,
-  {
-    plan,
-    numbers,
-    names,
-  }: {plan: Plan; numbers: ReadonlyMap<string, number>; names: ReadonlyMap<string, string>},
-): Drawing {
+export function cutDiagram(piece: SawnPieceShape, parts: ReadonlyMap<string, Part>, plan: Plan): Drawing {
   const bare = [box('outline', [0, 0], [piece.widthMm, piece.lengthMm])]
   const compose = (textMm: number) => [
     ...bare,
-    ...insides(piece, textMm, numbers, names),
+    ...insides(piece, textMm, parts),
     ...measures(piece, plan, textMm),
   ]
   const textMm = fitText(bare, compose, 50)
@@ -44,17 +37,17 @@ export function cutDiagram(
 function insides(
   {strips, offcuts, fromMm, toMm, lengthMm, widthMm}: SawnPieceShape,
   textMm: number,
-  numbers: ReadonlyMap<string, number>,
-  names: ReadonlyMap<string, string>,
+  known: ReadonlyMap<string, Part>,
 ): Shape[] {
+  let count = 0
   const squared = [
     ...(fromMm > 0 ? [path('hidden', [0, fromMm], [widthMm, fromMm])] : []),
     ...(toMm < lengthMm ? [path('hidden', [0, toMm], [widthMm, toMm])] : []),
   ]
   const parts = strips.flatMap(({acrossMm, cuts}) =>
     cuts.flatMap((cut): Shape[] => {
-      const number = String(numbers.get(cut.partId) ?? '')
-      const name = [number, names.get(cut.partId) ?? ''].join(' ').trim()
+      const number = String(++count)
+      const name = `${number} ${known.get(cut.partId)?.name ?? ''}`
       const area = {x: acrossMm, y: cut.atMm, width: cut.widthMm, height: cut.lengthMm}
       return [
         box('edge', [acrossMm, cut.atMm], [acrossMm + cut.widthMm, cut.atMm + cut.lengthMm]),

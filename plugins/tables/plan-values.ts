@@ -501,6 +501,7 @@ export const planValues: readonly string[] = [
   'cuts.parts.*.thicknessMm',
   'cuts.parts.*.why',
   'cuts.parts.*.of',
+  'cuts.parts.*.isSmall',
   'cuts.pieces.*.id',
   'cuts.pieces.*.stockId',
   'cuts.pieces.*.wood',

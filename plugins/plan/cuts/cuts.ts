@@ -5,6 +5,7 @@ import type {SawnPiece} from '../stock/sawn-piece.ts'
 import {blockParts} from './block-parts.ts'
 import {listedCount, listedParts} from './listed-parts.ts'
 import {neckParts} from './neck-parts.ts'
+import {smallPartMm} from './rough-size.ts'
 import {sheetParts} from './sheet-parts.ts'
 import {type PieceAtHand, stockAtHand} from './stock-at-hand.ts'
 import {toBuy} from './to-buy.ts'
@@ -47,6 +48,7 @@ export const cuts: PlanPart = (settled, soFar, context) => {
         thicknessMm,
         why,
         of,
+        isSmall: lengthMm < smallPartMm,
       })),
       pieces: plan.pieces.map((sawn) => pieceShape(sawn, pieces[sawn.index]!)),
       used,

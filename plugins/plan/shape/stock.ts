@@ -10,6 +10,7 @@ export const partShape = open({
   thicknessMm: n,
   why: s.describe('Why it has its size.'),
   of: s.describe('The path of the build file it comes from.'),
+  isSmall: flag.describe('So short that it is cut off its strip last.'),
 })
 
 export const sawnPieceShape = open({
@@ -63,7 +64,9 @@ export const cutsShape = open({
   ).describe('Boards to buy for what is unplaced.'),
   wasteFraction: n.describe('Neither part nor kept offcut, of the volume of the pieces cut.'),
   bound: n.describe('The proven least that used can be.'),
-  proven: flag.describe('No plan is better on the first two aims: the most volume placed, out of the least volume cut.'),
+  proven: flag.describe(
+    'No plan is better on the first two aims: the most volume placed, out of the least volume cut.',
+  ),
   gapFraction: n.describe('How far at most the volume cut lies above the least, where it is not proven.'),
   fenceSettings: n.describe('How many widths the fence is set to.'),
   unplaced: list(

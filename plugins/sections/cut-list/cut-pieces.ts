@@ -3,55 +3,59 @@ import {cutDiagram} from '../../drawings/cut-diagram.ts'
 import {unitWords} from '../../drawings/words.ts'
 import {pageSvg} from '../../drawings/writers/page-svg.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
-import type {Cuts, SawnPieceShape} from '../../plan/shape/stock.ts'
+import type {Cuts, Part, SawnPieceShape} from '../../plan/shape/stock.ts'
 import {figure, inWords, note, number, paragraph, steps, subHeading} from '../kit.ts'
 import {alikePieces} from './alike-pieces.ts'
 import {pieceSteps} from './piece-steps.ts'
+import {plainName} from './plain-name.ts'
 
-/** So many drawings a page; more ways of cutting are told in words alone. */
+/** So many drawings a page; more ways of cutting are told in words alone, and after so many not at all. */
 const mostDrawn = 12
+const mostTold = 60
 
 /** Show every piece with its cuts, in the order to make them; pieces cut alike are shown once. */
 export function cutPieces(cuts: Cuts, plan: Plan): BlockContent[] {
-  const names = new Map(cuts.parts.map(({id, name}) => [id, name]))
-  const parts = new Map(cuts.parts.map((part) => [part.id, part]))
-  return alikePieces(cuts)
-    .flatMap((pieces, at) => {
-      const [piece] = pieces
-      const numbers = new Map(
-        piece!.strips.flatMap(({cuts: own}) => own).map(({partId}, i) => [partId, i + 1]),
-      )
-      return [
-        subHeading(`${piece!.id}, ${piece!.wood}`),
-        ...(pieces.length > 1
-          ? [paragraph(`Cut ${number(pieces.length, 0)} pieces like this: ${someOf(pieces)}.`)]
-          : []),
-        ...(at < mostDrawn ? [drawn(piece!, {plan, names, numbers}, at)] : []),
-        steps(pieceSteps(piece!, parts, plan)),
-      ]
-    })
-    .concat(
-      cuts.pieces.length > 0
-        ? [note('Small parts stay on their strip, where it can be held, until everything else is done.')]
-        : [],
-    )
+  const alike = alikePieces(cuts)
+  const rest = alike.slice(mostTold).flat().length
+  return [
+    ...alike.slice(0, mostTold).flatMap((pieces, at) => cutAlike(pieces, cuts, plan, at)),
+    ...(rest > 0
+      ? [
+          paragraph(
+            `${number(rest, 0)} more pieces are cut in other ways; the plan of this page lists them all.`,
+          ),
+        ]
+      : []),
+    ...(cuts.pieces.length > 0 && cuts.parts.some(({isSmall}) => isSmall)
+      ? [note('Small parts stay on their strip, where it can be held, until everything else is done.')]
+      : []),
+  ]
 }
 
-function someOf(pieces: readonly SawnPieceShape[]): string {
+function cutAlike(pieces: readonly SawnPieceShape[], cuts: Cuts, plan: Plan, at: number): BlockContent[] {
+  const piece = pieces[0]!
+  const several = pieces.length > 1
+  const parts = new Map(
+    cuts.parts.map((part) => [part.id, several ? {...part, name: plainName(part.name)} : part]),
+  )
   const ids = pieces.map(({id}) => id)
-  return ids.length > 8 ? `${ids[0]} to ${ids.at(-1)}` : inWords(ids)
+  const all =
+    ids.length > 8 ? `${inWords([...ids.slice(0, 3), `${number(ids.length - 3, 0)} more`])}` : inWords(ids)
+  return [
+    subHeading(`${piece.id}, ${piece.wood}`),
+    ...(several ? [paragraph(`Cut ${number(pieces.length, 0)} pieces like this: ${all}.`)] : []),
+    ...(at < mostDrawn ? [drawn(piece, parts, plan, at)] : []),
+    steps(pieceSteps(piece, parts, plan)),
+  ]
 }
 
 function drawn(
   piece: SawnPieceShape,
-  {
-    plan,
-    names,
-    numbers,
-  }: {plan: Plan; names: ReadonlyMap<string, string>; numbers: ReadonlyMap<string, number>},
+  parts: ReadonlyMap<string, Part>,
+  plan: Plan,
   at: number,
 ): BlockContent {
-  const drawing = cutDiagram(piece, {plan, names, numbers})
+  const drawing = cutDiagram(piece, parts, plan)
   return figure(pageSvg(drawing, `cuts-${at + 1}`), {
     alt: drawing.says,
     caption: [`${piece.id} from above, measured from its upper end; ${unitWords(plan)}.`],

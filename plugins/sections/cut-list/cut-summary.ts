@@ -7,12 +7,11 @@ import {length, number, paragraph, percent} from '../kit.ts'
 export function cutSummary(cuts: Cuts, plan: Plan): BlockContent[] {
   const {parts, unplaced, used, wasteFraction, kerfMm, trimMm} = cuts
   const placed = parts.length - unplaced.length
-  const saw = [
-    'A saw cut takes ',
-    length(kerfMm, plan),
-    ...(trimMm > 0 ? [', squaring an end ', length(trimMm, plan)] : []),
-    '.',
+  const takes = [
+    ...(kerfMm > 0 ? [['A saw cut takes ', length(kerfMm, plan), '. ']] : []),
+    ...(trimMm > 0 ? [['Squaring an end takes ', length(trimMm, plan), '.']] : []),
   ]
+  const saw = takes.flat()
   if (!cuts.hasStock)
     return [
       paragraph(

@@ -1,4 +1,5 @@
 import type {Cuts, Part} from '../../plan/shape/stock.ts'
+import {plainName} from './plain-name.ts'
 
 /** Parts alike in size, wood and purpose, as one row of the list. */
 export interface PartRow {
@@ -16,7 +17,5 @@ export function partRows({parts}: Pick<Cuts, 'parts'>): PartRow[] {
     if (row) row.count++
     else rows.set(key, {part, count: 1, name: part.name})
   }
-  return [...rows.values()].map((row) =>
-    row.count > 1 ? {...row, name: row.name.replace(/(, strip)? \d+$/, '')} : row,
-  )
+  return [...rows.values()].map((row) => (row.count > 1 ? {...row, name: plainName(row.name)} : row))
 }

@@ -1,6 +1,7 @@
 import type {Plan} from '../../plan/shape/plan.ts'
 import type {Part, SawnPieceShape} from '../../plan/shape/stock.ts'
 import {type BenchStep, type Inline, lengthAlone} from '../kit.ts'
+import {plainName} from './plain-name.ts'
 
 type Strip = SawnPieceShape['strips'][number]
 type Parts = ReadonlyMap<string, Part>
@@ -74,11 +75,17 @@ function cutsInWords(
   const several = (count: number) => count > 1 || strips > 1
   return runs.flatMap(({part, count, from, widthMm: own}, i): Inline[] => [
     i > 0 ? '; ' : '',
-    `${strips > 1 ? '' : count > 1 ? `${from} to ${from + count - 1} ` : `${from} `}`,
-    several(count) ? part.name.replace(/(, strip)? \d+$/, '') : part.name,
+    numbersOf(strips, from, count),
+    several(count) ? plainName(part.name) : part.name,
     ', ',
     at(part.lengthMm),
     count > 1 ? ' each' : '',
     ...(own < widthMm - 1e-6 ? [', ripped to ', at(own)] : []),
   ])
+}
+
+/** The numbers that cuts have in the drawing; those of several strips are told by the strips. */
+function numbersOf(strips: number, from: number, count: number): string {
+  if (strips > 1) return ''
+  return count === 1 ? `${from} ` : `${from} ${count === 2 ? 'and' : 'to'} ${from + count - 1} `
 }
