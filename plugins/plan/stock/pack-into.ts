@@ -60,11 +60,12 @@ export function packInto(
     found ? {packing: packingOf(task, counts, [...before, ...found]), ended} : {ended}
 
   const byArea = areaPrices(task, fitting, bins, effort)
+  let isFull = false
   if (fitting.reduce((sum, n) => sum + n, 0) <= mostEarly) {
     const {spare, held} = spareWorth(byArea, fitting, bins, leave)
-    const isTight = leave === 0 && spare < tight * held
-    const brief = effort.part(isTight ? effort.limit * 0.7 : Math.min(effort.limit / 10, 30_000))
-    const early = isTight
+    isFull = leave === 0 && spare < tight * held
+    const brief = effort.part(isFull ? effort.limit * 0.2 : Math.min(effort.limit / 10, 30_000))
+    const early = isFull
       ? tightSearch(task, fitting, bins, byArea, brief)
       : search(task, fitting, bins, byArea, leave, brief, {isForBest})
     if (early.ended || (early.found && !isForBest)) return packed(early)
@@ -88,7 +89,7 @@ export function packInto(
     ...(isTight ? [() => tightSearch(task, whole.counts, whole.bins, prices, part(0.5))] : []),
     () => look(part(isForBest ? 0.7 : 0.3)),
     () => look(part(0.6), {share: 0.4, reprice: repriced(task, pool, effort)}),
-    () => look(effort),
+    () => (isFull && isWhole ? tightSearch(task, fitting, bins, byArea, effort) : look(effort)),
   ]
   let may = leave
   let best: Outcome = {ended: false}
