@@ -7,7 +7,7 @@ const cards = [...document.querySelectorAll<HTMLLIElement>('.card')]
 const fields = [...(controls?.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]') ?? [])]
 const hanging = new Map(
   [...document.querySelectorAll<HTMLElement>('.hanging [data-card]')].map((item) => [
-    item.dataset['card'],
+    item.dataset.card,
     item,
   ]),
 )
@@ -22,7 +22,7 @@ function allWords(): Promise<Record<string, string>> {
 function fits(card: HTMLElement, name: string, wanted: string): boolean {
   if (name === 'scale') {
     const [from, to] = wanted.split(' ').map(Number)
-    const scale = Number(card.dataset['scale'] ?? Number.NaN)
+    const scale = Number(card.dataset.scale ?? Number.NaN)
     return scale >= from! && scale < to!
   }
   return (card.dataset[name] ?? '').split('\n').includes(wanted)
@@ -53,7 +53,7 @@ async function apply(): Promise<void> {
 function sort(by: string | undefined): void {
   const order = [...cards]
   if (by === 'scale') order.sort((a, b) => scaleOf(a) - scaleOf(b))
-  if (by === 'title') order.sort((a, b) => (a.dataset['title'] ?? '').localeCompare(b.dataset['title'] ?? ''))
+  if (by === 'title') order.sort((a, b) => (a.dataset.title ?? '').localeCompare(b.dataset.title ?? ''))
   for (const card of order) {
     list?.append(card)
     const item = hanging.get(card.id)
@@ -61,7 +61,7 @@ function sort(by: string | undefined): void {
   }
 }
 
-const scaleOf = (card: HTMLElement) => Number(card.dataset['scale'] ?? Number.POSITIVE_INFINITY)
+const scaleOf = (card: HTMLElement) => Number(card.dataset.scale ?? Number.POSITIVE_INFINITY)
 
 function report(count: number, isNarrowed: boolean): void {
   const status = controls?.querySelector('[role=status]')

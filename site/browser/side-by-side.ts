@@ -4,18 +4,18 @@ const rows = [...(table?.tBodies[0]?.rows ?? [])]
 
 /** Write a difference in the chosen build's units; a sign says its direction. */
 function difference(cell: HTMLElement, chosen: HTMLElement, inInches: boolean): string {
-  const [mm, other] = [cell.dataset['mm'], chosen.dataset['mm']]
+  const [mm, other] = [cell.dataset.mm, chosen.dataset.mm]
   if (mm !== undefined && other !== undefined) {
     const by = Number(mm) - Number(other)
     if (Math.abs(by) < 0.05) return ''
     return signed(inInches ? by / 25.4 : by, inInches ? 3 : 1, inInches ? ' in' : ' mm')
   }
-  const [number, another] = [cell.dataset['number'], chosen.dataset['number']]
+  const [number, another] = [cell.dataset.number, chosen.dataset.number]
   if (number !== undefined && another !== undefined) {
     const by = Number(number) - Number(another)
     return by === 0 ? '' : signed(by, Number.isInteger(by) ? 0 : 1, '')
   }
-  const [words, chosenWords] = [cell.dataset['words'], chosen.dataset['words']]
+  const [words, chosenWords] = [cell.dataset.words, chosen.dataset.words]
   return words !== undefined && chosenWords !== undefined && words !== chosenWords ? 'differs' : ''
 }
 
@@ -30,7 +30,7 @@ function compareWith(chosen: HTMLTableRowElement | undefined): void {
       cell.querySelector('.difference')?.remove()
       const other = chosen?.cells[at]
       if (at === 0 || !other || row === chosen) continue
-      const by = difference(cell, other, chosen.dataset['units'] === 'in')
+      const by = difference(cell, other, chosen.dataset.units === 'in')
       if (!by) continue
       const mark = document.createElement('small')
       mark.className = 'difference'
@@ -42,5 +42,5 @@ function compareWith(chosen: HTMLTableRowElement | undefined): void {
 
 document.querySelector<HTMLSelectElement>('.controls select')?.addEventListener('change', (event) => {
   const slug = (event.target as HTMLSelectElement).value
-  compareWith(rows.find((row) => row.dataset['build'] === slug))
+  compareWith(rows.find((row) => row.dataset.build === slug))
 })

@@ -2,7 +2,7 @@ import {rm} from 'node:fs/promises'
 import {relative} from 'node:path'
 import {buildAssets} from '../assets/build-assets.ts'
 import {makeSite} from '../make/make-site.ts'
-import {allPages} from '../pages/all.ts'
+import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
 import {clearVersions} from '../publish/clear-versions.ts'
 import {outputFolder} from '../publish/output-folder.ts'
 import {newVersion} from '../publish/site-folder.ts'
@@ -30,7 +30,10 @@ const prefix = pathPrefix(values['path-prefix'])
 if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site; /journal/ is one`)
 const output = await outputFolder(root, values.output)
 if ('refused' in output) wrong(`--output=${output.refused}`)
-process.exitCode = await build(prefix, output.site)
+process.exitCode = await build(prefix, output.site).catch((error: Error) => {
+  console.error(`Nothing was written: ${error.message}. The last good site stays as it was.`)
+  return 1
+})
 
 async function build(prefix: string, site: string): Promise<number> {
   const assets = await buildAssets()
@@ -45,7 +48,8 @@ async function build(prefix: string, site: string): Promise<number> {
   }
   const version = await newVersion(site)
   try {
-    const pages = allPages(made.site)
+    const own = pagesOfBuilds(made.site)
+    const pages = [...own, ...pagesOfTheJournal(made.site, own)]
     const files = [...assets.files, ...made.site.builds.flatMap((one) => one.files)]
     await writeSite({pages, files}, made.site.around, version)
     const moved = await swapSite(site, version)

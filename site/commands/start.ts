@@ -1,5 +1,6 @@
 import {rmSync} from 'node:fs'
 import {realpath} from 'node:fs/promises'
+import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
 import {clearVersions} from '../publish/clear-versions.ts'
 import {newVersion} from '../publish/site-folder.ts'
@@ -8,7 +9,7 @@ import {Changes, changesPath} from '../serve/changes.ts'
 import {listen} from '../serve/listen.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
 import {WritingSession} from '../serve/writing-session.ts'
-import {report} from './report.ts'
+import {type FileProblems, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm start    shows the journal at http://localhost:8080/ (or another free port) while you write
@@ -26,33 +27,49 @@ process.once('exit', () => rmSync(folder, {recursive: true, force: true}))
 const session = new WritingSession(root, folder)
 const changes = new Changes()
 let reported = ''
-let ready = refresh()
+let buildsReady = Promise.resolve()
+let allReady = refresh()
 
 /** Show what the journal is now. A fault of this program is told and leaves the last state standing. */
-async function refresh(): Promise<void> {
-  try {
-    const {changed, problems} = await session.refresh()
-    changes.announce(changed)
-    const text = report(problems)
-    if (text !== reported) console.log(text)
-    reported = text
-  } catch (error) {
-    console.error(`This save could not be shown: ${(error as Error).message}`)
-  }
+function refresh(): Promise<void> {
+  let showBuilds = () => {}
+  buildsReady = new Promise((resolve) => {
+    showBuilds = resolve
+  })
+  const all = session
+    .refresh((changed) => {
+      showBuilds()
+      changes.announce(changed)
+    })
+    .then(tell, (error: Error) => console.error(`This save could not be shown: ${error.message}`))
+    .finally(showBuilds)
+  return all
 }
 
-const {port} = await listen(async (request, response) => {
+function tell(problems: FileProblems[]): void {
+  const text = report(problems)
+  if (text !== reported) console.log(text)
+  reported = text
+}
+
+async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
   const url = new URL(request.url ?? '/', 'http://localhost')
   if (url.pathname === changesPath) {
     changes.wait(response, url.searchParams.get('at') ?? '/', Number(url.searchParams.get('since')))
   } else {
-    await ready
+    await (url.pathname.startsWith('/builds/') ? buildsReady : allReady)
     await answer({folder, prefix: '/'}, request, response)
   }
+}
+
+const {port} = await listen((request, response) => {
+  respond(request, response).catch(() => response.writeHead(400).end())
 }, 8080)
 watchFolder(join(root, 'builds'), () => {
-  ready = refresh()
-  return ready
+  allReady = refresh()
+  return allReady
 })
-await ready
+// From here on whatever fails, the watching of a folder that is moved away included, ends nothing but itself.
+process.on('uncaughtException', (error) => console.error(error.message))
+await allReady
 console.log(`The journal is at http://localhost:${port}/ and follows every save; Ctrl+C ends it.`)

@@ -9,6 +9,7 @@ import type {SiteBuild, SiteData} from '../site-data.ts'
 import {inTurns} from '../work/in-turns.ts'
 import type {Works} from '../work/works.ts'
 import {lastDay} from './last-day.ts'
+import {kinOf} from './relatives-of.ts'
 import {siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -31,7 +32,7 @@ export async function makeSite(
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
-    shown: shown.map(({build}) => build),
+    shown: kinOf(shown.map(({build}) => build)),
     hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
     around,
     journal: settings,

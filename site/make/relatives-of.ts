@@ -2,14 +2,30 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 
-/** Find what a build was copied from and what was changed, and what was copied from it, among `shown` builds. */
-export function relativesOf(build: Build, shown: readonly Build[]): Relatives {
-  const original = shown.find(({slug}) => slug === build.values['based-on']?.value && slug !== build.slug)
+/** Builds by their slugs, and the copies of each: gathered once for all who ask. */
+export interface Kin {
+  bySlug: ReadonlyMap<string, Build>
+  copies: ReadonlyMap<string, readonly Build[]>
+}
+
+/** Gather which builds were copied from which. */
+export function kinOf(builds: readonly Build[]): Kin {
+  const copies = new Map<string, Build[]>()
+  for (const build of builds) {
+    const from = build.values['based-on']?.value
+    if (from === undefined || from === build.slug) continue
+    copies.set(from, [...(copies.get(from) ?? []), build])
+  }
+  return {bySlug: new Map(builds.map((build) => [build.slug, build])), copies}
+}
+
+/** Find what a build was copied from and what was changed, and what was copied from it. */
+export function relativesOf(build: Build, {bySlug, copies}: Kin): Relatives {
+  const from = build.values['based-on']?.value
+  const original = from === undefined || from === build.slug ? undefined : bySlug.get(from)
   return {
     ...(original && {original: {...named(original), changes: changesFrom(original, build)}}),
-    copies: shown
-      .filter(({slug, values}) => values['based-on']?.value === build.slug && slug !== build.slug)
-      .map(named),
+    copies: (copies.get(build.slug) ?? []).map(named),
   }
 }
 

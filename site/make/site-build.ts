@@ -10,13 +10,13 @@ import type {SiteBuild} from '../site-data.ts'
 import {linkedBuilds} from '../work/relevant.ts'
 import type {Works} from '../work/works.ts'
 import {publishedFiles} from './published-files.ts'
-import {relativesOf} from './relatives-of.ts'
+import {type Kin, relativesOf} from './relatives-of.ts'
 import type {TakeAways} from './take-aways.ts'
 
 /** What a build's pages depend on besides the build. */
 export interface Among {
   /** The builds that the site shows. */
-  shown: readonly Build[]
+  shown: Kin
   /** Slugs of drafts: named on no page. */
   hidden: readonly string[]
   around: Surround
@@ -33,7 +33,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   const relatives = relativesOf(build, shown)
   const {pictures, files, problems: unread} = await publishedFiles(one, pictureCache)
   const problems = inOrder([...one.problems, ...unread])
-  const told = problems.filter(({message}) => !among.hidden.some((draft) => message.includes(draft)))
+  const told = problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
   const {key: madeKey, ...made} = await works.make({
     build,
     planned: {
@@ -78,11 +78,13 @@ function withoutHiddenOriginal(build: Build, {hidden}: Among): Build {
 }
 
 /** The builds with a page that this one's page leads to. */
-function ledTo(build: Build, {original, copies}: Relatives, shown: readonly Build[]): string[] {
-  const linked = linkedBuilds(build)
-  const kin = [original, ...copies].map((one) => one?.slug)
-  return shown.map(({slug}) => slug).filter((slug) => linked.has(slug) || kin.includes(slug))
+function ledTo(build: Build, {original, copies}: Relatives, {bySlug}: Kin): string[] {
+  const kin = [...(original ? [original] : []), ...copies].map(({slug}) => slug)
+  return [...new Set([...linkedBuilds(build), ...kin])].filter((slug) => bySlug.has(slug)).sort()
 }
+
+/** Tell whether a message names a slug, as a word of its own. */
+const names = (message: string, slug: string): boolean => message.split(/[^a-z0-9-]+/).includes(slug)
 
 function givenFiles(slug: string, given: TakeAways): Artefact[] {
   return Object.entries(given).map(([name, file]) => {

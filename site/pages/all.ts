@@ -16,12 +16,11 @@ import {sitemapPage} from './sitemap.ts'
 import {sourcesPage} from './sources.ts'
 import {woodsPage} from './woods.ts'
 
-/** Every kind of page, each a function from the journal to its pages; those of single builds first. */
-const kinds: readonly ((site: SiteData) => Page[])[] = [
-  buildPages,
-  planPages,
-  buildFilePages,
-  carePages,
+/** Pages of single builds, each kind a function from the journal to its pages. */
+const ofBuilds = [buildPages, planPages, buildFilePages, carePages]
+
+/** Pages of the whole journal. */
+const ofTheJournal = [
   portfolioPage,
   searchPage,
   sideBySidePage,
@@ -34,8 +33,11 @@ const kinds: readonly ((site: SiteData) => Page[])[] = [
   notFoundPage,
 ]
 
-/** Make every page of the site. */
-export function allPages(site: SiteData): Page[] {
-  const pages = kinds.flatMap((kind) => kind(site))
-  return [...pages, ...sitemapPage(site, pages)]
+/** Make the pages of single builds: what each is made of depends on that build alone. */
+export const pagesOfBuilds = (site: SiteData): Page[] => ofBuilds.flatMap((kind) => kind(site))
+
+/** Make the pages of the whole journal; `own` are those of its builds. */
+export function pagesOfTheJournal(site: SiteData, own: readonly Page[]): Page[] {
+  const pages = ofTheJournal.flatMap((kind) => kind(site))
+  return [...pages, ...sitemapPage(site, [...own, ...pages])]
 }

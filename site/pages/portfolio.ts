@@ -33,7 +33,7 @@ function narrowing(
   units: 'in' | 'mm',
   {assets}: SiteData['around'],
 ): ElementContent[] {
-  return builds.length > 1 ? [controls(builds, units), h('script', {src: assets['unfold']})] : []
+  return builds.length > 1 ? [controls(builds, units), h('script', {src: assets.unfold})] : []
 }
 
 function empty() {

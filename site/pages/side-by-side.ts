@@ -38,7 +38,7 @@ function chooser(builds: readonly SiteBuild[], {assets}: SiteData['around']): El
   const select = h('select', [h('option', {value: ''}, 'none'), ...options])
   return [
     h('template', [h('div.controls', [h('label', [h('span', 'Mark the differences from'), select])])]),
-    h('script', {src: assets['unfold']}),
+    h('script', {src: assets.unfold}),
   ]
 }
 

@@ -1,5 +1,6 @@
 import {lstat, readdir, realpath} from 'node:fs/promises'
 import {basename, dirname, resolve, sep} from 'node:path'
+import {storeOf} from './site-folder.ts'
 
 /**
  * Settle where the site goes, as an absolute path. Answers a sentence instead where writing there would put
@@ -16,10 +17,16 @@ export async function outputFolder(root: string, asked: string): Promise<{site: 
   }
   const parent = await realpath(dirname(site)).catch(() => undefined)
   const there = await lstat(site).catch(() => undefined)
+  // A link of somebody's own is followed; one that a build made leads to a version of the site.
+  const target = there?.isSymbolicLink() ? await realpath(site).catch(() => undefined) : undefined
+  if (target && dirname(target) !== storeOf(resolve(parent ?? root, basename(site)))) {
+    return outputFolder(root, target)
+  }
   if (there && !there.isSymbolicLink()) {
     if (!there.isDirectory()) return {refused: `${asked} is a file; name a folder for the site`}
     const names = await readdir(site)
-    if (names.length > 0 && !names.includes('index.html')) {
+    const isUsual = site === resolve(root, '_site')
+    if (!isUsual && names.length > 0 && !names.includes('index.html')) {
       return {refused: `${asked} holds other things; name a new folder, or an empty one`}
     }
   }

@@ -2,9 +2,11 @@ import {rm} from 'node:fs/promises'
 import {join} from 'node:path'
 import {type Assets, buildAssets} from '../assets/build-assets.ts'
 import type {FileProblems} from '../commands/report.ts'
+import type {Surround} from '../layouts/surround.ts'
 import {makeSite} from '../make/make-site.ts'
-import {allPages} from '../pages/all.ts'
+import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
 import {fileOf} from '../publish/file-of.ts'
+import type {Artefact, Page} from '../publish/page.ts'
 import {writeSite} from '../publish/write-site.ts'
 import {openWorkshop, type Workshop} from '../work/workshop.ts'
 
@@ -15,7 +17,7 @@ export class WritingSession {
   #assets: Promise<Assets> | undefined
   #workshop: Promise<Workshop> | undefined
   /** The key of each page and file that is written. */
-  #standing = new Map<string, string>()
+  readonly #standing = new Map<string, string>()
 
   /** `root` is the journal's, `folder` where the site goes; both absolute. */
   constructor(root: string, folder: string) {
@@ -23,24 +25,45 @@ export class WritingSession {
     this.#folder = folder
   }
 
-  /** Bring the written site up to the journal; answers the addresses that changed, and what is wrong with it. */
-  async refresh(): Promise<{changed: string[]; problems: FileProblems[]}> {
+  /**
+   * Bring the written site up to the journal; answers what is wrong with it. `shown` is told the addresses that
+   * changed, those of single builds as soon as they are written, before the pages of the whole journal are.
+   */
+  async refresh(shown: (changed: readonly string[]) => void = () => {}): Promise<FileProblems[]> {
     this.#assets ??= buildAssets()
-    const assets = await this.#assets
     this.#workshop ??= openWorkshop(this.#root)
+    const assets = await this.#assets
     const {works, tidy} = await this.#workshop
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
     const {site, problems} = await makeSite(this.#root, options, works)
-    await tidy()
-    const pages = allPages(site)
+    const own = pagesOfBuilds(site)
     const files = [...assets.files, ...site.builds.flatMap((one) => one.files)]
-    const isNew = ({address, key}: {address: string; key: string}) => this.#standing.get(address) !== key
-    const now = new Map([...pages, ...files].map(({address, key}) => [address, key]))
-    const gone = [...this.#standing.keys()].filter((address) => !now.has(address))
-    await writeSite({pages: pages.filter(isNew), files: files.filter(isNew)}, site.around, this.#folder)
+    shown(await this.#write(own, files, site.around))
+    const pages = pagesOfTheJournal(site, own)
+    const changed = await this.#write(pages, [], site.around)
+    shown([...changed, ...(await this.#clear([...own, ...files, ...pages]))])
+    await tidy()
+    return problems
+  }
+
+  /** Write what is not written yet; a page that cannot be written is tried again with the next save. */
+  async #write(pages: readonly Page[], files: readonly Artefact[], around: Surround): Promise<string[]> {
+    const isNew = ({address, key}: Keyed) => this.#standing.get(address) !== key
+    const fresh = {pages: pages.filter(isNew), files: files.filter(isNew)}
+    await writeSite(fresh, around, this.#folder)
+    const written: Keyed[] = [...fresh.pages, ...fresh.files]
+    for (const {address, key} of written) this.#standing.set(address, key)
+    return written.map(({address}) => address)
+  }
+
+  /** Take away what the journal no longer has. */
+  async #clear(now: readonly Keyed[]): Promise<string[]> {
+    const there = new Set(now.map(({address}) => address))
+    const gone = [...this.#standing.keys()].filter((address) => !there.has(address))
     await Promise.all(gone.map((address) => rm(join(this.#folder, fileOf(address)), {force: true})))
-    const changed = [...[...pages, ...files].filter(isNew).map(({address}) => address), ...gone]
-    this.#standing = now
-    return {changed, problems}
+    for (const address of gone) this.#standing.delete(address)
+    return gone
   }
 }
+
+type Keyed = Pick<Page, 'address' | 'key'>

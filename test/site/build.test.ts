@@ -1,4 +1,12 @@
-import {existsSync, lstatSync, mkdirSync, readFileSync, readlinkSync, writeFileSync} from 'node:fs'
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readFileSync,
+  readlinkSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
 import {pathPrefix} from '../../site/commands/path-prefix.ts'
@@ -124,6 +132,13 @@ describe('--path-prefix and --output', () => {
       expect(await outputFolder(journal.root, asked)).toHaveProperty('refused')
     expect(journal.run('build', '--output=mine')).toMatchObject({status: 2})
     expect(readFileSync(join(journal.root, 'mine/notes.txt'), 'utf8')).toBe('keep')
+  })
+
+  test('a link of somebody’s own is followed', async () => {
+    mkdirSync(join(journal.root, 'elsewhere'))
+    symlinkSync('elsewhere', join(journal.root, 'linked'))
+    expect(await outputFolder(journal.root, 'linked')).toEqual({site: join(journal.root, 'elsewhere')})
+    expect(await outputFolder(journal.root, '_site')).toEqual({site})
   })
 
   test('a site that is a real folder is moved aside once', () => {

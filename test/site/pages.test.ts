@@ -199,7 +199,7 @@ describe('the portfolio', () => {
     await page.selectOption('[name=sort]', 'scale')
     const scales = await page
       .locator('.card[data-scale]')
-      .evaluateAll((cards) => cards.map((card) => Number((card as HTMLElement).dataset['scale'])))
+      .evaluateAll((cards) => cards.map((card) => Number((card as HTMLElement).dataset.scale)))
     expect(scales).toEqual([...scales].sort((a, b) => a - b))
     await page.fill('[name=words]', 'lantern')
     await page.waitForFunction(

@@ -38,8 +38,12 @@ afterAll(async () => {
 
 async function until<T>(look: () => T | undefined | false | Promise<T | undefined | false>): Promise<T> {
   for (let tries = 0; tries < 300; tries++) {
-    const seen = await look()
+    // A connection kept open may be closed by the server just when it is used again; asking once more will do.
+    const seen = await Promise.resolve()
+      .then(look)
+      .catch(() => undefined)
     if (seen) return seen
+    expect(child?.exitCode ?? null).toBe(null)
     await new Promise((resolve) => setTimeout(resolve, 50))
   }
   throw new Error(`not seen in time; printed:\n${printed}`)

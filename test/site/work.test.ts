@@ -66,11 +66,17 @@ describe('what is kept', () => {
   function counted() {
     const done = {read: 0, plan: 0, make: 0, give: 0}
     const own = ownWorks()
+    const count =
+      <I, R>(step: keyof Works, work: (input: I) => Promise<R>) =>
+      (input: I) => {
+        done[step]++
+        return work(input)
+      }
     const works: Works = {
-      read: (input) => (done.read++, own.read(input)),
-      plan: (input) => (done.plan++, own.plan(input)),
-      make: (input) => (done.make++, own.make(input)),
-      give: (input) => (done.give++, own.give(input)),
+      read: count('read', own.read),
+      plan: count('plan', own.plan),
+      make: count('make', own.make),
+      give: count('give', own.give),
     }
     return {done, works}
   }

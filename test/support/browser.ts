@@ -7,7 +7,7 @@ const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-s
 
 /** Start a real browser: `$CHROMIUM`, or one on the path, or, as root on Debian, the package installed. */
 export async function openBrowser(): Promise<Browser> {
-  const executablePath = process.env['CHROMIUM'] ?? onPath() ?? installed()
+  const executablePath = process.env.CHROMIUM ?? onPath() ?? installed()
   if (!executablePath)
     throw new Error(
       'No browser for the tests: set CHROMIUM=/path/to/chromium, or install the package chromium.',
@@ -17,7 +17,7 @@ export async function openBrowser(): Promise<Browser> {
 }
 
 function onPath(): string | undefined {
-  const folders = (process.env['PATH'] ?? '').split(delimiter)
+  const folders = (process.env.PATH ?? '').split(delimiter)
   return folders.flatMap((folder) => names.map((name) => join(folder, name))).find(isProgram)
 }
 
