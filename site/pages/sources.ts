@@ -4,6 +4,7 @@ import {source, table} from '../../plugins/sections/kit.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
+import {lumberTables} from './sources/lumber-tables.ts'
 import {shopTables} from './sources/shop-tables.ts'
 import {soundTables} from './sources/sound-tables.ts'
 import {stringTables} from './sources/string-tables.ts'
@@ -23,7 +24,7 @@ export function sourcesPage({around}: SiteData): Page[] {
         h('em', 'from memory'),
         '.',
       ]),
-      ...[...stringTables, ...shopTables, ...soundTables].flatMap((each) => [
+      ...[...stringTables, ...shopTables, ...lumberTables, ...soundTables].flatMap((each) => [
         h('h2', each.title),
         ...toElements([table(each.table), ...(each.source ? [source(each.source)] : [])]),
       ]),
