@@ -1,13 +1,12 @@
-import type {Element, ElementContent} from 'hast'
+import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {number} from '../../plugins/sections/kit/number.ts'
 import type {Ruler} from '../../plugins/sections/kit.ts'
 import {kindFacts} from '../html/kind-facts.ts'
-import {lengthOnly} from '../html/measures.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {type Dimension, dimensions, type Has} from './side-by-side/dimensions.ts'
+import {compareTable, written} from './side-by-side/compare-table.ts'
+import {dimensions} from './side-by-side/dimensions.ts'
 import {inCommon} from './side-by-side/in-common.ts'
 
 /** One unit for all builds, so that figures compare at a glance. */
@@ -24,7 +23,7 @@ export function sideBySidePage({around, builds, journal}: SiteData): Page[] {
     h('header.page-head', [h('h1', 'Side by side'), h('p', describes)]),
     ...(sorted.length === 0
       ? [h('p', 'No build yet.')]
-      : [...chooser(sorted, around), table(sorted, shown, ruler)]),
+      : [...chooser(sorted, around), compareTable(sorted, shown, ruler)]),
     ...common(played, ruler),
   ]
   const data = {title: 'Side by side', describes, within: '/side-by-side/', scripts: ['side-by-side']}
@@ -40,49 +39,6 @@ function chooser(builds: readonly SiteBuild[], {assets}: SiteData['around']): El
     h('template', [h('div.controls', [h('label', [h('span', 'Mark the differences from'), select])])]),
     h('script', {src: assets.unfold}),
   ]
-}
-
-function table(builds: readonly SiteBuild[], shown: readonly Dimension[], ruler: Ruler): Element {
-  const caption = 'One build a line; an empty place is open or unknown.'
-  return h('div.table.compare', [
-    h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: caption}, [
-      h('table', [
-        h('caption', caption),
-        h('thead', [
-          h('tr', [
-            h('th', {scope: 'col'}, 'Build'),
-            ...shown.map(({name}) => h('th', {scope: 'col'}, name)),
-          ]),
-        ]),
-        h(
-          'tbody',
-          builds.map((one) => row(one, shown, ruler)),
-        ),
-      ]),
-    ]),
-  ])
-}
-
-function row(one: SiteBuild, shown: readonly Dimension[], ruler: Ruler): Element {
-  return h('tr', {dataBuild: one.slug, dataUnits: ruler.units}, [
-    h('th', {scope: 'row'}, [
-      h('a', {href: `/builds/${one.slug}/`}, one.title),
-      kindFacts(one).isPlayedWell ? h('small', 'played well') : undefined,
-    ]),
-    ...shown.map((dimension) => cell(dimension.of(one), ruler)),
-  ])
-}
-
-function cell(has: Has, ruler: Ruler): Element {
-  if (!has) return h('td')
-  if ('words' in has) return h('td', {dataWords: has.words}, has.words)
-  const value = 'mm' in has ? {dataMm: has.mm.toFixed(3)} : {dataNumber: has.number.toFixed(has.digits)}
-  return h('td.number', value, written(has, ruler))
-}
-
-function written(has: NonNullable<Has>, ruler: Ruler): ElementContent[] {
-  if ('mm' in has) return lengthOnly(has.mm, ruler)
-  return [{type: 'text', value: 'words' in has ? has.words : `${number(has.number, has.digits)} ${has.unit}`}]
 }
 
 /** Two builds that played well may agree by chance; from three on it is worth saying. */

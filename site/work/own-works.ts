@@ -1,7 +1,6 @@
 import type {Root} from 'mdast'
 import {readBody} from '../../plugins/build-file/body.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan-build.ts'
@@ -10,6 +9,7 @@ import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {makeBuild} from '../make/make-build.ts'
 import {takeAways} from '../make/take-aways.ts'
 import {makeKey, planKey, readKey} from './keys.ts'
+import {programFails} from './program-fails.ts'
 import type {MakeInput, MakeWork, PlanInput, PlanWork, ReadInput, ReadWork, Works} from './works.ts'
 
 /** Do the work here and now. A text is parsed once: its tree waits between the first step and the last. */
@@ -48,7 +48,7 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadWork {
       directives: [],
       references: [],
     }
-    return {key, build, problems: [failed('read', error)]}
+    return {key, build, problems: [programFails('read', error)]}
   }
 }
 
@@ -63,7 +63,7 @@ function planHere(input: PlanInput): PlanWork {
     return {
       key,
       plan: nothingPlanned(build.slug),
-      problems: inOrder([...read.problems, failed('plan', error)]),
+      problems: inOrder([...read.problems, programFails('plan', error)]),
     }
   }
 }
@@ -88,14 +88,8 @@ function makeHere(input: MakeInput, tree: Root | undefined): MakeWork {
       ...known,
       plan: nothingPlanned(build.slug),
       text: '',
-      problems: [...problems, failed('show', error)],
+      problems: [...problems, programFails('show', error)],
     }
     return {key, ...makeBuild(told)}
   }
-}
-
-/** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
-function failed(step: string, error: unknown): Problem {
-  const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
-  return {rule: 'program-fails', severity: 'error', line: 1, column: 1, endLine: 1, endColumn: 1, message}
 }
