@@ -23,8 +23,9 @@ export const unknownWoods: PlanPart = ({values}) => {
     }
     for (const [key, value] of Object.entries(tree)) {
       const below = path ? `${path}.${key}` : key
-      if (Array.isArray(value)) value.forEach((item, i) => isTree(item) && look(item, `${below}.${i + 1}`))
-      else if (isTree(value)) look(value, below)
+      if (Array.isArray(value)) {
+        for (const [i, item] of value.entries()) if (isTree(item)) look(item, `${below}.${i + 1}`)
+      } else if (isTree(value)) look(value, below)
     }
   }
   look(values as Record<string, unknown>, '')

@@ -64,7 +64,7 @@ const bad: Record<string, [string, string]> = {
   ],
   'unequal lists of tuners': [
     inBox('strings: 3\ntuners: {at: [-2, -3], off: [1/2, -1/2, 1/2]}'),
-    '5:14 error unequal-lists',
+    '5:14 error tuners-uneven',
   ],
   'a key twice': [inBox('scale: 24\nscale: 25'), '5:1 error key-twice'],
   'a title missing': ['---\nbox: 10 x 7 x 2\n---\n', '1:1 error title-missing'],

@@ -78,8 +78,7 @@ describe('a build that starts from a past one', () => {
   test('keeps the remarks beside the dimensions', () =>
     expect(startFrom(past, 'needle-box')).toContain('# the box itself'))
   test('another scale moves what stands on the box along with the bridge', () => {
-    const moved = readBuild(startFrom(past, 'needle-box', {scale: '23 1/4'}), {slug: 'a'})
-      .build.values
+    const moved = readBuild(startFrom(past, 'needle-box', {scale: '23 1/4'}), {slug: 'a'}).build.values
     expect(moved.scale?.length?.text).toBe('23 1/4')
     expect(moved.screws?.[0]?.at?.map(({text}) => text)).toEqual(['16 7/32', '21 23/32'])
   })

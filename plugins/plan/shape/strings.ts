@@ -89,7 +89,9 @@ export const bridgeShape = open({
   breakAngleDeg: n.describe('Down from the bridge to the anchors.').optional(),
   downforceN: n.optional(),
   setbacks: list(setbackShape).optional(),
-  drawnWorstCents: n.describe('Over all strings and their first twelve lines, with nothing set back.').optional(),
+  drawnWorstCents: n
+    .describe('Over all strings and their first twelve lines, with nothing set back.')
+    .optional(),
   slantedSaddle: straightSaddleShape.describe('The straight slanted saddle that fits best.').optional(),
   squareSaddle: straightSaddleShape.describe('The same, square to the neck.').optional(),
 })
@@ -110,7 +112,9 @@ export const actionShape = open({
     .describe('What the bridge stands on, above the playing face; negative: below.')
     .optional(),
   leastMm: n.describe('The least height of the strings over nut, lines and octave.'),
-  levelHeightMm: n.describe('The bridge height that lets the strings run level with the playing face.').optional(),
+  levelHeightMm: n
+    .describe('The bridge height that lets the strings run level with the playing face.')
+    .optional(),
   calledHeightMm: n
     .describe('Where the file gives all three heights: the bridge height that nut and octave call for.')
     .optional(),
