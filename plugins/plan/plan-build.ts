@@ -11,7 +11,7 @@ import type {Plan} from './shape/plan.ts'
 export function planBuild(build: Build, context: Context): Plan {
   const {settled, assumptions} = settle(build, context.journal)
   const {title, status, play, handed} = settled.values
-  const start: Plan = {
+  const plan: Plan = {
     slug: build.slug,
     ...(title ? {title: title.value} : {}),
     ...(status ? {status: status.value} : {}),
@@ -21,5 +21,6 @@ export function planBuild(build: Build, context: Context): Plan {
     handed: handed?.value ?? 'right',
     assumptions,
   }
-  return parts.reduce<Plan>((soFar, part) => ({...soFar, ...part(settled, soFar, context)}), start)
+  for (const part of parts) Object.assign(plan, part(settled, plan, context))
+  return plan
 }
