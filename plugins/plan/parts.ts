@@ -11,6 +11,7 @@ import {boxPlace} from './box-place.ts'
 import {bridgePlace} from './bridge-place.ts'
 import {cuts} from './cuts/cuts.ts'
 import {stockTroubles} from './cuts/stock-troubles.ts'
+import {cautions} from './cautions.ts'
 import {anchorRow} from './drilling/anchor-row.ts'
 import {holes} from './drilling/holes.ts'
 import {fasteners} from './fasteners/fasteners.ts'
@@ -70,6 +71,7 @@ export const parts: readonly PlanPart[] = [
   unknownWoods,
   stockTroubles,
   cuts,
+  cautions,
   outline,
   // after everything that has a station
   layout,

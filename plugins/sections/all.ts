@@ -3,6 +3,7 @@ import {assumptions} from './assumptions.ts'
 import {beforeYouCut} from './before-you-cut.ts'
 import {bill} from './bill.ts'
 import {box} from './box.ts'
+import {cautions} from './cautions.ts'
 import {cutList} from './cut-list.ts'
 import {drawing} from './drawing.ts'
 import {drilling} from './drilling.ts'
@@ -24,6 +25,7 @@ export const allSections: readonly Section[] = [
   beforeYouCut,
   bill,
   box,
+  cautions,
   cutList,
   drawing,
   drilling,

@@ -1,0 +1,43 @@
+import {type HazardName, hazards} from '../tables/hazards.ts'
+import {benchFacts, type Trigger} from './cautions/bench-facts.ts'
+import {finishCautions} from './cautions/finish-cautions.ts'
+import {hardwareCautions} from './cautions/hardware-cautions.ts'
+import {machineCautions} from './cautions/machine-cautions.ts'
+import {woodCautions} from './cautions/wood-cautions.ts'
+import type {PlanPart} from './part.ts'
+import type {Caution} from './shape/work.ts'
+
+/** What brings each hazard to a build. */
+const triggers: Record<HazardName, Trigger> = {
+  ...machineCautions,
+  ...hardwareCautions,
+  ...finishCautions,
+  ...woodCautions,
+}
+
+const names = Object.keys(hazards) as HazardName[]
+
+/**
+ * List what can happen while this build is made, the worst first as in the table of hazards, with what brings it
+ * here, then the build's own cautions. Absent while there is nothing to work on.
+ */
+export const cautions: PlanPart = (settled, soFar) => {
+  const facts = benchFacts(settled, soFar)
+  const found = names.flatMap((id): Caution[] => {
+    const because = triggers[id](facts)
+    if (because === undefined) return []
+    const {hazard, does, source} = hazards[id]
+    return [{id, hazard, because, does, source}]
+  })
+  const own = (settled.values.cautions ?? []).map(
+    ({value}, i): Caution => ({
+      id: `own-${i + 1}`,
+      hazard: 'A caution of this build’s own.',
+      because: 'The maker wrote it into the file.',
+      does: value,
+      source: 'the build file',
+    }),
+  )
+  const all = [...found, ...own]
+  return all.length > 0 ? {cautions: all} : {}
+}

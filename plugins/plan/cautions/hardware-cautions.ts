@@ -1,0 +1,68 @@
+import type {BenchFacts, Trigger} from './bench-facts.ts'
+
+/** The scale of an instrument for a small player (mm): common practice, no source. */
+const smallScaleMm = 20 * 25.4
+const poundN = 4.4482216152605
+
+const forChildren = /\b(child|children|kid|kids|toddlers?|small players?|little hands)\b/i
+const electric = /\b(lamp|light|lights|led|leds|amp|amplifier|pre-?amp|speaker|mains|batter(y|ies))\b/i
+
+/** Cautions that follow from strings, frets, rods, glue and wiring. */
+export const hardwareCautions = {
+  'mains-power': (facts) => {
+    if (facts.values.pickup) return 'The pickup is played through an amplifier.'
+    const extra = electricExtra(facts)
+    return extra && `The extras name ${extra}.`
+  },
+  battery: (facts) => {
+    const extra = electricExtra(facts)
+    if (extra) return `The extras name ${extra}.`
+    return facts.values.pickup?.kind?.value === 'microphone' ? 'A microphone is fed by a battery.' : undefined
+  },
+  solder: ({values}) => values.pickup && 'The pickup is wired to its jack.',
+  rods: ({values: {nut, bridge}}) => {
+    const cut = [
+      ...(nut?.kind?.value === 'rod' || nut?.kind?.value === 'bolt'
+        ? [`a ${nut.kind.value} for the nut`]
+        : []),
+      ...(bridge?.kind?.value === 'rod' ? ['a rod for the bridge'] : []),
+    ]
+    return cut.length > 0 ? `Cut to length here: ${cut.join(' and ')}.` : undefined
+  },
+  'fret-wire': ({values}) => isFretted(values) && 'Each fret is nipped off a length of wire.',
+  'fret-ends': ({values}) =>
+    isFretted(values) && `${values.scale?.lines?.value ?? 'The'} frets end at both edges of the neck.`,
+  'string-eyes': ({values, plan}) => {
+    if (!values.strings?.length) return undefined
+    const n = plan.tensionTotalN
+    const count = values.strings.length
+    const many = count === 1 ? 'One string' : `All ${count} strings`
+    if (n === undefined) return `${many} to bring up to pitch.`
+    const pull = plan.units === 'in' ? `${Math.round(n / poundN)} lbf` : `${Math.round(n)} N`
+    return `${many} to bring up to pitch, ${pull} in all.`
+  },
+  'small-player': ({values, size}) => {
+    const {title, summary, tags = [], extras = [], scale} = values
+    const words = [title, summary, ...tags, ...extras].find((one) => one && forChildren.test(one.value))
+    if (words) return `The file says: ${words.value}.`
+    const mm = scale?.length?.mm
+    return mm !== undefined && mm <= smallScaleMm ? `A scale of ${size(mm)} suits small hands.` : undefined
+  },
+  'glue-epoxy': glued(/epoxy/i),
+  'glue-ca': glued(/\bca\b|cyano|super ?glue/i),
+  'glue-pu': glued(/\bpu\b|polyurethane/i),
+  'glue-hide': glued(/\b(hide|bone|fish)\b/i),
+} satisfies Record<string, Trigger>
+
+const isFretted = ({scale}: BenchFacts['values']) => scale?.fretted?.value === true || undefined
+
+function glued(kind: RegExp): Trigger {
+  return ({values}) => {
+    const glue = values.neck?.glue?.value
+    return glue !== undefined && kind.test(glue) ? `The neck is glued with ${glue}.` : undefined
+  }
+}
+
+function electricExtra({values}: BenchFacts): string | undefined {
+  return values.extras?.find(({value}) => electric.test(value))?.value
+}

@@ -1,0 +1,45 @@
+import type {BlockContent} from 'mdast'
+import type {Caution} from '../plan/shape/work.ts'
+import {dustLimits, noiseLimits} from '../tables/exposure-limits.ts'
+import {comesFirst} from '../tables/hazards.ts'
+import {figures, fractions, list, note, number, paragraph, strong, table} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** What can happen while this one is made, the worst first: what to do, why it is said here, and its source. */
+export const cautions: Section = {
+  name: 'cautions',
+  title: 'Cautions',
+  needs: ({plan}) => (plan.cautions?.length ? [] : ['box', 'neck']),
+  content: ({plan: {cautions: found = []}}) => [
+    paragraph(comesFirst),
+    list(found.map((caution) => ({blocks: worded(caution)}))),
+    figures('How much noise, and how much dust', [noiseTable(), dustTable()]),
+  ],
+}
+
+function worded({hazard, does, because, source}: Caution): BlockContent[] {
+  return [
+    paragraph(strong(hazard), ' ', ...fractions(does)),
+    note('Here: ', ...fractions(because), ` Source: ${source}.`),
+  ]
+}
+
+function noiseTable() {
+  return table({
+    caption: 'How long a day may last at each level of noise',
+    columns: [
+      {head: 'Noise, dBA', align: 'right'},
+      {head: 'Hours a day', align: 'right'},
+    ],
+    rows: noiseLimits.map(({dBA, hours}) => [String(dBA), number(hours, 2)]),
+    note: 'Source: 29 CFR 1910.95, Table G-16. A meter in a telephone is a guess; if you have to raise your voice, it is too loud.',
+  })
+}
+
+function dustTable() {
+  return table({
+    caption: 'The most dust in the air over a working day, mg/m³',
+    columns: [{head: 'Dust'}, {head: 'mg/m³', align: 'right'}, {head: 'By'}, {head: 'Source'}],
+    rows: dustLimits.map(({what, mgM3, by, source}) => [what, number(mgM3, 1), by, source]),
+  })
+}
