@@ -17,8 +17,7 @@ export const woodCautions = {
     ({harms}) => ` (${harms})`,
   ),
   'wood-dust': ({values, woods}) => {
-    if (woods.length > 0)
-      return `${firstFew(woods.map(({name}) => name))} ${plural(woods)} sawn and sanded here.`
+    if (woods.length > 0) return `Sawn and sanded here: ${firstFew(woods.map(({name}) => name))}.`
     return values.neck && 'A neck is sawn and sanded; its wood is not named yet.'
   },
   'sheet-dust': ({woods}) =>
