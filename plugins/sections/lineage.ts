@@ -1,5 +1,6 @@
 import type {RootContent} from 'mdast'
-import {fractions, link, list, paragraph, table} from './kit.ts'
+import type {Change} from '../plan/changes.ts'
+import {figures, fractions, link, list, paragraph, table} from './kit.ts'
 import type {Relatives, Section} from './section.ts'
 
 /** What a build was copied from and what was changed, and what was copied from it. */
@@ -21,18 +22,32 @@ function origin(basedOn: string | undefined, relatives: Relatives | undefined): 
   const {slug, title, changes} = original
   const from = link(`/builds/${slug}/`, title)
   if (changes.length === 0) return [paragraph('Copied from ', from, ', nothing changed.')]
+  // What the first one left open is an addition; a long list of those would bury what was really changed.
+  const changed = changes.filter(({was, is}) => was !== undefined && is !== undefined)
+  const others = changes.filter((change) => !changed.includes(change))
   return [
-    paragraph('Copied from ', from, ', with these changes.'),
-    table({
-      caption: `What was changed on ${title}`,
-      columns: [{head: 'Key'}, {head: 'There'}, {head: 'Here'}],
-      rows: changes.map(({path, was, is}) => [
-        {type: 'inlineCode', value: path},
-        fractions(was ?? 'not given'),
-        fractions(is ?? 'not given'),
-      ]),
-    }),
+    paragraph('Copied from ', from, changed.length > 0 ? ', with these changes.' : '.'),
+    ...(changed.length > 0 ? [changesTable(`What was changed on ${title}`, changed)] : []),
+    ...(others.length > 0
+      ? [
+          figures(`Given in one of the two alone: ${others.length}`, [
+            changesTable(`What ${title} or this build leaves open`, others),
+          ]),
+        ]
+      : []),
   ]
+}
+
+function changesTable(caption: string, changes: readonly Change[]) {
+  return table({
+    caption,
+    columns: [{head: 'Key'}, {head: 'There'}, {head: 'Here'}],
+    rows: changes.map(({path, was, is}) => [
+      {type: 'inlineCode', value: path},
+      fractions(was ?? 'not given'),
+      fractions(is ?? 'not given'),
+    ]),
+  })
 }
 
 function copies(relatives: Relatives | undefined): RootContent[] {
