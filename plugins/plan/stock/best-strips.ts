@@ -1,5 +1,5 @@
 import type {Effort} from './effort.ts'
-import {type Front, knapsackFront} from './knapsack-front.ts'
+import {contentsOf, emptyFront, entryAt, type Front, knapsackFront, withPackable} from './knapsack-front.ts'
 import type {Strip, Task} from './task.ts'
 
 /** What a lane can yield at given worths of the parts: its best strip of each width, and the front over widths. */
@@ -23,41 +23,27 @@ export function laneWorth(
   effort: Effort,
 ): LaneWorth {
   const {length, takes} = task.lanes[lane]!
-  const usable: number[] = []
-  task.parts.forEach((part, at) => {
-    if (takes[at] && counts[at]! > 0 && part.width <= maxWidth) usable.push(at)
-  })
-  const widths = [...new Set(usable.map((at) => task.parts[at]!.width))]
   const strips: Strip[] = []
   const best: number[] = []
-  for (const width of widths) {
-    const narrow = usable.filter((at) => task.parts[at]!.width <= width)
-    const front = knapsackFront(
-      narrow.map((at) => ({size: task.parts[at]!.length, worth: worths[at]!, count: counts[at]!})),
-      length,
-      effort,
-    )
-    const last = front.worths.length - 1
-    const holds = new Map([...front.contents(last)].map(([at, copies]) => [narrow[at]!, copies]))
-    strips.push({width, holds})
-    best.push(front.worths[last]!)
+  let along = emptyFront
+  let pushed = emptyFront
+  // From the narrowest kind up: a strip holds what is as wide as it or narrower.
+  for (let at = task.parts.length - 1; at >= 0; at--) {
+    const {width, length: size} = task.parts[at]!
+    const isUsable = takes[at] && counts[at]! > 0 && width <= maxWidth
+    if (isUsable)
+      along = withPackable(along, at, {size, worth: worths[at]!, count: counts[at]!}, length, effort)
+    const last = along.worths.length - 1
+    if (along === pushed || task.parts[at - 1]?.width === width) continue
+    pushed = along
+    strips.push({width, holds: contentsOf(along, last)})
+    best.push(along.worths[last]!)
   }
-  const front = knapsackFront(
-    strips.map(({width}, at) => ({size: width, worth: best[at]!, count: Math.floor(maxWidth / width)})),
-    maxWidth,
-    effort,
-  )
+  const across = strips.map(({width}, at) => ({
+    size: width,
+    worth: best[at]!,
+    count: Math.floor(maxWidth / width),
+  }))
+  const front = knapsackFront(across, maxWidth, effort)
   return {strips, front, atWidth: (width) => front.worths[entryAt(front.sizes, width)]!}
-}
-
-/** The last entry that is no larger than `size`. */
-export function entryAt(sizes: readonly number[], size: number): number {
-  let low = 0
-  let high = sizes.length - 1
-  while (low < high) {
-    const middle = (low + high + 1) >> 1
-    if (sizes[middle]! <= size) low = middle
-    else high = middle - 1
-  }
-  return low
 }

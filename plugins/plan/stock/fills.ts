@@ -1,5 +1,5 @@
-import {entryAt} from './best-strips.ts'
 import type {Effort} from './effort.ts'
+import {entryAt} from './knapsack-front.ts'
 import type {Task} from './task.ts'
 
 /** A filling of one strip: how many of each kind, and what they are worth. */
@@ -98,7 +98,7 @@ export function listFills(
     copies[k] = 0
   }
   visit(0, capacity, 0, mostParts)
-  effort.spend(n + (nodes % 1000) / 2)
+  effort.spend(n + (nodes % 1000) / 2 + 10 * listed)
   return complete
 }
 

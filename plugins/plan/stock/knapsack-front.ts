@@ -7,106 +7,104 @@ export interface Packable {
   count: number
 }
 
-/** For every size up to a capacity the most that fits is worth: both lists rise together, the first entry is nothing. */
-export interface Front {
-  sizes: number[]
-  worths: number[]
-  /** How many of each packable make up the entry at an index. */
-  contents: (entry: number) => Map<number, number>
-}
-
+/** What makes up an entry: copies of one thing on top of another entry. */
 interface Trail {
   item: number
   copies: number
   before: Trail | undefined
 }
 
+/** For every size up to a capacity the most that fits is worth: both lists rise together, the first entry is nothing. */
+export interface Front {
+  sizes: readonly number[]
+  worths: readonly number[]
+  trails: readonly (Trail | undefined)[]
+}
+
+export const emptyFront: Front = {sizes: [0], worths: [0], trails: [undefined]}
+
+/** More entries than this are thinned out. */
+const mostEntries = 6000
+
 /**
  * List the packings of a bounded knapsack that no smaller packing equals in worth.
- * Exact for any sizes; past `most` entries the nearest sizes are merged upwards in worth, so that `worths` stay a bound
- * from above and `contents` a packing that fits. Entries that cannot end above `floor` are dropped.
+ * Exact for any sizes; past some thousand entries the nearest sizes are merged, so that `worths` stay a bound from above
+ * and what is in an entry a packing that fits.
  */
-export function knapsackFront(
-  items: readonly Packable[],
+export function knapsackFront(items: readonly Packable[], capacity: number, effort: Effort): Front {
+  return items.reduce((front, item, index) => withPackable(front, index, item, capacity, effort), emptyFront)
+}
+
+/** Add one more kind of thing to a front, named by an index. */
+export function withPackable(
+  start: Front,
+  item: number,
+  {size, worth, count}: Packable,
   capacity: number,
   effort: Effort,
-  {floor = -Infinity, most = 6_000} = {},
 ): Front {
-  const order = items
-    .map((_, index) => index)
-    .filter((index) => items[index]!.count > 0 && items[index]!.worth > 0 && items[index]!.size <= capacity)
-    .sort((a, b) => items[b]!.worth / items[b]!.size - items[a]!.worth / items[a]!.size || a - b)
-  let sizes = [0]
-  let worths = [0]
-  let trails: (Trail | undefined)[] = [undefined]
-  order.forEach((index, rank) => {
-    const {size, worth, count} = items[index]!
-    const next = order[rank + 1]
-    const ratio = next === undefined ? 0 : items[next]!.worth / items[next]!.size
-    let left = Math.min(count, Math.floor(capacity / size))
-    for (let copies = 1; left > 0; copies *= 2) {
-      const taken = Math.min(copies, left)
-      left -= taken
-      const rest = left > 0 ? worth / size : ratio
-      effort.spend(sizes.length / 4)
-      const grown = merged(
-        sizes,
-        worths,
-        trails,
-        {item: index, copies: taken, size, worth},
-        capacity,
-        floor,
-        rest,
-      )
-      ;({sizes, worths, trails} = grown.sizes.length > most ? thinned(grown, capacity / most) : grown)
-    }
-  })
-  return {
-    sizes,
-    worths,
-    contents: (entry) => {
-      const found = new Map<number, number>()
-      for (let at = trails[entry]; at; at = at.before)
-        found.set(at.item, (found.get(at.item) ?? 0) + at.copies)
-      return found
-    },
+  let front = start
+  if (worth <= 0) return front
+  let left = Math.min(count, Math.floor(capacity / size))
+  // Powers of two make up every count.
+  for (let copies = 1; left > 0; copies *= 2) {
+    const taken = Math.min(copies, left)
+    left -= taken
+    effort.spend(front.sizes.length / 3)
+    front = merged(front, {item, copies: taken, size: size * taken, worth: worth * taken}, capacity)
+    if (front.sizes.length > mostEntries) front = thinned(front, capacity / mostEntries)
   }
+  return front
 }
 
-interface Growing {
-  sizes: number[]
-  worths: number[]
-  trails: (Trail | undefined)[]
+/** How many of each thing make up an entry. */
+export function contentsOf(front: Front, entry: number): Map<number, number> {
+  const found = new Map<number, number>()
+  for (let at = front.trails[entry]; at; at = at.before)
+    found.set(at.item, (found.get(at.item) ?? 0) + at.copies)
+  return found
 }
 
-/** Merge a front with itself plus so many copies of one item. */
-function merged(
-  sizes: number[],
-  worths: number[],
-  trails: (Trail | undefined)[],
-  add: {item: number; copies: number; size: number; worth: number},
-  capacity: number,
-  floor: number,
-  restRatio: number,
-): Growing {
-  const out: Growing = {sizes: [], worths: [], trails: []}
-  const moreSize = add.size * add.copies
-  const moreWorth = add.worth * add.copies
+/** The last entry that is no larger than `size`. */
+export function entryAt(sizes: readonly number[], size: number): number {
+  let low = 0
+  let high = sizes.length - 1
+  while (low < high) {
+    const middle = (low + high + 1) >> 1
+    if (sizes[middle]! <= size) low = middle
+    else high = middle - 1
+  }
+  return low
+}
+
+interface More {
+  item: number
+  copies: number
+  size: number
+  worth: number
+}
+
+/** Merge a front with itself plus so many copies of one thing, and drop what a smaller entry equals. */
+function merged({sizes, worths, trails}: Front, more: More, capacity: number): Front {
+  const out: {sizes: number[]; worths: number[]; trails: (Trail | undefined)[]} = {
+    sizes: [],
+    worths: [],
+    trails: [],
+  }
+  const n = sizes.length
   let a = 0
   let b = 0
   let last = -1
-  const n = sizes.length
   while (a < n || b < n) {
-    const sizeB = b < n ? sizes[b]! + moreSize : Infinity
+    const sizeB = b < n ? sizes[b]! + more.size : Infinity
     if (sizeB > capacity && a >= n) break
     const takesA =
-      a < n && (sizes[a]! < sizeB || (sizes[a] === sizeB && worths[a]! >= worths[b]! + moreWorth))
-    const size = takesA ? sizes[a]! : sizeB
-    const worth = takesA ? worths[a]! : worths[b]! + moreWorth
-    if (worth > last && (worth + (capacity - size) * restRatio > floor || size === 0)) {
-      out.sizes.push(size)
+      a < n && (sizes[a]! < sizeB || (sizes[a] === sizeB && worths[a]! >= worths[b]! + more.worth))
+    const worth = takesA ? worths[a]! : worths[b]! + more.worth
+    if (worth > last) {
+      out.sizes.push(takesA ? sizes[a]! : sizeB)
       out.worths.push(worth)
-      out.trails.push(takesA ? trails[a] : {item: add.item, copies: add.copies, before: trails[b]})
+      out.trails.push(takesA ? trails[a] : {item: more.item, copies: more.copies, before: trails[b]})
       last = worth
     }
     if (takesA) a++
@@ -116,8 +114,8 @@ function merged(
 }
 
 /** Keep one entry a cell: the smallest size, with the greatest worth that the cell holds. */
-function thinned({sizes, worths, trails}: Growing, cell: number): Growing {
-  const out: Growing = {sizes: [0], worths: [0], trails: [undefined]}
+function thinned({sizes, worths, trails}: Front, cell: number): Front {
+  const out = {sizes: [0], worths: [0], trails: [undefined as Trail | undefined]}
   for (let i = 1; i < sizes.length; i++) {
     const last = out.sizes.length - 1
     if (last > 0 && Math.floor(sizes[i]! / cell) === Math.floor(out.sizes[last]! / cell))

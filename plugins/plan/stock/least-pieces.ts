@@ -3,9 +3,10 @@ import {type Cover, choosePieces} from './choose-pieces.ts'
 import {coverOf} from './cover-of.ts'
 import {type Choice, dropPieces} from './drop-pieces.ts'
 import {Effort} from './effort.ts'
-import {packInto} from './pack-into.ts'
+import {type Packed, type Packing, packInto} from './pack-into.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
+import {areaPrices, mixedPrices, type Prices, relaxedPrices} from './prices.ts'
 import {relax} from './relax.ts'
 import type {Task} from './task.ts'
 
@@ -16,11 +17,19 @@ export interface Least extends Choice {
   bound: number
 }
 
-/** So many choices are left open before larger ones are tried. */
-const mostOpen = 60
+/** A choice that is not settled, and what share of it the relaxed cutting takes. */
+interface Open {
+  chosen: number[]
+  volume: number
+  share: number
+}
+
+/** So many choices are looked into, and so many at all, before the smallest are taken up again. */
+const mostOpen = 24
+const mostTried = 150
 
 /** What conditions are raised by to find a choice that holds the parts with ease. */
-const margins = [0.01, 0.02, 0.04, 0.07, 0.1, 0.15, 0.2, 0.3]
+const margins = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3]
 
 /**
  * Find the pieces of least volume that hold all parts but `mayLeave` of volume, from a first choice that does.
@@ -43,7 +52,7 @@ export function leastPieces(
   const never: number[][] = []
   let best = start
   let least = volumeOf(start.chosen)
-  let open: {chosen: number[]; volume: number}[] = []
+  let open: Open[] = []
   const isLess = (volume: number) => volume < least * (1 - 1e-9)
   const take = (choice: Choice) => {
     best = choice
@@ -57,71 +66,52 @@ export function leastPieces(
     proven,
     bound: Math.min(bound, ...open.map(({volume}) => volume)),
   })
-
-  const levelByCovers = (): number => {
-    const more = {not: () => false, never: [], under: least}
-    const lowest = choosePieces(volumes, all, covers.slice(0, 1), more, new Effort(50_000))
-    return Array.isArray(lowest) ? volumeOf(lowest) : 0
-  }
+  const byArea = areaPrices(task, counts, binsOf(task, all), effort)
+  let prices: Prices | undefined
 
   // By rising volume: what holds the parts at once, what cannot, and what stays open.
-  let level = levelByCovers()
-  for (let isRelaxed = false; open.length < mostOpen; ) {
+  let isThrough = false
+  let level = lowestLevel()
+  for (let tried = 0; tried < mostTried && effort.spent < 0.5 * effort.limit; tried++) {
     const not = (chosen: readonly number[]) => open.some((one) => one.chosen.every((n, p) => n === chosen[p]))
     const chosen = choosePieces(volumes, all, covers, {not, never, under: least}, effort)
     if (chosen === 'cut short') return result(false, level)
+    isThrough = chosen === undefined
     if (!chosen) break
     level = volumeOf(chosen)
-    const quick = packQuickly(task, counts, binsOf(task, chosen), mayLeave, effort)
-    if (quick.leftVolume <= mayLeave) {
+    const quick = packAtOnce(chosen)
+    if (quick) {
       take({packing: quick, chosen})
+      isThrough = true
       break
     }
     // What is as large as what was found already is only worth a quick look.
-    if (!isLess(level)) break
-    if (!isRelaxed) {
-      isRelaxed = true
+    isThrough = !isLess(level)
+    if (isThrough) break
+    if (!prices) {
       const relaxed = relax(task, counts, binsOf(task, all), mayLeave, pool, effort, volumes)
       covers.push(coverOf(task, counts, relaxed, mayLeave, effort))
+      prices = mixedPrices(relaxedPrices(relaxed), byArea, 0.3, binsOf(task, all))
       continue
     }
-    const {packing, ended, cover} = pack(chosen, 1 / 400)
+    const isLookedInto = open.length < mostOpen && effort.spent < 0.2 * effort.limit
+    const {packing, ended, cover, share = 1}: Packed = isLookedInto ? pack(chosen, 1 / 400) : {ended: false}
     if (packing) {
       take({packing, chosen})
+      isThrough = true
       break
     }
     if (ended) never.push(chosen)
-    else open.push({chosen, volume: level})
+    else open.push({chosen, volume: level, share})
     if (cover) covers.push(cover)
     if (effort.over) return result(false, level)
   }
-  if (open.length === 0) return result(true)
-
-  // Something larger that does hold the parts, so that the answer is not far off where nothing smaller is settled.
-  take(
-    dropPieces(
-      task,
-      best,
-      covers,
-      (bins) => packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400)).packing,
-    ),
-  )
-  for (const margin of margins) {
-    const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
-    const more = {not: () => false, never, under: least * (1 - 1e-9)}
-    const chosen = choosePieces(volumes, all, eased, more, effort.part(effort.limit / 100))
-    if (!Array.isArray(chosen)) break
-    const {packing} = pack(chosen, 1 / 100)
-    if (!packing) continue
-    take({packing, chosen})
-    break
-  }
+  if (open.length === 0 && isThrough) return result(true)
+  findLarger()
 
   // What effort is left goes to the choices that stay open, the smallest and the roomiest first.
-  const roomOf = (chosen: readonly number[]) =>
-    chosen.reduce((sum, n, p) => sum + n * covers[0]!.worths[p]!, 0)
   for (let share = 0.1; open.length > 0 && !effort.over; share *= 2) {
-    open.sort((a, b) => a.volume - b.volume || roomOf(b.chosen) - roomOf(a.chosen))
+    open.sort((a, b) => a.volume - b.volume || a.share - b.share)
     for (const one of [...open]) {
       if (!isLess(one.volume) || effort.over) break
       const {packing, ended} = pack(one.chosen, share)
@@ -129,5 +119,43 @@ export function leastPieces(
       if (packing) take({packing, chosen: one.chosen})
     }
   }
-  return result(open.length === 0)
+  // Every choice of less volume than the level reached was looked at.
+  const isLowest = isThrough || least <= level * (1 + 1e-9)
+  return result(open.length === 0 && isLowest, isLowest ? least : level)
+
+  function lowestLevel(): number {
+    const more = {not: () => false, never: [], under: least}
+    const lowest = choosePieces(volumes, all, covers.slice(0, 1), more, new Effort(50_000))
+    return Array.isArray(lowest) ? volumeOf(lowest) : 0
+  }
+
+  function packAtOnce(chosen: readonly number[]): Packing | undefined {
+    const bins = binsOf(task, chosen)
+    for (const by of [byArea, prices]) {
+      const quick = by && packQuickly(task, counts, bins, mayLeave, effort, by)
+      if (quick && quick.leftVolume <= mayLeave) return quick
+    }
+    return undefined
+  }
+
+  /** Find something larger that does hold the parts, so that the answer is not far off where nothing smaller is settled. */
+  function findLarger(): void {
+    take(
+      dropPieces(
+        task,
+        best,
+        covers,
+        (bins) => packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400)).packing,
+      ),
+    )
+    for (const margin of margins) {
+      const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
+      const more = {not: () => false, never, under: least * (1 - 1e-9)}
+      const chosen = choosePieces(volumes, all, eased, more, effort.part(effort.limit / 100))
+      if (!Array.isArray(chosen)) return
+      const {packing} = pack(chosen, 1 / 100)
+      if (packing) take({packing, chosen})
+      if (packing) return
+    }
+  }
 }

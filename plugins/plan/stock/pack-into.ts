@@ -24,6 +24,8 @@ export interface Packed {
   ended: boolean
   /** Why there is none, as a condition on any choice of pieces. */
   cover?: Cover
+  /** What share of the bins the relaxed cutting takes: the less, the sooner something is found. */
+  share?: number
 }
 
 export interface PackOptions {
@@ -100,7 +102,8 @@ export function packInto(
     if (outcome.ended || (outcome.found && !isForBest)) break
   }
   const isSettled = best.ended && (isWhole || best.found !== undefined)
-  return packed({...best, ended: isSettled && (isWhole || !isForBest)}, whole.steps)
+  const outcome = {...best, ended: isSettled && (isWhole || !isForBest)}
+  return {...packed(outcome, whole.steps), share: relaxed.bound}
 }
 
 /** Solve the relaxed cutting again where a search stands; not for the last few parts. */

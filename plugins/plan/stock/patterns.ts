@@ -1,4 +1,5 @@
 import type {LaneWorth} from './best-strips.ts'
+import {contentsOf} from './knapsack-front.ts'
 import type {Bin, Strip, Task} from './task.ts'
 
 /** A way to cut a bin: strips beside each other, so wide in all. */
@@ -38,7 +39,7 @@ export function patternAt({front, strips}: LaneWorth, bin: Bin): Pattern {
   while (entry + 1 < front.sizes.length && front.sizes[entry + 1]! <= bin.width) entry++
   const chosen: Strip[] = []
   const uses = new Map<number, number>()
-  for (const [at, copies] of front.contents(entry)) {
+  for (const [at, copies] of contentsOf(front, entry)) {
     for (let copy = 0; copy < copies; copy++) chosen.push(strips[at]!)
     for (const [kind, count] of strips[at]!.holds) uses.set(kind, (uses.get(kind) ?? 0) + count * copies)
   }

@@ -1,6 +1,5 @@
-import {entryAt} from './best-strips.ts'
 import type {Effort} from './effort.ts'
-import {knapsackFront} from './knapsack-front.ts'
+import {entryAt, knapsackFront} from './knapsack-front.ts'
 import type {Relaxed} from './relax.ts'
 import type {Bin, Task} from './task.ts'
 

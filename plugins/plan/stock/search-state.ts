@@ -11,7 +11,7 @@ export function restOf(bins: Bin[], lane: number, width: number): Bin {
 
 /** Name a state of a search: what is still to cut, and the bins that still hold something. */
 export const stateKey = (counts: Int32Array, bins: readonly Bin[], narrowest: number): string =>
-  `${counts.join()}|${bins
+  `${String.fromCharCode(...counts)}|${bins
     .filter((bin) => bin.count > 0 && bin.width >= narrowest)
     .map((bin) => `${bin.lane}:${bin.width}x${bin.count}`)
     .sort()

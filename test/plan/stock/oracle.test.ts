@@ -24,6 +24,19 @@ test('320 random cuttings are as good as a general integer program makes them, a
       differ.push(`${seed}: ${placed} ${cut}, ${best.placed} ${best.cut}`)
     for (const fault of cutPlanFaults(plan, parts, pieces, saw)) differ.push(`${seed}: ${fault}`)
     if (plan.unplaced.length > 0) scarce++
+    // However early a search is stopped, it never says that it has proven what is not so.
+    for (const effort of [1, 300, 3000, 30_000]) {
+      const early = cutStock(parts, pieces, saw, effort)
+      const earlyPlaced = total(parts.filter(({id}) => !early.unplaced.includes(id)))
+      const earlyCut = total(early.pieces.map(({piece}) => piece))
+      const isBest = Math.abs(earlyPlaced - best.placed) < 1e-3 && Math.abs(earlyCut - best.cut) < 1e-3
+      if (early.proven && !isBest) differ.push(`${seed}: proves ${earlyPlaced} ${earlyCut} with ${effort}`)
+      for (const fault of cutPlanFaults(early, parts, pieces, saw))
+        differ.push(`${seed}, ${effort}: ${fault}`)
+      const isSamePlaced = Math.abs(earlyPlaced - best.placed) < 1e-3
+      if (isSamePlaced && earlyCut / (1 + early.gapFraction) > best.cut + 1e-3)
+        differ.push(`${seed}: a gap too small`)
+    }
   }
   expect(differ).toEqual([])
   expect(scarce).toBeGreaterThan(50)
