@@ -1,0 +1,113 @@
+import {readdirSync, readFileSync} from 'node:fs'
+import {parseArgs} from 'node:util'
+import fc from 'fast-check'
+import {readBody} from '../plugins/build-file/body.ts'
+import {readBuild} from '../plugins/build-file/read.ts'
+import {checks} from '../plugins/checks/checks.ts'
+import {planBuild} from '../plugins/plan/plan-build.ts'
+
+const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
+npm run fuzz -- --seed=S      the same builds again
+
+Prints its seed. Leaves with 1 if it finds any.`
+
+// Every build of the journal and of the fixtures, with some of its words changed for words that makers slip into.
+const sources = ['builds', 'test/journals']
+  .flatMap((folder) => readdirSync(folder, {recursive: true, withFileTypes: true}))
+  .filter(({name}) => name.endsWith('.md'))
+  .map(({parentPath, name}) => readFileSync(`${parentPath}/${name}`, 'utf8'))
+
+const words = [
+  '0',
+  '-1',
+  '1/0',
+  '24 inn',
+  '1e999',
+  'NaN',
+  '.nan',
+  'none',
+  'true',
+  '[]',
+  '{}',
+  '~',
+  '3/4',
+  '-2 1/4',
+  '900',
+  '0.001',
+  '400 mm',
+  '24 m',
+  'D3',
+  'G',
+  'H2',
+  '.017',
+  '.300w',
+  'ash',
+  'through',
+  'end',
+  '2026-02-30',
+  '"',
+  '#',
+  '- a',
+  '*x',
+  '&x',
+  '\t',
+  '---',
+  '::lines',
+  ':value[scale.lengthMm]',
+  '¾',
+  '😀',
+]
+
+const slips = fc.array(fc.tuple(fc.double({min: 0, max: 1, noNaN: true}), fc.constantFrom(...words)), {
+  minLength: 1,
+  maxLength: 6,
+})
+const build = fc.tuple(fc.constantFrom(...sources), slips).map(([source, changes]) => {
+  const parts = source.split(/(?<=[\s,:[\]{}])/)
+  for (const [at, word] of changes) parts[Math.floor(at * (parts.length - 1))] = `${word} `
+  return parts.join('')
+})
+
+/** Read, plan and check a text, and throw where the result is not what every result must be. */
+function holds(text: string): void {
+  const read = readBuild(text, {slug: 'fuzz', body: readBody})
+  const plan = planBuild(read.build, {journal: {}, pieces: []})
+  const problems = [...read.problems, ...checks(read.build, plan)]
+  const lines = text.split(/\r\n?|\n/)
+  for (const {line, column, rule} of problems)
+    if (line < 1 || line > lines.length || column < 1 || column > (lines[line - 1]?.length ?? 0) + 2)
+      throw new Error(`${rule} stands at ${line}:${column}, outside the file`)
+  const odd = oddValue(plan)
+  if (odd) throw new Error(`the plan has ${odd}`)
+}
+
+/** Find a number that is none, or a null, and name its path. */
+function oddValue(value: unknown, path = 'plan'): string | undefined {
+  if (value === null || (typeof value === 'number' && !Number.isFinite(value))) return `${value} at ${path}`
+  if (typeof value !== 'object') return undefined
+  for (const [key, item] of Object.entries(value)) {
+    const odd = oddValue(item, `${path}.${key}`)
+    if (odd) return odd
+  }
+  return undefined
+}
+
+const {values} = parseArgs({options: {seconds: {type: 'string'}, seed: {type: 'string'}}})
+const seconds = Number(values.seconds ?? '60')
+const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 31))
+if (!(seconds > 0) || !Number.isInteger(seed)) {
+  console.error(usage)
+  process.exit(2)
+}
+console.log(`seed ${seed}`)
+const found = fc.check(fc.property(build, holds), {
+  seed,
+  numRuns: 1_000_000,
+  interruptAfterTimeLimit: seconds * 1000,
+  markInterruptAsFailure: false,
+})
+console.log(`${found.numRuns} builds tried`)
+if (found.failed) {
+  console.log(`${String(found.errorInstance)}\n\n${found.counterexample?.[0] ?? ''}`)
+  process.exitCode = 1
+}
