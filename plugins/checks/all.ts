@@ -38,6 +38,7 @@ import {laminationsTooThick} from './laminations-too-thick.ts'
 import {laminationsTooThin} from './laminations-too-thin.ts'
 import {linePastBridge} from './line-past-bridge.ts'
 import {linesPastPattern} from './lines-past-pattern.ts'
+import {measureOutOfTolerance} from './measure-out-of-tolerance.ts'
 import {measuredLineUnknown} from './measured-line-unknown.ts'
 import {neckMissesBox} from './neck-misses-box.ts'
 import {neckTooShort} from './neck-too-short.ts'
@@ -135,6 +136,7 @@ export const allChecks: readonly Check[] = [
   laminationsTooThin,
   linePastBridge,
   linesPastPattern,
+  measureOutOfTolerance,
   measuredLineUnknown,
   neckMissesBox,
   neckTooShort,

@@ -12,6 +12,7 @@ import {bridgePlace} from './bridge-place.ts'
 import {cuts} from './cuts/cuts.ts'
 import {stockTroubles} from './cuts/stock-troubles.ts'
 import {cautions} from './cautions.ts'
+import {asBuilt} from './as-built.ts'
 import {anchorRow} from './drilling/anchor-row.ts'
 import {holes} from './drilling/holes.ts'
 import {fasteners} from './fasteners/fasteners.ts'
@@ -72,6 +73,7 @@ export const parts: readonly PlanPart[] = [
   stockTroubles,
   cuts,
   cautions,
+  asBuilt,
   outline,
   // after everything that has a station
   layout,

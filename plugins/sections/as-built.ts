@@ -1,5 +1,6 @@
+import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {AsBuilt} from '../plan/shape/work.ts'
-import {type Cell, cents, force, lengthAlone, list, number, subHeading, table} from './kit.ts'
+import {type Cell, list, measure, note, subHeading, table} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** What was measured on the finished thing, beside what was drawn, and what the difference does. */
@@ -23,17 +24,27 @@ export const asBuilt: Section = {
         ],
         rows: measures.map((measure) => row(measure, plan)),
       }),
+      note(
+        'Allowed is a mark of the ruler, half a degree, a tenth of a pull or what ears notice, where the file does not say: common practice, no source, but for hearing.',
+      ),
       ...(effects.length > 0 ? [subHeading('What that does'), list(effects)] : []),
     ]
   },
 }
 
 function row(
-  {path, planned, measured, difference, tolerance, unit}: AsBuilt,
-  plan: SectionInput['plan'],
+  {path, planned, measured, difference, tolerance, isOut, unit}: AsBuilt,
+  {units}: SectionInput['plan'],
 ): Cell[] {
-  const written = (value: number | undefined) => (value === undefined ? '' : quantity(value, unit, plan))
-  const isOut = tolerance !== undefined && difference !== undefined && Math.abs(difference) > tolerance
+  const written = (value: number | undefined) =>
+    value === undefined
+      ? ''
+      : measure(
+          writeMeasured(value, unit, {units, ...(planned !== undefined && {near: planned})}).replace(
+            '-',
+            '−',
+          ),
+        )
   const allowed = tolerance === undefined ? '' : [written(tolerance), isOut ? ', too far off' : ''].flat()
   return [
     {type: 'inlineCode', value: path},
@@ -42,11 +53,4 @@ function row(
     written(difference),
     allowed,
   ]
-}
-
-function quantity(value: number, unit: string, plan: SectionInput['plan']) {
-  if (unit === 'mm') return lengthAlone(value, plan)
-  if (unit === 'N') return force(value, plan)
-  if (unit === 'cents') return cents(value, 1)
-  return `${number(value, 1)} ${unit}`
 }

@@ -572,6 +572,8 @@ export const planValues: readonly string[] = [
   'asBuilt.*.measured',
   'asBuilt.*.difference',
   'asBuilt.*.tolerance',
+  'asBuilt.*.toleranceFrom',
+  'asBuilt.*.isOut',
   'asBuilt.*.unit',
   'asBuilt.*.effects.*',
   'settingUp.*.find',

@@ -1,5 +1,5 @@
 import type {z} from 'zod'
-import {list, n, open, s} from './kit.ts'
+import {flag, list, n, open, s} from './kit.ts'
 
 export const workShape = open({
   id: s,
@@ -33,8 +33,10 @@ export const asBuiltShape = open({
   planned: n.optional(),
   measured: n,
   difference: n.optional(),
-  tolerance: n.optional(),
-  unit: s,
+  tolerance: n.describe('How far it may be off, in the same unit.').optional(),
+  toleranceFrom: s.describe('Where that comes from.').optional(),
+  isOut: flag.describe('Further off than that.').optional(),
+  unit: s.describe('mm, deg, N, cents or Hz.'),
   effects: list(s),
 })
 
