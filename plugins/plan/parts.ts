@@ -27,6 +27,7 @@ import {pickup} from './pickup/pickup.ts'
 import {justMarks} from './scale/just-marks.ts'
 import {longestScale} from './scale/longest-scale.ts'
 import {marking} from './scale/marking.ts'
+import {settingUp} from './setting-up.ts'
 import {scaleLines} from './scale/scale-lines.ts'
 import {screwPlaces} from './screw-places.ts'
 import {stringAnchors} from './string-anchors.ts'
@@ -74,6 +75,7 @@ export const parts: readonly PlanPart[] = [
   cuts,
   cautions,
   asBuilt,
+  settingUp,
   outline,
   // after everything that has a station
   layout,

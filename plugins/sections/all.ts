@@ -16,6 +16,7 @@ import {neck} from './neck.ts'
 import {played} from './played.ts'
 import {scarf} from './scarf.ts'
 import type {Section} from './section.ts'
+import {settingUp} from './setting-up.ts'
 import {strings} from './strings.ts'
 
 /** Every section, sorted by name, a line each. */
@@ -37,5 +38,6 @@ export const allSections: readonly Section[] = [
   neck,
   played,
   scarf,
+  settingUp,
   strings,
 ]

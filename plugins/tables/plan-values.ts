@@ -579,6 +579,8 @@ export const planValues: readonly string[] = [
   'settingUp.*.find',
   'settingUp.*.does',
   'settingUp.*.amountMm',
+  'settingUp.*.cause',
+  'settingUp.*.because',
   'unknownWoods.*.path',
   'unknownWoods.*.wood',
   'unknownWoods.*.nearest',

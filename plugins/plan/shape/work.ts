@@ -25,7 +25,9 @@ export const cautionShape = open({
 export const settingUpShape = open({
   find: s,
   does: s,
-  amountMm: n.optional(),
+  amountMm: n.describe('How far: down, deeper or away from the nut; negative the other way.').optional(),
+  cause: s.describe('Of a fault.').optional(),
+  because: s.describe('Why this build makes that fault likely.').optional(),
 })
 
 export const asBuiltShape = open({

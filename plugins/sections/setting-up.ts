@@ -1,0 +1,39 @@
+import type {RootContent} from 'mdast'
+import {type Cell, fractions, list, paragraph, source, strong, subHeading, table} from './kit.ts'
+import type {Section} from './section.ts'
+
+/** What to move once it is strung, and what to look for where it buzzes, hops, dies or hums. */
+export const settingUp: Section = {
+  name: 'setting-up',
+  title: 'Setting up',
+  needs: ({plan}) => (plan.settingUp ? [] : plan.strings ? ['scale.length'] : ['strings', 'scale.length']),
+  content: ({plan: {settingUp: rows = []}}): RootContent[] => {
+    const moves = rows.filter(({cause}) => cause === undefined)
+    const faults = rows.filter(({cause}) => cause !== undefined)
+    return [
+      ...(moves.length > 0
+        ? [
+            paragraph('From what was measured:'),
+            list(moves.map(({find, does}) => [strong(...fractions(does)), ' ', ...fractions(find)])),
+          ]
+        : [
+            paragraph(
+              'Tune it up, and measure the strings’ height over nut and octave and the pitch at the octave line. Written under ',
+              {type: 'inlineCode', value: 'measured'},
+              ', they bring here how far to move what.',
+            ),
+          ]),
+      subHeading('If something is wrong'),
+      table({
+        caption: 'Faults, the likeliest on this one first',
+        columns: [{head: 'What is heard or seen'}, {head: 'Likely cause'}, {head: 'What to do'}],
+        rows: faults.map(({find, cause = '', because, does}): Cell[] => [
+          find,
+          fractions(because ? `${because} ${cause}` : cause),
+          fractions(does),
+        ]),
+      }),
+      source('common practice, no source.'),
+    ]
+  },
+}
