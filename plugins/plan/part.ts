@@ -10,6 +10,8 @@ export interface Settled {
   rulerMm: number
   /** Frequency of A4. */
   referenceHz: number
+  /** What the days of the journal add up to. */
+  minutes?: number
 }
 
 /** A piece of wood that this build may cut, as of its date. */

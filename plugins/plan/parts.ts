@@ -1,4 +1,5 @@
 import {action} from './action.ts'
+import {bill} from './bill.ts'
 import {boxAir} from './box/box-air.ts'
 import {boxBlocks} from './box/box-blocks.ts'
 import {boxSizes} from './box/box-sizes.ts'
@@ -75,6 +76,7 @@ export const parts: readonly PlanPart[] = [
   cuts,
   cautions,
   asBuilt,
+  bill,
   settingUp,
   outline,
   // after everything that has a station

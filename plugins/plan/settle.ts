@@ -65,6 +65,7 @@ export function settle(
       units,
       rulerMm: values.ruler!.mm,
       referenceHz: values['reference-pitch']?.value ?? 440,
+      minutes: build.days.reduce((sum, day) => sum + (day.minutes ?? 0), 0),
     },
     assumptions,
   }

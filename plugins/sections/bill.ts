@@ -31,9 +31,9 @@ export const bill: Section = {
 
 function costs(cost: Cost) {
   return facts([
-    ['Materials', money(cost.materials, cost)],
+    ...(cost.materials === undefined ? [] : [['Materials', money(cost.materials, cost)] as const]),
     ...(cost.hours > 0 ? [['Work', `${number(cost.hours, 1)} h`] as const] : []),
-    ['Total', money(cost.total, cost)],
+    ...(cost.total === undefined ? [] : [['Total', money(cost.total, cost)] as const]),
   ])
 }
 

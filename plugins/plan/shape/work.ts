@@ -50,9 +50,9 @@ export const billShape = open({
   from: s,
 })
 export const costShape = open({
-  materials: n,
-  hours: n,
-  total: n,
+  materials: n.describe('What has a price, summed; absent where nothing has.').optional(),
+  hours: n.describe('What the days of the journal add up to; work has no price.'),
+  total: n.describe('The materials.').optional(),
   currency: s.optional(),
 })
 
