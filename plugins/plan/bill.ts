@@ -6,8 +6,8 @@ import type {PlanPart} from './part.ts'
 import type {BillRow} from './shape/work.ts'
 
 /**
- * List what has to be got: what the file says was paid for, then strings, hardware and wood that the design asks for
- * and the file's list does not name. `cost` sums what has a price, in the journal's currency, beside the hours (h) of
+ * List what has to be got: what the file says was paid for, then strings, and hardware and wood that the design asks
+ * for and the file's list does not name. `cost` sums what has a price, in the journal's currency, beside the hours (h) of
  * the days. Absent where there is nothing to get, or nothing to sum.
  */
 export const bill: PlanPart = (settled, plan, context) => {
@@ -15,10 +15,10 @@ export const bill: PlanPart = (settled, plan, context) => {
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
   const isListed = ({word}: Needed) => paid.some(({item}) => word.test(item))
-  const needed = [...stringItems(plan), ...impliedItems(settled, plan)]
+  const needed = impliedItems(settled, plan)
     .filter((one) => !isListed(one))
     .map(({item, count, from}): BillRow => ({item, count, from}))
-  const rows = [...paid, ...needed, ...woodItems(settled, plan, context)]
+  const rows = [...paid, ...stringItems(plan), ...needed, ...woodItems(settled, plan, context)]
   const priced = rows.filter(({total}) => total !== undefined)
   const materials = money(priced.reduce((sum, {total = 0}) => sum + total, 0))
   const hours = (settled.minutes ?? 0) / 60
