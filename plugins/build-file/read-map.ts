@@ -31,11 +31,16 @@ export function readMap(
       )
       continue
     }
-    const of = kind.keys === 'path' ? quantityKind(name, key, context) : kind.value
+    const of = kind.keys === 'path' ? howFarOff(quantityKind(name, key, context)) : kind.value
     const got = of && value ? readValue(value, of, `${path}.${name}`, context) : undefined
     if (got !== undefined) read[name] = got
   }
   return read
+}
+
+/** How far a value may be off is far smaller than the value itself may be. */
+function howFarOff(leaf: Leaf | undefined): Leaf | undefined {
+  return leaf && {...leaf, limits: {...(leaf.limits.max !== undefined && {max: leaf.limits.max}), min: 0}}
 }
 
 function quantityKind(name: string, key: Node, context: ReadingContext): Leaf | undefined {

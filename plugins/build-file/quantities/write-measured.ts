@@ -4,7 +4,7 @@ const newtonsPerPoundForce = 4.4482216152605
 
 /**
  * Write a measured quantity with its unit, finer than the maker's ruler, since differences are finer than marks:
- * mm (to 1/64 in or 0.1 mm, and where `near` is under 2 mm to thousandths of an inch or 0.01 mm), N, cents, Hz or deg.
+ * mm (to 1/64 in or 0.1 mm, and where `near` is under 1 mm to thousandths of an inch or 0.01 mm), N, cents, Hz or deg.
  */
 export function writeMeasured(
   value: number,
@@ -12,7 +12,7 @@ export function writeMeasured(
   {units, near = value}: {units: 'in' | 'mm'; near?: number},
 ): string {
   if (unit === 'mm') {
-    const isFine = Math.abs(near) < 2
+    const isFine = Math.abs(near) < 1
     const rulerMm = units === 'in' ? 25.4 / (isFine ? 1000 : 64) : isFine ? 0.01 : 0.1
     return writeLength(value, {units, rulerMm})
   }

@@ -1,0 +1,75 @@
+import {describe, expect, test} from 'vitest'
+import {readBody} from '../../plugins/build-file/body.ts'
+import {readBuild} from '../../plugins/build-file/read.ts'
+import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {changed} from '../support/changed.ts'
+
+const build = `
+title: Slack water
+scale: 24
+strings: [D3 .030w, D4 .013, D4 .013]
+nut: {kind: rod, diameter: 3/16}
+tuners: {post-hole: 1/4}
+anchors: {kind: ferrule}
+neck: {width: 1 1/2, thickness: 3/4, wood: white ash}
+parts: [{name: stick, wood: white ash, length: 34, width: 1 1/2, thickness: 1}]
+`
+const journal = {currency: {value: 'EUR', text: 'EUR', place: {line: 1, column: 1, endLine: 1, endColumn: 1}}}
+
+function planOf(changes: Record<string, string> = {}, body = '') {
+  const text = `---\n${changed(build, changes)}---\n${body}`
+  return planBuild(readBuild(text, {slug: 'slack-water', journal: {}, body: readBody}).build, {
+    journal,
+    pieces: [],
+  })
+}
+const items = (changes?: Record<string, string>) =>
+  (planOf(changes).bill ?? []).map(({item, count}) => `${count} ${item}`)
+
+describe('bill', () => {
+  test('lists strings by gauge, and the hardware that the design asks for', () => {
+    expect(items()).toEqual(
+      expect.arrayContaining([
+        '1 string .030w',
+        '2 string .013, steel',
+        '3 tuners',
+        '3 ferrules',
+        '1 rod for the nut, 3/16 in',
+      ]),
+    )
+  })
+
+  test('names nothing twice that was paid for', () => {
+    const found = items({cost: '[{item: Tuners with screws, count: 3, each: 2.10}]'})
+    expect(found[0]).toBe('3 Tuners with screws')
+    expect(found).not.toContain('3 tuners')
+    expect(found).toContain('3 ferrules')
+  })
+
+  test('sums what has a price, in the journal’s currency', () => {
+    const {bill, cost} = planOf({
+      cost: '[{item: tuners, count: 3, each: 2.10}, {item: varnish, each: 4.35}, {item: ferrules, count: 3}]',
+    })
+    expect(bill![0]).toEqual({item: 'tuners', count: 3, each: 2.1, total: 6.3, from: 'cost'})
+    expect(bill![2]).toEqual({item: 'ferrules', count: 3, from: 'cost'})
+    expect(cost).toEqual({materials: 10.65, hours: 0, total: 10.65, currency: 'EUR'})
+  })
+
+  test('takes wood from what its piece cost, once it is cut', () => {
+    const stock =
+      '[{id: A1, wood: white ash, length: 40, width: 2, thickness: 1, cost: 7.5}, {id: A2, wood: white ash, length: 40, width: 2, thickness: 1, cost: 9}]'
+    const {bill, cost} = planOf({stock})
+    expect(bill!.filter(({from}) => from === 'stock')).toEqual([
+      {item: 'white ash, A1', count: 1, each: 7.5, total: 7.5, from: 'stock'},
+    ])
+    expect(cost).toMatchObject({materials: 7.5, total: 7.5})
+  })
+
+  test('adds up the hours of the days, and leaves out what has no price', () => {
+    expect(planOf({}, '\n## 2026-03-07 Neck (1 h 30 min)\n\n## 2026-03-08 Box (45 min)\n').cost).toEqual({
+      hours: 2.25,
+      currency: 'EUR',
+    })
+    expect(planOf().cost).toBeUndefined()
+  })
+})
