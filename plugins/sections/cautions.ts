@@ -9,6 +9,7 @@ import type {Section} from './section.ts'
 export const cautions: Section = {
   name: 'cautions',
   title: 'Cautions',
+  quiet: true,
   needs: ({plan}) => (plan.cautions?.length ? [] : ['box', 'neck']),
   content: ({plan: {cautions: found = []}}) => [
     paragraph(comesFirst),

@@ -74,6 +74,7 @@ describe('as built', () => {
       measured: 617,
       difference: 1,
       tolerance: 0.5,
+      isOut: true,
       unit: 'mm',
       effects: ['Line 12 is 3 cents flat.'],
     },
