@@ -8,11 +8,11 @@ import {readDay} from './days.ts'
 import {type Place, wholeFile} from './place.ts'
 
 /** What the body of a build file tells besides its prose. */
-export type Body = Pick<Build, 'days' | 'links' | 'directives' | 'references' | 'tooNested'>
+export type Body = Pick<Build, 'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested'>
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
- * headings name, every relative picture and link (fragments and queries dropped), the directives and the value
+ * headings name, the tasks that are ticked, every relative picture and link (fragments and queries dropped), the directives and the value
  * references, each with its place. Prose that is nested too deep is not read: its place is all that is told.
  */
 export function readBody(file: string | Root): Body {
@@ -29,6 +29,7 @@ export function readBody(file: string | Root): Body {
     days: tree.children.flatMap((node) =>
       node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
     ),
+    ticked: nodes.flatMap((node) => (node.type === 'listItem' && node.checked ? [textOf(node)] : [])),
     links: nodes.flatMap((node) =>
       targets(node, definitions).flatMap(({url, ...found}) => {
         const target = ownTarget(url)

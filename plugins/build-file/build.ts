@@ -41,6 +41,8 @@ export interface Build {
   places: Readonly<Record<string, Place>>
   keys: Readonly<Record<string, Place>>
   days: readonly DayEntry[]
+  /** What the ticked tasks of the body say. */
+  ticked?: readonly string[]
   /** Pictures and links of the body that point into the build's folder. */
   links: readonly {
     target: string

@@ -12,6 +12,8 @@ export interface Settled {
   referenceHz: number
   /** What the days of the journal add up to. */
   minutes?: number
+  /** What the journal says was done: the headings of its days, and the tasks that are ticked. */
+  told?: readonly string[]
 }
 
 /** A piece of wood that this build may cut, as of its date. */

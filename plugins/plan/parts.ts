@@ -37,6 +37,7 @@ import {stringLengths} from './strings/string-lengths.ts'
 import {strings} from './strings/strings.ts'
 import {tunerPosts} from './tuner-posts.ts'
 import {unknownWoods} from './unknown-woods.ts'
+import {workOrder} from './work-order.ts'
 
 /** The concerns of the plan, each after those that it reads. */
 // biome-ignore format: a line each, so that concerns can be added side by side
@@ -81,4 +82,6 @@ export const parts: readonly PlanPart[] = [
   outline,
   // after everything that has a station
   layout,
+  // after the cautions, which stand beside its steps
+  workOrder,
 ]

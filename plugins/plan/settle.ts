@@ -66,6 +66,7 @@ export function settle(
       rulerMm: values.ruler!.mm,
       referenceHz: values['reference-pitch']?.value ?? 440,
       minutes: build.days.reduce((sum, day) => sum + (day.minutes ?? 0), 0),
+      told: [...build.days.map(({title}) => title), ...(build.ticked ?? [])],
     },
     assumptions,
   }

@@ -9,7 +9,15 @@ import {pickupShape} from './pickup.ts'
 import {scaleShape} from './scale.ts'
 import {cutsShape, stockTroubleShape} from './stock.ts'
 import {actionShape, bridgeShape, intonationShape, stringShape, tuningShape} from './strings.ts'
-import {asBuiltShape, billShape, cautionShape, costShape, settingUpShape, workShape} from './work.ts'
+import {
+  asBuiltShape,
+  billShape,
+  cautionShape,
+  costShape,
+  settingUpShape,
+  workShape,
+  workTimeShape,
+} from './work.ts'
 
 export const assumptionShape = open({
   path: s,
@@ -57,7 +65,8 @@ export const planShape = open({
   holes: list(holeShape).optional(),
   fasteners: list(fastenerShape).optional(),
   pickup: pickupShape.optional(),
-  work: list(workShape).optional(),
+  work: list(workShape).describe('In an order that works.').optional(),
+  workTime: workTimeShape.optional(),
   cuts: cutsShape.optional(),
   tooManyParts: open({count: n, most: n}).describe('More parts than can be planned.').optional(),
   stockTroubles: list(stockTroubleShape).optional(),

@@ -3,15 +3,34 @@ import {flag, list, n, open, s} from './kit.ts'
 
 export const workShape = open({
   id: s,
-  step: s,
+  kind: s.describe('What the steps of one kind share; the id, or the start of it.'),
+  step: s.describe('What it is called.'),
   does: s,
   tool: s.optional(),
   setting: s.optional(),
-  stations: list(open({what: s, stationMm: n})),
+  stations: list(
+    open({
+      what: s,
+      stationMm: n,
+      offMm: n.describe('Off the centre line, of a hole.').optional(),
+      face: s.describe('Of a hole.').optional(),
+      bit: s.optional(),
+      depthMm: n.optional(),
+    }),
+  ),
   waitH: n.optional(),
+  waitFrom: s.describe('Where the waiting time comes from.').optional(),
+  meanwhile: list(s).describe('Ids of later steps that need not wait for it.').optional(),
   after: list(s),
   cautions: list(s).describe('Ids of the cautions that belong to it.'),
   check: s.optional(),
+  isDone: flag.describe('The journal names it, or a step that comes after it, or says that it is strung up.'),
+})
+
+export const workTimeShape = open({
+  waitH: n.describe('The longest chain of waits: what cannot be had sooner.'),
+  waitsH: n.describe('All waits, one after the other.'),
+  benchH: n.describe('What the days of the journal add up to.').optional(),
 })
 
 export const cautionShape = open({
@@ -56,6 +75,7 @@ export const costShape = open({
   currency: s.optional(),
 })
 
+export type WorkTime = z.infer<typeof workTimeShape>
 export type Step = z.infer<typeof workShape>
 export type Caution = z.infer<typeof cautionShape>
 export type SettingUp = z.infer<typeof settingUpShape>

@@ -1,0 +1,25 @@
+import {workKinds} from '../../tables/work-kinds.ts'
+import {named} from './named.ts'
+import type {StepDraft} from './step-draft.ts'
+
+const strungUp = ['strung up', 'retired', 'sold', 'given']
+/** What a heading says after one of these is still to come. */
+const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
+
+/**
+ * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
+ * strung up, and all that must have come before any of these.
+ */
+export function doneSteps(
+  steps: readonly StepDraft[],
+  before: ReadonlyMap<string, ReadonlySet<string>>,
+  {told, status}: {told: readonly string[]; status: string | undefined},
+): Set<string> {
+  const isNamed = named(told.map((text) => text.replace(notYet, '')).join(' / '))
+  const isStrung = status !== undefined && strungUp.includes(status)
+  const done = new Set<string>()
+  for (const {id, kind, words = workKinds[kind].words} of steps)
+    if (isNamed(words) || (isStrung && kind === 'string'))
+      for (const one of [id, ...(before.get(id) ?? [])]) done.add(one)
+  return done
+}

@@ -1,0 +1,88 @@
+import {glueWait} from './glue-wait.ts'
+import {holesOn} from './holes-on.ts'
+import {stationsOf} from './stations-of.ts'
+import type {StepDraft, WorkGroup} from './step-draft.ts'
+import type {WorkFacts} from './work-facts.ts'
+
+/** Saw and glue the scarf, glue a plate on, shape the head and drill it. */
+export const headSteps: WorkGroup = (facts) => {
+  const {values, plan} = facts
+  return [
+    ...scarf(facts),
+    ...(values.head?.plate
+      ? [
+          {
+            id: 'glue-up-plate',
+            kind: 'glue-up' as const,
+            step: 'Glue the head’s plate on',
+            does: 'Glue the plate on the face of the head; pad under the clamps.',
+            tool: 'glue and clamps',
+            waitH: glueWait(facts).waitH,
+            after: ['plane', 'glue-head'],
+            words: ['plate'],
+          },
+        ]
+      : []),
+    ...(plan.neck?.head ? [shape(facts)] : []),
+    ...holesOn(facts, ['head'], {
+      id: 'drill-head',
+      kind: 'drill-head',
+      does: 'Small hole first, from the face; then to size from both faces.',
+      after: ['shape-head', 'glue-head'],
+      check: 'A post turns in each hole without shaking.',
+    }),
+  ]
+}
+
+function scarf(facts: WorkFacts): StepDraft[] {
+  const {plan, size} = facts
+  const {scarf: sawn} = plan.neck ?? {}
+  if (!sawn) return []
+  const {angleDeg, fromSquareDeg, slope, faceMm, runMm} = sawn
+  const degrees = (deg: number) => `${Number(deg.toFixed(1))}°`
+  const {waitH, clampsStay} = glueWait(facts)
+  return [
+    {
+      id: 'saw-scarf',
+      kind: 'saw-scarf',
+      does: 'Saw the slope in a carrier; turn the cut piece over; plane both slopes as one.',
+      tool: 'saw and carrier, plane',
+      setting: `${degrees(angleDeg)} to the stick (${degrees(fromSquareDeg)} from square, 1 in ${Number(slope.toFixed(1))}), blade tilt 0°, over ${size(runMm)}`,
+      stations: stationsOf(plan, ['slope']),
+      after: ['plane', 'glue-up', 'rip'],
+      check: `The sawn face reads ${size(faceMm)}.`,
+    },
+    {
+      id: 'glue-head',
+      kind: 'glue-head',
+      does: 'Glue the slope under the neck’s end; a brad at each end keeps it from sliding.',
+      tool: 'glue and clamps',
+      setting: `on for ${clampsStay}`,
+      waitH,
+      after: ['saw-scarf'],
+      check: 'A straightedge lies flat along both edges.',
+    },
+  ]
+}
+
+function shape({values, plan, size}: WorkFacts): StepDraft {
+  const {joint, angleDeg, thicknessMm, retainer} = plan.neck!.head!
+  const dropMm = values.head?.drop?.mm ?? 0
+  const first =
+    joint === 'solid'
+      ? `Saw the head out of the solid, ${angleDeg}° back; `
+      : joint === 'straight' && dropMm > 0
+        ? `Cut its face down ${size(dropMm)}; `
+        : ''
+  const words = `${first}plane to thickness, then saw the outline.`
+  return {
+    id: 'shape-head',
+    kind: 'shape-head',
+    does: words.charAt(0).toUpperCase() + words.slice(1),
+    tool: 'saw, plane and file',
+    setting: `${size(thicknessMm)} thick${retainer ? `; a ${retainer} holds the strings down` : ''}`,
+    stations: stationsOf(plan, ['head end']),
+    after: ['plane-sides', 'plane', 'glue-head', 'glue-up-plate'],
+    check: 'Face and back are parallel.',
+  }
+}

@@ -1,0 +1,138 @@
+import {holesOn} from './holes-on.ts'
+import {stationsOf} from './stations-of.ts'
+import type {StepDraft, WorkGroup} from './step-draft.ts'
+import type {WorkFacts} from './work-facts.ts'
+
+/** Mark out and drill the neck; saw the slots and press frets in, or burn the lines. */
+export const lineSteps: WorkGroup = (facts) => [
+  ...mark(facts),
+  ...slots(facts),
+  ...holesOn(facts, ['playing face', 'neck back', 'neck end'], {
+    id: 'drill-neck',
+    kind: 'drill-neck',
+    does: 'Centre-punch; drill from the face named, scrap behind; depth marked on the bit.',
+    after: ['plane-sides', 'plane', 'glue-head'],
+  }),
+  ...dots(facts),
+  ...burn(facts),
+  ...frets(facts),
+]
+
+function mark(facts: WorkFacts): StepDraft[] {
+  const {values, plan, size, asWritten, isFretted, hasBoard} = facts
+  if (!plan.scale?.lines?.length) return []
+  const length = values.scale?.length
+  const reads = length ? asWritten(length) : size(plan.scale.lengthMm ?? 0)
+  const last = plan.scale.lines.at(-1)!
+  const isEarly = isFretted && hasBoard
+  return [
+    {
+      id: 'mark-lines',
+      kind: 'mark-lines',
+      does: isEarly
+        ? 'Mark every line on the fingerboard, all from one end of one rule; the rest on the neck.'
+        : 'Mark every line from the nut line, the rule left lying.',
+      tool: 'rule, square and knife',
+      stations: stationsOf(plan, markedKinds(facts)),
+      after: isEarly ? ['plane'] : isFretted ? ['plane-sides', 'plane'] : ['sand', 'plane-sides'],
+      check: `Nut line to bridge line reads ${reads}; to ${isFretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
+    },
+  ]
+}
+
+/** What is drilled is marked where it is drilled; what has no holes yet is marked with the lines. */
+function markedKinds({plan}: WorkFacts): string[] {
+  const drilled = (plan.holes ?? []).map(({of}) => of)
+  const has = (start: string) => drilled.some((of) => of.startsWith(start))
+  return [
+    'nut',
+    'line',
+    'dot',
+    'box edge',
+    'bridge',
+    ...(has('tuners') ? [] : ['tuner']),
+    ...(has('screws') ? [] : ['screw']),
+    ...(has('anchors') ? [] : ['anchor']),
+  ]
+}
+
+function slots({plan, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
+  if (!isFretted) return []
+  const {slotWidthMm, slotDepthMm} = plan.neck?.fretting ?? {}
+  const fine = (mm: number) => (plan.units === 'in' ? `${(mm / 25.4).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
+  const setting = [
+    ...(slotWidthMm === undefined ? [] : [`kerf ${fine(slotWidthMm)}`]),
+    ...(slotDepthMm === undefined ? [] : [`depth stop ${fine(slotDepthMm)}`]),
+  ].join(', ')
+  return [
+    {
+      id: 'slot-frets',
+      kind: 'slot-frets',
+      does: `Saw each slot square across${hasBoard ? ', the board still square and wide' : ''}.`,
+      tool: 'fret saw and mitre box',
+      setting: setting || undefined,
+      after: ['mark-lines', 'plane', ...(hasBoard ? [] : ['plane-sides'])],
+      check: `Nut line to the last slot reads ${plan.scale?.lines?.at(-1)?.mark ?? size(0)}.`,
+    },
+  ]
+}
+
+function dots({values, plan, isFretted}: WorkFacts): StepDraft[] {
+  const made = values.markings?.dots?.value ?? ''
+  if (!plan.scale?.dots?.length || !/inlai|drill/i.test(made)) return []
+  return [
+    {
+      id: 'drill-neck-dots',
+      kind: 'drill-neck',
+      step: 'Set the dots in',
+      does: 'Drill shallow at each dot, glue it in, level it.',
+      tool: 'hand drill with a stop',
+      after: ['mark-lines', 'plane-sides', 'glue-up-board', ...(isFretted ? [] : ['sand'])],
+      words: ['dots', 'inlay*', 'inlaid'],
+    },
+  ]
+}
+
+function burn({values}: WorkFacts): StepDraft[] {
+  const burnt = (['lines', 'dots'] as const).filter((key) =>
+    /burn/i.test(values.markings?.[key]?.value ?? ''),
+  )
+  if (burnt.length === 0) return []
+  return [
+    {
+      id: 'burn-marks',
+      kind: 'burn-marks',
+      does: `Burn the ${burnt.join(' and ')} on bare wood, the nut line first.`,
+      tool: 'hot pen',
+      after: ['mark-lines', 'sand', 'plane-sides'],
+    },
+  ]
+}
+
+function frets({values, plan, size, isFretted}: WorkFacts): StepDraft[] {
+  if (!isFretted) return []
+  const {wireMm, pieces = [], overhangMm = 0} = plan.neck?.fretting ?? {}
+  const zero = values.nut?.kind?.value === 'zero-fret' ? ', the zero fret too' : ''
+  return [
+    {
+      id: 'fret',
+      kind: 'fret',
+      does: `Tap each fret in from both ends to the middle${zero}; nip close.`,
+      tool: 'hammer and nippers',
+      setting:
+        wireMm === undefined
+          ? undefined
+          : `${pieces.length} pieces, ${size(wireMm)} of wire, ${size(overhangMm)} over at each side`,
+      after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand', 'stain'],
+      check: 'A straightedge rocks on no fret.',
+    },
+    {
+      id: 'fret-ends',
+      kind: 'fret-ends',
+      does: 'File ends flush, then slanted, then round.',
+      tool: 'file',
+      after: ['fret'],
+      check: 'A rag drawn along both edges catches nowhere.',
+    },
+  ]
+}

@@ -1,0 +1,7 @@
+import type {Plan} from '../shape/plan.ts'
+import type {Step} from '../shape/work.ts'
+
+/** Take the stations of some kinds from the layout, in order: mm from the nut line. */
+export function stationsOf({layout = []}: Plan, kinds: readonly string[]): Step['stations'] {
+  return layout.filter(({kind}) => kinds.includes(kind)).map(({what, stationMm}) => ({what, stationMm}))
+}

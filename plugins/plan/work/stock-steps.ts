@@ -1,0 +1,113 @@
+import type {Part} from '../shape/stock.ts'
+import {glueWait} from './glue-wait.ts'
+import type {WorkGroup} from './step-draft.ts'
+import type {WorkFacts} from './work-facts.ts'
+
+/** One clamp for so much of a joint (mm): common practice, no source. */
+const clampEveryMm = 150
+
+/** Mill, rip, glue and plane what the neck is made of; short parts come off a long strip, and last. */
+export const stockSteps: WorkGroup = (facts) => {
+  const {values, plan, size} = facts
+  const parts = plan.cuts?.parts ?? []
+  const small = parts.filter(({isSmall}) => isSmall)
+  const large = parts.filter(({isSmall}) => !isSmall)
+  const planeMm = values.saw?.plane?.mm
+  return [
+    ...(values.neck
+      ? [
+          {
+            id: 'mill',
+            kind: 'mill' as const,
+            does: 'Make one face flat, then one edge square to it.',
+            tool: 'plane, or jointer',
+            setting: planeMm ? `leave ${size(planeMm)} a face` : undefined,
+            after: [],
+            check: 'No light under a straightedge; the square sits tight.',
+          },
+          {
+            id: 'rip',
+            kind: 'rip' as const,
+            does: 'Rip to width; crosscut to length.',
+            tool: 'rip saw, or table saw',
+            setting: sawn(large, facts),
+            after: ['mill'],
+            check: 'Each piece is marked with its name and its face.',
+          },
+        ]
+      : []),
+    ...(small.length > 0
+      ? [
+          {
+            id: 'rip-small',
+            kind: 'rip' as const,
+            step: 'Cut the short parts',
+            does: 'Rip the strip first; cut short parts off it last.',
+            tool: 'rip saw, or table saw',
+            setting: sawn(small, facts),
+            after: ['rip'],
+            words: ['short parts', 'small parts'],
+          },
+        ]
+      : []),
+    ...glueUp(facts),
+    ...(values.neck
+      ? [
+          {
+            id: 'plane',
+            kind: 'plane' as const,
+            does: 'Plane to thickness.',
+            tool: 'plane, or planer',
+            setting: thicknesses(facts),
+            after: ['mill', 'rip', 'glue-up'],
+            check: 'The same at both ends and in the middle.',
+          },
+        ]
+      : []),
+  ]
+}
+
+/** Say which sizes are sawn, equal ones once: `2 3/16 x 3/4 in: neck`. */
+function sawn(parts: readonly Part[], {size}: WorkFacts): string | undefined {
+  const counts = new Map<string, number>()
+  for (const {lengthMm, widthMm, name} of parts) {
+    const what = `${size(widthMm)} wide, ${size(lengthMm)} long: ${name.replace(/(,? strip)? \d+$/, '')}`
+    counts.set(what, (counts.get(what) ?? 0) + 1)
+  }
+  const all = [...counts].map(([what, count]) => (count > 1 ? `${count} × ${what}` : what))
+  return all.length > 0 ? all.join('; ') : undefined
+}
+
+function glueUp(facts: WorkFacts): ReturnType<WorkGroup> {
+  const {neck} = facts.plan
+  const layers = (neck?.layup?.layers ?? []).filter(
+    ({of, beforeScarf}) => beforeScarf && of.startsWith('neck'),
+  )
+  if (layers.length < 2 && !layers.some(({strips = 1}) => strips > 1)) return []
+  const {waitH, clampsStay} = glueWait(facts)
+  const lengthMm = neck?.budget?.blankMm
+  const clamps = lengthMm === undefined ? '' : `${Math.ceil(lengthMm / clampEveryMm) + 1} clamps and cauls, `
+  return [
+    {
+      id: 'glue-up',
+      kind: 'glue-up',
+      does: 'Dry-fit, glue and clamp the layers of the neck.',
+      tool: 'glue and clamps',
+      setting: `${clamps}on for ${clampsStay}`,
+      waitH,
+      after: ['mill', 'rip'],
+      check: 'A thin bead of glue along every seam.',
+    },
+  ]
+}
+
+function thicknesses({values, plan, size}: WorkFacts): string | undefined {
+  const {scarf, layup} = plan.neck ?? {}
+  const stickMm = scarf?.thicknessMm ?? layup?.stickMm ?? values.neck?.thickness?.mm
+  const boardMm = values.fingerboard?.thickness?.mm
+  const all = [
+    ...(stickMm ? [`stick ${size(stickMm)}`] : []),
+    ...(boardMm ? [`fingerboard ${size(boardMm)}`] : []),
+  ]
+  return all.length > 0 ? all.join(', ') : undefined
+}
