@@ -1,6 +1,6 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {AsBuilt} from '../plan/shape/work.ts'
-import {type Cell, list, measure, note, subHeading, table} from './kit.ts'
+import {type Cell, fractions, list, measure, note, subHeading, table} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** What was measured on the finished thing, beside what was drawn, and what the difference does. */
@@ -27,7 +27,7 @@ export const asBuilt: Section = {
       note(
         'Allowed is a mark of the ruler, half a degree, a tenth of a pull or what ears notice, where the file does not say: common practice, no source, but for hearing.',
       ),
-      ...(effects.length > 0 ? [subHeading('What that does'), list(effects)] : []),
+      ...(effects.length > 0 ? [subHeading('What that does'), list(effects.map(fractions))] : []),
     ]
   },
 }

@@ -1,4 +1,4 @@
-import type {BlockContent} from 'mdast'
+import type {BlockContent, List} from 'mdast'
 import type {Caution} from '../plan/shape/work.ts'
 import {dustLimits, noiseLimits} from '../tables/exposure-limits.ts'
 import {comesFirst} from '../tables/hazards.ts'
@@ -13,9 +13,14 @@ export const cautions: Section = {
   needs: ({plan}) => (plan.cautions?.length ? [] : ['box', 'neck']),
   content: ({plan: {cautions: found = []}}) => [
     paragraph(comesFirst),
-    list(found.map((caution) => ({blocks: worded(caution)}))),
+    apart(list(found.map((caution) => ({blocks: worded(caution)})))),
     figures('How much noise, and how much dust', [noiseTable(), dustTable()]),
   ],
+}
+
+/** Keep the paragraphs of each item, so that the quiet one stays quiet. */
+function apart(items: List): List {
+  return {...items, children: items.children.map((item) => ({...item, spread: true}))}
 }
 
 function worded({hazard, does, because, source}: Caution): BlockContent[] {

@@ -44,7 +44,7 @@ describe('as built', () => {
   test('a line off its place is sharp or flat by what is left of the string', () => {
     const {effects, planned} = first('{lines: {12: 12 1/32}}')
     expect(planned).toBeCloseTo(304.8, 9)
-    expect(effects).toEqual(['Line 12 sounds 4.5 cents sharp, less than ears notice.'])
+    expect(effects).toEqual(['Where it lies, line 12 sounds 4.5 cents sharp, less than ears notice.'])
   })
 
   // By hand: stiffness goes with the cube of the thickness, and (48/47)³ = 1.0652.

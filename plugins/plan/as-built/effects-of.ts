@@ -9,7 +9,7 @@ const groups: readonly (readonly [RegExp, (name: string) => Effect])[] = [
   [
     /^cents\.(.+)$/,
     (label) =>
-      ({difference}) => [`Line ${label} sounds ${sharpOrFlat(difference)}.`],
+      ({difference}) => [`On the tuner line ${label} sounds ${sharpOrFlat(difference)}.`],
   ],
   [
     /^strings\.(.+)\.tension$/,
@@ -40,7 +40,7 @@ function lineOff(label: string): Effect {
     const line = plan.scale?.lines?.find((one) => one.label === label)
     if (!line || lengthMm === undefined || measured >= lengthMm) return []
     const cents = 1200 * Math.log2(lengthMm / (lengthMm - measured)) - line.cents
-    return [`Line ${label} sounds ${sharpOrFlat(cents)}.`]
+    return [`Where it lies, line ${label} sounds ${sharpOrFlat(cents)}.`]
   }
 }
 
