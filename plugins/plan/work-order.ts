@@ -1,8 +1,8 @@
-import {hazards} from '../tables/hazards.ts'
+import {type HazardRow, hazards} from '../tables/hazards.ts'
 import {waitSource} from '../tables/waits.ts'
 import {workKinds} from '../tables/work-kinds.ts'
 import type {PlanPart} from './part.ts'
-import type {Caution, Step} from './shape/work.ts'
+import type {Step} from './shape/work.ts'
 import {allBefore} from './work/all-before.ts'
 import {bareBoxSteps, boxSteps} from './work/box-steps.ts'
 import {doneSteps} from './work/done-steps.ts'
@@ -40,17 +40,24 @@ export const workOrder: PlanPart = (settled, soFar) => {
   if (steps.length === 0) return {}
   const before = allBefore(steps)
   const {told = [], minutes, values} = settled
-  const done = doneSteps(steps, before, {told, status: values.status?.value})
-  const work = steps.map((draft, at) =>
-    stepOf(draft, soFar.cautions ?? [], meanwhile(steps, before, at), done),
-  )
+  const done = doneSteps(steps, before, {
+    told,
+    status: values.status?.value,
+    isMeasured: Boolean(values.measured),
+  })
+  const beside = cautionsBeside((soFar.cautions ?? []).map(({id}) => id))
+  const work = steps.map((draft, at) => stepOf(draft, beside, meanwhile(steps, before, at), done))
   const time = workTime(work, minutes)
   return {work, ...(time && {workTime: time})}
 }
 
-function stepOf(draft: StepDraft, cautions: readonly Caution[], others: string[], done: Set<string>): Step {
+function stepOf(
+  draft: StepDraft,
+  beside: ReadonlyMap<string, string[]>,
+  others: string[],
+  done: Set<string>,
+): Step {
   const {id, kind, step, does, tool, setting, stations = [], waitH, after, check} = draft
-  const steps: Readonly<Record<string, {steps: readonly string[]}>> = hazards
   return {
     id,
     kind,
@@ -62,10 +69,23 @@ function stepOf(draft: StepDraft, cautions: readonly Caution[], others: string[]
     ...(waitH !== undefined && {waitH, waitFrom: waitSource}),
     ...(others.length > 0 && {meanwhile: others}),
     after: [...after],
-    cautions: cautions.filter((one) => steps[one.id]?.steps.includes(kind)).map((one) => one.id),
+    cautions: [...(beside.get(kind) ?? [])],
     ...(check && {check}),
     isDone: done.has(id),
   }
+}
+
+/** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
+function cautionsBeside(ids: readonly string[]): ReadonlyMap<string, string[]> {
+  const rows: Readonly<Record<string, HazardRow>> = hazards
+  const beside = new Map<string, string[]>()
+  for (const id of ids)
+    for (const kind of rows[id]?.steps ?? []) {
+      const those = beside.get(kind)
+      if (those) those.push(id)
+      else beside.set(kind, [id])
+    }
+  return beside
 }
 
 /** Name what can be done while a step's glue or finish dries: later steps that do not come after it. */

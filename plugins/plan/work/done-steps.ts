@@ -8,18 +8,18 @@ const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
 
 /**
  * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
- * strung up, and all that must have come before any of these.
+ * strung up (its setting up too, where it was measured), and all that must have come before any of these.
  */
 export function doneSteps(
   steps: readonly StepDraft[],
   before: ReadonlyMap<string, ReadonlySet<string>>,
-  {told, status}: {told: readonly string[]; status: string | undefined},
+  {told, status, isMeasured}: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
 ): Set<string> {
   const isNamed = named(told.map((text) => text.replace(notYet, '')).join(' / '))
   const isStrung = status !== undefined && strungUp.includes(status)
   const done = new Set<string>()
   for (const {id, kind, words = workKinds[kind].words} of steps)
-    if (isNamed(words) || (isStrung && kind === 'string'))
+    if (isNamed(words) || (isStrung && (kind === 'string' || (isMeasured && kind === 'set-up'))))
       for (const one of [id, ...(before.get(id) ?? [])]) done.add(one)
   return done
 }

@@ -3,20 +3,7 @@ import {stationsOf} from './stations-of.ts'
 import type {StepDraft, WorkGroup} from './step-draft.ts'
 import type {WorkFacts} from './work-facts.ts'
 
-const finished = [
-  'sand',
-  'stain',
-  'finish-oil',
-  'finish-shellac',
-  'finish-lacquer',
-  'finish-varnish',
-  'finish-paint',
-  'finish-other',
-  'finish-wax',
-  'burn-marks',
-  'mark-lines',
-  'fret-ends',
-]
+const finished = ['sand', 'stain*', 'finish-*', 'burn-marks', 'mark-lines', 'drill-neck-dots', 'fret-ends']
 
 /** Cut rods, put neck, box and hardware together, wire it, close it, string it and set it up. */
 export const joiningSteps: WorkGroup = (facts) => [
@@ -72,7 +59,7 @@ function hardware({values}: WorkFacts): StepDraft[] {
       step: 'Put the hardware on',
       does: `Put on ${things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`}.`,
       tool: 'screwdriver',
-      after: [...finished, 'drill-head', 'drill-neck', 'drill-box'],
+      after: finished,
       words: ['hardware', 'tuners', 'ferrules'],
     },
   ]
@@ -111,7 +98,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
         ].join('; ') || undefined,
       stations: screws.length > 0 ? [] : stationsOf(plan, ['screw']),
       ...(isGlued && {waitH}),
-      after: [...finished, 'drill-neck', 'drill-top', 'drill-box', 'notch-box', 'fit-blocks', 'box-prepare'],
+      after: finished,
       check: length
         ? `Nut line to bridge line still reads ${asWritten(length)}; a string runs down the middle.`
         : 'A string from nut to tail runs down the middle.',
@@ -129,7 +116,7 @@ function wire({values: {pickup}}: WorkFacts): StepDraft[] {
       kind: 'wire',
       does: `Solder the jack on the bench; fix the pickup${under ? ` under the ${under}` : ''}; tie the lead down.`,
       tool: 'soldering iron',
-      after: ['fasten', 'drill-box', 'drill-top', 'fit-blocks', 'box-prepare', ...finished],
+      after: ['fasten'],
       check: 'A tap on the top comes through before the box is closed.',
     },
   ]
@@ -149,7 +136,7 @@ function close(facts: WorkFacts): StepDraft[] {
         : `The top is ${held}: close it; look inside first.`,
       tool: isGlued ? 'glue and clamps' : 'screwdriver',
       ...(isGlued && {waitH: glueWait(facts).waitH}),
-      after: ['fasten', 'wire', 'fit-blocks', 'drill-top', 'drill-box', 'box-prepare', ...finished],
+      after: ['fasten', 'wire'],
       check: 'Nothing rattles when it is shaken.',
       words: ['close the box', 'box closed', 'closing'],
     },
@@ -172,16 +159,7 @@ function strung({values, plan, asWritten}: WorkFacts): StepDraft[] {
       does: 'Bridge on its line; all strings up by turns, a little at a time.',
       tool: 'hands and cutters',
       setting: notes.length > 0 ? notes.join(', ') : undefined,
-      after: [
-        'fasten-hardware',
-        'fasten',
-        'fasten-top',
-        'wire',
-        'cut-rod-nut',
-        'cut-rod-bridge',
-        'drill-head',
-        ...finished,
-      ],
+      after: ['fasten-hardware', 'fasten', 'wire', 'fasten-top', 'cut-rod-nut', 'cut-rod-bridge'],
       check: 'Each string stays in tune after a stretch by hand.',
     },
     {

@@ -123,7 +123,7 @@ function frets({values, plan, size, isFretted}: WorkFacts): StepDraft[] {
         wireMm === undefined
           ? undefined
           : `${pieces.length} pieces, ${size(wireMm)} of wire, ${size(overhangMm)} over at each side`,
-      after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand', 'stain'],
+      after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand', 'stain*'],
       check: 'A straightedge rocks on no fret.',
     },
     {
