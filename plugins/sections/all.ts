@@ -18,6 +18,7 @@ import {scarf} from './scarf.ts'
 import type {Section} from './section.ts'
 import {settingUp} from './setting-up.ts'
 import {strings} from './strings.ts'
+import {workOrder} from './work-order.ts'
 
 /** Every section, sorted by name, a line each. */
 export const allSections: readonly Section[] = [
@@ -40,4 +41,5 @@ export const allSections: readonly Section[] = [
   scarf,
   settingUp,
   strings,
+  workOrder,
 ]

@@ -6,8 +6,9 @@ if (contents) contents.open = matchMedia('(min-width: 80rem)').matches
 const boxes = [...document.querySelectorAll<HTMLInputElement>('input[type=checkbox]:not([disabled])')]
 const place = `ticked ${location.pathname}`
 
-/** A box is known by what stands beside it, so that a changed plan does not tick another step. */
-const nameOf = (box: HTMLInputElement) => box.labels?.[0]?.textContent?.trim() ?? ''
+/** A box is known by its own key, or else by what stands beside it: a changed plan does not tick another step. */
+const nameOf = (box: HTMLInputElement) =>
+  box.value === 'on' ? (box.labels?.[0]?.textContent?.trim() ?? '') : box.value
 
 function recall(): void {
   const ticked: unknown = JSON.parse(localStorage.getItem(place) ?? '[]')

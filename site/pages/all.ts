@@ -1,5 +1,6 @@
 import type {Page} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
+import {benchPages} from './bench.ts'
 import {buildFilePages} from './build-md.ts'
 import {buildPages} from './build-page.ts'
 import {carePages} from './care.ts'
@@ -17,7 +18,7 @@ import {sourcesPage} from './sources.ts'
 import {woodsPage} from './woods.ts'
 
 /** Pages of single builds, each kind a function from the journal to its pages. */
-const ofBuilds = [buildPages, planPages, buildFilePages, carePages]
+const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages]
 
 /** Pages of the whole journal. */
 const ofTheJournal = [

@@ -18,13 +18,13 @@ export const boxSteps: WorkGroup = (facts) => {
     ...holesOn(facts, ['top', 'top inside'], {
       id: 'drill-top',
       kind: 'drill-top',
-      does: 'Scrap clamped under the top; finish big holes from the other side.',
+      does: 'Scrap clamped under; big holes from both sides.',
       after: [...bare, 'fit-blocks'],
     }),
     ...holesOn(facts, ['back', 'side bass', 'side treble', 'head end', 'tail end'], {
       id: 'drill-box',
       kind: 'drill-box',
-      does: 'Scrap held against the inside of each wall.',
+      does: 'Scrap held inside each wall.',
       after: [...bare, 'fit-blocks'],
     }),
     ...notch(facts),
@@ -38,7 +38,7 @@ function prepare({values, asWritten}: WorkFacts): StepDraft {
   return {
     id: 'box-prepare',
     kind: 'box-prepare',
-    does: `Pull nails and staples, wipe it out, glue loose corners.${paper}`,
+    does: `Pull nails and staples, wipe out, glue loose corners.${paper}`,
     tool: 'pliers, magnet and rag',
     after: [],
     check: sizes.length > 0 ? `Outside it reads ${sizes.join(' × ')}.` : undefined,
@@ -92,11 +92,11 @@ function notch({values, plan, size, asWritten}: WorkFacts): StepDraft[] {
     {
       id: 'notch-box',
       kind: 'notch-box',
-      does: `Scribe round the neck, saw inside the lines, pare to fit${joins === 'through' ? ', at both ends' : ''}.`,
+      does: `Scribe round the neck, saw inside the lines, pare${joins === 'through' ? ', at both ends' : ''}.`,
       tool: 'fine saw and chisel',
       setting: `${written[0]} wide, ${written[1]} deep`,
       after: [...bare, 'plane-sides', 'plane'],
-      check: 'Dry-fitted, a string from nut to tail runs down the middle.',
+      check: 'Dry-fitted, a string runs down the middle.',
     },
   ]
 }

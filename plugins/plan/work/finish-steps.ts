@@ -28,12 +28,12 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
       id,
       kind: row.name === 'stain' ? 'stain' : 'finish',
       step: kind.charAt(0).toUpperCase() + kind.slice(1),
-      does: `${count === 1 ? 'One thin coat' : `${count} thin coats`} of ${kind}${on ? ` on the ${on}` : ''}.${isMoved ? ' Put in an order that holds; the file has another.' : ''}`,
+      does: `${count === 1 ? 'One thin coat' : `${count} thin coats`}${on ? ` on the ${on}` : ''}.${isMoved ? ' Put in an order that holds; the file has another.' : ''}`,
       tool: 'rag or brush',
       setting: count > 1 ? `${row.firstH} h between coats` : undefined,
       waitH: (count - 1) * row.firstH + row.lastH,
       after: [...ready, ...(row.name === 'stain' ? [] : ['fret-ends']), ...before],
-      check: row.name === 'oil' ? 'Wiped dry; no smell of oil left before anything goes over it.' : undefined,
+      check: row.name === 'oil' ? 'Wiped dry; no smell left before more goes over it.' : undefined,
       words: ['finish', 'finishing', ...row.words],
     }
     before = [...before, id]
@@ -43,7 +43,7 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
     {
       id: 'sand',
       kind: 'sand',
-      does: `Sand with the grain, dust off between grits${paper}.`,
+      does: `With the grain, dust off between grits${paper}.`,
       tool: 'block and paper',
       setting: '120, 180, then 220',
       after: [
@@ -61,7 +61,7 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
         'notch-box',
         ...(isFretted ? ['drill-neck-dots', 'slot-frets'] : []),
       ],
-      check: 'No scratch shows in low light.',
+      check: 'No scratch in low light.',
     },
     ...finishes,
   ]

@@ -15,7 +15,7 @@ export const headSteps: WorkGroup = (facts) => {
             id: 'glue-up-plate',
             kind: 'glue-up' as const,
             step: 'Glue the head’s plate on',
-            does: 'Glue the plate on the face of the head; pad under the clamps.',
+            does: 'Pads under the clamps.',
             tool: 'glue and clamps',
             waitH: glueWait(facts).waitH,
             after: ['plane', 'glue-head'],
@@ -27,9 +27,9 @@ export const headSteps: WorkGroup = (facts) => {
     ...holesOn(facts, ['head'], {
       id: 'drill-head',
       kind: 'drill-head',
-      does: 'Small hole first, from the face; then to size from both faces.',
+      does: 'Small hole from the face, then to size from both.',
       after: ['shape-head', 'glue-head'],
-      check: 'A post turns in each hole without shaking.',
+      check: 'A post turns without shaking.',
     }),
   ]
 }
@@ -45,7 +45,7 @@ function scarf(facts: WorkFacts): StepDraft[] {
     {
       id: 'saw-scarf',
       kind: 'saw-scarf',
-      does: 'Saw the slope in a carrier; turn the cut piece over; plane both slopes as one.',
+      does: 'In a carrier; then plane both slopes as one.',
       tool: 'saw and carrier, plane',
       setting: `${degrees(angleDeg)} to the stick (${degrees(fromSquareDeg)} from square, 1 in ${Number(slope.toFixed(1))}), blade tilt 0°, over ${size(runMm)}`,
       stations: stationsOf(plan, ['slope']),
@@ -55,12 +55,12 @@ function scarf(facts: WorkFacts): StepDraft[] {
     {
       id: 'glue-head',
       kind: 'glue-head',
-      does: 'Glue the slope under the neck’s end; a brad at each end keeps it from sliding.',
+      does: 'Turn the cut piece over, its slope under the neck’s end; a brad at each end.',
       tool: 'glue and clamps',
       setting: `on for ${clampsStay}`,
       waitH,
       after: ['saw-scarf'],
-      check: 'A straightedge lies flat along both edges.',
+      check: 'Straight along both edges.',
     },
   ]
 }
@@ -74,7 +74,7 @@ function shape({values, plan, size}: WorkFacts): StepDraft {
       : joint === 'straight' && dropMm > 0
         ? `Cut its face down ${size(dropMm)}; `
         : ''
-  const words = `${first}plane to thickness, then saw the outline.`
+  const words = `${first}plane to thickness, saw the outline.`
   return {
     id: 'shape-head',
     kind: 'shape-head',

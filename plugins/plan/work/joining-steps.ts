@@ -20,7 +20,7 @@ function rods({values: {nut, bridge}, size, asWritten, plan}: WorkFacts): StepDr
     id,
     kind: 'cut-rod',
     step: `Cut the ${what}`,
-    does: 'Saw it in the vice; file both ends round.',
+    does: 'In the vice; file both ends round.',
     tool: 'vice and hacksaw',
     setting,
     after: [],
@@ -46,10 +46,8 @@ function hardware({values}: WorkFacts): StepDraft[] {
   if (!strings?.length && !tuners && !anchors && extras.length === 0) return []
   const kind = anchors?.kind?.value
   const things = [
-    'the tuners',
-    ...(kind && kind !== 'plain'
-      ? [kind === 'pins' || kind === 'tailpiece' ? `the ${kind}` : `the ${kind}s`]
-      : []),
+    'Tuners',
+    ...(kind && kind !== 'plain' ? [kind === 'pins' || kind === 'tailpiece' ? kind : `${kind}s`] : []),
     ...extras.map(({value}) => value),
   ]
   return [
@@ -57,7 +55,7 @@ function hardware({values}: WorkFacts): StepDraft[] {
       id: 'fasten-hardware',
       kind: 'fasten',
       step: 'Put the hardware on',
-      does: `Put on ${things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`}.`,
+      does: `${things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`}.`,
       tool: 'screwdriver',
       after: finished,
       words: ['hardware', 'tuners', 'ferrules'],
@@ -83,7 +81,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
       does: isGlued
         ? 'Glue the neck on its block; clamp along the neck.'
         : screws.length > 0
-          ? 'Wax the screws; drive them by hand.'
+          ? 'Wax the screws, drive them by hand.'
           : 'Bring neck and box together as the joint was fitted.',
       tool: isGlued ? 'glue and clamps' : 'screwdriver',
       setting:
@@ -100,7 +98,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
       ...(isGlued && {waitH}),
       after: finished,
       check: length
-        ? `Nut line to bridge line still reads ${asWritten(length)}; a string runs down the middle.`
+        ? `Nut line to bridge line still ${asWritten(length)}; a string runs down the middle.`
         : 'A string from nut to tail runs down the middle.',
       words: ['fasten*', 'screwed', 'joined', 'fitting the end', 'neck on', 'assembl*'],
     },
@@ -114,10 +112,10 @@ function wire({values: {pickup}}: WorkFacts): StepDraft[] {
     {
       id: 'wire',
       kind: 'wire',
-      does: `Solder the jack on the bench; fix the pickup${under ? ` under the ${under}` : ''}; tie the lead down.`,
+      does: `Jack soldered on the bench; pickup${under ? ` under the ${under}` : ''}; lead tied down.`,
       tool: 'soldering iron',
       after: ['fasten'],
-      check: 'A tap on the top comes through before the box is closed.',
+      check: 'A tap on the top comes through.',
     },
   ]
 }
@@ -131,13 +129,11 @@ function close(facts: WorkFacts): StepDraft[] {
       id: 'fasten-top',
       kind: 'fasten',
       step: 'Close the box',
-      does: isGlued
-        ? 'Glue the top down; look inside first.'
-        : `The top is ${held}: close it; look inside first.`,
+      does: isGlued ? 'Glue the top down; look inside first.' : `The top is ${held}; look inside first.`,
       tool: isGlued ? 'glue and clamps' : 'screwdriver',
       ...(isGlued && {waitH: glueWait(facts).waitH}),
       after: ['fasten', 'wire'],
-      check: 'Nothing rattles when it is shaken.',
+      check: 'Nothing rattles.',
       words: ['close the box', 'box closed', 'closing'],
     },
   ]
@@ -156,20 +152,20 @@ function strung({values, plan, asWritten}: WorkFacts): StepDraft[] {
     {
       id: 'string',
       kind: 'string',
-      does: 'Bridge on its line; all strings up by turns, a little at a time.',
+      does: 'Bridge on its line; all up by turns, a little each.',
       tool: 'hands and cutters',
       setting: notes.length > 0 ? notes.join(', ') : undefined,
       after: ['fasten-hardware', 'fasten', 'wire', 'fasten-top', 'cut-rod-nut', 'cut-rod-bridge'],
-      check: 'Each string stays in tune after a stretch by hand.',
+      check: 'Each holds its note after a stretch.',
     },
     {
       id: 'set-up',
       kind: 'set-up',
-      does: 'Heights first, then the bridge’s place by the octave; measure and write down.',
+      does: 'Heights first, then the bridge by the octave; write them down.',
       tool: 'rule, files and tuner',
       setting: heights || undefined,
       after: ['string'],
-      check: 'The octave line and half the string sound the same pitch.',
+      check: 'Octave line and half the string agree.',
     },
   ]
 }

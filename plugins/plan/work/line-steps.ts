@@ -10,7 +10,7 @@ export const lineSteps: WorkGroup = (facts) => [
   ...holesOn(facts, ['playing face', 'neck back', 'neck end'], {
     id: 'drill-neck',
     kind: 'drill-neck',
-    does: 'Centre-punch; drill from the face named, scrap behind; depth marked on the bit.',
+    does: 'Centre-punch; scrap behind; depth marked on the bit.',
     after: ['plane-sides', 'plane', 'glue-head'],
   }),
   ...dots(facts),
@@ -30,9 +30,9 @@ function mark(facts: WorkFacts): StepDraft[] {
       id: 'mark-lines',
       kind: 'mark-lines',
       does: isEarly
-        ? 'Mark every line on the fingerboard, all from one end of one rule; the rest on the neck.'
-        : 'Mark every line from the nut line, the rule left lying.',
-      tool: 'rule, square and knife',
+        ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
+        : 'All from the nut line, the rule left lying.',
+      tool: 'rule and knife',
       stations: stationsOf(plan, markedKinds(facts)),
       after: isEarly ? ['plane'] : isFretted ? ['plane-sides', 'plane'] : ['sand', 'plane-sides'],
       check: `Nut line to bridge line reads ${reads}; to ${isFretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
@@ -68,7 +68,7 @@ function slots({plan, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
     {
       id: 'slot-frets',
       kind: 'slot-frets',
-      does: `Saw each slot square across${hasBoard ? ', the board still square and wide' : ''}.`,
+      does: `Square across${hasBoard ? ', the board still square and wide' : ''}.`,
       tool: 'fret saw and mitre box',
       setting: setting || undefined,
       after: ['mark-lines', 'plane', ...(hasBoard ? [] : ['plane-sides'])],
@@ -85,8 +85,8 @@ function dots({values, plan, isFretted}: WorkFacts): StepDraft[] {
       id: 'drill-neck-dots',
       kind: 'drill-neck',
       step: 'Set the dots in',
-      does: 'Drill shallow at each dot, glue it in, level it.',
-      tool: 'hand drill with a stop',
+      does: 'Drill shallow, glue in, level.',
+      tool: 'hand drill, stop',
       after: ['mark-lines', 'plane-sides', 'glue-up-board', ...(isFretted ? [] : ['sand'])],
       words: ['dots', 'inlay*', 'inlaid'],
     },
@@ -102,7 +102,7 @@ function burn({values}: WorkFacts): StepDraft[] {
     {
       id: 'burn-marks',
       kind: 'burn-marks',
-      does: `Burn the ${burnt.join(' and ')} on bare wood, the nut line first.`,
+      does: `The ${burnt.join(' and ')}, on bare wood.`,
       tool: 'hot pen',
       after: ['mark-lines', 'sand', 'plane-sides'],
     },
@@ -117,7 +117,7 @@ function frets({values, plan, size, isFretted}: WorkFacts): StepDraft[] {
     {
       id: 'fret',
       kind: 'fret',
-      does: `Tap each fret in from both ends to the middle${zero}; nip close.`,
+      does: `From both ends to the middle${zero}; nip close.`,
       tool: 'hammer and nippers',
       setting:
         wireMm === undefined
@@ -129,10 +129,10 @@ function frets({values, plan, size, isFretted}: WorkFacts): StepDraft[] {
     {
       id: 'fret-ends',
       kind: 'fret-ends',
-      does: 'File ends flush, then slanted, then round.',
+      does: 'Flush, then slanted, then round.',
       tool: 'file',
       after: ['fret'],
-      check: 'A rag drawn along both edges catches nowhere.',
+      check: 'A rag catches nowhere.',
     },
   ]
 }

@@ -19,20 +19,20 @@ export const stockSteps: WorkGroup = (facts) => {
           {
             id: 'mill',
             kind: 'mill' as const,
-            does: 'Make one face flat, then one edge square to it.',
+            does: 'One face flat, then one edge square to it.',
             tool: 'plane, or jointer',
             setting: planeMm ? `leave ${size(planeMm)} a face` : undefined,
             after: [],
-            check: 'No light under a straightedge; the square sits tight.',
+            check: 'No light under straightedge and square.',
           },
           {
             id: 'rip',
             kind: 'rip' as const,
             does: 'Rip to width; crosscut to length.',
-            tool: 'rip saw, or table saw',
+            tool: 'rip or table saw',
             setting: sawn(large, facts),
             after: ['mill'],
-            check: 'Each piece is marked with its name and its face.',
+            check: 'Each piece bears its name.',
           },
         ]
       : []),
@@ -42,8 +42,8 @@ export const stockSteps: WorkGroup = (facts) => {
             id: 'rip-small',
             kind: 'rip' as const,
             step: 'Cut the short parts',
-            does: 'Rip the strip first; cut short parts off it last.',
-            tool: 'rip saw, or table saw',
+            does: 'Off one long strip; the last cuts of all.',
+            tool: 'rip or table saw',
             setting: sawn(small, facts),
             after: ['rip'],
             words: ['short parts', 'small parts'],
@@ -60,7 +60,7 @@ export const stockSteps: WorkGroup = (facts) => {
             tool: 'plane, or planer',
             setting: thicknesses(facts),
             after: ['mill', 'rip', 'glue-up'],
-            check: 'The same at both ends and in the middle.',
+            check: 'The same at both ends and the middle.',
           },
         ]
       : []),
@@ -71,7 +71,7 @@ export const stockSteps: WorkGroup = (facts) => {
 function sawn(parts: readonly Part[], {size}: WorkFacts): string | undefined {
   const counts = new Map<string, number>()
   for (const {lengthMm, widthMm, name} of parts) {
-    const what = `${size(widthMm)} wide, ${size(lengthMm)} long: ${name.replace(/(,? strip)? \d+$/, '')}`
+    const what = `${size(widthMm).replace(/ (in|mm)$/, '')} × ${size(lengthMm)} ${name.replace(/,? strip \d+$| \d+$/, '')}`
     counts.set(what, (counts.get(what) ?? 0) + 1)
   }
   const all = [...counts].map(([what, count]) => (count > 1 ? `${count} × ${what}` : what))
@@ -91,12 +91,12 @@ function glueUp(facts: WorkFacts): ReturnType<WorkGroup> {
     {
       id: 'glue-up',
       kind: 'glue-up',
-      does: 'Dry-fit, glue and clamp the layers of the neck.',
+      does: 'Dry-fit, then glue the layers.',
       tool: 'glue and clamps',
       setting: `${clamps}on for ${clampsStay}`,
       waitH,
       after: ['mill', 'rip'],
-      check: 'A thin bead of glue along every seam.',
+      check: 'A thin bead along every seam.',
     },
   ]
 }

@@ -8,6 +8,7 @@ import {toElements} from './to-elements.ts'
 export interface BenchStep {
   does: readonly Inline[]
   under?: BlockContent[]
+  isDone?: boolean
 }
 
 /** Write steps with a box to tick before each, on paper or on the screen; the text is the box's label. */
@@ -21,9 +22,14 @@ export function steps(items: readonly BenchStep[]): List {
   }
 }
 
-function oneStep({does, under = []}: BenchStep): ListItem {
+function oneStep({does, under = [], isDone = false}: BenchStep): ListItem {
   const line = paragraph(...does)
-  const box: Element = {type: 'element', tagName: 'input', properties: {type: 'checkbox'}, children: []}
+  const box: Element = {
+    type: 'element',
+    tagName: 'input',
+    properties: {type: 'checkbox', ...(isDone && {checked: true})},
+    children: [],
+  }
   const words: Element = {
     type: 'element',
     tagName: 'span',
@@ -37,5 +43,5 @@ function oneStep({does, under = []}: BenchStep): ListItem {
     children: [box, {type: 'text', value: ' '}, words],
   }
   const hChildren: ElementContent[] = [label, ...toElements(under)]
-  return {type: 'listItem', spread: false, checked: false, data: {hChildren}, children: [line, ...under]}
+  return {type: 'listItem', spread: false, checked: isDone, data: {hChildren}, children: [line, ...under]}
 }

@@ -4,6 +4,7 @@ import type {SiteBuild} from '../../site-data.ts'
 
 /** What can be taken away from a build's page: address below it, name, and what it is for. */
 const files = [
+  ['bench/', 'Bench sheet', 'the work step by step, to print and tick'],
   ['care/', 'Strings and care', 'the sheet that goes with the instrument'],
   [
     'start.md',
@@ -19,9 +20,10 @@ const files = [
 ] as const
 
 /** Lead to the files beside a build's page. */
-export function takeAway({slug, files: given}: SiteBuild): Element {
+export function takeAway({slug, plan, files: given}: SiteBuild): Element {
   const isThere = (name: string) =>
     ['care/', 'build.md', 'plan.json'].includes(name) ||
+    (name === 'bench/' && plan.work !== undefined) ||
     given.some(({address}) => address === `/builds/${slug}/${name}`)
   return h('section.take-away', [
     h('h2#TakeAway', 'To take away'),

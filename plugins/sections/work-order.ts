@@ -1,0 +1,67 @@
+import type {BlockContent} from 'mdast'
+import type {Plan} from '../plan/shape/plan.ts'
+import type {Step} from '../plan/shape/work.ts'
+import {cautionSigns} from '../tables/caution-signs.ts'
+import {comesFirst} from '../tables/hazards.ts'
+import {
+  type BenchStep,
+  fractions,
+  type Inline,
+  inWords,
+  link,
+  note,
+  paragraph,
+  source,
+  steps,
+  strong,
+} from './kit.ts'
+import type {Section} from './section.ts'
+import {hoursInWords} from './work-order/hours-in-words.ts'
+import {howFar} from './work-order/how-far.ts'
+import {stationsInWords} from './work-order/stations-in-words.ts'
+
+/** The steps of this design in an order that works, ticked as far as the journal tells. */
+export const workOrder: Section = {
+  name: 'work-order',
+  title: 'Work order',
+  needs: ({plan}) => (plan.work ? [] : ['box', 'neck']),
+  content: ({plan}) => {
+    const {work = []} = plan
+    const waits = work.find(({waitFrom}) => waitFrom)
+    return [
+      paragraph(comesFirst),
+      paragraph(howFar(plan).join(' ')),
+      steps(work.map((step) => inWordsOf(step, plan))),
+      note(
+        'A day’s heading or a ticked task that names a step ticks it, and with it all that must have come before.',
+      ),
+      ...(waits ? [source(`waiting times: ${waits.waitFrom}.`)] : []),
+    ]
+  },
+}
+
+function inWordsOf(step: Step, plan: Plan): BenchStep {
+  const {does, tool, setting, stations, check, isDone} = step
+  const lines: Inline[][] = [
+    fractions([tool, setting].filter(Boolean).join(': ')),
+    stationsInWords(stations, plan),
+    waiting(step, plan.work ?? []),
+    check ? ['Check: ', ...fractions(check)] : [],
+    warned(step.cautions),
+  ]
+  const under: BlockContent[] = lines.filter((line) => line.length > 0).map((line) => note(...line))
+  return {does: [strong(`${step.step}.`), ' ', ...fractions(does)], under, isDone}
+}
+
+function waiting({waitH, meanwhile = []}: Step, work: readonly Step[]): Inline[] {
+  if (waitH === undefined) return []
+  const others = meanwhile.map((id) => work.find((one) => one.id === id)?.step.toLowerCase() ?? id)
+  const then = others.length > 0 ? `; meanwhile: ${inWords(others)}` : ''
+  return [`Wait ${hoursInWords(waitH)}${then}.`]
+}
+
+function warned(ids: readonly string[]): Inline[] {
+  if (ids.length === 0) return []
+  const signs: Readonly<Record<string, {name: string} | undefined>> = cautionSigns
+  return [strong('Mind: '), link('#cautions', ids.map((id) => signs[id]?.name ?? id).join(', ')), '.']
+}
