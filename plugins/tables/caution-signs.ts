@@ -8,11 +8,11 @@ export interface CautionSign {
 
 // biome-ignore format: a line each, sorted as the hazards are
 export const cautionSigns = {
-  'mains-power': {name: 'mains', does: 'battery only; leave it to a licensed electrician'},
+  'mains-power': {name: 'mains', does: 'battery only; else a licensed electrician'},
   'saw-kickback': {name: 'kickback', does: 'guard on, push sticks, stand aside'},
   'short-part': {name: 'short parts', does: 'cut last, off a long strip; hands 3 in off'},
   'scarf-saw': {name: 'slanted stick', does: 'clamp it in a carrier'},
-  'router-direction': {name: 'router', does: 'feed against the turn; clamp; small bites'},
+  'router-direction': {name: 'router', does: 'against the turn; clamp; small bites'},
   rods: {name: 'rods', does: 'vice and hacksaw; file the ends'},
   'big-bit': {name: 'big bit', does: 'clamp flat on a board; slow'},
   'string-eyes': {name: 'whip', does: 'eyes covered; slacken before cutting'},

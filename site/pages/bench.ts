@@ -40,7 +40,7 @@ function sheet({title, plan}: SiteBuild) {
     ]),
     h(
       'ol.bench-steps',
-      work.map((step) => benchStep(step, plan, beside(step))),
+      work.map((step, at) => benchStep(step, {plan, beside: beside(step), inHand: work[at - 1]?.tool})),
     ),
   ])
 }

@@ -71,10 +71,10 @@ export const stockSteps: WorkGroup = (facts) => {
 function sawn(parts: readonly Part[], {size}: WorkFacts): string | undefined {
   const counts = new Map<string, number>()
   for (const {lengthMm, widthMm, name} of parts) {
-    const what = `${size(widthMm).replace(/ (in|mm)$/, '')} × ${size(lengthMm)} ${name.replace(/,? strip \d+$| \d+$/, '')}`
+    const what = `${size(widthMm).replace(/ (in|mm)$/, '')} × ${size(lengthMm)} (${name.replace(/,? strip \d+$| \d+$/, '')})`
     counts.set(what, (counts.get(what) ?? 0) + 1)
   }
-  const all = [...counts].map(([what, count]) => (count > 1 ? `${count} × ${what}` : what))
+  const all = [...counts].map(([what, count]) => (count > 1 ? `${count} of ${what}` : what))
   return all.length > 0 ? all.join('; ') : undefined
 }
 

@@ -29,11 +29,11 @@ export function benchStations({id, stations}: Step, plan: Plan): Element[] {
   )
 }
 
-/** Holes of one face, bit and kind stand together: `neck back, 5/16 in brad-point, ferrule`. */
+/** Holes of one face, bit and kind stand together: `neck back, 5/16 in, ferrule`. */
 function groupOf({what, face, bit}: Station): string {
   if (bit === undefined) return ''
   const kind = what.replace(/^screw, (\w+).*$/, '$1').replace(/,.*$/, '')
-  return [face, bit.replace(/ bit$/, ''), kind].filter(Boolean).join(', ')
+  return [face, bit.replace(/ (brad-point )?bit$/, ''), kind].filter(Boolean).join(', ')
 }
 
 const keyOf = ({what, stationMm, offMm = 0, bit = ''}: Station) =>
@@ -42,7 +42,7 @@ const keyOf = ({what, stationMm, offMm = 0, bit = ''}: Station) =>
 function words({what, stationMm, offMm, depthMm}: Station, isGrouped: boolean, plan: Plan) {
   const name = isGrouped ? (/^screw/.test(what) ? '' : (what.split(', ')[1] ?? '')) : shortName(what)
   return [
-    name && `${name} `,
+    name && `${name}: `,
     h('strong', bare(stationMm, plan)),
     ...(offMm ? [' off ', ...bare(offMm, plan)] : []),
     ...(depthMm === undefined ? [] : [' deep ', ...bare(depthMm, plan, 'down')]),
