@@ -1,0 +1,130 @@
+import {cpSync, realpathSync} from 'node:fs'
+import {join, resolve} from 'node:path'
+import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
+import type {Browser, BrowserContext, Page} from 'playwright-core'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {answer} from '../../../site/serve/answer.ts'
+import {listen} from '../../../site/serve/listen.ts'
+import {openBrowser} from '../../support/browser.ts'
+import {filesOf} from '../../support/site-files.ts'
+import {tempJournal} from '../../support/temp-journal.ts'
+
+// The sheets of the project's own builds, printed by a real browser and read back.
+
+const journal = tempJournal()
+let browser: Browser
+let context: BrowserContext
+let page: Page
+let server: Awaited<ReturnType<typeof listen>>
+let slugs: string[] = []
+let files: Record<string, string> = {}
+const addressOf = (slug: string) => `http://localhost:${server.port}/builds/${slug}/bench/`
+
+beforeAll(async () => {
+  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
+  expect(journal.run('build')).toMatchObject({status: 0})
+  const folder = realpathSync(join(journal.root, '_site'))
+  files = filesOf(folder)
+  slugs = Object.keys(files).flatMap((name) => /^builds\/([^/]+)\/bench\/index\.html$/.exec(name)?.[1] ?? [])
+  server = await listen((request, response) => void answer({folder, prefix: '/'}, request, response), 8700)
+  browser = await openBrowser()
+  context = await browser.newContext()
+  page = await context.newPage()
+}, 60_000)
+afterAll(async () => {
+  await browser?.close()
+  server?.close()
+  journal.remove()
+})
+
+/** Print a page and read it back: its pages, and each size of type (points) that is on them. */
+async function printed(format: 'Letter' | 'A4'): Promise<{pages: number; sizesPt: number[]; text: string}> {
+  const data = new Uint8Array(await page.pdf({format}))
+  const paper = await getDocument({data, useSystemFonts: true, verbosity: 0}).promise
+  const sizes = new Set<number>()
+  let text = ''
+  for (let number = 1; number <= paper.numPages; number++) {
+    const {items} = await (await paper.getPage(number)).getTextContent()
+    for (const item of items) {
+      if (!('str' in item) || item.str.trim() === '') continue
+      const [, , c, d] = item.transform as number[]
+      sizes.add(Math.round(Math.hypot(c!, d!) * 100) / 100)
+      text += `${item.str} `
+    }
+  }
+  return {pages: paper.numPages, sizesPt: [...sizes], text}
+}
+
+test('every build that there is work on has a sheet, and its page leads there', () => {
+  expect(slugs.length).toBeGreaterThan(5)
+  for (const slug of slugs) expect(files[`builds/${slug}/index.html`]).toContain(`/builds/${slug}/bench/`)
+})
+
+test('a sheet is at most two pages, on either paper, in 14 points at least', {timeout: 120_000}, async () => {
+  for (const slug of slugs) {
+    // The second time the typeface is at hand.
+    for (let times = 0; times < 2; times++) await page.goto(addressOf(slug))
+    await page.evaluate(() => document.fonts.ready.then(() => undefined))
+    for (const format of ['Letter', 'A4'] as const) {
+      const {pages, sizesPt, text} = await printed(format)
+      expect([slug, format, pages]).toEqual([slug, format, Math.min(pages, 2)])
+      expect(Math.min(...sizesPt)).toBeGreaterThanOrEqual(13.99)
+      expect(text).toContain('Local codes, the machine’s manual and')
+    }
+  }
+})
+
+test('is black on white', async () => {
+  await page.emulateMedia({colorScheme: 'dark'})
+  await page.goto(addressOf('lantern-pier'))
+  const colours = await page.evaluate(() => {
+    const {color, backgroundColor} = getComputedStyle(document.querySelector('.bench')!)
+    return [color, backgroundColor, getComputedStyle(document.documentElement).backgroundColor]
+  })
+  expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)', 'rgb(255, 255, 255)'])
+  await page.emulateMedia({colorScheme: null})
+})
+
+describe('every step of the plan', () => {
+  test('has a box, its setting, its places and its check have theirs, and each caution stands with it', () => {
+    for (const slug of slugs) {
+      const html = files[`builds/${slug}/bench/index.html`]!
+      const keys = [...html.matchAll(/<input type="checkbox" value="([^"]*)"/g)].map((found) => found[1]!)
+      expect(new Set(keys).size).toBe(keys.length)
+      const {work} = JSON.parse(
+        Buffer.from(files[`builds/${slug}/plan.json`]!, 'latin1').toString('utf8'),
+      ) as {
+        work: {id: string; stations: object[]; setting?: string; check?: string; cautions: string[]}[]
+      }
+      const steps = html.split(/<li>(?=<label><input type="checkbox" value="[a-z-]+\d*"[^>]*>)/).slice(1)
+      expect(steps.length).toBe(work.length)
+      work.forEach(({id, stations, check, setting, cautions}, at) => {
+        const boxes = [...steps[at]!.matchAll(/<input type="checkbox" value="([^"]*)"/g)]
+        const isDrilled = stations.some((station) => 'bit' in station)
+        const least = 1 + stations.length + (check ? 1 : 0) + (setting && !isDrilled ? 1 : 0)
+        expect([slug, id, boxes.length]).toEqual([slug, id, least])
+        expect(steps[at]!.includes('class="mind"') || steps[at]!.includes(' Mind ')).toBe(cautions.length > 0)
+      })
+    }
+  })
+})
+
+test('ticks stay in the browser between visits, where scripts run', async () => {
+  await page.goto(addressOf('needle-box-one'))
+  const box = page.locator('input[value="saw-scarf"]')
+  expect(await box.isChecked()).toBe(false)
+  await box.check()
+  await page.reload()
+  expect(await box.isChecked()).toBe(true)
+  expect(await page.locator('input:checked').count()).toBe(1)
+})
+
+test('boxes can be ticked with scripts off', async () => {
+  const plain = await browser.newContext({javaScriptEnabled: false})
+  const still = await plain.newPage()
+  await still.goto(addressOf('needle-box-one'))
+  const box = still.locator('input[value="mill"]')
+  await box.check()
+  expect(await box.isChecked()).toBe(true)
+  await plain.close()
+})
