@@ -25,9 +25,7 @@ const words = (section: Section, of: SectionInput) => read(section.content(of))
 
 describe('the sections', () => {
   it('are there, one for every name', () => {
-    const names = allSections.map(({name}) => name)
-    expect(new Set(names).size).toBe(names.length)
-    expect([...sectionNames]).toEqual(expect.arrayContaining(names))
+    expect(allSections.map(({name}) => name).sort()).toEqual([...sectionNames].sort())
   })
 })
 
