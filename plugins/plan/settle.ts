@@ -102,7 +102,9 @@ function leafOrChoice(kind: Kind | undefined): Kind | undefined {
 function copyContainers(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(copyContainers)
   if (typeof value !== 'object' || value === null || 'place' in value) return value
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, copyContainers(item)]))
+  const copy: Tree = {}
+  for (const key in value) copy[key] = copyContainers((value as Tree)[key])
+  return copy
 }
 
 function valueAt(tree: object, path: string): unknown {

@@ -21,7 +21,8 @@ export const unknownWoods: PlanPart = ({values}) => {
       const close = nearest(wood, names)
       found.push({path: `${path}.wood`, wood, ...(close ? {nearest: close} : {})})
     }
-    for (const [key, value] of Object.entries(tree)) {
+    for (const key in tree) {
+      const value = tree[key]
       const below = path ? `${path}.${key}` : key
       if (Array.isArray(value)) {
         for (const [i, item] of value.entries()) if (isTree(item)) look(item, `${below}.${i + 1}`)

@@ -1,20 +1,34 @@
 import {writeLength} from './write-length.ts'
 
+interface Ruler {
+  units: 'in' | 'mm'
+  rulerMm: number
+}
+
 /**
  * Find the mark of the ruler nearest to a place. `mm` is the mark's own place, `text` as it is read off the
  * ruler: in inches off a ruler that divides the inch, whatever the build's units.
  */
-export function nearestMark(
-  mm: number,
-  {units, rulerMm}: {units: 'in' | 'mm'; rulerMm: number},
-): {mm: number; text: string} {
-  const perInch = 25.4 / rulerMm
-  const dividesInch = Math.abs(perInch - Math.round(perInch)) < 1e-9
-  const dividesMetre = Math.abs(1000 / rulerMm - Math.round(1000 / rulerMm)) < 1e-6
-  const inInches = dividesInch && !(units === 'mm' && dividesMetre)
+export function nearestMark(mm: number, {units, rulerMm}: Ruler): {mm: number; text: string} {
+  const {perInch, dividesMetre} = divisions({units, rulerMm})
   const marks = Math.round(mm / rulerMm)
   return {
-    mm: inInches ? (marks * 25.4) / Math.round(perInch) : marks * rulerMm,
-    text: writeLength(marks * rulerMm, {units: inInches ? 'in' : dividesMetre ? 'mm' : units, rulerMm}),
+    mm: nearestMarkMm(mm, {units, rulerMm}),
+    text: writeLength(marks * rulerMm, {units: perInch ? 'in' : dividesMetre ? 'mm' : units, rulerMm}),
   }
+}
+
+/** Find only the place (mm) of the mark nearest to a place. */
+export function nearestMarkMm(mm: number, ruler: Ruler): number {
+  const {perInch} = divisions(ruler)
+  const marks = Math.round(mm / ruler.rulerMm)
+  return perInch ? (marks * 25.4) / perInch : marks * ruler.rulerMm
+}
+
+/** Say how many marks an inch has on a ruler that is read in inches, and whether it divides the metre. */
+function divisions({units, rulerMm}: Ruler): {perInch: number | undefined; dividesMetre: boolean} {
+  const perInch = Math.round(25.4 / rulerMm)
+  const dividesInch = Math.abs(25.4 / rulerMm - perInch) < 1e-9
+  const dividesMetre = Math.abs(1000 / rulerMm - Math.round(1000 / rulerMm)) < 1e-6
+  return {perInch: dividesInch && !(units === 'mm' && dividesMetre) ? perInch : undefined, dividesMetre}
 }

@@ -1,4 +1,4 @@
-import {nearestMark} from '../../build-file/quantities/nearest-mark.ts'
+import {nearestMarkMm} from '../../build-file/quantities/nearest-mark.ts'
 import {noticeableCents, rulerMarks} from '../../tables/hearing.ts'
 import type {PlanPart} from '../part.ts'
 import type {Line} from '../shape/scale.ts'
@@ -28,7 +28,7 @@ export const marking: PlanPart = ({units}, {scale}) => {
 
 function worstWith(rulerMm: number, lines: readonly Line[], lengthMm: number, units: 'in' | 'mm') {
   const errors = lines.map(({label, fromNutMm}) => {
-    const {mm} = nearestMark(Math.min(fromNutMm, lengthMm - rulerMm), {units, rulerMm})
+    const mm = nearestMarkMm(Math.min(fromNutMm, lengthMm - rulerMm), {units, rulerMm})
     return {
       worstLabel: label,
       worstCents: Math.abs(1200 * Math.log2((lengthMm - fromNutMm) / (lengthMm - mm))),
