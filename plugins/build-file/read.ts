@@ -1,6 +1,7 @@
 import {isMap, isSeq, type Node} from 'yaml'
 import type {Body} from './body.ts'
 import type {Build, Surroundings} from './build.ts'
+import {emptyBuild} from './empty-build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {wholeFile} from './place.ts'
@@ -44,17 +45,7 @@ export function readBuild(
 ): {build: Build; problems: Problem[]} {
   const text = plainLines(source)
   const {front, problems} = splitFrontMatter(text)
-  const empty: Build = {
-    slug,
-    values: {},
-    places: {},
-    keys: {},
-    days: [],
-    links: [],
-    directives: [],
-    references: [],
-    ...(surroundings ? {surroundings} : {}),
-  }
+  const empty: Build = {...emptyBuild(slug), ...(surroundings ? {surroundings} : {})}
   if (!front) return {build: empty, problems}
   const read = readYaml<BuildValues>(front.yaml, front.firstLine, schemas.build, journal?.units?.value)
   const second = secondDocument(front.body, front.bodyLine)

@@ -1,4 +1,4 @@
-import {findFile} from '../journal/find-file.ts'
+import {findFile, notThere} from '../journal/find-file.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
 import {ownWorks} from '../work/own-works.ts'
@@ -25,7 +25,7 @@ async function all(): Promise<FileProblems[]> {
 async function named(file: string): Promise<FileProblems> {
   const found = await findFile(file, from, root)
   if ('build' in found) return readOne(found, root)
-  console.error(`${file} is not there${found.nearest ? `; was ${found.nearest} meant?` : ''}`)
+  console.error(notThere(file, found))
   process.exit(2)
 }
 

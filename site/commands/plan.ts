@@ -1,4 +1,4 @@
-import {findFile} from '../journal/find-file.ts'
+import {findFile, notThere} from '../journal/find-file.ts'
 import {readOne} from '../journal/read-one.ts'
 import {fails, report} from './report.ts'
 import {readArguments} from './usage.ts'
@@ -19,6 +19,6 @@ if ('build' in found) {
   if (problems.length > 0) console.error(report(files, process.stderr))
   process.exitCode = fails(files) ? 1 : 0
 } else {
-  console.error(`${file} is not there${found.nearest ? `; was ${found.nearest} meant?` : ''}`)
+  console.error(notThere(file, found))
   process.exitCode = 2
 }

@@ -6,6 +6,10 @@ import type {BuildFile} from './list-builds.ts'
 /** Where a file that a person named was found, or the nearest one that is there. */
 export type Found = {build: BuildFile; journalFolder: string; isOfJournal: boolean} | {nearest?: string}
 
+/** Say that a named file is not there, with the nearest one that is. */
+export const notThere = (named: string, {nearest}: {nearest?: string}): string =>
+  `${named} is not there${nearest ? `; was ${nearest} meant?` : ''}`
+
 /**
  * Find the build file that was named, relative to `from`, as part of the journal at `root` or by itself.
  * A build by itself takes settings and rack from its own folder; `index.md` also from the folder around its own.

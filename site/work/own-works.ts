@@ -1,5 +1,6 @@
 import type {Root} from 'mdast'
 import {readBody} from '../../plugins/build-file/body.ts'
+import {emptyBuild} from '../../plugins/build-file/empty-build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
@@ -38,17 +39,7 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadWork {
   try {
     return {key, ...readBuild(text, {slug, journal, body})}
   } catch (error) {
-    const build = {
-      slug,
-      values: {},
-      places: {},
-      keys: {},
-      days: [],
-      links: [],
-      directives: [],
-      references: [],
-    }
-    return {key, build, problems: [programFails('read', error)]}
+    return {key, build: emptyBuild(slug), problems: [programFails('read', error)]}
   }
 }
 

@@ -1,3 +1,4 @@
+import {nutAboveFaceMm} from '../../plan/nut-above-face.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
 import {circle, type Point, path, box as rectangle, type Shape} from '../kit/shape.ts'
 import {boxSide, toBox} from './box-side.ts'
@@ -62,7 +63,7 @@ function postsSide({outline, tuners = []}: Plan): Shape[] {
 function stringSide({outline, action, bridge, tuners = [], anchors = []}: Plan): Shape[] {
   if (!action || !bridge) return []
   const points: Point[] = [
-    [-action.nutMm - (action.crownMm ?? 0), 0],
+    [-nutAboveFaceMm(action), 0],
     [-action.bridgeHeightMm, bridge.stationMm],
   ]
   const farMm = tuners.reduce((least, {stationMm}) => Math.min(least, stationMm), 0)

@@ -1,3 +1,4 @@
+import {nutAboveFaceMm} from '../nut-above-face.ts'
 import type {PlanPart} from '../part.ts'
 import {stationOf} from '../station-of.ts'
 
@@ -15,9 +16,7 @@ export const bridgePush: PlanPart = ({values}, soFar) => {
   if (!bridge || !action || anchorMm === undefined || anchorHeight === undefined) return {}
   const behindMm = anchorMm - bridge.stationMm
   if (behindMm <= 0) return {}
-  const frontRad = Math.atan(
-    (action.bridgeHeightMm - action.nutMm - (action.crownMm ?? 0)) / bridge.stationMm,
-  )
+  const frontRad = Math.atan((action.bridgeHeightMm - nutAboveFaceMm(action)) / bridge.stationMm)
   const backRad = Math.atan((action.bridgeHeightMm - anchorHeight) / behindMm)
   return {
     bridge: {

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {nutAboveFaceMm} from '../nut-above-face.ts'
 import type {Plan} from '../shape/plan.ts'
 import {stationOf} from '../station-of.ts'
 
@@ -41,7 +42,7 @@ export function jointPull(values: BuildValues, plan: Plan): JointPull | undefine
     return bridge.downforceN === undefined
       ? undefined
       : {upN: bridge.downforceN, tailwardN: 0, stationMm, heightMm}
-  const nutMm = action.nutMm + (action.crownMm ?? 0)
+  const nutMm = nutAboveFaceMm(action)
   const frontRad = Math.atan((heightMm - nutMm) / stationMm)
   if (bridge.on === 'top')
     return {

@@ -1,22 +1,9 @@
-/** A part to cut, as sawn. `wood` is a row of the wood table, any other name, or `any`. */
-export interface StockPart {
-  id: string
-  wood: string
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
-}
-
+import type {Piece} from '../part.ts'
 /** A piece to cut from. */
-export interface StockPiece {
-  id: string
-  wood: string
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
-  /** From where to where it is clear, from one end. */
-  clearMm?: readonly [number, number]
-}
+export type StockPiece = Omit<Piece, 'cost'>
+
+/** A part to cut, as sawn. `wood` is a row of the wood table, any other name, or `any`. */
+export type StockPart = Omit<StockPiece, 'clearMm'>
 
 export interface Saw {
   kerfMm: number
