@@ -1,8 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {neckTaper} from '../neck-taper.ts'
 import {neckWidthAt} from '../neck-width-at.ts'
+import {nutAboveFaceMm} from '../nut-above-face.ts'
 import type {PlanPart} from '../part.ts'
 import type {Box, NeckInBox} from '../shape/box.ts'
+import type {Action} from '../shape/strings.ts'
 import {neckNotch} from './neck-notch.ts'
 import {neckShim} from './neck-shim.ts'
 
@@ -76,10 +78,11 @@ function runThrough(
 function stringAboveTop(
   atMm: number | undefined,
   scaleMm: number | undefined,
-  action: {nutMm: number; bridgeHeightMm: number} | undefined,
+  action: Action | undefined,
   aboveTopMm: number,
 ): Partial<NeckInBox> {
   if (atMm === undefined || !scaleMm || !action) return {}
-  const stringMm = action.nutMm + ((action.bridgeHeightMm - action.nutMm) * atMm) / scaleMm
+  const nutMm = nutAboveFaceMm(action)
+  const stringMm = nutMm + ((action.bridgeHeightMm - nutMm) * atMm) / scaleMm
   return {stringAboveTopMm: aboveTopMm + stringMm}
 }

@@ -37,3 +37,10 @@ test('the string over the box’s edge lies on the line from nut to bridge', () 
   const inches = 1 / 8 + ((5 / 16 - 1 / 8) * 16) / 24.25 + 13 / 16
   expect(neckOf('on top').stringAboveTopMm).toBeCloseTo(inches * inch, 9)
 })
+
+test('on frets it starts a crown higher, since the nut’s height is above the crowns', () => {
+  const {stringAboveTopMm} = neckOf('on top', {'scale.fretted': 'true', 'frets.crown': '0.037'})
+  // The bridge stays 5/16 in above the face: 1/8 in and the crown at the nut, 16 of 24 1/4 in along.
+  const inches = 0.162 + ((5 / 16 - 0.162) * 16) / 24.25 + 13 / 16
+  expect(stringAboveTopMm).toBeCloseTo(inches * inch, 9)
+})
