@@ -13,19 +13,22 @@ export function draft(task: Task, chosen: readonly number[], steps: readonly Ste
     Array.from({length: chosen[kind]!}, () => ({kind, lane, width, strips: [] as number[][]})),
   )
   // A task of thousands of parts has many rests alike: they wait in heaps by lane and width.
-  const heaps = new Map<string, typeof rests>()
-  const heapOf = (lane: number, width: number) => {
-    const key = `${lane} ${width}`
-    const known = heaps.get(key) ?? []
-    heaps.set(key, known)
-    return known
+  const heaps = task.lanes.map(() => new Map<number, typeof rests>())
+  const putDown = (rest: (typeof rests)[number]) => {
+    const heap = heaps[rest.lane]!.get(rest.width)
+    if (heap) heap.push(rest)
+    else heaps[rest.lane]!.set(rest.width, [rest])
   }
-  for (const rest of [...rests].reverse()) heapOf(rest.lane, rest.width).push(rest)
-  for (const step of steps) {
-    const rest = heapOf(step.lane, step.from).pop()!
-    rest.strips.push(step.kinds.flatMap((at, k) => Array.from({length: step.copies[k]!}, () => at)))
-    rest.width -= step.width
-    heapOf(rest.lane, rest.width).push(rest)
+  for (let at = rests.length - 1; at >= 0; at--) putDown(rests[at]!)
+  for (const {lane, from, width, kinds, copies} of steps) {
+    const rest = heaps[lane]!.get(from)!.pop()!
+    const strip: number[] = []
+    kinds.forEach((kind, k) => {
+      for (let copy = 0; copy < copies[k]!; copy++) strip.push(kind)
+    })
+    rest.strips.push(strip)
+    rest.width -= width
+    putDown(rest)
   }
   return rests.filter(({strips}) => strips.length > 0).map(({kind, strips}) => ({kind, strips}))
 }

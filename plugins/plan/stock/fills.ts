@@ -24,6 +24,15 @@ export interface FillRange {
   mostParts?: number
 }
 
+/** The kinds from `pivot` on that are wanted and that strips of a lane may hold. */
+export function usableKinds(task: Task, lane: number, pivot: number, counts: ArrayLike<number>): number[] {
+  const {length, takes} = task.lanes[lane]!
+  const kinds: number[] = []
+  for (let at = pivot; at < counts.length; at++)
+    if (counts[at]! > 0 && takes[at] && task.parts[at]!.length <= length) kinds.push(at)
+  return kinds
+}
+
 /**
  * List the fillings of a strip as wide as `pivot` that hold it, worth at least `atLeast` and less than `below`, into
  * which nothing more would fit, unless any will do. False where the list ended at `most` or the effort ran out.
@@ -35,71 +44,116 @@ export function listFills(
   counts: Int32Array,
   worths: ArrayLike<number>,
   more: FewMore,
-  {atLeast, below, most, anyFill, mostParts = Infinity}: FillRange,
+  range: FillRange,
   effort: Effort,
   found: (fill: Fill) => void,
 ): boolean {
-  const {length: capacity, takes} = task.lanes[lane]!
-  const kinds: number[] = []
-  for (let at = pivot; at < counts.length; at++)
-    if (counts[at]! > 0 && takes[at] && task.parts[at]!.length <= capacity) kinds.push(at)
-  const n = kinds.length
-  if (n === 0 || kinds[0] !== pivot) return true
-  const lengths = kinds.map((at) => task.parts[at]!.length)
-  const worth = kinds.map((at) => worths[at]!)
-  const has = kinds.map((at) => counts[at]!)
-  const bestRatio = new Float64Array(n + 1)
-  const shortest = new Float64Array(n + 1).fill(Infinity)
-  for (let k = n - 1; k >= 0; k--) {
-    bestRatio[k] = Math.max(bestRatio[k + 1]!, worth[k]! / lengths[k]!)
-    shortest[k] = Math.min(shortest[k + 1]!, lengths[k]!)
+  const kinds = usableKinds(task, lane, pivot, counts)
+  if (kinds[0] !== pivot) return true
+  return new Lister(task, kinds, counts, worths, more, range, effort, found).list(task.lanes[lane]!.length)
+}
+
+/** Goes through the fillings of one strip, depth first. */
+class Lister {
+  private readonly kinds: readonly number[]
+  private readonly lengths: number[] = []
+  private readonly worths: number[] = []
+  private readonly has: number[] = []
+  private readonly copies: number[] = []
+  /** The best worth a length, and the shortest, from each kind on. */
+  private readonly ratios: number[]
+  private readonly shortest: number[]
+  private readonly more: FewMore
+  private readonly range: FillRange
+  private readonly effort: Effort
+  private readonly found: (fill: Fill) => void
+  private listed = 0
+  private nodes = 0
+  private complete = true
+
+  constructor(
+    task: Task,
+    kinds: readonly number[],
+    counts: Int32Array,
+    worths: ArrayLike<number>,
+    more: FewMore,
+    range: FillRange,
+    effort: Effort,
+    found: (fill: Fill) => void,
+  ) {
+    this.kinds = kinds
+    this.more = more
+    this.range = range
+    this.effort = effort
+    this.found = found
+    for (const at of kinds) {
+      this.lengths.push(task.parts[at]!.length)
+      this.worths.push(worths[at]!)
+      this.has.push(counts[at]!)
+      this.copies.push(0)
+    }
+    this.ratios = [...this.lengths, 0]
+    this.shortest = [...this.lengths, Infinity]
+    for (let k = kinds.length - 1; k >= 0; k--) {
+      this.ratios[k] = Math.max(this.ratios[k + 1]!, this.worths[k]! / this.lengths[k]!)
+      this.shortest[k] = Math.min(this.shortest[k + 1]!, this.lengths[k]!)
+    }
   }
-  const copies = new Int32Array(n)
-  let listed = 0
-  let complete = true
-  let nodes = 0
-  const visit = (from: number, room: number, gained: number, left: number): void => {
-    if (!complete) return
+
+  list(capacity: number): boolean {
+    this.visit(0, capacity, 0, this.range.mostParts ?? Infinity)
+    this.effort.spend(this.kinds.length + (this.nodes % 1000) / 2 + 10 * this.listed)
+    return this.complete
+  }
+
+  private visit(from: number, room: number, gained: number, left: number): void {
+    if (!this.complete) return
+    const {lengths, copies, more} = this
+    const {atLeast, below} = this.range
+    const n = lengths.length
     let k = from
     while (k > 0 && k < n && lengths[k]! > room) k++
-    if (++nodes % 1000 === 0) {
-      effort.spend(500)
-      if (effort.over) complete = false
+    if (++this.nodes % 1000 === 0) {
+      this.effort.spend(500)
+      if (this.effort.over) this.complete = false
     }
-    const least = shortest[k]!
-    const most2 =
+    const least = this.shortest[k]!
+    const few =
       left === 1 || room < 2 * least
         ? more.one(room)
         : left === 2 || room < 3 * least
           ? more.two(room)
           : Infinity
-    if (gained + Math.min(room * bestRatio[k]!, most2) < atLeast) return
+    if (gained + Math.min(room * this.ratios[k]!, few) < atLeast) return
     if (k === n || left === 0 || room < least) {
-      if (gained >= below || gained < atLeast) return
-      if (!anyFill) for (let j = 0; j < n; j++) if (copies[j]! < has[j]! && lengths[j]! <= room) return
-      if (listed++ >= most) {
-        complete = false
-        return
-      }
-      const fill: Fill = {kinds: [], copies: [], worth: gained}
-      for (let j = 0; j < n; j++)
-        if (copies[j]! > 0) {
-          fill.kinds.push(kinds[j]!)
-          fill.copies.push(copies[j]!)
-        }
-      found(fill)
+      if (gained >= atLeast && gained < below) this.report(room, gained)
       return
     }
-    const fits = Math.min(has[k]!, Math.floor(room / lengths[k]!), left)
+    const length = lengths[k]!
+    const fits = Math.min(this.has[k]!, Math.floor(room / length), left)
     for (let c = fits; c >= (k === 0 ? 1 : 0); c--) {
       copies[k] = c
-      visit(k + 1, room - c * lengths[k]!, gained + c * worth[k]!, left - c)
+      this.visit(k + 1, room - c * length, gained + c * this.worths[k]!, left - c)
     }
     copies[k] = 0
   }
-  visit(0, capacity, 0, mostParts)
-  effort.spend(n + (nodes % 1000) / 2 + 10 * listed)
-  return complete
+
+  private report(room: number, worth: number): void {
+    const {kinds, lengths, copies, has, range} = this
+    if (!range.anyFill)
+      for (let j = 0; j < copies.length; j++) if (copies[j]! < has[j]! && lengths[j]! <= room) return
+    if (this.listed++ >= range.most) {
+      this.complete = false
+      return
+    }
+    const fill: Fill = {kinds: [], copies: [], worth}
+    for (let j = 0; j < copies.length; j++)
+      if (copies[j]! > 0) {
+        fill.kinds.push(kinds[j]!)
+        fill.copies.push(copies[j]!)
+      }
+    this.found(fill)
+  }
 }
 
 /** Pairs are listed up to this many kinds. */

@@ -1,12 +1,9 @@
 import type {Cover} from './choose-pieces.ts'
-import type {Effort} from './effort.ts'
-import {areaPrices} from './prices.ts'
 import type {Task} from './task.ts'
 
 /** Say what any choice of pieces must hold by plain reckoning: the area of all parts, and the number of each kind. */
-export function firstCovers(task: Task, counts: Int32Array, mayLeave: number, effort: Effort): Cover[] {
-  const all = task.pieces.map(({lane, width, pieces}) => ({lane, width, count: pieces.length}))
-  const {atWidth, leftWorth, worths} = areaPrices(task, counts, all, effort)
+export function firstCovers(task: Task, counts: Int32Array, mayLeave: number): Cover[] {
+  const {atWidth, leftWorth, worths} = task.byArea
   const needed = counts.reduce((sum, n, at) => sum + n * worths[at]!, 0)
   const area: Cover = {
     worths: task.pieces.map((piece) => atWidth(piece.lane, piece.width)),

@@ -6,9 +6,9 @@ import {Effort} from './effort.ts'
 import {type Packed, type Packing, packInto} from './pack-into.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
-import {areaPrices, mixedPrices, type Prices, relaxedPrices} from './prices.ts'
+import {mixedPrices, relaxedPrices} from './prices.ts'
 import {relax} from './relax.ts'
-import type {Task} from './task.ts'
+import type {Prices, Task} from './task.ts'
 
 export interface Least extends Choice {
   /** No choice of less volume holds as much. */
@@ -66,7 +66,7 @@ export function leastPieces(
     proven,
     bound: Math.min(bound, ...open.map(({volume}) => volume)),
   })
-  const byArea = areaPrices(task, counts, binsOf(task, all), effort)
+  const {byArea} = task
   let prices: Prices | undefined
 
   // By rising volume: what holds the parts at once, what cannot, and what stays open.

@@ -4,7 +4,7 @@ import type {Effort} from './effort.ts'
 import {lessLeft} from './less-left.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
-import {areaPrices, mixedPrices, relaxedPrices, spareWorth} from './prices.ts'
+import {mixedPrices, relaxedPrices, spareWorth} from './prices.ts'
 import {relax} from './relax.ts'
 import {type Outcome, type Reprice, type Step, search} from './search.ts'
 import type {Bin, Task} from './task.ts'
@@ -61,7 +61,7 @@ export function packInto(
   const packed = ({found, ended}: Outcome, before: readonly Step[] = []): Packed =>
     found ? {packing: packingOf(task, counts, [...before, ...found]), ended} : {ended}
 
-  const byArea = areaPrices(task, fitting, bins, effort)
+  const {byArea} = task
   let isFull = false
   if (fitting.reduce((sum, n) => sum + n, 0) <= mostEarly) {
     const {spare, held} = spareWorth(byArea, fitting, bins, leave)

@@ -1,7 +1,7 @@
 import type {Effort} from './effort.ts'
-import {areaPrices, type Prices, spareWorth} from './prices.ts'
+import {spareWorth} from './prices.ts'
 import {type QuickCut, quickCut} from './quick-cut.ts'
-import type {Bin, Task} from './task.ts'
+import type {Bin, Prices, Task} from './task.ts'
 
 /** How much of what is to spare, shared out over all strips, a filling may lose and still be taken at once. */
 const tolerances = [0, 0.5, 1, 2, 4]
@@ -13,7 +13,7 @@ export function packQuickly(
   bins: readonly Bin[],
   mayLeave: number,
   effort: Effort,
-  prices: Prices = areaPrices(task, counts, bins, effort),
+  prices: Prices = task.byArea,
 ): QuickCut {
   const narrowest = Math.min(...task.parts.map((part) => part.width))
   const strips = bins.reduce(

@@ -12,32 +12,36 @@ export const volumeOf = (it: {lengthMm: number; widthMm: number; thicknessMm: nu
 
 /** Put parts alike together, by falling width, then length, then thickness; a kerf is added to length and width. */
 export function partKinds(parts: readonly StockPart[], kerf: number): SizedKind[] {
-  const kinds = new Map<string, SizedKind>()
-  for (const part of parts) {
-    const [length, width, thickness] = sizesOf(part)
-    const key = `${width} ${length} ${thickness} ${part.wood}`
-    const kind = kinds.get(key)
-    if (kind) kind.ids.push(part.id)
-    else {
-      const sizes = {length: length + kerf, width: width + kerf, thickness}
-      kinds.set(key, {...sizes, volume: volumeOf(part), ids: [part.id], wood: part.wood})
+  const kinds: SizedKind[] = []
+  const byLength = new Map<number, SizedKind[]>()
+  for (const {id, wood, lengthMm, widthMm, thicknessMm} of parts) {
+    const length = wholeUnits(lengthMm) + kerf
+    const width = wholeUnits(widthMm) + kerf
+    const thickness = wholeUnits(thicknessMm)
+    const asLong = byLength.get(length)
+    const known = asLong?.find((kind) => kind.width === width && kind.thickness === thickness && kind.wood === wood)
+    if (known) {
+      known.ids.push(id)
+      continue
     }
+    const volume = lengthMm * widthMm * thicknessMm
+    const kind = {length, width, thickness, volume, ids: [id], wood}
+    kinds.push(kind)
+    if (asLong) asLong.push(kind)
+    else byLength.set(length, [kind])
   }
-  return [...kinds.values()].sort(
-    (a, b) => b.width - a.width || b.length - a.length || b.thickness - a.thickness,
-  )
+  return kinds.sort((a, b) => b.width - a.width || b.length - a.length || b.thickness - a.thickness)
 }
 
 /** The volume (mm³) that all parts' volumes are whole multiples of, so that two different sums differ by as much. */
 export function volumeStep(parts: readonly StockPart[]): number {
-  const steps = [0, 1, 2].map((side) => parts.map((part) => sizesOf(part)[side]!).reduce(commonMeasure, 0))
-  return steps.reduce((product, step) => product * (step / unitsPerMm), 1)
+  let [length, width, thickness] = [0, 0, 0]
+  for (const part of parts) {
+    length = commonMeasure(length, wholeUnits(part.lengthMm))
+    width = commonMeasure(width, wholeUnits(part.widthMm))
+    thickness = commonMeasure(thickness, wholeUnits(part.thicknessMm))
+  }
+  return (length / unitsPerMm) * (width / unitsPerMm) * (thickness / unitsPerMm)
 }
-
-const sizesOf = ({lengthMm, widthMm, thicknessMm}: StockPart): [number, number, number] => [
-  wholeUnits(lengthMm),
-  wholeUnits(widthMm),
-  wholeUnits(thicknessMm),
-]
 
 const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMeasure(b, a % b))

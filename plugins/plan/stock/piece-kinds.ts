@@ -19,30 +19,40 @@ export function pieceKinds(
   saw: Saw,
 ): FreePiece[] {
   const kerf = wholeUnits(saw.kerfMm)
-  const kinds = new Map<string, FreePiece>()
+  const trim = wholeUnits(saw.trimMm)
+  const kinds: (FreePiece & {wood: string})[] = []
   pieces.forEach((piece, index) => {
-    const [from, to] = piece.clearMm ?? [0, piece.lengthMm]
-    const clear = wholeUnits(Math.min(to, piece.lengthMm)) - wholeUnits(Math.max(from, 0))
-    const length = clear - 2 * wholeUnits(saw.trimMm) + kerf + slackUnits
-    const width = wholeUnits(piece.widthMm) + kerf + slackUnits
-    const thickness = wholeUnits(piece.thicknessMm)
-    const volume = piece.lengthMm * piece.widthMm * piece.thicknessMm
-    const key = `${length} ${width} ${thickness} ${volume} ${piece.wood}`
-    const kind = kinds.get(key)
-    if (kind) {
-      kind.pieces.push(index)
+    const {lengthMm, widthMm, thicknessMm, wood, clearMm: [from, to] = [0, lengthMm]} = piece
+    const clear = wholeUnits(Math.min(to, lengthMm)) - wholeUnits(Math.max(from, 0))
+    const length = clear - 2 * trim + kerf + slackUnits
+    const width = wholeUnits(widthMm) + kerf + slackUnits
+    const thickness = wholeUnits(thicknessMm)
+    const volume = lengthMm * widthMm * thicknessMm
+    const known = kinds.find(
+      (kind) =>
+        kind.length === length &&
+        kind.width === width &&
+        kind.thickness === thickness &&
+        kind.volume === volume &&
+        kind.wood === wood,
+    )
+    if (known) {
+      known.pieces.push(index)
       return
     }
-    const suits = parts.map(
-      (part) =>
-        (part.wood === 'any' || part.wood === piece.wood) &&
+    const suits: boolean[] = []
+    const holds: number[] = []
+    parts.forEach((part, at) => {
+      const isSuited =
+        (part.wood === 'any' || part.wood === wood) &&
         part.thickness <= thickness + slackUnits &&
-        part.length <= length,
-    )
-    const holds = parts.flatMap((part, at) => (suits[at] && part.width <= width ? [at] : []))
-    kinds.set(key, {length, width, thickness, volume, pieces: [index], suits, holds})
+        part.length <= length
+      suits.push(isSuited)
+      if (isSuited && part.width <= width) holds.push(at)
+    })
+    kinds.push({length, width, thickness, volume, wood, pieces: [index], suits, holds})
   })
-  return [...kinds.values()].filter(({holds}) => holds.length > 0)
+  return kinds.filter(({holds}) => holds.length > 0)
 }
 
 /** Name the lanes of pieces: those whose strips are alike in length and in what they may hold, of the kinds `held`. */
@@ -50,13 +60,14 @@ export function lanesOf(
   pieces: readonly FreePiece[],
   held: readonly number[],
 ): {lanes: Lane[]; pieces: PieceKind[]} {
-  const lanes = new Map<string, Lane & {index: number}>()
+  const lanes: Lane[] = []
   const placed = pieces.map(({length, suits, width, thickness, volume, pieces: own}) => {
     const takes = held.map((at) => suits[at]!)
-    const key = `${length} ${takes.map(Number).join('')}`
-    const lane = lanes.get(key) ?? {length, takes, index: lanes.size}
-    lanes.set(key, lane)
-    return {lane: lane.index, width, thickness, volume, pieces: own}
+    const known = lanes.findIndex(
+      (lane) => lane.length === length && lane.takes.every((takesIt, at) => takesIt === takes[at]),
+    )
+    const lane = known < 0 ? lanes.push({length, takes}) - 1 : known
+    return {lane, width, thickness, volume, pieces: own}
   })
-  return {lanes: [...lanes.values()].map(({length, takes}) => ({length, takes})), pieces: placed}
+  return {lanes, pieces: placed}
 }

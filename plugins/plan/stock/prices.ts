@@ -1,14 +1,7 @@
-import type {Effort} from './effort.ts'
-import {entryAt, knapsackFront} from './knapsack-front.ts'
+import {Effort} from './effort.ts'
+import {entryAt, knapsackFront, type Packable} from './knapsack-front.ts'
 import type {Relaxed} from './relax.ts'
-import type {Bin, Task} from './task.ts'
-
-/** Worths that bound what bins can hold: of each kind, of a rest of some width by lane, of a volume left out. */
-export interface Prices {
-  worths: ArrayLike<number>
-  atWidth: (lane: number, width: number) => number
-  leftWorth: number
-}
+import type {Bin, Prices, Task} from './task.ts'
 
 /** Take the prices of a relaxed cutting. */
 export const relaxedPrices = ({worths, lanes, leftWorth}: Relaxed): Prices => ({
@@ -17,30 +10,24 @@ export const relaxedPrices = ({worths, lanes, leftWorth}: Relaxed): Prices => ({
   atWidth: (lane, width) => lanes[lane]?.atWidth(width) ?? 0,
 })
 
-/** Price parts by their area, kerfs counted in: the plainest bound, and sharp where pieces are to be filled. */
-export function areaPrices(
-  task: Task,
-  counts: ArrayLike<number>,
-  bins: readonly Bin[],
-  effort: Effort,
-): Prices {
-  const fronts = task.lanes.map(({length, takes}, lane) => {
-    const room = Math.max(0, ...bins.filter((bin) => bin.lane === lane).map((bin) => bin.width))
-    const widths = new Set<number>()
-    task.parts.forEach((part, at) => {
-      if (takes[at] && counts[at]! > 0 && part.width <= room) widths.add(part.width)
+/** Price parts by their area. */
+export function areaPrices({parts, lanes, pieces}: Omit<Task, 'byArea'>): Prices {
+  const fronts = lanes.map(({length, takes}, lane) => {
+    let room = 0
+    for (const piece of pieces) if (piece.lane === lane) room = Math.max(room, piece.width)
+    const strips: Packable[] = []
+    let last = 0
+    parts.forEach(({width}, at) => {
+      if (!takes[at] || width > room || width === last) return
+      strips.push({size: width, worth: width * length, count: Math.floor(room / width)})
+      last = width
     })
-    const strips = [...widths].map((width) => ({
-      size: width,
-      worth: width * length,
-      count: Math.floor(room / width),
-    }))
-    return knapsackFront(strips, room, effort)
+    return knapsackFront(strips, room, new Effort(Infinity))
   })
-  const worths = task.parts.map((part) => part.length * part.width)
+  const worths = parts.map((part) => part.length * part.width)
   return {
     worths,
-    leftWorth: Math.max(...task.parts.map((part, at) => worths[at]! / part.volume)),
+    leftWorth: Math.max(...parts.map((part, at) => worths[at]! / part.volume)),
     atWidth: (lane, width) => fronts[lane]!.worths[entryAt(fronts[lane]!.sizes, width)]!,
   }
 }

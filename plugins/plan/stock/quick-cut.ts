@@ -1,9 +1,8 @@
 import type {Effort} from './effort.ts'
 import {fillWell} from './fill-well.ts'
-import type {Prices} from './prices.ts'
 import type {Step} from './search.ts'
 import {restOf} from './search-state.ts'
-import type {Bin, Task} from './task.ts'
+import type {Bin, Prices, Task} from './task.ts'
 
 export interface QuickCut {
   steps: Step[]

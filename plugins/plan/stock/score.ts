@@ -3,7 +3,7 @@ import {keptOffcut} from './sawn-piece.ts'
 import type {Task} from './task.ts'
 import {slackUnits, unitsPerMm} from './whole-units.ts'
 
-/** How good a plan is beyond its first two aims; volumes in mm³, lengths in mm. */
+/** How good the plan of a piece is beyond the first two aims; volumes in mm³, lengths in mm. */
 export interface Score {
   kept: number
   longest: number
@@ -41,19 +41,29 @@ export function scorePiece(task: Task, {kind, strips}: DraftPiece, kerf: number)
   return score
 }
 
-/** Put the scores of all pieces together. */
-export function scoreOf(scores: readonly Score[]): Score {
-  return {
-    kept: scores.reduce((sum, {kept}) => sum + kept, 0),
-    longest: Math.max(0, ...scores.map(({longest}) => longest)),
-    settings: [...new Set(scores.flatMap(({settings}) => settings))],
-  }
+/** Tell whether one plan, by the scores of its pieces, is better: less waste, then a longer offcut, then fewer settings. */
+export function isBetter(one: readonly Score[], than: readonly Score[]): boolean {
+  const [kept, keptThan] = [keptOf(one), keptOf(than)]
+  if (Math.abs(kept - keptThan) > 1e-9 * Math.max(kept, keptThan)) return kept > keptThan
+  const [longest, longestThan] = [longestOf(one), longestOf(than)]
+  if (Math.abs(longest - longestThan) > 1e-6) return longest > longestThan
+  return settingsOf(one) < settingsOf(than)
 }
 
-/** Tell whether one plan is better than another: less waste, then a longer offcut, then fewer settings. */
-export function isBetter(one: Score, than: Score): boolean {
-  const volume = 1e-9 * Math.max(one.kept, than.kept)
-  if (Math.abs(one.kept - than.kept) > volume) return one.kept > than.kept
-  if (Math.abs(one.longest - than.longest) > 1e-6) return one.longest > than.longest
-  return one.settings.length < than.settings.length
+function keptOf(scores: readonly Score[]): number {
+  let kept = 0
+  for (const score of scores) kept += score.kept
+  return kept
+}
+
+function longestOf(scores: readonly Score[]): number {
+  let longest = 0
+  for (const score of scores) longest = Math.max(longest, score.longest)
+  return longest
+}
+
+function settingsOf(scores: readonly Score[]): number {
+  const settings = new Set<number>()
+  for (const score of scores) for (const width of score.settings) settings.add(width)
+  return settings.size
 }

@@ -1,9 +1,8 @@
 import type {Effort} from './effort.ts'
 import {type FewMore, type Fill, fewMore, listFills} from './fills.ts'
 import {lessLeft} from './less-left.ts'
-import type {Prices} from './prices.ts'
 import {restOf, stateKey} from './search-state.ts'
-import type {Bin, Task} from './task.ts'
+import type {Bin, Prices, Task} from './task.ts'
 
 /** A strip sawn off a bin that was `from` wide. */
 export interface Step {
@@ -39,184 +38,258 @@ export interface SearchOptions {
  */
 export function search(
   task: Task,
-  startCounts: ArrayLike<number>,
-  startBins: readonly Bin[],
-  startPrices: Prices,
+  counts: ArrayLike<number>,
+  bins: readonly Bin[],
+  prices: Prices,
   mayLeave: number,
   effort: Effort,
-  {share = 1, reprice, isForBest = false}: SearchOptions = {},
+  options: SearchOptions = {},
 ): Outcome {
-  const counts = Int32Array.from(startCounts)
-  const narrowest = Math.min(...task.parts.map((part) => part.width))
-  const bins: Bin[] = startBins.map((bin) => ({...bin}))
-  const steps: Step[] = []
-  const leftOut: number[] = []
-  // States that hold nothing, and the volume that could be left out there in vain.
-  const failed = new Map<string, number>()
-  let limit = mayLeave
-  let best: Step[] | undefined
-  let complete = true
+  return new Search(task, counts, bins, mayLeave, effort, options).run(prices)
+}
 
-  const visit = (outer: Prices, leftVolume: number, until: number, moreOf: FewMore[]): boolean => {
+/** A way to go on: fill a strip of a bin, or, without one, leave out what there is of the widest kind. */
+interface Option {
+  loss: number
+  bin?: Bin
+  fill?: Fill
+}
+
+/** A state of the search: prices and what they bound, the volume left out so far, until when it may go on. */
+interface State {
+  prices: Prices
+  more: FewMore[] | undefined
+  pivot: number
+  leftVolume: number
+  until: number
+  /** What the bins are worth beyond the parts, by the prices. */
+  spare: number
+  slop: number
+}
+
+class Search {
+  private readonly task: Task
+  private readonly counts: Int32Array
+  private readonly bins: Bin[]
+  private readonly effort: Effort
+  private readonly share: number
+  private readonly reprice: Reprice | undefined
+  private readonly isForBest: boolean
+  private readonly mayLeaveSome: boolean
+  private readonly steps: Step[] = []
+  private readonly leftOut: number[] = []
+  // States that hold nothing, and the volume that could be left out there in vain.
+  private readonly failed = new Map<string, number>()
+  private limit: number
+  private best: Step[] | undefined
+  private complete = true
+
+  constructor(
+    task: Task,
+    counts: ArrayLike<number>,
+    bins: readonly Bin[],
+    mayLeave: number,
+    effort: Effort,
+    {share = 1, reprice, isForBest = false}: SearchOptions,
+  ) {
+    this.task = task
+    this.counts = Int32Array.from(counts)
+    this.bins = bins.map((bin) => ({...bin}))
+    this.effort = effort
+    this.share = share
+    this.reprice = reprice
+    this.isForBest = isForBest
+    this.mayLeaveSome = mayLeave > 0
+    this.limit = mayLeave
+  }
+
+  run(prices: Prices): Outcome {
+    const isEnough = this.visit(prices, undefined, 0, this.effort.limit)
+    return {...(this.best && {found: this.best}), ended: isEnough || this.complete}
+  }
+
+  /** Go on from where the counts and bins stand; true where what was found is enough. */
+  private visit(
+    outer: Prices,
+    outerMore: FewMore[] | undefined,
+    leftVolume: number,
+    until: number,
+  ): boolean {
+    const {task, counts, bins, effort} = this
     let pivot = 0
     while (pivot < counts.length && counts[pivot] === 0) pivot++
     if (pivot === counts.length) {
-      best = [...steps]
-      limit = lessLeft(task, leftVolume)
-      return !isForBest || leftVolume === 0
+      this.best = [...this.steps]
+      this.limit = lessLeft(task, leftVolume)
+      return !this.isForBest || leftVolume === 0
     }
-    if (effort.over || effort.spent >= until) {
-      complete = false
-      return false
-    }
-    const leave = limit - leftVolume
-    const key =
-      stateKey(counts, bins, narrowest) + (mayLeave > 0 ? leavingKey(task, counts, leftOut, steps) : '')
+    if (this.isOver(until)) return false
+    const leave = this.limit - leftVolume
+    const key = stateKey(task, counts, bins) + (this.mayLeaveSome ? this.leavingKey() : '')
     effort.spend(20 + counts.length)
-    if ((failed.get(key) ?? -1) >= leave) return false
-    const better = reprice?.(counts, bins, leave)
+    if ((this.failed.get(key) ?? -1) >= leave) return false
+    const better = this.reprice?.(counts, bins, leave)
     if (better === 'none') {
-      failed.set(key, leave)
+      this.failed.set(key, leave)
       return false
     }
     const prices = better ?? outer
-    const more = better
-      ? task.lanes.map((_, lane) => fewMore(task, lane, counts, better.worths, effort))
-      : moreOf
-    const {worths, leftWorth} = prices
     let held = 0
+    for (const bin of bins) if (bin.count > 0) held += bin.count * prices.atWidth(bin.lane, bin.width)
     let worth = 0
-    let open = 0
-    for (const bin of bins) {
-      held += bin.count * prices.atWidth(bin.lane, bin.width)
-      open += bin.count
-    }
-    for (let at = 0; at < counts.length; at++) worth += counts[at]! * worths[at]!
+    for (let at = 0; at < counts.length; at++) worth += counts[at]! * prices.worths[at]!
     const slop = 1e-9 * Math.max(held, worth)
-    const budgetNow = () => held - worth + leftWorth * (limit - leftVolume)
-    if (budgetNow() < -slop) {
-      failed.set(key, leave)
+    const more = better ? undefined : outerMore
+    const state: State = {prices, more, pivot, leftVolume, until, spare: held - worth, slop}
+    if (this.mayLose(state) < -slop) {
+      this.failed.set(key, leave)
       return false
     }
-    const wasComplete = complete
-    complete = true
-    const part = task.parts[pivot]!
-    let done = -Infinity
-    for (const portion of [2 / open, 8 / open, 1]) {
-      const budget = budgetNow()
-      const upTo = Math.min(budget * portion, budget) + slop
-      if (upTo <= done) continue
-      const options: {loss: number; bin?: Bin; fill?: Fill}[] = []
-      const out = counts[pivot]! * part.volume
-      if (out <= (limit - leftVolume) * (1 + 1e-12)) {
-        const loss = counts[pivot]! * (leftWorth * part.volume - worths[pivot]!)
-        if (loss > done && loss <= upTo) options.push({loss})
-      }
-      for (const bin of bins) {
-        if (bin.count === 0 || bin.width < part.width || !task.lanes[bin.lane]!.takes[pivot]) continue
-        const base = prices.atWidth(bin.lane, bin.width) - prices.atWidth(bin.lane, bin.width - part.width)
-        const range = {atLeast: base - upTo, below: base - done, most: 3000, anyFill: false}
-        const all = listFills(
-          task,
-          bin.lane,
-          pivot,
-          counts,
-          worths,
-          more[bin.lane]!,
-          range,
-          effort,
-          (fill) => {
-            if (!leftOut.some((at) => couldReplace(task, at, {lane: bin.lane, width: part.width, ...fill})))
-              options.push({loss: base - fill.worth, bin, fill})
-          },
-        )
-        if (!all) complete = false
-      }
-      done = upTo
-      options.sort((a, b) => a.loss - b.loss)
-      for (const {loss, bin, fill} of options) {
-        const now = effort.spent
-        if (effort.over || now >= until) {
-          complete = false
-          break
-        }
-        if (loss > budgetNow() + slop) break
-        const childUntil = share < 1 ? now + Math.max((until - now) * share, 2000) : until
-        if (!bin || !fill) {
-          if (out > (limit - leftVolume) * (1 + 1e-12)) continue
-          if (steps.some((step) => couldReplace(task, pivot, step))) continue
-          const all = counts[pivot]!
-          counts[pivot] = 0
-          leftOut.push(pivot)
-          if (visit(prices, leftVolume + out, childUntil, more)) return true
-          leftOut.pop()
-          counts[pivot] = all
-        } else {
-          const rest = restOf(bins, bin.lane, bin.width - part.width)
-          bin.count--
-          rest.count++
-          fill.kinds.forEach((at, k) => {
-            counts[at]! -= fill.copies[k]!
-          })
-          steps.push({
-            lane: bin.lane,
-            from: bin.width,
-            width: part.width,
-            kinds: fill.kinds,
-            copies: fill.copies,
-          })
-          if (visit(prices, leftVolume, childUntil, more)) return true
-          steps.pop()
-          fill.kinds.forEach((at, k) => {
-            counts[at]! += fill.copies[k]!
-          })
-          rest.count--
-          bin.count++
-        }
-      }
-      if (effort.over || effort.spent >= until) {
-        complete = false
-        break
-      }
-    }
+    const wasComplete = this.complete
+    this.complete = true
+    if (this.goOn(state)) return true
     // What was looked through with less to leave out than now says nothing about now.
-    if (complete && failed.size < 200_000)
-      failed.set(key, Math.max(limit - leftVolume, failed.get(key) ?? -1))
-    complete &&= wasComplete
+    if (this.complete && this.failed.size < 200_000)
+      this.failed.set(key, Math.max(this.limit - leftVolume, this.failed.get(key) ?? -1))
+    this.complete &&= wasComplete
     return false
   }
-  const more = task.lanes.map((_, lane) => fewMore(task, lane, counts, startPrices.worths, effort))
-  const isEnough = visit(startPrices, 0, effort.limit, more)
-  return {...(best && {found: best}), ended: isEnough || complete}
+
+  /** What may still be lost; a better cutting found meanwhile lowers it. */
+  private mayLose({prices, leftVolume, spare}: State): number {
+    return spare + prices.leftWorth * (this.limit - leftVolume)
+  }
+
+  private isOver(until: number): boolean {
+    const isOver = this.effort.over || this.effort.spent >= until
+    if (isOver) this.complete = false
+    return isOver
+  }
+
+  /** Try all options of a state, those that lose little first. */
+  private goOn(state: State): boolean {
+    const {task, counts, effort} = this
+    state.more ??= task.lanes.map((_, lane) => fewMore(task, lane, counts, state.prices.worths, effort))
+    let open = 0
+    for (const bin of this.bins) open += bin.count
+    let done = -Infinity
+    for (const portion of [2 / open, 8 / open, 1]) {
+      const budget = this.mayLose(state)
+      const upTo = Math.min(budget * portion, budget) + state.slop
+      if (upTo <= done) continue
+      for (const option of this.optionsOf(state, done, upTo)) {
+        if (this.isOver(state.until)) return false
+        if (option.loss > this.mayLose(state) + state.slop) break
+        if (option.fill ? this.tryFill(state, option.bin!, option.fill) : this.tryWithout(state)) return true
+      }
+      done = upTo
+      if (this.isOver(state.until)) return false
+    }
+    return false
+  }
+
+  /** The options that lose more than `done` and at most `upTo`, by rising loss. */
+  private optionsOf({prices, more, pivot, leftVolume}: State, done: number, upTo: number): Option[] {
+    const {task, counts, leftOut} = this
+    const {worths, leftWorth} = prices
+    const part = task.parts[pivot]!
+    const options: Option[] = []
+    if (this.mayLeaveOut(pivot, leftVolume)) {
+      const loss = counts[pivot]! * (leftWorth * part.volume - worths[pivot]!)
+      if (loss > done && loss <= upTo) options.push({loss})
+    }
+    for (const bin of this.bins) {
+      if (bin.count === 0 || bin.width < part.width || !task.lanes[bin.lane]!.takes[pivot]) continue
+      const base = prices.atWidth(bin.lane, bin.width) - prices.atWidth(bin.lane, bin.width - part.width)
+      const range = {atLeast: base - upTo, below: base - done, most: 3000, anyFill: false}
+      const lane = more![bin.lane]!
+      const all = listFills(task, bin.lane, pivot, counts, worths, lane, range, this.effort, (fill) => {
+        for (const at of leftOut) if (couldReplace(task, at, bin.lane, part.width, fill)) return
+        options.push({loss: base - fill.worth, bin, fill})
+      })
+      if (!all) this.complete = false
+    }
+    return options.sort((a, b) => a.loss - b.loss)
+  }
+
+  private mayLeaveOut(pivot: number, leftVolume: number): boolean {
+    const out = this.counts[pivot]! * this.task.parts[pivot]!.volume
+    return out <= (this.limit - leftVolume) * (1 + 1e-12)
+  }
+
+  /** A branch gets a share of what effort is left. */
+  private untilOf({until}: State): number {
+    const {share, effort} = this
+    return share < 1 ? effort.spent + Math.max((until - effort.spent) * share, 2000) : until
+  }
+
+  private tryWithout(state: State): boolean {
+    const {task, counts, leftOut} = this
+    const {pivot, leftVolume, prices, more} = state
+    if (!this.mayLeaveOut(pivot, leftVolume)) return false
+    for (const step of this.steps) if (couldReplace(task, pivot, step.lane, step.width, step)) return false
+    const all = counts[pivot]!
+    counts[pivot] = 0
+    leftOut.push(pivot)
+    const left = leftVolume + all * task.parts[pivot]!.volume
+    if (this.visit(prices, more, left, this.untilOf(state))) return true
+    leftOut.pop()
+    counts[pivot] = all
+    return false
+  }
+
+  private tryFill(state: State, bin: Bin, {kinds, copies}: Fill): boolean {
+    const {counts, steps} = this
+    const {width} = this.task.parts[state.pivot]!
+    const rest = restOf(this.bins, bin.lane, bin.width - width)
+    bin.count--
+    rest.count++
+    for (let k = 0; k < kinds.length; k++) counts[kinds[k]!]! -= copies[k]!
+    steps.push({lane: bin.lane, from: bin.width, width, kinds, copies})
+    if (this.visit(state.prices, state.more, state.leftVolume, this.untilOf(state))) return true
+    steps.pop()
+    for (let k = 0; k < kinds.length; k++) counts[kinds[k]!]! += copies[k]!
+    rest.count--
+    bin.count++
+    return false
+  }
+
+  /** What decides which parts may be left out from here on: those left out, and those that some strip would rather hold. */
+  private leavingKey(): string {
+    const {task, counts, steps} = this
+    const codes = [separator, ...this.leftOut, separator]
+    for (let at = 0; at < counts.length; at++) {
+      if (counts[at] === 0) continue
+      for (const step of steps)
+        if (couldReplace(task, at, step.lane, step.width, step)) {
+          codes.push(at)
+          break
+        }
+    }
+    return String.fromCharCode(...codes)
+  }
 }
 
-/** What decides which parts may be left out from here on: those left out, and those that some strip would rather hold. */
-const leavingKey = (
-  task: Task,
-  counts: Int32Array,
-  leftOut: readonly number[],
-  steps: readonly Step[],
-): string => {
-  const held: number[] = []
-  for (let at = 0; at < counts.length; at++)
-    if (counts[at]! > 0 && steps.some((step) => couldReplace(task, at, step))) held.push(at)
-  return `|${leftOut.join()}|${held.join()}`
-}
+/** No kind of part and no bin has this number. */
+const separator = 0xffff
 
 /** Tell whether a part that is left out could go into a strip, alone or for a smaller one, so that more is placed. */
 function couldReplace(
-  task: Task,
+  {parts, lanes}: Task,
   at: number,
-  {lane, width, kinds, copies}: Pick<Step, 'lane' | 'width' | 'kinds' | 'copies'>,
+  lane: number,
+  width: number,
+  {kinds, copies}: Pick<Fill, 'kinds' | 'copies'>,
 ): boolean {
-  const part = task.parts[at]!
-  const {length, takes} = task.lanes[lane]!
+  const part = parts[at]!
+  const {length, takes} = lanes[lane]!
   if (!takes[at] || part.width > width) return false
   let room = length
-  for (let k = 0; k < kinds.length; k++) room -= copies[k]! * task.parts[kinds[k]!]!.length
+  for (let k = 0; k < kinds.length; k++) room -= copies[k]! * parts[kinds[k]!]!.length
   if (room >= part.length) return true
-  return kinds.some((kind) => {
-    const other = task.parts[kind]!
-    return other.volume < part.volume * (1 - 1e-9) && room + other.length >= part.length
-  })
+  for (const kind of kinds) {
+    const other = parts[kind]!
+    if (other.volume < part.volume * (1 - 1e-9) && room + other.length >= part.length) return true
+  }
+  return false
 }

@@ -2,7 +2,6 @@ import {binsOf} from './bins-of.ts'
 import {choosePieces} from './choose-pieces.ts'
 import type {Effort} from './effort.ts'
 import {firstCovers} from './first-covers.ts'
-import {areaPrices} from './prices.ts'
 import {quickCut} from './quick-cut.ts'
 import type {Solved} from './solve-task.ts'
 import type {Task} from './task.ts'
@@ -13,18 +12,10 @@ export function solveRoughly(task: Task, counts: Int32Array, effort: Effort): So
   const all = task.pieces.map(({pieces}) => pieces.length)
   const volumes = task.pieces.map(({volume}) => volume)
   const volumeOf = (chosen: readonly number[]) => chosen.reduce((sum, n, p) => sum + n * volumes[p]!, 0)
-  const bins = binsOf(task, all)
-  const {steps, left, leftVolume} = quickCut(
-    task,
-    counts,
-    bins,
-    areaPrices(task, counts, bins, effort),
-    0,
-    effort,
-  )
+  const {steps, left, leftVolume} = quickCut(task, counts, binsOf(task, all), task.byArea, 0, effort)
   const chosen = usedPieces(task, steps)
   const used = chosen.reduce((sum, n) => sum + n, 0)
-  const covers = firstCovers(task, counts, leftVolume, effort).slice(0, 1)
+  const covers = firstCovers(task, counts, leftVolume).slice(0, 1)
   const more = {not: () => false, never: [], under: volumeOf(chosen)}
   const least = choosePieces(volumes, all, covers, more, effort)
   const fewest = choosePieces(

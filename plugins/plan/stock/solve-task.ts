@@ -36,7 +36,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
   const pool: Pattern[] = []
   const most = placeMost(task, counts, pool, effort)
   const mayLeave = most.packing.leftVolume * (1 + 1e-12)
-  const covers = firstCovers(task, counts, mayLeave, effort)
+  const covers = firstCovers(task, counts, mayLeave)
   const all = {packing: most.packing, chosen: usedPieces(task, most.packing.steps)}
   const start = dropPieces(task, all, covers, (bins) => {
     const quick = packQuickly(task, counts, bins, mayLeave, effort)

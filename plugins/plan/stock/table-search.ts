@@ -1,9 +1,9 @@
 import type {Effort} from './effort.ts'
 import {fewMore, listFills} from './fills.ts'
-import {type Prices, spareWorth} from './prices.ts'
+import {spareWorth} from './prices.ts'
 import type {Outcome, Step} from './search.ts'
 import {restOf, stateKey} from './search-state.ts'
-import type {Bin, Task} from './task.ts'
+import type {Bin, Prices, Task} from './task.ts'
 
 /** A filling that may be used, and what it loses against the best strip of its width. */
 interface Row {
@@ -38,7 +38,6 @@ export function tableSearch(
   if (spare < -slop) return {ended: true}
   const table = tableOf(task, counts, bins, prices, {budget: spare + slop, mostParts}, effort)
   if (!table) return undefined
-  const narrowest = Math.min(...task.parts.map((part) => part.width))
   const steps: Step[] = []
   const failed = new Set<string>()
 
@@ -47,7 +46,7 @@ export function tableSearch(
     if (pivot < 0) return true
     effort.spend(30 + alive.length)
     if (effort.over) return false
-    const key = stateKey(counts, bins, narrowest)
+    const key = stateKey(task, counts, bins)
     if (failed.has(key)) return false
     const options: {loss: number; bin: Bin; row: Row}[] = []
     for (const at of alive) {

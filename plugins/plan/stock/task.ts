@@ -44,6 +44,15 @@ export interface Task {
   step: number
   lanes: Lane[]
   pieces: PieceKind[]
+  /** Parts priced by their area, kerfs counted in: the plainest bound, and sharp where pieces are to be filled. */
+  byArea: Prices
+}
+
+/** Worths that bound what bins can hold: of each kind, of a rest of some width by lane, of a volume left out. */
+export interface Prices {
+  worths: ArrayLike<number>
+  atWidth: (lane: number, width: number) => number
+  leftWorth: number
 }
 
 /** A bin: so many pieces, or rests of pieces, of one lane that are still so wide. */

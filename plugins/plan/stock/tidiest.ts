@@ -23,7 +23,7 @@ export function tidiest(
   {chosen, steps, left, covers}: Solved,
   kerf: number,
   effort: Effort,
-): DraftPiece[] {
+): readonly DraftPiece[] {
   let best = tidy(task, draft(task, chosen, steps), kerf)
   const volumes = task.pieces.map(({volume}) => volume)
   const all = task.pieces.map(({pieces}) => pieces.length)
@@ -39,7 +39,7 @@ export function tidiest(
     const quick = packQuickly(task, counts, binsOf(task, next), 0, effort)
     if (quick.leftVolume > 0) continue
     const tidied = tidy(task, draft(task, next, quick.steps), kerf)
-    if (isBetter(tidied.score, best.score)) best = tidied
+    if (isBetter(tidied.scores, best.scores)) best = tidied
   }
   return best.plan
 }

@@ -1,5 +1,5 @@
 import type {DraftPiece} from './draft.ts'
-import {isBetter, type Score, scoreOf, scorePiece} from './score.ts'
+import {isBetter, type Score, scorePiece} from './score.ts'
 import type {Task} from './task.ts'
 
 /** So many changes are tried in all. */
@@ -8,94 +8,106 @@ const mostTried = 20_000
 /** With more parts than this a plan is left as it was found. */
 const mostParts = 150
 
+export interface Tidied {
+  plan: readonly DraftPiece[]
+  scores: readonly Score[]
+}
+
 /**
  * Move parts to other strips, to strips of their own, and in exchange for others, as long as that wastes less, keeps a
  * longer offcut or saves a setting of the fence. The pieces cut stay the same.
  */
-export function tidy(
-  task: Task,
-  start: readonly DraftPiece[],
-  kerf: number,
-): {plan: DraftPiece[]; score: Score} {
-  let plan = start.map(({kind, strips}) => ({kind, strips: strips.map((strip) => [...strip])}))
-  let scores = plan.map((piece) => scorePiece(task, piece, kerf)!)
-  let total = scoreOf(scores)
-  const parts = plan.reduce((sum, {strips}) => sum + strips.reduce((all, strip) => all + strip.length, 0), 0)
-  if (parts > mostParts) return {plan, score: total}
+export function tidy(task: Task, start: readonly DraftPiece[], kerf: number): Tidied {
+  let best: Tidied = {plan: start, scores: start.map((piece) => scorePiece(task, piece, kerf)!)}
+  let parts = 0
+  for (const {strips} of start) for (const strip of strips) parts += strip.length
+  if (parts > mostParts) return best
   let tried = 0
-  for (let isBetterStill = true; isBetterStill && tried < mostTried; ) {
-    isBetterStill = false
-    for (const change of changes(plan)) {
-      if (++tried > mostTried) break
-      const next = change()
-      if (next.some(({piece}) => piece.strips.length === 0)) continue
-      const own = next.map(({piece}) => scorePiece(task, piece, kerf))
-      if (own.some((score) => score === undefined)) continue
-      const changed = scores.map((score, q) => own[next.findIndex(({at}) => at === q)] ?? score)
-      const better = scoreOf(changed)
-      if (!isBetter(better, total)) continue
-      plan = plan.map((piece, q) => next.find(({at}) => at === q)?.piece ?? piece)
-      scores = changed
-      total = better
-      isBetterStill = true
-      break
+  for (let better: Tidied | undefined = best; better; ) {
+    best = better
+    better = undefined
+    for (const moves of possibleMoves(task, best.plan)) {
+      if (++tried > mostTried) return best
+      better = tryMoves(task, best, moves, kerf)
+      if (better) break
     }
   }
-  return {plan, score: total}
+  return best
 }
 
-type Change = () => {at: number; piece: DraftPiece}[]
-
-/** Every way to move one part, or to exchange two of different kinds. */
-function* changes(plan: readonly DraftPiece[]): Generator<Change> {
-  const places = plan.flatMap(({strips}, q) =>
-    strips.flatMap((strip, s) => strip.map((kind, i) => ({q, s, i, kind}))),
-  )
-  const seen = new Set<string>()
-  for (const from of places) {
-    // Parts alike in one strip are one.
-    const key = `${from.q} ${from.s} ${from.kind}`
-    if (seen.has(key)) continue
-    seen.add(key)
-    for (let q = 0; q < plan.length; q++)
-      for (let s = 0; s <= plan[q]!.strips.length; s++)
-        if (q !== from.q || s !== from.s) yield () => edited(plan, [{...from, into: {q, s}}])
-    for (const other of places)
-      if (other.kind > from.kind && (other.q !== from.q || other.s !== from.s))
-        yield () =>
-          edited(plan, [
-            {...from, into: other},
-            {...other, into: from},
-          ])
-  }
-}
-
-interface Move {
+/** A part of a plan: the piece, the strip, which of the strip it is, and its kind. */
+interface Place {
   q: number
   s: number
   i: number
   kind: number
-  into: {q: number; s: number}
 }
 
-/** Copy the pieces that moves touch, and make the moves; strips left empty are gone. */
-function edited(plan: readonly DraftPiece[], moves: readonly Move[]): {at: number; piece: DraftPiece}[] {
-  const copies = new Map<number, DraftPiece>()
-  const copyOf = (q: number) => {
-    const known = copies.get(q) ?? {kind: plan[q]!.kind, strips: plan[q]!.strips.map((strip) => [...strip])}
-    copies.set(q, known)
-    return known
+/** Into which strip of which piece a part goes; past the last strip there is a new one. */
+interface Move {
+  from: Place
+  q: number
+  s: number
+}
+
+/** Every way to move one part, or to exchange two of different kinds, as far as the lengths of strips tell. */
+function* possibleMoves(task: Task, plan: readonly DraftPiece[]): Generator<Move[]> {
+  const lanes = plan.map(({kind}) => task.lanes[task.pieces[kind]!.lane]!)
+  const lengthOf = (kind: number) => task.parts[kind]!.length
+  const rooms = plan.map(({strips}, q) =>
+    strips.map((strip) => strip.reduce((room, kind) => room - lengthOf(kind), lanes[q]!.length)),
+  )
+  // Parts alike in one strip are one.
+  const places = plan.flatMap(({strips}, q) =>
+    strips.flatMap((strip, s) =>
+      strip.flatMap((kind, i) => (strip.indexOf(kind) === i ? [{q, s, i, kind}] : [])),
+    ),
+  )
+  for (const from of places) {
+    const length = lengthOf(from.kind)
+    const isAlone = plan[from.q]!.strips[from.s]!.length === 1
+    for (let q = 0; q < plan.length; q++) {
+      if (!lanes[q]!.takes[from.kind]) continue
+      const own = rooms[q]!
+      for (let s = 0; s < own.length; s++)
+        if (own[s]! >= length && (q !== from.q || s !== from.s)) yield [{from, q, s}]
+      if (!isAlone || q !== from.q) yield [{from, q, s: own.length}]
+    }
+    const room = rooms[from.q]![from.s]! + length
+    for (const other of places) {
+      if (other.kind <= from.kind || (other.q === from.q && other.s === from.s)) continue
+      const otherLength = lengthOf(other.kind)
+      if (otherLength <= room && length <= rooms[other.q]![other.s]! + otherLength)
+        yield [
+          {from, q: other.q, s: other.s},
+          {from: other, q: from.q, s: from.s},
+        ]
+    }
   }
-  for (const {q, s, i} of moves) copyOf(q).strips[s]![i] = -1
-  for (const {kind, into} of moves) {
-    const {strips} = copyOf(into.q)
-    strips[into.s] = [...(strips[into.s] ?? []), kind]
+}
+
+/** The plan after the moves, where it is better. */
+function tryMoves(task: Task, {plan, scores}: Tidied, moves: readonly Move[], kerf: number): Tidied | undefined {
+  const changed = {plan: [...plan], scores: [...scores]}
+  const {from, q} = moves[0]!
+  for (const at of from.q === q ? [q] : [from.q, q]) {
+    const piece = withMoves(plan[at]!, at, moves)
+    const score = piece.strips.length > 0 ? scorePiece(task, piece, kerf) : undefined
+    if (!score) return undefined
+    changed.plan[at] = piece
+    changed.scores[at] = score
   }
-  return [...copies].map(([at, {kind, strips}]) => ({
-    at,
-    piece: {
-      kind,
-      strips: strips.map((strip) => strip.filter((part) => part >= 0)).filter((strip) => strip.length > 0),
-    },
-  }))
+  return isBetter(changed.scores, scores) ? changed : undefined
+}
+
+/** Copy the piece `at` as it is after the moves; a strip left empty is gone. */
+function withMoves({kind, strips}: DraftPiece, at: number, moves: readonly Move[]): DraftPiece {
+  const after: number[][] = []
+  for (let s = 0; s <= strips.length; s++) {
+    const strip = [...(strips[s] ?? [])]
+    for (const {from} of moves) if (from.q === at && from.s === s) strip.splice(from.i, 1)
+    for (const {from, q, s: into} of moves) if (q === at && into === s) strip.push(from.kind)
+    if (strip.length > 0) after.push(strip)
+  }
+  return {kind, strips: after}
 }

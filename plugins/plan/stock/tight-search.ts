@@ -1,8 +1,7 @@
 import type {Effort} from './effort.ts'
-import type {Prices} from './prices.ts'
 import {type Outcome, search} from './search.ts'
 import {tableSearch} from './table-search.ts'
-import type {Bin, Task} from './task.ts'
+import type {Bin, Prices, Task} from './task.ts'
 
 /**
  * Search for a cutting of all parts where little may be lost: by turns among strips of about as many parts as the
