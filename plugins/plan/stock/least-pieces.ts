@@ -28,6 +28,9 @@ interface Open {
 const mostOpen = 24
 const mostTried = 150
 
+/** Where there are no more choices than this, each is looked into without the relaxed cutting of them all. */
+const few = 32
+
 /** What conditions are raised by to find a choice that holds the parts with ease. */
 const margins = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3]
 
@@ -67,17 +70,18 @@ export function leastPieces(
     bound: Math.min(bound, ...open.map(({volume}) => volume)),
   })
   const {byArea} = task
+  const isFew = all.reduce((product, n) => product * (n + 1), 1) <= few
   let prices: Prices | undefined
 
   // By rising volume: what holds the parts at once, what cannot, and what stays open.
   let isThrough = false
-  let level = lowestLevel()
+  let level: number | undefined
   for (let tried = 0; tried < mostTried && effort.spent < 0.5 * effort.limit; tried++) {
     const not = (chosen: readonly number[]) => open.some((one) => one.chosen.every((n, p) => n === chosen[p]))
     const chosen = choosePieces(volumes, all, covers, {not, never, under: least}, effort)
-    if (chosen === 'cut short') return result(false, level)
-    isThrough = chosen === undefined
-    if (!chosen) break
+    if (chosen === 'cut short') return result(false, level ?? lowestLevel())
+    isThrough = chosen === undefined || chosen.every((n, p) => n === best.chosen[p])
+    if (!chosen || isThrough) break
     level = volumeOf(chosen)
     const quick = packAtOnce(chosen)
     if (quick) {
@@ -88,7 +92,7 @@ export function leastPieces(
     // What is as large as what was found already is only worth a quick look.
     isThrough = !isLess(level)
     if (isThrough) break
-    if (!prices) {
+    if (!prices && !isFew) {
       const relaxed = relax(task, counts, binsOf(task, all), mayLeave, pool, effort, volumes)
       covers.push(coverOf(task, counts, relaxed, mayLeave, effort))
       prices = mixedPrices(relaxedPrices(relaxed), byArea, 0.3, binsOf(task, all))
@@ -120,22 +124,21 @@ export function leastPieces(
     }
   }
   // Every choice of less volume than the level reached was looked at.
-  const isLowest = isThrough || least <= level * (1 + 1e-9)
-  return result(open.length === 0 && isLowest, isLowest ? least : level)
+  const reached = level ?? lowestLevel()
+  const isLowest = isThrough || least <= reached * (1 + 1e-9)
+  return result(open.length === 0 && isLowest, isLowest ? least : reached)
 
   function lowestLevel(): number {
-    const more = {not: () => false, never: [], under: least}
-    const lowest = choosePieces(volumes, all, covers.slice(0, 1), more, new Effort(50_000))
+    const lowest = choosePieces(volumes, all, covers.slice(0, 1), {under: least}, new Effort(50_000))
     return Array.isArray(lowest) ? volumeOf(lowest) : 0
   }
 
   function packAtOnce(chosen: readonly number[]): Packing | undefined {
     const bins = binsOf(task, chosen)
-    for (const by of [byArea, prices]) {
-      const quick = by && packQuickly(task, counts, bins, mayLeave, effort, by)
-      if (quick && quick.leftVolume <= mayLeave) return quick
-    }
-    return undefined
+    return (
+      packQuickly(task, counts, bins, mayLeave, effort) ??
+      (prices && packQuickly(task, counts, bins, mayLeave, effort, prices))
+    )
   }
 
   /** Find something larger that does hold the parts, so that the answer is not far off where nothing smaller is settled. */
@@ -145,15 +148,16 @@ export function leastPieces(
         task,
         best,
         covers,
-        (bins) => packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400)).packing,
+        (bins) =>
+          packQuickly(task, counts, bins, mayLeave, effort) ??
+          packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400)).packing,
       ),
     )
     for (const margin of margins) {
       const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
-      const more = {not: () => false, never, under: least * (1 - 1e-9)}
-      const chosen = choosePieces(volumes, all, eased, more, effort.part(effort.limit / 100))
+      const chosen = choosePieces(volumes, all, eased, {never, under: least * (1 - 1e-9)}, effort.part(effort.limit / 100))
       if (!Array.isArray(chosen)) return
-      const {packing} = pack(chosen, 1 / 100)
+      const packing = packAtOnce(chosen) ?? pack(chosen, 1 / 100).packing
       if (packing) take({packing, chosen})
       if (packing) return
     }

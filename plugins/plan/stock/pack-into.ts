@@ -40,7 +40,7 @@ const mostEarly = 130
 const tight = 0.005
 const rather = 0.03
 
-/** Settle whether all parts but `mayLeave` of volume can be cut out of the bins. */
+/** Settle whether all parts but `mayLeave` of volume can be cut out of the bins, where a quick cut did not do it. */
 export function packInto(
   task: Task,
   counts: ArrayLike<number>,
@@ -50,10 +50,6 @@ export function packInto(
   effort: Effort,
   {isForBest = false}: PackOptions = {},
 ): Packed {
-  if (!isForBest) {
-    const quick = packQuickly(task, counts, bins, mayLeave, effort)
-    if (quick.leftVolume <= mayLeave) return {packing: quick, ended: true}
-  }
   const misfit = withoutRoom(task, counts, bins)
   if (misfit.volume > mayLeave * (1 + 1e-12)) return {ended: true}
   const fitting = Int32Array.from(counts, (count, at) => (misfit.kinds.has(at) ? 0 : count))
@@ -77,7 +73,7 @@ export function packInto(
   if (!isForBest) {
     const mixed = mixedPrices(relaxedPrices(relaxed), byArea, 0.2, bins)
     const quick = packQuickly(task, counts, bins, mayLeave, effort, mixed)
-    if (quick.leftVolume <= mayLeave) return {packing: quick, ended: true}
+    if (quick) return {packing: quick, ended: true}
   }
   const whole = wholePatterns(fitting, bins, relaxed)
   const isWhole = whole.steps.length === 0

@@ -3,7 +3,7 @@ import type {Effort} from './effort.ts'
 import {leastLeft} from './least-left.ts'
 import {lessLeft} from './less-left.ts'
 import {type Packing, packInto} from './pack-into.ts'
-import {packQuickly} from './pack-quickly.ts'
+import {packMostQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import type {Task} from './task.ts'
 
@@ -21,7 +21,7 @@ export interface Most {
 export function placeMost(task: Task, counts: Int32Array, pool: Pattern[], effort: Effort): Most {
   const all = task.pieces.map(({pieces}) => pieces.length)
   const bins = binsOf(task, all)
-  let best: Packing = packQuickly(task, counts, bins, 0, effort)
+  let best: Packing = packMostQuickly(task, counts, bins, effort)
   const settled = (): Most => ({packing: best, proven: true, bound: best.leftVolume})
   if (best.leftVolume === 0) return settled()
   const whole = packInto(task, counts, bins, 0, pool, effort.part(effort.limit / 3))

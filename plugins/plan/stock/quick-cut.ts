@@ -14,6 +14,7 @@ export interface QuickCut {
 /**
  * Cut the widest and longest parts first, each into the bin where least is lost by the prices, with its strip filled
  * well; a filling that loses at most `tolerance` is taken at once, so that the longer parts go early.
+ * Undefined as soon as more than `mayLeave` of volume finds no room.
  */
 export function quickCut(
   task: Task,
@@ -21,8 +22,9 @@ export function quickCut(
   startBins: readonly Bin[],
   {worths, atWidth}: Prices,
   tolerance: number,
+  mayLeave: number,
   effort: Effort,
-): QuickCut {
+): QuickCut | undefined {
   const counts = Int32Array.from(startCounts)
   const bins = startBins.map((bin) => ({...bin}))
   const left = new Int32Array(counts.length)
@@ -46,6 +48,7 @@ export function quickCut(
     if (!best) {
       left[pivot] = counts[pivot]!
       leftVolume += counts[pivot]! * part.volume
+      if (leftVolume > mayLeave) return undefined
       counts[pivot] = 0
       continue
     }

@@ -16,12 +16,6 @@ export function scorePiece(task: Task, {kind, strips}: DraftPiece, kerf: number)
   const {lane, width, thickness} = task.pieces[kind]!
   const {length, takes} = task.lanes[lane]!
   const score: Score = {kept: 0, longest: 0, settings: []}
-  const keep = (lengthUnits: number, widthUnits: number) => {
-    const [lengthMm, widthMm] = [lengthUnits / unitsPerMm, widthUnits / unitsPerMm]
-    if (lengthMm < keptOffcut.lengthMm - 1e-6 || widthMm < keptOffcut.widthMm - 1e-6) return
-    score.kept += (lengthMm * widthMm * thickness) / unitsPerMm
-    score.longest = Math.max(score.longest, lengthMm)
-  }
   let across = width
   for (const strip of strips) {
     let along = length
@@ -33,12 +27,20 @@ export function scorePiece(task: Task, {kind, strips}: DraftPiece, kerf: number)
     }
     across -= widest
     if (along < 0 || across < 0) return undefined
-    keep(along - kerf - slackUnits, widest - kerf)
+    keep(score, along - kerf - slackUnits, widest - kerf, thickness)
     score.settings.push(widest)
     for (const at of strip) if (task.parts[at]!.width < widest) score.settings.push(task.parts[at]!.width)
   }
-  keep(length - kerf - slackUnits, across - kerf - slackUnits)
+  keep(score, length - kerf - slackUnits, across - kerf - slackUnits, thickness)
   return score
+}
+
+/** Count an offcut (whole units) into a score, if it is worth keeping. */
+function keep(score: Score, length: number, width: number, thickness: number): void {
+  const [lengthMm, widthMm] = [length / unitsPerMm, width / unitsPerMm]
+  if (lengthMm < keptOffcut.lengthMm - 1e-6 || widthMm < keptOffcut.widthMm - 1e-6) return
+  score.kept += (lengthMm * widthMm * thickness) / unitsPerMm
+  score.longest = Math.max(score.longest, lengthMm)
 }
 
 /** Tell whether one plan, by the scores of its pieces, is better: less waste, then a longer offcut, then fewer settings. */

@@ -38,10 +38,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
   const mayLeave = most.packing.leftVolume * (1 + 1e-12)
   const covers = firstCovers(task, counts, mayLeave)
   const all = {packing: most.packing, chosen: usedPieces(task, most.packing.steps)}
-  const start = dropPieces(task, all, covers, (bins) => {
-    const quick = packQuickly(task, counts, bins, mayLeave, effort)
-    return quick.leftVolume <= mayLeave ? quick : undefined
-  })
+  const start = dropPieces(task, all, covers, (bins) => packQuickly(task, counts, bins, mayLeave, effort))
   const least = leastPieces(task, counts, start, covers, mayLeave, pool, effort)
   return {
     steps: least.packing.steps,
@@ -63,7 +60,7 @@ function fewestPieces(task: Task, {proven, chosen}: Least, covers: readonly Cove
     task.pieces.map(() => 1),
     task.pieces.map(({pieces}) => pieces.length),
     covers,
-    {not: () => false, never: [], under: used},
+    {under: used},
     new Effort(20_000),
   )
   return Array.isArray(found) ? found.reduce((sum, n) => sum + n, 0) : Math.min(used, 1)

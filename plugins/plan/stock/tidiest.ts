@@ -33,11 +33,11 @@ export function tidiest(
   const seen = [chosen.join()]
   for (let other = 0; other < mostOthers && !effort.over; other++) {
     const not = (one: readonly number[]) => seen.includes(one.join())
-    const next = choosePieces(volumes, all, covers, {not, never: [], under: volume}, effort)
+    const next = choosePieces(volumes, all, covers, {not, under: volume}, effort)
     if (!Array.isArray(next)) break
     seen.push(next.join())
     const quick = packQuickly(task, counts, binsOf(task, next), 0, effort)
-    if (quick.leftVolume > 0) continue
+    if (!quick) continue
     const tidied = tidy(task, draft(task, next, quick.steps), kerf)
     if (isBetter(tidied.scores, best.scores)) best = tidied
   }
