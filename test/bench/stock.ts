@@ -32,7 +32,9 @@ export async function bench(): Promise<Measure[]> {
     const cut = plan.pieces.reduce((sum, {piece}) => sum + volume(piece), 0)
     return {ratio: theirs / ours, isSame: plan.proven && Math.abs(cut - best.cut) < 1e-3}
   }
-  for (const cutting of numbered(60, (seed) => randomCutting(7000 + seed))) compare(cutting)
+  for (const {parts, pieces, saw} of numbered(500, (seed) => randomCutting(7000 + seed)))
+    cutStock(parts, pieces, saw)
+  for (const cutting of numbered(60, (seed) => randomCutting(8000 + seed))) compare(cutting)
   const sets: [name: string, cuttings: Cutting[]][] = [
     ['two-stage, 4 to 11 parts', numbered(40, randomCutting)],
     ['two-stage, 12 to 30 parts', numbered(16, (seed) => randomCutting(3000 + seed, [12, 30]))],
