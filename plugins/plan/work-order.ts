@@ -3,7 +3,6 @@ import {waitSource} from '../tables/waits.ts'
 import {workKinds} from '../tables/work-kinds.ts'
 import type {PlanPart} from './part.ts'
 import type {Step} from './shape/work.ts'
-import {allBefore} from './work/all-before.ts'
 import {bareBoxSteps, boxSteps} from './work/box-steps.ts'
 import {doneSteps} from './work/done-steps.ts'
 import {faceSteps} from './work/face-steps.ts'
@@ -38,48 +37,47 @@ export const workOrder: PlanPart = (settled, soFar) => {
   const facts = workFacts(settled, soFar)
   const steps = inOrder(groups.flatMap((group) => group(facts)))
   if (steps.length === 0) return {}
-  const before = allBefore(steps)
   const {told = [], minutes, values} = settled
-  const done = doneSteps(steps, before, {
-    told,
-    status: values.status?.value,
-    isMeasured: Boolean(values.measured),
-  })
-  const beside = cautionsBeside((soFar.cautions ?? []).map(({id}) => id))
-  const work = steps.map((draft, at) => stepOf(draft, beside, meanwhile(steps, before, at), done))
+  const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
+  const beside = cautionsBeside(soFar.cautions ?? [])
+  const work = steps.map((draft, at) => stepOf(draft, meanwhile(steps, at), beside, done))
   const time = workTime(work, minutes)
   return {work, ...(time && {workTime: time})}
 }
 
 function stepOf(
   draft: StepDraft,
-  beside: ReadonlyMap<string, string[]>,
   others: string[],
-  done: Set<string>,
+  beside: ReadonlyMap<string, readonly string[]>,
+  done: ReadonlySet<string>,
 ): Step {
-  const {id, kind, step, does, tool, setting, stations = [], waitH, after, check} = draft
-  return {
+  const {id, kind, does, tool, setting, waitH, check} = draft
+  const step: Step = {
     id,
     kind,
-    step: step ?? workKinds[kind].name,
+    step: draft.step ?? workKinds[kind].name,
     does,
     tool,
-    ...(setting && {setting}),
-    stations,
-    ...(waitH !== undefined && {waitH, waitFrom: waitSource}),
-    ...(others.length > 0 && {meanwhile: others}),
-    after: [...after],
+    stations: draft.stations ?? [],
+    after: [...draft.after],
     cautions: [...(beside.get(kind) ?? [])],
-    ...(check && {check}),
     isDone: done.has(id),
   }
+  if (setting) step.setting = setting
+  if (waitH !== undefined) {
+    step.waitH = waitH
+    step.waitFrom = waitSource
+  }
+  if (others.length > 0) step.meanwhile = others
+  if (check) step.check = check
+  return step
 }
 
 /** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
-function cautionsBeside(ids: readonly string[]): ReadonlyMap<string, string[]> {
+function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, readonly string[]> {
   const rows: Readonly<Record<string, HazardRow>> = hazards
   const beside = new Map<string, string[]>()
-  for (const id of ids)
+  for (const {id} of cautions)
     for (const kind of rows[id]?.steps ?? []) {
       const those = beside.get(kind)
       if (those) those.push(id)
@@ -89,16 +87,15 @@ function cautionsBeside(ids: readonly string[]): ReadonlyMap<string, string[]> {
 }
 
 /** Name what can be done while a step's glue or finish dries: later steps that do not come after it. */
-function meanwhile(
-  steps: readonly StepDraft[],
-  before: ReadonlyMap<string, ReadonlySet<string>>,
-  at: number,
-): string[] {
+function meanwhile(steps: readonly StepDraft[], at: number): string[] {
   const {id, waitH} = steps[at]!
-  if (!waitH) return []
-  return steps
-    .slice(at + 1)
-    .filter((other) => !before.get(other.id)!.has(id))
-    .slice(0, mostMeanwhile)
-    .map((other) => other.id)
+  const found: string[] = []
+  if (!waitH) return found
+  const waiting = new Set([id])
+  for (const other of steps.slice(at + 1)) {
+    if (found.length === mostMeanwhile) break
+    if (other.after.some((before) => waiting.has(before))) waiting.add(other.id)
+    else found.push(other.id)
+  }
+  return found
 }

@@ -1,5 +1,6 @@
 import {nearestMark} from '../../build-file/quantities/nearest-mark.ts'
 import type {PlanPart} from '../part.ts'
+import type {Station} from '../shape/layout.ts'
 import {stations} from './stations.ts'
 
 /**
@@ -11,17 +12,14 @@ export const layout: PlanPart = ({values, units, rulerMm}, soFar) => {
   const headMm = values.head?.length?.mm
   const lengthMm = soFar.neck?.budget?.lengthMm ?? values.neck?.length?.mm
   const tailMm = headMm === undefined || lengthMm === undefined ? undefined : lengthMm - headMm
-  const inOrder = stations(values, soFar, tailMm).sort((a, b) => a.stationMm - b.stationMm)
-  return {
-    layout: inOrder.map((place) => {
-      const mark = nearestMark(place.stationMm, {units, rulerMm})
-      return {
-        ...place,
-        ...(headMm !== undefined && {fromHeadMm: place.stationMm + headMm}),
-        ...(tailMm !== undefined && {fromTailMm: tailMm - place.stationMm}),
-        mark: mark.text,
-        markErrorMm: mark.mm - place.stationMm,
-      }
-    }),
-  }
+  const ruler = {units, rulerMm}
+  const layout = stations(values, soFar, tailMm).map(({kind, what, stationMm, offMm}) => {
+    const mark = nearestMark(stationMm, ruler)
+    const station: Station = {kind, what, stationMm, mark: mark.text, markErrorMm: mark.mm - stationMm}
+    if (offMm) station.offMm = offMm
+    if (headMm !== undefined) station.fromHeadMm = stationMm + headMm
+    if (tailMm !== undefined) station.fromTailMm = tailMm - stationMm
+    return station
+  })
+  return {layout: layout.sort((a, b) => a.stationMm - b.stationMm)}
 }

@@ -7,7 +7,7 @@ import {massPerLengthKgM} from './mass-per-length.ts'
 import {pullLimits} from './pull-word.ts'
 import {strainOf} from './strain.ts'
 import type {StringPlace} from './string-facts.ts'
-import {stringTensionN} from './string-tension.ts'
+import {massOfPullKgM, stringTensionN} from './string-tension.ts'
 import type {StringValues, Wire} from './string-wire.ts'
 
 export interface Alternative {
@@ -35,44 +35,48 @@ export function alternatives(
   units: 'in' | 'mm',
 ): Alternative[] {
   if (lengthMm === undefined) return []
-  const limits = pullLimits(values.material?.value, play)
-  return commonWires(values)
-    .flatMap((wire) => {
-      const kgM = massPerLengthKgM(wire)
-      const tensionN = kgM === undefined ? Number.NaN : stringTensionN(kgM, lengthMm, frequencyHz)
-      const {breakFraction = 0} =
-        tensionN >= limits.slackN && tensionN <= limits.firmN ? strainOf(wire, tensionN) : {breakFraction: 1}
-      return breakFraction < breakLimits.near ? [{wire, tensionN}] : []
-    })
-    .sort((a, b) => farFrom(targetN, a.tensionN) - farFrom(targetN, b.tensionN))
+  const {slackN, firmN} = pullLimits(values.material?.value, play)
+  const leastKgM = massOfPullKgM(slackN, lengthMm, frequencyHz)
+  const mostKgM = massOfPullKgM(firmN, lengthMm, frequencyHz)
+  const found: {wire: Wire; tensionN: number; far: number}[] = []
+  for (const wire of commonWires(values, leastKgM, mostKgM)) {
+    const tensionN = stringTensionN(massPerLengthKgM(wire)!, lengthMm, frequencyHz)
+    const {breakFraction = 0} = strainOf(wire, tensionN)
+    if (breakFraction < breakLimits.near)
+      found.push({wire, tensionN, far: Math.abs(Math.log(tensionN / targetN))})
+  }
+  return found
+    .sort((a, b) => a.far - b.far)
     .slice(0, offered)
     .map(({wire, tensionN}) => ({gauge: gaugeText(wire.diameterMm / 25.4, wire.wound, units), tensionN}))
 }
 
-const farFrom = (targetN: number, tensionN: number) => Math.abs(Math.log(tensionN / targetN))
-
-/** What this string could be bought as, its own gauge left out. */
-function commonWires({gauge, core, wrap, material}: StringValues): Wire[] {
-  const isSteel = material === undefined || material.value === 'steel'
+/** What this string could be bought as at a mass per length (kg/m) within limits, its own gauge left out. */
+function commonWires({gauge, core, wrap, material}: StringValues, leastKgM: number, mostKgM: number): Wire[] {
+  const name = material?.value ?? 'steel'
+  const isSteel = name === 'steel'
   const ownCore = core && !core.assumed ? core : undefined
   const mustBeWound = ownCore || (wrap && !wrap.assumed) || (!isSteel && gauge?.wound)
-  const isOther = (mm: number, wound: boolean) => gauge?.wound !== wound || Math.abs(mm - gauge.mm) > 1e-6
-  const plain = mustBeWound ? [] : plainGaugesIn[material?.value ?? 'steel']
-  const wound = isSteel ? commonWound : []
-  return [
-    ...plain
-      .filter((gaugeIn) => gaugeIn <= steelWithoutWordIn || (material && !material.assumed))
-      .map((gaugeIn) => ({diameterMm: gaugeIn * 25.4, wound: false, coreKnown: false})),
-    ...wound
-      .filter(({diameterMm}) => !ownCore || ownCore.mm + 2 * thinnestWrapIn * 25.4 <= diameterMm)
-      .map(({diameterMm, coreMm}) => ({
-        diameterMm,
-        wound: true,
-        coreMm: ownCore?.mm ?? coreMm,
-        coreKnown: ownCore !== undefined,
-        wrap: wrap?.value ?? ('nickel-plated steel' as const),
-      })),
-  ]
-    .filter((wire) => isOther(wire.diameterMm, wire.wound))
-    .map((wire) => ({...wire, material: material?.value ?? 'steel'}))
+  const wires: Wire[] = []
+  const offer = (wire: Wire) => {
+    const isOwn = gauge?.wound === wire.wound && Math.abs(wire.diameterMm - gauge.mm) <= 1e-6
+    const kgM = isOwn ? Number.NaN : massPerLengthKgM(wire)!
+    if (kgM >= leastKgM && kgM <= mostKgM) wires.push(wire)
+  }
+  if (!mustBeWound)
+    for (const gaugeIn of plainGaugesIn[name])
+      if (gaugeIn <= steelWithoutWordIn || (material && !material.assumed))
+        offer({diameterMm: gaugeIn * 25.4, wound: false, coreKnown: false, material: name})
+  if (isSteel)
+    for (const {diameterMm, coreMm} of commonWound)
+      if (!ownCore || ownCore.mm + 2 * thinnestWrapIn * 25.4 <= diameterMm)
+        offer({
+          diameterMm,
+          wound: true,
+          coreMm: ownCore?.mm ?? coreMm,
+          coreKnown: ownCore !== undefined,
+          wrap: wrap?.value ?? 'nickel-plated steel',
+          material: name,
+        })
+  return wires
 }

@@ -6,45 +6,47 @@ import type {StepDraft} from './step-draft.ts'
  * start so; names of steps that are not there are taken out.
  */
 export function inOrder(drafts: readonly StepDraft[]): StepDraft[] {
-  const ids = new Set(drafts.map(({id}) => id))
-  const left = drafts.map((draft) => ({...draft, after: known(draft.after, ids)}))
-  const done = new Set<string>()
+  const followers = new Map<string, number[]>(drafts.map(({id}) => [id, []]))
+  const steps = drafts.map((draft) => ({...draft, after: known(draft.after, followers)}))
+  // How many of those that each depends on are still to come; none of a step that has its place.
+  const open = steps.map(({after}, at) => {
+    for (const id of after) followers.get(id)!.push(at)
+    return after.length
+  })
   const order: StepDraft[] = []
-  while (left.length > 0) {
-    const next = choose(left, done, order.at(-1))
-    if (!next) throw new Error(`The steps ${left.map(({id}) => id).join(', ')} wait for each other.`)
-    left.splice(left.indexOf(next), 1)
-    done.add(next.id)
-    order.push(next)
+  while (order.length < steps.length) {
+    const next = choose(steps, open, order.at(-1))
+    if (next < 0) throw new Error(`The steps ${waiting(steps, open).join(', ')} wait for each other.`)
+    open[next] = -1
+    for (const at of followers.get(steps[next]!.id)!) open[at]!--
+    order.push(steps[next]!)
   }
   return order
 }
 
-function known(names: readonly string[], ids: ReadonlySet<string>): string[] {
+function known(names: readonly string[], ids: ReadonlyMap<string, unknown>): string[] {
   const found: string[] = []
   for (const name of names)
     if (ids.has(name)) found.push(name)
-    else if (name.endsWith('*')) for (const id of ids) if (id.startsWith(name.slice(0, -1))) found.push(id)
+    else if (name.endsWith('*'))
+      for (const id of ids.keys()) if (id.startsWith(name.slice(0, -1))) found.push(id)
   return found
 }
 
-function choose<S extends StepDraft>(
-  left: readonly S[],
-  done: ReadonlySet<string>,
-  last: StepDraft | undefined,
-): S | undefined {
-  let best: S | undefined
+/** The step, by its number, that nothing holds up and that best goes on with the tool and setting in hand; -1: none. */
+function choose(steps: readonly StepDraft[], open: readonly number[], last: StepDraft | undefined): number {
+  let best = -1
   let bestFit = -1
-  for (const step of left) {
-    const fit = step.tool !== last?.tool ? 0 : step.setting !== last.setting ? 1 : 2
-    if (fit <= bestFit || !isReady(step, done)) continue
-    best = step
+  for (let at = 0; at < steps.length; at++) {
+    if (open[at] !== 0) continue
+    const {tool, setting} = steps[at]!
+    const fit = tool !== last?.tool ? 0 : setting !== last.setting ? 1 : 2
+    if (fit <= bestFit) continue
+    best = at
     bestFit = fit
   }
   return best
 }
 
-function isReady({after}: StepDraft, done: ReadonlySet<string>): boolean {
-  for (const id of after) if (!done.has(id)) return false
-  return true
-}
+const waiting = (steps: readonly StepDraft[], open: readonly number[]) =>
+  steps.flatMap(({id}, at) => (open[at]! > 0 ? [id] : []))
