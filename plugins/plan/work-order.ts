@@ -8,10 +8,10 @@ import {doneSteps} from './work/done-steps.ts'
 import {faceSteps} from './work/face-steps.ts'
 import {finishSteps} from './work/finish-steps.ts'
 import {headSteps} from './work/head-steps.ts'
-import {inOrder} from './work/in-order.ts'
+import {inOrder, type PlacedStep} from './work/in-order.ts'
 import {joiningSteps} from './work/joining-steps.ts'
 import {lineSteps} from './work/line-steps.ts'
-import type {StepDraft, WorkGroup} from './work/step-draft.ts'
+import type {WorkGroup} from './work/step-draft.ts'
 import {stockSteps} from './work/stock-steps.ts'
 import {workFacts} from './work/work-facts.ts'
 import {workTime} from './work/work-time.ts'
@@ -40,13 +40,13 @@ export const workOrder: PlanPart = (settled, soFar) => {
   const {told = [], minutes, values} = settled
   const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
   const beside = cautionsBeside(soFar.cautions ?? [])
-  const work = steps.map((draft, at) => stepOf(draft, meanwhile(steps, at), beside, done))
+  const work = steps.map((placed, at) => stepOf(placed, meanwhile(steps, at), beside, done))
   const time = workTime(work, minutes)
   return {work, ...(time && {workTime: time})}
 }
 
 function stepOf(
-  draft: StepDraft,
+  {draft, after}: PlacedStep,
   others: string[],
   beside: ReadonlyMap<string, readonly string[]>,
   done: ReadonlySet<string>,
@@ -59,7 +59,7 @@ function stepOf(
     does,
     tool,
     stations: draft.stations ?? [],
-    after: [...draft.after],
+    after: [...after],
     cautions: [...(beside.get(kind) ?? [])],
     isDone: done.has(id),
   }
@@ -87,15 +87,15 @@ function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, 
 }
 
 /** Name what can be done while a step's glue or finish dries: later steps that do not come after it. */
-function meanwhile(steps: readonly StepDraft[], at: number): string[] {
-  const {id, waitH} = steps[at]!
+function meanwhile(steps: readonly PlacedStep[], at: number): string[] {
+  const {id, waitH} = steps[at]!.draft
   const found: string[] = []
   if (!waitH) return found
   const waiting = new Set([id])
-  for (const other of steps.slice(at + 1)) {
+  for (const {draft, after} of steps.slice(at + 1)) {
     if (found.length === mostMeanwhile) break
-    if (other.after.some((before) => waiting.has(before))) waiting.add(other.id)
-    else found.push(other.id)
+    if (after.some((before) => waiting.has(before))) waiting.add(draft.id)
+    else found.push(draft.id)
   }
   return found
 }

@@ -1,6 +1,6 @@
 import {workKinds} from '../../tables/work-kinds.ts'
+import type {PlacedStep} from './in-order.ts'
 import {named} from './named.ts'
-import type {StepDraft} from './step-draft.ts'
 
 const strungUp = ['strung up', 'retired', 'sold', 'given']
 /** What a heading says after one of these is still to come. */
@@ -12,14 +12,15 @@ const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
  * are in an order that works.
  */
 export function doneSteps(
-  steps: readonly StepDraft[],
+  steps: readonly PlacedStep[],
   {told, status, isMeasured}: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
 ): ReadonlySet<string> {
   const isNamed = named(told.map((text) => text.replace(notYet, '')).join(' / '))
   const isStrung = status !== undefined && strungUp.includes(status)
   const done = new Set<string>()
   for (let at = steps.length - 1; at >= 0; at--) {
-    const {id, kind, words = workKinds[kind].words, after} = steps[at]!
+    const {draft, after} = steps[at]!
+    const {id, kind, words = workKinds[kind].words} = draft
     const isStrungSo = isStrung && (kind === 'string' || (isMeasured && kind === 'set-up'))
     if (!done.has(id) && !isStrungSo && !isNamed(words)) continue
     done.add(id)

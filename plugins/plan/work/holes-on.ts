@@ -2,6 +2,8 @@ import type {Hole} from '../shape/holes.ts'
 import type {StepDraft} from './step-draft.ts'
 import type {WorkFacts} from './work-facts.ts'
 
+type Stations = NonNullable<StepDraft['stations']>
+
 /** Make the step that drills all holes of some faces, in the order of bit changes; none where there are none. */
 export function holesOn(
   {plan}: WorkFacts,
@@ -21,20 +23,9 @@ export function holesOn(
   ]
 }
 
-function station({
-  what,
-  face,
-  stationMm,
-  offMm,
-  bit,
-  depthMm,
-}: Hole): NonNullable<StepDraft['stations']>[number] {
-  return {
-    what,
-    stationMm,
-    offMm,
-    face,
-    ...(bit !== undefined && {bit}),
-    ...(depthMm !== undefined && {depthMm}),
-  }
+function station({what, face, stationMm, offMm, bit, depthMm}: Hole): Stations[number] {
+  const at: Stations[number] = {what, stationMm, offMm, face}
+  if (bit !== undefined) at.bit = bit
+  if (depthMm !== undefined) at.depthMm = depthMm
+  return at
 }

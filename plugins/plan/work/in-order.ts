@@ -1,24 +1,30 @@
 import type {StepDraft} from './step-draft.ts'
 
+/** A step in its place, and the ids of those of this build that it depends on. */
+export interface PlacedStep {
+  draft: StepDraft
+  after: readonly string[]
+}
+
 /**
  * Put steps in an order in which each comes after those it depends on: the earliest as listed, but the tool and
  * setting in hand are used on where nothing forbids it. A name in `after` that ends in `*` stands for all steps that
  * start so; names of steps that are not there are taken out.
  */
-export function inOrder(drafts: readonly StepDraft[]): StepDraft[] {
+export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
   const followers = new Map<string, number[]>(drafts.map(({id}) => [id, []]))
-  const steps = drafts.map((draft) => ({...draft, after: known(draft.after, followers)}))
+  const steps = drafts.map((draft) => ({draft, after: known(draft.after, followers)}))
   // How many of those that each depends on are still to come; none of a step that has its place.
   const open = steps.map(({after}, at) => {
     for (const id of after) followers.get(id)!.push(at)
     return after.length
   })
-  const order: StepDraft[] = []
+  const order: PlacedStep[] = []
   while (order.length < steps.length) {
-    const next = choose(steps, open, order.at(-1))
-    if (next < 0) throw new Error(`The steps ${waiting(steps, open).join(', ')} wait for each other.`)
+    const next = choose(drafts, open, order.at(-1)?.draft)
+    if (next < 0) throw new Error(`The steps ${waiting(drafts, open).join(', ')} wait for each other.`)
     open[next] = -1
-    for (const at of followers.get(steps[next]!.id)!) open[at]!--
+    for (const at of followers.get(drafts[next]!.id)!) open[at]!--
     order.push(steps[next]!)
   }
   return order
@@ -34,12 +40,12 @@ function known(names: readonly string[], ids: ReadonlyMap<string, unknown>): str
 }
 
 /** The step, by its number, that nothing holds up and that best goes on with the tool and setting in hand; -1: none. */
-function choose(steps: readonly StepDraft[], open: readonly number[], last: StepDraft | undefined): number {
+function choose(drafts: readonly StepDraft[], open: readonly number[], last: StepDraft | undefined): number {
   let best = -1
   let bestFit = -1
-  for (let at = 0; at < steps.length; at++) {
+  for (let at = 0; at < drafts.length; at++) {
     if (open[at] !== 0) continue
-    const {tool, setting} = steps[at]!
+    const {tool, setting} = drafts[at]!
     const fit = tool !== last?.tool ? 0 : setting !== last.setting ? 1 : 2
     if (fit <= bestFit) continue
     best = at
@@ -48,5 +54,5 @@ function choose(steps: readonly StepDraft[], open: readonly number[], last: Step
   return best
 }
 
-const waiting = (steps: readonly StepDraft[], open: readonly number[]) =>
-  steps.flatMap(({id}, at) => (open[at]! > 0 ? [id] : []))
+const waiting = (drafts: readonly StepDraft[], open: readonly number[]) =>
+  drafts.flatMap(({id}, at) => (open[at]! > 0 ? [id] : []))
