@@ -22,7 +22,7 @@ export function woodOf(
   name: string | undefined,
   own: {density?: {kgM3: number}; stiffness?: {mpa: number}} = {},
 ): Wood | undefined {
-  const found = byName.get(folded(name ?? ''))
+  const found = name === undefined ? undefined : (byName.get(name) ?? byName.get(folded(name)))
   if (!own.density && !own.stiffness) return found
   const densityKgM3 = own.density?.kgM3 ?? found?.densityKgM3
   const eMpa = own.stiffness?.mpa ?? found?.eMpa

@@ -22,26 +22,48 @@ export function bend(curvature: Curvature, breaksMm: readonly number[]): Bent {
   const xs = [breaks[0] ?? 0]
   const ys = [0]
   let slope = 0
-  for (const [i, from] of breaks.slice(0, -1).entries()) {
-    const h = (breaks[i + 1]! - from) / steps
-    // Just inside the stretch at its ends, where the curvature may jump.
-    const inside = (half: number) => from + h * Math.min(steps - 1e-9, Math.max(1e-9, half / 2))
-    const curved = Array.from({length: 2 * steps + 1}, (_, half) => curvature(inside(half)))
+  let y = 0
+  for (let i = 1; i < breaks.length; i++) {
+    const from = breaks[i - 1]!
+    const h = (breaks[i]! - from) / steps
+    const curved = curvedBetween(curvature, from, h)
     for (let k = 0; k < steps; k++) {
       const [k0, km, k1] = [curved[2 * k]!, curved[2 * k + 1]!, curved[2 * k + 2]!]
-      ys.push(ys.at(-1)! + slope * h + (h * h * (k0 + 2 * km)) / 6)
+      y += slope * h + (h * h * (k0 + 2 * km)) / 6
       slope += (h * (k0 + 4 * km + k1)) / 6
+      ys.push(y)
       xs.push(from + (k + 1) * h)
     }
   }
   const [start, end] = [xs[0]!, xs.at(-1)!]
-  const chord = (x: number) => (end > start ? ((x - start) / (end - start)) * ys.at(-1)! : 0)
-  const hollows = xs.map((x, i) => chord(x) - ys[i]!)
+  const rise = end > start ? y / (end - start) : 0
+  const hollows = xs.map((x, i) => (x - start) * rise - ys[i]!)
   return {
     reliefMm: deepest(xs, hollows),
     hollowAt: (stationMm) => between(xs, hollows, Math.min(end, Math.max(start, stationMm))),
   }
 }
+
+/**
+ * The curvature at every half step of a stretch, at its ends just inside, where it may jump. Where ends, quarters and
+ * middle lie on a straight line, as they do where the section stays the same, so does what is between them.
+ */
+function curvedBetween(curvature: Curvature, from: number, h: number): number[] {
+  const halves = 2 * steps
+  const at = (half: number) => curvature(from + h * Math.min(steps - 1e-9, Math.max(1e-9, half / 2)))
+  const [first, middle, last] = [at(0), at(steps), at(halves)]
+  const isStraight =
+    isMean(middle, first, last) &&
+    isMean(at(steps / 2), first, middle) &&
+    isMean(at(steps + steps / 2), middle, last)
+  const curved: number[] = []
+  for (let half = 0; half <= halves; half++)
+    curved.push(isStraight ? first + ((last - first) * half) / halves : at(half))
+  return curved
+}
+
+const isMean = (value: number, a: number, b: number) =>
+  Math.abs(value - (a + b) / 2) <= 1e-9 * Math.abs(value)
 
 /** The largest hollow, sharpened by a parabola through it and its neighbours, or the largest hump; not a number where the curvature is none. */
 function deepest(xs: readonly number[], hollows: readonly number[]): number {

@@ -10,7 +10,14 @@ export interface Change {
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
  * box edges, and wherever a layer or the round-over begins or ends.
  */
-export function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckModel): Change[] {
+export function changesAlong({
+  layup,
+  roundOver,
+  boxAtMm,
+  boxTailMm,
+  tailMm,
+  scaleMm,
+}: Omit<NeckModel, 'changes'>): Change[] {
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
   const all: [number | undefined, string][] = [

@@ -1,5 +1,5 @@
 import {neckWidthAt} from '../neck-width-at.ts'
-import {crossSection, type SectionValues} from './cross-section.ts'
+import {crossSection, type SectionLayer, type SectionValues} from './cross-section.ts'
 import type {NeckLayer} from './neck-layers.ts'
 import type {NeckModel} from './neck-model.ts'
 import {roundAtMm} from './round-over.ts'
@@ -17,31 +17,25 @@ export interface Cut {
   layers: readonly NeckLayer[]
 }
 
+/** Cuts the neck at a station (mm from the nut line); undefined where it has no width or no wood. */
+export type Cutter = (stationMm: number) => Cut | undefined
+
 /**
- * Cut the neck across at any station (mm from the nut line); where a layer ends, the cut is on the bridge's side.
- * Undefined where it has no width or no wood. A cut like the one before it is not computed again.
+ * Cut the neck across at any station; where a layer ends, the cut is on the bridge's side. A cut like the one before it
+ * is not computed again.
  */
-export function cutNeck(
-  model: NeckModel,
-  stiffness: Stiffness = 'middle',
-): (stationMm: number) => Cut | undefined {
-  let last: Cut | undefined
+export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutter {
   const {layers: all} = model.layup
   const stiff = new Map(all.map((layer) => [layer, withStiffness(layer, stiffness)]))
+  let last: Cut | undefined
   return (stationMm) => {
     const widthMm = neckWidthAt(stationMm, model.taper)
-    const layers = all.filter(
-      (layer) => layer.fromMm <= stationMm && stationMm < layer.toMm && layer.thicknessMm > 0,
-    )
+    const roundMm = model.roundOver ? roundAtMm(model.roundOver, stationMm) : 0
+    if (last?.widthMm === widthMm && last?.roundMm === roundMm && areThere(last.layers, all, stationMm))
+      return last
+    const layers = all.filter((layer) => isThere(layer, stationMm))
     const back = layers.at(-1)
     if (widthMm === undefined || !back) return undefined
-    const roundMm = model.roundOver ? roundAtMm(model.roundOver, stationMm) : 0
-    const isSame =
-      last?.widthMm === widthMm &&
-      last.roundMm === roundMm &&
-      last.layers.length === layers.length &&
-      last.layers.every((layer, i) => layer === layers[i])
-    if (isSame) return last
     const backMm = back.fromFaceMm + back.thicknessMm
     const outline: Outline = {widthMm, heightMm: backMm, roundMm}
     if (layers[0]!.of === 'fingerboard' && model.faceRadiusMm !== undefined)
@@ -55,15 +49,23 @@ export function cutNeck(
   }
 }
 
+const isThere = ({fromMm, toMm, thicknessMm}: NeckLayer, stationMm: number) =>
+  fromMm <= stationMm && stationMm < toMm && thicknessMm > 0
+
+/** Tell whether these are all the layers at a station. */
+function areThere(some: readonly NeckLayer[], all: readonly NeckLayer[], stationMm: number): boolean {
+  let count = 0
+  for (const layer of all) if (isThere(layer, stationMm) && layer !== some[count++]) return false
+  return count === some.length
+}
+
 function withStiffness(
   {fromFaceMm, thicknessMm, densityKgM3, eMpa, eRangeMpa}: NeckLayer,
   stiffness: Stiffness,
-) {
+): SectionLayer {
+  const layer: SectionLayer = {fromFaceMm, thicknessMm}
   const e = stiffness === 'middle' ? eMpa : eRangeMpa?.[stiffness === 'low' ? 0 : 1]
-  return {
-    fromFaceMm,
-    thicknessMm,
-    ...(densityKgM3 !== undefined && {densityKgM3}),
-    ...(e !== undefined && {eMpa: e}),
-  }
+  if (densityKgM3 !== undefined) layer.densityKgM3 = densityKgM3
+  if (e !== undefined) layer.eMpa = e
+  return layer
 }

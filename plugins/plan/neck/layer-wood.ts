@@ -27,16 +27,24 @@ export function layerWood({wood, woods, ...own}: Written): LayerWood {
   const strips = woods?.length ? woods : wood ? [wood] : []
   const name = strips.map(({value}) => value).join(', ')
   const found = strips.length ? strips.map(({value}) => woodOf(value, own)) : [woodOf(undefined, own)]
-  const known = found.filter((one) => one !== undefined)
-  if (known.length < found.length) return name ? {name} : {}
-  const mean = (of: (one: (typeof known)[number]) => number) =>
-    known.reduce((sum, one) => sum + of(one), 0) / known.length
-  const moving = known.every(({moves}) => moves)
-  return {
-    ...(name && {name}),
-    densityKgM3: mean((one) => one.densityKgM3),
-    eMpa: mean((one) => one.eMpa),
-    eRangeMpa: [mean((one) => one.range?.eMpa[0] ?? one.eMpa), mean((one) => one.range?.eMpa[1] ?? one.eMpa)],
-    ...(moving && {moves: [mean((one) => one.moves![0]), mean((one) => one.moves![1])] as const}),
+  const sum = {densityKgM3: 0, eMpa: 0, low: 0, high: 0, quarter: 0, flat: 0}
+  for (const one of found) {
+    if (!one) return name ? {name} : {}
+    const {densityKgM3, eMpa, range, moves} = one
+    sum.densityKgM3 += densityKgM3
+    sum.eMpa += eMpa
+    sum.low += range?.eMpa[0] ?? eMpa
+    sum.high += range?.eMpa[1] ?? eMpa
+    sum.quarter += moves?.[0] ?? Number.NaN
+    sum.flat += moves?.[1] ?? Number.NaN
   }
+  const count = found.length
+  const layer: LayerWood = {
+    densityKgM3: sum.densityKgM3 / count,
+    eMpa: sum.eMpa / count,
+    eRangeMpa: [sum.low / count, sum.high / count],
+  }
+  if (name) layer.name = name
+  if (!Number.isNaN(sum.flat)) layer.moves = [sum.quarter / count, sum.flat / count]
+  return layer
 }

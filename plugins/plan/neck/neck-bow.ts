@@ -1,6 +1,6 @@
 import type {Bow} from '../shape/neck.ts'
 import type {NeckConcern} from './concern.ts'
-import {cutNeck, type Stiffness} from './cut-neck.ts'
+import {type Cutter, cutNeck} from './cut-neck.ts'
 import {lineTooLow} from './line-too-low.ts'
 import type {NeckModel} from './neck-model.ts'
 import {stiffenedNeck} from './stiffened-neck.ts'
@@ -25,7 +25,7 @@ const why = {
  * comes to more than the strings stand above a line, the size that would do.
  * The likely value is that of the free neck, or at the end of a box of the held one.
  */
-export const neckBow: NeckConcern = ({model, settled, soFar}) => {
+export const neckBow: NeckConcern = ({model, cut, settled, soFar}) => {
   const pull = pullOf(soFar)
   if (!pull) return {}
   const joins = settled.values.neck?.joins?.value ?? 'on top'
@@ -33,12 +33,12 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
   const freeMm = joins === 'end' && boxAtMm !== undefined ? boxAtMm : pull.scaleMm
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
   const {scaleMm} = pull
-  const bendBy = (stiffness: Stiffness) => curvatureOf(model, pull, stiffness)
-  const middle = bendBy('middle')
   const isSure = model.layup.layers.every(({eRangeMpa: range}) => range?.[0] === range?.[1])
-  const likely = strungNeck(model, middle, {stiffFromMm: freeMm, scaleMm})
-  const least = strungNeck(model, isSure ? middle : bendBy('high'), {stiffFromMm: heldMm, scaleMm})
-  const most = isSure ? likely : strungNeck(model, bendBy('low'), {stiffFromMm: freeMm, scaleMm})
+  const bent = (by: Cutter, stiffFromMm: number) =>
+    strungNeck(model, curvatureOf(by, pull), {stiffFromMm, scaleMm})
+  const likely = bent(cut, freeMm)
+  const least = bent(isSure ? cut : cutNeck(model, 'high'), heldMm)
+  const most = isSure ? likely : bent(cutNeck(model, 'low'), freeMm)
   if (!likely || !least || !most) return {}
   const atLinesMm = soFar.scale?.lines?.map(({fromNutMm}) => likely.hollowAt(fromNutMm))
   const bow: Bow = {
@@ -49,13 +49,13 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
     rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
     why: why[joins === 'on top' && soFar.bridge?.on === 'top' ? 'bridge on the top' : joins],
     ...(atLinesMm && {atLinesMm}),
-    ...buckling(model, freeMm, pull.tensionN),
+    ...buckling(cut, freeMm, pull.tensionN),
   }
   const short = lineTooLow(atLinesMm, soFar.action?.atLinesMm)
   if (!short) return {bow}
   const isEnough = (stiffer: NeckModel) => {
-    const bent = strungNeck(stiffer, curvatureOf(stiffer, pull, 'middle'), {stiffFromMm: freeMm, scaleMm})
-    const hollows = bent && soFar.scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
+    const less = strungNeck(stiffer, curvatureOf(cutNeck(stiffer), pull), {stiffFromMm: freeMm, scaleMm})
+    const hollows = less && soFar.scale?.lines?.map(({fromNutMm}) => less.hollowAt(fromNutMm))
     return hollows !== undefined && !lineTooLow(hollows, soFar.action?.atLinesMm)
   }
   const wouldDo = stiffenedNeck(settled, soFar, isEnough)
@@ -64,8 +64,8 @@ export const neckBow: NeckConcern = ({model, settled, soFar}) => {
 }
 
 /** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */
-function buckling(model: NeckModel, lengthMm: number, tensionN: number): Partial<Bow> {
-  const stiffness = [0, lengthMm / 2].map((at) => cutNeck(model)(at)?.values.eiNmm2 ?? Number.NaN)
+function buckling(cut: Cutter, lengthMm: number, tensionN: number): Partial<Bow> {
+  const stiffness = [0, lengthMm / 2].map((at) => cut(at)?.values.eiNmm2 ?? Number.NaN)
   const margin = (Math.PI ** 2 * Math.min(...stiffness)) / lengthMm ** 2 / tensionN
   return Number.isFinite(margin) ? {bucklingMargin: margin} : {}
 }

@@ -1,7 +1,6 @@
 import {neckWidthAt} from '../neck-width-at.ts'
-import {changesAlong} from './changes-along.ts'
 import type {NeckConcern} from './concern.ts'
-import {cutNeck} from './cut-neck.ts'
+import type {Cutter} from './cut-neck.ts'
 import {headPoint} from './head-shape.ts'
 import type {LayerWood} from './layer-wood.ts'
 import {layerWood} from './layer-wood.ts'
@@ -14,12 +13,12 @@ const steps = 2
  * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
  * under the head). The head counts as wide as the neck at the nut. Absent where a wood is not known.
  */
-export const neckMass: NeckConcern = ({model, settled}) => {
+export const neckMass: NeckConcern = ({model, cut, settled}) => {
   const {tailMm, head} = model
   if (tailMm === undefined || !head) return {}
   const plate = settled.values.head?.plate
   const lumps = [
-    ...neckLumps(model, -head.ledgeMm, tailMm),
+    ...neckLumps(model, cut, -head.ledgeMm, tailMm),
     ...headLumps(model, plate && {...layerWood(plate), thicknessMm: plate.thickness?.mm ?? 0}),
   ]
   const massKg = lumps.reduce((sum, {kg}) => sum + kg, 0)
@@ -34,22 +33,23 @@ interface Lump {
 const unknown = [{kg: Number.NaN, atMm: 0}]
 
 /** Cut the neck into lumps by Simpson's rule. */
-function neckLumps(model: NeckModel, fromMm: number, toMm: number): Lump[] {
-  const breaks = [fromMm, 0, ...changesAlong(model).map(({stationMm}) => stationMm), toMm]
+function neckLumps({changes}: NeckModel, cut: Cutter, fromMm: number, toMm: number): Lump[] {
+  const breaks = [fromMm, 0, ...changes.map(({stationMm}) => stationMm), toMm]
     .filter((at) => at >= fromMm && at <= toMm)
     .sort((a, b) => a - b)
-  const cut = cutNeck(model)
-  return breaks.slice(1).flatMap((end, i) => {
-    const start = breaks[i]!
-    const h = (end - start) / (2 * steps)
-    if (!(h > 0)) return []
-    return Array.from({length: 2 * steps + 1}, (_, k) => {
+  const lumps: Lump[] = []
+  for (let i = 1; i < breaks.length; i++) {
+    const start = breaks[i - 1]!
+    const h = (breaks[i]! - start) / (2 * steps)
+    if (!(h > 0)) continue
+    for (let k = 0; k <= 2 * steps; k++) {
       const atMm = start + h * Math.min(2 * steps - 1e-9, Math.max(1e-9, k))
       const kgM = cut(atMm)?.values.massPerLengthKgM ?? Number.NaN
       const weight = k === 0 || k === 2 * steps ? 1 : k % 2 ? 4 : 2
-      return {kg: (kgM / 1000) * ((weight * h) / 3), atMm}
-    })
-  })
+      lumps.push({kg: (kgM / 1000) * ((weight * h) / 3), atMm})
+    }
+  }
+  return lumps
 }
 
 function headLumps(

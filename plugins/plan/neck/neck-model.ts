@@ -2,6 +2,7 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import {neckTaper} from '../neck-taper.ts'
 import type {NeckTaper} from '../neck-width-at.ts'
 import type {Plan} from '../shape/plan.ts'
+import {type Change, changesAlong} from './changes-along.ts'
 import {type HeadShape, headShape} from './head-shape.ts'
 import {type Layup, neckLayers} from './neck-layers.ts'
 import {type RoundOver, roundOver} from './round-over.ts'
@@ -17,6 +18,8 @@ export interface NeckModel {
   head?: HeadShape
   roundOver?: RoundOver
   faceRadiusMm?: number
+  /** Where its section is worth knowing, from the nut line on. */
+  changes: readonly Change[]
 }
 
 /** Gather the neck's body from the build and from where box and tail end lie; undefined without width and thickness. */
@@ -34,15 +37,16 @@ export function neckModel(
   const head = headShape(values, layup)
   const rounded = roundOver(values, {head, boxAtMm: box?.atMm, tailMm})
   const radius = values.fingerboard?.radius?.mm
-  return {
+  const body: Omit<NeckModel, 'changes'> = {
     layup,
     taper: {...taper, ...(tailMm && {tailStationMm: tailMm})},
-    ...(tailMm !== undefined && {tailMm}),
-    ...(box?.atMm !== undefined && {boxAtMm: box.atMm}),
-    ...(box?.tailMm !== undefined && {boxTailMm: box.tailMm}),
-    ...(scaleMm !== undefined && {scaleMm}),
-    ...(head && {head}),
-    ...(rounded && {roundOver: rounded}),
-    ...(radius !== undefined && {faceRadiusMm: radius}),
   }
+  if (tailMm !== undefined) body.tailMm = tailMm
+  if (box?.atMm !== undefined) body.boxAtMm = box.atMm
+  if (box?.tailMm !== undefined) body.boxTailMm = box.tailMm
+  if (scaleMm !== undefined) body.scaleMm = scaleMm
+  if (head) body.head = head
+  if (rounded) body.roundOver = rounded
+  if (radius !== undefined) body.faceRadiusMm = radius
+  return {...body, changes: changesAlong(body)}
 }

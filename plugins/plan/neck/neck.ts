@@ -1,5 +1,6 @@
 import type {PlanPart} from '../part.ts'
 import type {NeckConcern} from './concern.ts'
+import {cutNeck} from './cut-neck.ts'
 import {neckBlank} from './neck-blank.ts'
 import {neckBow} from './neck-bow.ts'
 import {neckEdges} from './neck-edges.ts'
@@ -36,7 +37,8 @@ const concerns: readonly NeckConcern[] = [
 export const neck: PlanPart = (settled, soFar) => {
   const model = neckModel(settled.values, soFar)
   if (!model) return {}
+  const cut = cutNeck(model)
   let whole = soFar.neck ?? {}
-  for (const concern of concerns) whole = {...whole, ...concern({model, settled, soFar, neck: whole})}
+  for (const concern of concerns) whole = {...whole, ...concern({model, cut, settled, soFar, neck: whole})}
   return {neck: whole}
 }

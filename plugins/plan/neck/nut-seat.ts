@@ -8,9 +8,9 @@ const underGrooveMm = (25.4 * 3) / 8
  * Measure the wood left under the nut's groove (mm), the scarf's overlap counted: behind the place where the back
  * turns into the head, the piece glued under it adds what the head has gone down by.
  */
-export const nutSeat: NeckConcern = ({model, settled}) => {
+export const nutSeat: NeckConcern = ({model, cut, settled}) => {
   const grooveMm = settled.values.nut?.groove?.mm
-  const section = sectionAt(model, 0)
+  const section = sectionAt(model, 0, cut)
   if (grooveMm === undefined || !section) return {}
   const {head} = model
   const leanRad = ((head?.angleDeg ?? 0) * Math.PI) / 180

@@ -1,7 +1,6 @@
 import type {Plan} from '../shape/plan.ts'
 import {type Bent, bend, type Curvature} from './bend.ts'
-import {changesAlong} from './changes-along.ts'
-import {cutNeck, type Stiffness} from './cut-neck.ts'
+import type {Cutter} from './cut-neck.ts'
 import type {NeckModel} from './neck-model.ts'
 
 /** The pull of all strings, and how high they stand above the playing face at nut and bridge line. */
@@ -22,24 +21,13 @@ export function pullOf({tensionTotalN, action, scale}: Plan): Pull | undefined {
 
 /**
  * Give the neck's curvature under the strings at any station: the moment is the pull times its height over the neutral
- * axis (N·mm), the curvature that over EI; not a number where its stiffness is not known. A station is cut only once.
+ * axis (N·mm), the curvature that over EI; not a number where its stiffness is not known.
  */
-export function curvatureOf(
-  model: NeckModel,
-  {tensionN, nutMm, bridgeMm, scaleMm}: Pull,
-  stiffness: Stiffness,
-): Curvature {
-  const cut = cutNeck(model, stiffness)
-  const known = new Map<number, number>()
-  const curvature = (stationMm: number) => {
+export function curvatureOf(cut: Cutter, {tensionN, nutMm, bridgeMm, scaleMm}: Pull): Curvature {
+  return (stationMm) => {
     const {eiNmm2 = 0, neutralAxisMm = 0} = cut(stationMm)?.values ?? {}
     const heightMm = nutMm + ((bridgeMm - nutMm) * stationMm) / scaleMm
     return eiNmm2 > 0 ? (tensionN * (neutralAxisMm + heightMm)) / eiNmm2 : Number.NaN
-  }
-  return (stationMm) => {
-    const value = known.get(stationMm) ?? curvature(stationMm)
-    known.set(stationMm, value)
-    return value
   }
 }
 
@@ -48,15 +36,13 @@ export function curvatureOf(
  * where its stiffness is not known.
  */
 export function strungNeck(
-  model: NeckModel,
+  {tailMm, changes}: NeckModel,
   curvature: Curvature,
   {stiffFromMm, scaleMm}: {stiffFromMm: number; scaleMm: number},
 ): Bent | undefined {
-  const endMm = Math.min(stiffFromMm, model.tailMm ?? scaleMm, scaleMm)
-  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changesAlong(model).map(({stationMm}) => stationMm)]
-  const bent = bend(
-    (stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)),
-    breaks.filter((at) => at >= 0 && at <= scaleMm),
-  )
+  const endMm = Math.min(stiffFromMm, tailMm ?? scaleMm, scaleMm)
+  const breaks = [0, scaleMm / 2, endMm, scaleMm]
+  for (const {stationMm} of changes) if (stationMm >= 0 && stationMm <= scaleMm) breaks.push(stationMm)
+  const bent = bend((stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)), breaks)
   return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

@@ -1,6 +1,7 @@
 import {assumptionRows} from '../../build-file/assumptions.ts'
 import {wholeFile} from '../../build-file/place.ts'
 import {boxPlace} from '../box-place.ts'
+import {cutNeck} from '../neck/cut-neck.ts'
 import {neckBlank} from '../neck/neck-blank.ts'
 import {neckBudget} from '../neck/neck-budget.ts'
 import {neckModel} from '../neck/neck-model.ts'
@@ -47,7 +48,8 @@ function blankAt(scaleMm: number, settled: Settled, soFar: Plan): number | undef
   const trial = layOut(scaleMm, settled, soFar)
   const model = neckModel(trial.settled.values, trial.soFar)
   if (!model || !trial.neck) return undefined
-  return neckBlank({model, settled: trial.settled, soFar: trial.soFar, neck: trial.neck}).budget?.blankMm
+  return neckBlank({model, cut: cutNeck(model), settled: trial.settled, soFar: trial.soFar, neck: trial.neck})
+    .budget?.blankMm
 }
 
 function layOut(scaleMm: number, settled: Settled, plan: Plan) {

@@ -155,7 +155,13 @@ export function leastPieces(
     )
     for (const margin of margins) {
       const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
-      const chosen = choosePieces(volumes, all, eased, {never, under: least * (1 - 1e-9)}, effort.part(effort.limit / 100))
+      const chosen = choosePieces(
+        volumes,
+        all,
+        eased,
+        {never, under: least * (1 - 1e-9)},
+        effort.part(effort.limit / 100),
+      )
       if (!Array.isArray(chosen)) return
       const packing = packAtOnce(chosen) ?? pack(chosen, 1 / 100).packing
       if (packing) take({packing, chosen})

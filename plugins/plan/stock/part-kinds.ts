@@ -19,7 +19,9 @@ export function partKinds(parts: readonly StockPart[], kerf: number): SizedKind[
     const width = wholeUnits(widthMm) + kerf
     const thickness = wholeUnits(thicknessMm)
     const asLong = byLength.get(length)
-    const known = asLong?.find((kind) => kind.width === width && kind.thickness === thickness && kind.wood === wood)
+    const known = asLong?.find(
+      (kind) => kind.width === width && kind.thickness === thickness && kind.wood === wood,
+    )
     if (known) {
       known.ids.push(id)
       continue

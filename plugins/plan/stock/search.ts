@@ -109,12 +109,7 @@ class Search {
   }
 
   /** Go on from where the counts and bins stand; true where what was found is enough. */
-  private visit(
-    outer: Prices,
-    outerMore: FewMore[] | undefined,
-    leftVolume: number,
-    until: number,
-  ): boolean {
+  private visit(outer: Prices, outerMore: FewMore[] | undefined, leftVolume: number, until: number): boolean {
     const {task, counts, bins, effort} = this
     let pivot = 0
     while (pivot < counts.length && counts[pivot] === 0) pivot++

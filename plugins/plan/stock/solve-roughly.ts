@@ -12,7 +12,15 @@ export function solveRoughly(task: Task, counts: Int32Array, effort: Effort): So
   const all = task.pieces.map(({pieces}) => pieces.length)
   const volumes = task.pieces.map(({volume}) => volume)
   const volumeOf = (chosen: readonly number[]) => chosen.reduce((sum, n, p) => sum + n * volumes[p]!, 0)
-  const {steps, left, leftVolume} = quickCut(task, counts, binsOf(task, all), task.byArea, 0, Infinity, effort)!
+  const {steps, left, leftVolume} = quickCut(
+    task,
+    counts,
+    binsOf(task, all),
+    task.byArea,
+    0,
+    Infinity,
+    effort,
+  )!
   const chosen = usedPieces(task, steps)
   const used = chosen.reduce((sum, n) => sum + n, 0)
   const covers = firstCovers(task, counts, leftVolume).slice(0, 1)

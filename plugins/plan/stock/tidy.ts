@@ -87,7 +87,12 @@ function* possibleMoves(task: Task, plan: readonly DraftPiece[]): Generator<Move
 }
 
 /** The plan after the moves, where it is better. */
-function tryMoves(task: Task, {plan, scores}: Tidied, moves: readonly Move[], kerf: number): Tidied | undefined {
+function tryMoves(
+  task: Task,
+  {plan, scores}: Tidied,
+  moves: readonly Move[],
+  kerf: number,
+): Tidied | undefined {
   const changed = {plan: [...plan], scores: [...scores]}
   const {from, q} = moves[0]!
   for (const at of from.q === q ? [q] : [from.q, q]) {
