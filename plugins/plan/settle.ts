@@ -1,4 +1,4 @@
-import {type AssumptionRow, assumptionRows, surroundingRows} from '../build-file/assumptions.ts'
+import {assumptionRows, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt} from '../build-file/paths.ts'
@@ -11,6 +11,10 @@ import type {Settled} from './part.ts'
 import type {Assumption} from './shape/plan.ts'
 
 type Tree = Record<string, unknown>
+type Keys = readonly string[]
+
+const inheritedKeys: readonly Keys[] = [['units'], ['ruler'], ['saw', 'kerf'], ['saw', 'trim'], ['saw', 'plane']]
+const rows = assumptionRows.map((row) => ({...row, keys: row.path.split('.')}))
 
 /**
  * Fill in what the trade has a usual value for, and list each value that was.
@@ -20,41 +24,39 @@ export function settle(
   build: Build,
   journal: JournalSettings,
 ): {settled: Settled; assumptions: Assumption[]} {
-  const values = copyContainers(build.values) as BuildValues
+  const values: BuildValues = {...build.values}
+  // The records and lists that are copies already; the others are the build's.
+  const copies = new Set<object>([values])
   const assumptions: Assumption[] = []
   const units = values.units?.value ?? journal.units?.value ?? 'in'
-  const assume = (path: string, value: unknown, text: string, why: string, listed = path) => {
-    setAt(values, path, {...(value as object), text, place: placeOf(build, path), assumed: true})
-    assumptions.push({path: listed, value: text, why})
+  const assume = (keys: Keys, value: unknown, text: string, why: string, listed?: string) => {
+    const path = keys.join('.')
+    setAt(values, keys, {...(value as object), text, place: placeOf(build, path), assumed: true}, copies)
+    assumptions.push({path: listed ?? path, value: text, why})
   }
 
-  for (const path of ['units', 'ruler', 'saw.kerf', 'saw.trim', 'saw.plane']) {
-    const inherited = valueAt(journal, path) as (Written & {mm?: number}) | undefined
-    if (inherited && !valueAt(values, path))
-      assume(path, inherited, inherited.text, 'set for the whole journal')
+  for (const keys of inheritedKeys) {
+    const inherited = valueAt(journal, keys) as (Written & {mm?: number}) | undefined
+    if (inherited && !valueAt(values, keys))
+      assume(keys, inherited, inherited.text, 'set for the whole journal')
   }
-  if (!values.units) assume('units', {value: 'in'}, 'in', 'common practice, no source')
+  if (!values.units) assume(['units'], {value: 'in'}, 'in', 'common practice, no source')
   if (!values.ruler)
     assume(
-      'ruler',
+      ['ruler'],
       {mm: units === 'in' ? 25.4 / 32 : 0.5},
       units === 'in' ? '1/32' : '0.5',
       'common practice, no source',
     )
 
-  for (const row of assumptionRows)
-    for (const [path, item] of itemPaths(row, values)) {
-      if (valueAt(values, path)) continue
+  for (const row of rows)
+    for (const [keys, item] of itemKeys(row.keys, values)) {
+      if (valueAt(values, keys)) continue
       const value = row.value(values, item)
       if (value === undefined) continue
-      const text = typeof value === 'string' ? value : lengthText(value.mm, units)
-      assume(
-        path,
-        typeof value === 'string' ? assumedValue(path, value, units) : value,
-        text,
-        row.why,
-        row.listed,
-      )
+      if (typeof value === 'string')
+        assume(keys, assumedValue(keys.join('.'), value, units), value, row.why, row.listed)
+      else assume(keys, value, lengthText(value.mm, units), row.why, row.listed)
     }
   for (const {path, value, why, applies} of surroundingRows)
     if (applies(values)) assumptions.push({path, value, why})
@@ -72,11 +74,12 @@ export function settle(
   }
 }
 
-function itemPaths(row: AssumptionRow, values: BuildValues): [string, number][] {
-  const star = row.path.indexOf('.*')
-  if (star < 0) return [[row.path, 0]]
-  const items = (valueAt(values, row.path.slice(0, star)) as unknown[] | undefined) ?? []
-  return items.map((_, i) => [row.path.replace('*', String(i + 1)), i])
+/** The keys of a row, once for each item where they go through a list. */
+function itemKeys(keys: Keys, values: BuildValues): [Keys, item: number][] {
+  const star = keys.indexOf('*')
+  if (star < 0) return [[keys, 0]]
+  const items = (valueAt(values, keys.slice(0, star)) as unknown[] | undefined) ?? []
+  return items.map((_, item) => [keys.with(star, String(item + 1)), item])
 }
 
 function lengthText(mm: number, units: 'in' | 'mm'): string {
@@ -98,32 +101,30 @@ function leafOrChoice(kind: Kind | undefined): Kind | undefined {
   return kind?.is === 'either' ? leafOrChoice(kind.first) : kind
 }
 
-/** Copy records and lists, and share the values in them. */
-function copyContainers(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(copyContainers)
-  if (typeof value !== 'object' || value === null || 'place' in value) return value
-  const copy: Tree = {}
-  for (const key in value) copy[key] = copyContainers((value as Tree)[key])
-  return copy
-}
-
-function valueAt(tree: object, path: string): unknown {
+function valueAt(tree: object, keys: Keys): unknown {
   let at: unknown = tree
-  for (const key of path.split('.')) {
+  for (const key of keys) {
     if (typeof at !== 'object' || at === null) return undefined
     at = Array.isArray(at) ? at[Number(key) - 1] : (at as Tree)[key]
   }
   return at
 }
 
-function setAt(tree: object, path: string, value: unknown): void {
-  const keys = path.split('.')
-  const last = keys.pop()!
+/** Set a value, and copy the records and lists on the way to it that are not in `copies` yet. */
+function setAt(tree: object, keys: Keys, value: unknown, copies: Set<object>): void {
   let at = tree as Tree
-  for (const key of keys) {
-    const next = Array.isArray(at) ? at[Number(key) - 1] : at[key]
-    if (next) at = next as Tree
-    else at = at[key] = {} as Tree
-  }
-  at[last] = value
+  keys.forEach((written, depth) => {
+    const key = Array.isArray(at) ? Number(written) - 1 : written
+    if (depth === keys.length - 1) {
+      at[key] = value
+      return
+    }
+    const next = at[key] as Tree | unknown[] | undefined
+    if (!next || !copies.has(next)) {
+      const copy = Array.isArray(next) ? [...next] : {...next}
+      copies.add(copy)
+      at[key] = copy
+    }
+    at = at[key] as Tree
+  })
 }

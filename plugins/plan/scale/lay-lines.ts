@@ -32,6 +32,7 @@ export function layLines(
       label,
       semitones,
       cents,
+      offEqualCents: cents - 100 * semitones,
       fromNutMm,
       fromPreviousMm,
       mark: mark.text,

@@ -1,8 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {neckTaper} from '../neck-taper.ts'
-import {type NeckTaper, neckWidthAt} from '../neck-width-at.ts'
+import {neckWidthAt} from '../neck-width-at.ts'
 import type {PlanPart} from '../part.ts'
-import type {Box} from '../shape/box.ts'
 import type {Line, Scale} from '../shape/scale.ts'
 import {layDots} from './lay-dots.ts'
 import {layLines} from './lay-lines.ts'
@@ -26,14 +25,15 @@ export const scaleLines: PlanPart = ({values, units, rulerMm}, soFar) => {
   const steps = scale && stepsOf(scale)
   if (lengthMm === undefined || !pattern || !steps) return {scale: {...kept, ...(lengthMm && {lengthMm})}}
 
+  const lines = layLines(pattern, {lengthMm, units, rulerMm, ...(steps !== 'equal' && {steps})})
   const taper = neckTaper(values)
-  const lines = layLines(pattern, {lengthMm, units, rulerMm, ...(steps !== 'equal' && {steps})}).map(
-    (line) => ({
-      ...line,
-      ...acrossAt(line, lengthMm, taper, spread),
-      ...overBox(line, soFar.box),
-    }),
-  )
+  for (const line of lines) {
+    const widthMm = taper && neckWidthAt(line.fromNutMm, taper)
+    if (widthMm !== undefined) line.widthMm = widthMm
+    if (spread) line.stringOffMm = stringsAt(line.fromNutMm / lengthMm, spread)
+    const {atMm, tailMm = Number.POSITIVE_INFINITY} = soFar.box ?? {}
+    if (atMm !== undefined) line.overBox = line.fromNutMm >= atMm && line.fromNutMm <= tailMm
+  }
   const dots =
     scale.dots &&
     layDots(
@@ -65,17 +65,9 @@ function patternWords({pattern, temperament}: ScaleValues): Pick<Scale, 'pattern
   }
 }
 
-function acrossAt({fromNutMm}: Line, lengthMm: number, taper?: NeckTaper, spread?: StringSpread) {
-  const widthMm = taper && neckWidthAt(fromNutMm, taper)
-  const part = fromNutMm / lengthMm
-  const stringOffMm = spread?.nutOffMm.map((offMm, i) => offMm + part * (spread.bridgeOffMm[i]! - offMm))
-  return {...(widthMm !== undefined && {widthMm}), ...(stringOffMm && {stringOffMm})}
-}
-
-function overBox({fromNutMm}: Line, box: Box | undefined) {
-  if (box?.atMm === undefined) return {}
-  return {overBox: fromNutMm >= box.atMm && fromNutMm <= (box.tailMm ?? Number.POSITIVE_INFINITY)}
-}
+/** Where the strings cross at a part of the way from nut to bridge. */
+const stringsAt = (part: number, {nutOffMm, bridgeOffMm}: StringSpread): number[] =>
+  nutOffMm.map((offMm, i) => offMm + part * (bridgeOffMm[i]! - offMm))
 
 function worst(lines: readonly Line[]) {
   if (lines.length === 0) return {}
