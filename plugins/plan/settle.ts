@@ -13,7 +13,13 @@ import type {Assumption} from './shape/plan.ts'
 type Tree = Record<string, unknown>
 type Keys = readonly string[]
 
-const inheritedKeys: readonly Keys[] = [['units'], ['ruler'], ['saw', 'kerf'], ['saw', 'trim'], ['saw', 'plane']]
+const inheritedKeys: readonly Keys[] = [
+  ['units'],
+  ['ruler'],
+  ['saw', 'kerf'],
+  ['saw', 'trim'],
+  ['saw', 'plane'],
+]
 const rows = assumptionRows.map((row) => ({...row, keys: row.path.split('.')}))
 
 /**

@@ -14,21 +14,22 @@ const isTree = (value: unknown): value is Record<string, unknown> =>
 /** List the woods that the build names and the table does not know, with the nearest name that it does. */
 export const unknownWoods: PlanPart = ({values}) => {
   const found: {path: string; wood: string; nearest?: string}[] = []
-  const look = (tree: Record<string, unknown>, path: string) => {
+  const look = (tree: Record<string, unknown>, keys: readonly (string | number)[]) => {
     const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
     const wood = own.wood?.value
-    if (wood !== undefined && !(wood === 'any' && path.startsWith('parts.')) && !woodOf(wood, own)) {
+    if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !woodOf(wood, own)) {
       const close = nearest(wood, names)
-      found.push({path: `${path}.wood`, wood, ...(close ? {nearest: close} : {})})
+      found.push({path: [...keys, 'wood'].join('.'), wood, ...(close ? {nearest: close} : {})})
     }
     for (const key in tree) {
       const value = tree[key]
-      const below = path ? `${path}.${key}` : key
       if (Array.isArray(value)) {
-        for (const [i, item] of value.entries()) if (isTree(item)) look(item, `${below}.${i + 1}`)
-      } else if (isTree(value)) look(value, below)
+        value.forEach((item, i) => {
+          if (isTree(item)) look(item, [...keys, key, i + 1])
+        })
+      } else if (isTree(value)) look(value, [...keys, key])
     }
   }
-  look(values as Record<string, unknown>, '')
+  look(values as Record<string, unknown>, [])
   return found.length > 0 ? {unknownWoods: found} : {}
 }

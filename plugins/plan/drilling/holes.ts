@@ -19,13 +19,16 @@ export const holes: PlanPart = (settled, soFar) => {
     ...screwHoles(soFar),
     ...jackHole(soFar),
     ...strapButtonHoles(settled, soFar),
-  ].map((hole) => ({
-    ...hole,
-    ...alongOf(hole, soFar.box?.atMm),
-    bit: hole.bit ?? bitFor(hole.diameterMm, settled.units),
-  }))
+  ]
+  const atMm = soFar.box?.atMm
+  for (const hole of all) {
+    if (atMm !== undefined && !offBoxFaces.includes(hole.face)) hole.alongMm = hole.stationMm - atMm
+    hole.bit ??= bitFor(hole.diameterMm, settled.units)
+  }
   return all.length ? {holes: all.sort(byFaceAndSize)} : {}
 }
+
+const offBoxFaces = ['head', 'neck back', 'neck end', 'playing face']
 
 function soundHoleHoles({box}: Plan): Hole[] {
   return (box?.soundHoles ?? []).map(({of, stationMm, offMm, diameterMm}) => ({
@@ -54,11 +57,6 @@ function jackHole({pickup}: Plan): Hole[] {
       ...(isProposed && {isProposed}),
     },
   ]
-}
-
-function alongOf({face, stationMm}: Hole, atMm: number | undefined): {alongMm?: number} {
-  const isOnBox = !['head', 'neck back', 'neck end', 'playing face'].includes(face)
-  return isOnBox && atMm !== undefined ? {alongMm: stationMm - atMm} : {}
 }
 
 function byFaceAndSize(a: Hole, b: Hole): number {

@@ -80,16 +80,19 @@ function deepest(xs: readonly number[], hollows: readonly number[]): number {
   return second === 0 ? mid : mid - first ** 2 / (4 * second)
 }
 
+/** Interpolate by the parabola through the two places around x and the one after them. */
 function between(xs: readonly number[], values: readonly number[], x: number): number {
-  const next = xs.findIndex((at) => at >= x)
-  if (next <= 0) return values[0] ?? 0
-  const [low, mid] = [next - 1, Math.min(next, xs.length - 1)]
-  const far = Math.min(mid + 1, xs.length - 1) === mid ? low - 1 : mid + 1
-  const nodes = [low, mid, far].filter((i) => i >= 0)
-  return nodes.reduce(
-    (sum, i) =>
-      sum +
-      values[i]! * nodes.reduce((part, j) => (i === j ? part : (part * (x - xs[j]!)) / (xs[i]! - xs[j]!)), 1),
-    0,
-  )
+  let next = 0
+  while (next < xs.length && xs[next]! < x) next++
+  if (next === 0) return values[0] ?? 0
+  const mid = Math.min(next, xs.length - 1)
+  const [a, b] = [mid - 1, mid]
+  const c = mid + 1 < xs.length ? mid + 1 : mid - 2
+  const [xa, xb] = [xs[a]!, xs[b]!]
+  const slope = (values[b]! - values[a]!) / (xb - xa)
+  const straight = values[a]! + slope * (x - xa)
+  if (c < 0) return straight
+  const xc = xs[c]!
+  const bow = ((values[c]! - values[b]!) / (xc - xb) - slope) / (xc - xa)
+  return straight + bow * (x - xa) * (x - xb)
 }

@@ -20,27 +20,29 @@ export function changesAlong({
 }: Omit<NeckModel, 'changes'>): Change[] {
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
-  const all: [number | undefined, string][] = [
-    [0, 'nut'],
-    [freeMm && freeMm / 2, 'middle of the free neck'],
-    [boxAtMm, 'box edge'],
-    [boxTailMm, 'box tail'],
-    ...layup.layers.flatMap(({of, fromMm, toMm}): [number, string][] => [
-      [fromMm, `${layerWords(of)} begins`],
-      [toMm, `${layerWords(of)} ends`],
-    ]),
-    [roundOver?.fromMm, 'round-over begins'],
-    [roundOver && roundOver.fromMm + roundOver.runInMm, 'round-over at full depth'],
-    [roundOver && roundOver.toMm - roundOver.runInMm, 'round-over runs out'],
-    [roundOver?.toMm, 'round-over ends'],
-    [tailMm, 'tail end'],
-  ]
-  const inside = all.flatMap(([stationMm, what]) =>
-    stationMm !== undefined && stationMm >= 0 && stationMm <= endMm ? [{stationMm, what}] : [],
-  )
-  return inside
-    .filter((one, i) => inside.findIndex((other) => Math.abs(other.stationMm - one.stationMm) < 1e-6) === i)
-    .sort((a, b) => a.stationMm - b.stationMm)
+  const changes: Change[] = []
+  const add = (stationMm: number | undefined, what: string) => {
+    if (stationMm === undefined || stationMm < 0 || stationMm > endMm) return
+    for (const other of changes) if (Math.abs(other.stationMm - stationMm) < 1e-6) return
+    changes.push({stationMm, what})
+  }
+  add(0, 'nut')
+  add(freeMm && freeMm / 2, 'middle of the free neck')
+  add(boxAtMm, 'box edge')
+  add(boxTailMm, 'box tail')
+  for (const {of, fromMm, toMm} of layup.layers) {
+    add(fromMm, `${layerWords(of)} begins`)
+    add(toMm, `${layerWords(of)} ends`)
+  }
+  if (roundOver) {
+    const {fromMm, toMm, runInMm} = roundOver
+    add(fromMm, 'round-over begins')
+    add(fromMm + runInMm, 'round-over at full depth')
+    add(toMm - runInMm, 'round-over runs out')
+    add(toMm, 'round-over ends')
+  }
+  add(tailMm, 'tail end')
+  return changes.sort((a, b) => a.stationMm - b.stationMm)
 }
 
 function layerWords(of: string): string {

@@ -52,13 +52,13 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
   const wantedMm = carries ? thicknessMm : Math.max(thicknessMm - sheetsMm, 0)
   const planedMm = isLaminated ? Math.max(0, Math.min(sumMm - wantedMm, planingMostMm)) : 0
 
-  let depthMm = 0
-  const layers = [...sheets, ...stick].map((layer) => {
-    const fromFaceMm = depthMm
-    const isPlaned = layer === running.at(-1)
-    const size = Math.max(layer.thicknessMm - (isPlaned ? planedMm : 0), 0)
-    depthMm += size
-    return {...layer, fromFaceMm, bareMm: layer.thicknessMm, runs: running.includes(layer), thicknessMm: size}
+  let fromFaceMm = 0
+  const layers = [...sheets, ...stick].map((layer): NeckLayer => {
+    const bareMm = layer.thicknessMm
+    const thicknessMm = Math.max(bareMm - (layer === running.at(-1) ? planedMm : 0), 0)
+    const placed = Object.assign(layer, {fromFaceMm, bareMm, runs: running.includes(layer), thicknessMm})
+    fromFaceMm += thicknessMm
+    return placed
   })
   const stickMm = sumMm - planedMm
   return {

@@ -1,3 +1,4 @@
+import type {Neck} from '../shape/neck.ts'
 import type {NeckConcern} from './concern.ts'
 import {type Layup, type NeckLayer, planingMostMm} from './neck-layers.ts'
 import type {WouldDo} from './stiffened-neck.ts'
@@ -31,16 +32,17 @@ export const neckLayup: NeckConcern = ({model: {layup}, settled}) => {
 }
 
 function listed({of, name, eMpa, thicknessMm, fromMm, toMm, isSawn, strips}: NeckLayer) {
-  return {
+  const layer: NonNullable<Neck['layup']>['layers'][number] = {
     of,
-    ...(name !== undefined && {wood: name}),
     isWoodKnown: eMpa !== undefined,
     thicknessMm,
-    ...(Number.isFinite(fromMm) && {fromMm}),
-    ...(Number.isFinite(toMm) && {toMm}),
     beforeScarf: isSawn,
-    ...(strips !== undefined && {strips}),
   }
+  if (name !== undefined) layer.wood = name
+  if (Number.isFinite(fromMm)) layer.fromMm = fromMm
+  if (Number.isFinite(toMm)) layer.toMm = toMm
+  if (strips !== undefined) layer.strips = strips
+  return layer
 }
 
 function otherThickness({layers}: Layup, overMm: number, rulerMm: number): WouldDo | undefined {

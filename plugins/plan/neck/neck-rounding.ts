@@ -1,5 +1,4 @@
 import type {NeckConcern} from './concern.ts'
-import {sectionAt} from './section-at.ts'
 
 /** Flat side that a cutter's bearing needs to run on (mm): common practice, no source. */
 const bearingNeedsMm = 25.4 / 8
@@ -12,12 +11,15 @@ export const neckRounding: NeckConcern = ({model, cut}) => {
   const {roundOver} = model
   if (!roundOver) return {}
   const {fromMm, toMm, radiusMm} = roundOver
-  const sections = [fromMm, 0, (fromMm + toMm) / 2, toMm].flatMap((at) =>
-    at >= fromMm && at <= toMm ? (sectionAt(model, Math.max(at, 0), cut) ?? []) : [],
-  )
-  if (sections.length === 0) return {}
-  const sideMm = Math.min(...sections.map(({thicknessMm}) => thicknessMm))
-  const widthMm = Math.min(...sections.map((section) => section.widthMm))
+  let sideMm = Number.POSITIVE_INFINITY
+  let widthMm = Number.POSITIVE_INFINITY
+  for (const at of [fromMm, 0, (fromMm + toMm) / 2, toMm]) {
+    const section = at >= fromMm && at <= toMm ? cut(Math.max(at, 0)) : undefined
+    if (!section) continue
+    sideMm = Math.min(sideMm, section.backMm - section.layers[0]!.fromFaceMm)
+    widthMm = Math.min(widthMm, section.widthMm)
+  }
+  if (!Number.isFinite(sideMm)) return {}
   return {
     roundOver: {
       ...roundOver,

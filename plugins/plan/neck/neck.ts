@@ -38,7 +38,7 @@ export const neck: PlanPart = (settled, soFar) => {
   const model = neckModel(settled.values, soFar)
   if (!model) return {}
   const cut = cutNeck(model)
-  let whole = soFar.neck ?? {}
-  for (const concern of concerns) whole = {...whole, ...concern({model, cut, settled, soFar, neck: whole})}
+  const whole = {...soFar.neck}
+  for (const concern of concerns) Object.assign(whole, concern({model, cut, settled, soFar, neck: whole}))
   return {neck: whole}
 }

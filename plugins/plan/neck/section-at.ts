@@ -19,12 +19,10 @@ export function sectionAt(
     thicknessMm: backMm - layers[0]!.fromFaceMm,
     widthMm,
     ...values,
-    laminations: layers.map(({name, thicknessMm, fromFaceMm, strips}) => ({
-      wood: name ?? 'wood not given',
-      thicknessMm,
-      widthMm,
-      fromFaceMm,
-      ...(strips !== undefined && {strips}),
-    })),
+    laminations: layers.map(({name = 'wood not given', thicknessMm, fromFaceMm, strips}) => {
+      const lamination: NeckSection['laminations'][number] = {wood: name, thicknessMm, widthMm, fromFaceMm}
+      if (strips !== undefined) lamination.strips = strips
+      return lamination
+    }),
   }
 }

@@ -5,6 +5,7 @@ import type {StringPlan, Tuning} from '../shape/strings.ts'
 import {balance} from './balance.ts'
 import {noteName} from './note-name.ts'
 import {pullWord} from './pull-word.ts'
+import type {StringFacts} from './string-facts.ts'
 
 /** How far the lowest string may move, in semitones: nearest first, down before up. */
 const shifts = [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5]
@@ -40,13 +41,14 @@ function retune(
   moves: readonly number[],
   play: string | undefined,
 ): Pick<Tuning, 'tensionsN' | 'pulls'> | undefined {
-  const retuned = strings.flatMap(({tensionN, pullLimits, breakFraction = 0, material, frequencyHz}, i) => {
-    if (tensionN === undefined || !pullLimits) return []
+  const retuned: StringFacts[] = []
+  for (const [i, {tensionN, pullLimits, breakFraction = 0, material, frequencyHz}] of strings.entries()) {
+    if (tensionN === undefined || !pullLimits) return undefined
     const grows = 2 ** (moves[i]! / 6)
     const pull = pullWord(tensionN * grows, pullLimits)
-    const carries = (pull === 'easy' || pull === 'firm') && breakFraction * grows < breakLimits.near
-    return carries ? [{tensionN: tensionN * grows, pull, frequencyHz, ...(material && {material})}] : []
-  })
-  if (retuned.length < strings.length || balance(retuned, play).some(({uneven}) => uneven)) return undefined
-  return {tensionsN: retuned.map(({tensionN}) => tensionN), pulls: retuned.map(({pull}) => pull)}
+    if ((pull !== 'easy' && pull !== 'firm') || breakFraction * grows >= breakLimits.near) return undefined
+    retuned.push({tensionN: tensionN * grows, pull, frequencyHz, ...(material && {material})})
+  }
+  if (balance(retuned, play).some(({uneven}) => uneven)) return undefined
+  return {tensionsN: retuned.map(({tensionN}) => tensionN!), pulls: retuned.map(({pull}) => pull!)}
 }

@@ -25,32 +25,35 @@ export type StringFacts = Omit<StringPlan, 'name' | 'note' | 'course' | 'alterna
 export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}: StringPlace): StringFacts {
   const wire = stringWire(values)
   const mass = stringMass(values, wire)
-  const facts: StringFacts = {
-    frequencyHz,
-    ...(values.gauge && {gauge: values.gauge.text}),
-    ...(values.ends && {ends: values.ends.value}),
-    ...(wire && {gaugeMm: wire.diameterMm, wound: wire.wound}),
-    ...(wire?.material && {material: wire.material}),
-    ...(wire?.wrap && {wrap: wire.wrap}),
-    ...(wire?.coreMm !== undefined && {coreMm: wire.coreMm, coreAssumed: !wire.coreKnown}),
-    ...(mass && {massPerLengthKgM: mass.kgM, massFrom: mass.from}),
+  const facts: StringFacts = {frequencyHz}
+  if (values.gauge) facts.gauge = values.gauge.text
+  if (values.ends) facts.ends = values.ends.value
+  if (wire) {
+    facts.gaugeMm = wire.diameterMm
+    facts.wound = wire.wound
+    if (wire.material) facts.material = wire.material
+    if (wire.wrap) facts.wrap = wire.wrap
+    if (wire.coreMm !== undefined) {
+      facts.coreMm = wire.coreMm
+      facts.coreAssumed = !wire.coreKnown
+    }
   }
-  if (!mass || lengthMm === undefined) return facts
+  if (!mass) return facts
+  facts.massPerLengthKgM = mass.kgM
+  facts.massFrom = mass.from
+  if (lengthMm === undefined) return facts
   const tensionN = stringTensionN(mass.kgM, lengthMm, frequencyHz)
-  const stiffness = wire && stringStiffness(values, wire)
-  const limits = pullLimits(wire?.material, play)
-  return {
-    ...facts,
-    tensionN,
-    pull: pullWord(tensionN, limits),
-    pullLimits: limits,
-    ...(wire && strainOf(wire, tensionN)),
-    ...(stiffness && {
-      stiffnessMpa: stiffness.stiffnessMpa,
-      sectionMm: stiffness.sectionMm,
-      stiffnessFrom: values.stiffness ? 'file' : (wire?.material ?? 'steel'),
-      stretchMm: stretchMm(stiffness, tensionN, lengthMm),
-      inharmonicity: inharmonicityOf(stiffness, tensionN, lengthMm),
-    }),
-  }
+  facts.tensionN = tensionN
+  facts.pullLimits = pullLimits(wire?.material, play)
+  facts.pull = pullWord(tensionN, facts.pullLimits)
+  if (!wire) return facts
+  Object.assign(facts, strainOf(wire, tensionN))
+  const stiffness = stringStiffness(values, wire)
+  if (!stiffness) return facts
+  facts.stiffnessMpa = stiffness.stiffnessMpa
+  facts.sectionMm = stiffness.sectionMm
+  facts.stiffnessFrom = values.stiffness ? 'file' : (wire.material ?? 'steel')
+  facts.stretchMm = stretchMm(stiffness, tensionN, lengthMm)
+  facts.inharmonicity = inharmonicityOf(stiffness, tensionN, lengthMm)
+  return facts
 }
