@@ -14,7 +14,7 @@ export const bill: PlanPart = (settled, plan, context) => {
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
-  const isListed = ({word}: Needed) => paid.some(({item}) => word.test(item))
+  const isListed = ({isCalled}: Needed) => paid.some(({item}) => isCalled(item))
   const needed = impliedItems(settled, plan)
     .filter((one) => !isListed(one))
     .map(({item, count, from}): BillRow => ({item, count, from}))

@@ -23,12 +23,13 @@ const names = Object.keys(hazards) as HazardName[]
  */
 export const cautions: PlanPart = (settled, soFar) => {
   const facts = benchFacts(settled, soFar)
-  const found = names.flatMap((id): Caution[] => {
+  const found: Caution[] = []
+  for (const id of names) {
     const because = triggers[id](facts)
-    if (because === undefined) return []
+    if (because === undefined) continue
     const {hazard, does, source} = hazards[id]
-    return [{id, hazard, because, does, source}]
-  })
+    found.push({id, hazard, because, does, source})
+  }
   const own = (settled.values.cautions ?? []).map(
     ({value}, i): Caution => ({
       id: `own-${i + 1}`,

@@ -3,8 +3,8 @@ import type {Settled} from '../part.ts'
 import type {Plan} from '../shape/plan.ts'
 import type {BillRow} from '../shape/work.ts'
 
-/** Something to get, before it is known what it cost; `word` is what a cost list would call it. */
-export type Needed = Omit<BillRow, 'each' | 'total'> & {word: RegExp}
+/** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
+export type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boolean}
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
 export function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
@@ -12,14 +12,14 @@ export function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
   const strings = values.strings?.length ?? 0
   const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1})
   const need = (item: string, count: number, from: string, word: RegExp): Needed[] =>
-    count > 0 ? [{item, count, from, word}] : []
+    count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
   const rod = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) =>
     kind === 'rod' || kind === 'bolt'
       ? need(
           `${kind} for the ${of}${diameterMm ? `, ${size(diameterMm)}` : ''}`,
           1,
           of,
-          new RegExp(`\\b${kind}s?\\b`, 'i'),
+          kind === 'rod' ? /\brods?\b/i : /\bbolts?\b/i,
         )
       : []
   const anchor = anchors?.kind?.value
@@ -53,14 +53,13 @@ export function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
       /pickup|piezo|disc|coil|microphone/i,
     ),
     ...need('jack', pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
-    ...(extras ?? []).flatMap(({value}, i) =>
-      need(value, 1, `extras.${i + 1}`, new RegExp(escaped(value), 'i')),
-    ),
+    ...(extras ?? []).map(({value}, i): Needed => {
+      const isCalled = (listed: string) => listed.toLowerCase().includes(value.toLowerCase())
+      return {item: value, count: 1, from: `extras.${i + 1}`, isCalled}
+    }),
   ]
 }
 
 function screwCount({screws}: Plan, row: number): number {
   return screws?.filter(({of}) => of === `screws.${row + 1}`).length ?? 0
 }
-
-const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')

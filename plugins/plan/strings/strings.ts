@@ -1,4 +1,5 @@
 import type {PlanPart} from '../part.ts'
+import type {StringPlan} from '../shape/strings.ts'
 import {alternatives} from './alternatives.ts'
 import {balance} from './balance.ts'
 import {coreDoubt} from './core-doubt.ts'
@@ -26,21 +27,17 @@ export const strings: PlanPart = ({values, units, referenceHz}) => {
   }))
   const facts = listed.map((string, i) => stringFacts(string, places[i]!))
   const balanced = balance(facts, play)
-  const planned = listed.map((string, i) => {
+  const planned = listed.map((string, i): StringPlan => {
     const {targetN, ...off} = balanced[i]!
     const doubt = coreDoubt(string, places[i]!)
     const mend = mendString(string, places[i]!, facts[i]!, balanced[i]!)
     const others = lengthMm === undefined ? [] : alternatives(string, places[i]!, targetN, units)
-    return {
-      name: names[i]!,
-      note: string.note.name,
-      course: string.course?.value ?? 1,
-      ...facts[i]!,
-      ...off,
-      ...(doubt && {coreDoubt: doubt}),
-      ...(mend && {mend}),
-      ...(others.length > 0 && {alternatives: others}),
-    }
+    const course = string.course?.value ?? 1
+    const plan: StringPlan = {name: names[i]!, note: string.note.name, course, ...facts[i]!, ...off}
+    if (doubt) plan.coreDoubt = doubt
+    if (mend) plan.mend = mend
+    if (others.length > 0) plan.alternatives = others
+    return plan
   })
   const pullsN = planned.flatMap(({tensionN, course}) => (tensionN === undefined ? [] : [tensionN * course]))
   return {

@@ -10,17 +10,17 @@ export function holesOn(
   faces: readonly string[],
   draft: Omit<StepDraft, 'tool' | 'setting' | 'stations'>,
 ): StepDraft[] {
-  const holes = (plan.holes ?? []).filter(({face}) => faces.includes(face))
-  if (holes.length === 0) return []
-  const bits = [...new Set(holes.flatMap(({bit}) => bit ?? []))]
-  return [
-    {
-      ...draft,
-      tool: 'drill press',
-      ...(bits.length > 0 && {setting: bits.join('; ')}),
-      stations: holes.map(station),
-    },
-  ]
+  const bits = new Set<string>()
+  const stations: Stations = []
+  for (const hole of plan.holes ?? []) {
+    if (!faces.includes(hole.face)) continue
+    if (hole.bit) bits.add(hole.bit)
+    stations.push(station(hole))
+  }
+  if (stations.length === 0) return []
+  const step: StepDraft = {...draft, tool: 'drill press', stations}
+  if (bits.size > 0) step.setting = [...bits].join('; ')
+  return [step]
 }
 
 function station({what, face, stationMm, offMm, bit, depthMm}: Hole): Stations[number] {
