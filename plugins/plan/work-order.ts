@@ -48,7 +48,7 @@ export const workOrder: PlanPart = (settled, soFar) => {
 function stepOf(
   {draft, after}: PlacedStep,
   others: string[],
-  beside: ReadonlyMap<string, readonly string[]>,
+  beside: ReadonlyMap<string, string[]>,
   done: ReadonlySet<string>,
 ): Step {
   const {id, kind, does, tool, setting, waitH, check} = draft
@@ -59,8 +59,8 @@ function stepOf(
     does,
     tool,
     stations: draft.stations ?? [],
-    after: [...after],
-    cautions: [...(beside.get(kind) ?? [])],
+    after,
+    cautions: beside.get(kind) ?? [],
     isDone: done.has(id),
   }
   if (setting) step.setting = setting
@@ -74,7 +74,7 @@ function stepOf(
 }
 
 /** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
-function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, readonly string[]> {
+function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, string[]> {
   const rows: Readonly<Record<string, HazardRow>> = hazards
   const beside = new Map<string, string[]>()
   for (const {id} of cautions)

@@ -3,7 +3,7 @@ import type {StepDraft} from './step-draft.ts'
 /** A step in its place, and the ids of those of this build that it depends on. */
 export interface PlacedStep {
   draft: StepDraft
-  after: readonly string[]
+  after: string[]
 }
 
 /**
@@ -12,7 +12,8 @@ export interface PlacedStep {
  * start so; names of steps that are not there are taken out.
  */
 export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
-  const followers = new Map<string, number[]>(drafts.map(({id}) => [id, []]))
+  const followers = new Map<string, number[]>()
+  for (const {id} of drafts) followers.set(id, [])
   const steps = drafts.map((draft) => ({draft, after: known(draft.after, followers)}))
   // How many of those that each depends on are still to come; none of a step that has its place.
   const open = steps.map(({after}, at) => {
@@ -34,8 +35,10 @@ function known(names: readonly string[], ids: ReadonlyMap<string, unknown>): str
   const found: string[] = []
   for (const name of names)
     if (ids.has(name)) found.push(name)
-    else if (name.endsWith('*'))
-      for (const id of ids.keys()) if (id.startsWith(name.slice(0, -1))) found.push(id)
+    else if (name.endsWith('*')) {
+      const start = name.slice(0, -1)
+      for (const id of ids.keys()) if (id.startsWith(start)) found.push(id)
+    }
   return found
 }
 

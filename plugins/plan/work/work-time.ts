@@ -6,9 +6,15 @@ import type {Step, WorkTime} from '../shape/work.ts'
  */
 export function workTime(steps: readonly Step[], minutes = 0): WorkTime | undefined {
   const until = new Map<string, number>()
-  for (const {id, after, waitH = 0} of steps)
-    until.set(id, Math.max(0, ...after.map((one) => until.get(one) ?? 0)) + waitH)
-  const waitsH = steps.reduce((sum, {waitH = 0}) => sum + waitH, 0)
+  let waitH = 0
+  let waitsH = 0
+  for (const {id, after, waitH: own = 0} of steps) {
+    let fromH = 0
+    for (const before of after) fromH = Math.max(fromH, until.get(before) ?? 0)
+    until.set(id, fromH + own)
+    waitH = Math.max(waitH, fromH + own)
+    waitsH += own
+  }
   if (waitsH === 0 && minutes === 0) return undefined
-  return {waitH: Math.max(...until.values()), waitsH, ...(minutes > 0 && {benchH: minutes / 60})}
+  return {waitH, waitsH, ...(minutes > 0 && {benchH: minutes / 60})}
 }
