@@ -8,16 +8,31 @@ import {settle} from '../../plugins/plan/settle.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import type {Measure} from '../bench.ts'
 
-/** Run something often enough to be warm, and say what one run takes: the median, in ms. */
-function medianMs(run: () => void, times = 1500): number {
-  for (let i = 0; i < times / 2; i++) run()
-  const took = Array.from({length: times}, () => {
-    const start = performance.now()
-    run()
-    return performance.now() - start
-  }).sort((a, b) => a - b)
-  return took[times / 2]!
+interface Took {
+  ms: number
+  /** The same in the slowest round. */
+  atWorstMs: number
 }
+
+/**
+ * Run something until it is warm, and say what one run takes: the median of a round of 500. Of five rounds the
+ * quickest counts, since what else a machine does only ever adds.
+ */
+function medianMs(run: () => void): Took {
+  for (let i = 0; i < 3000; i++) run()
+  const rounds = Array.from({length: 5}, () => {
+    const took = Array.from({length: 500}, () => {
+      const start = performance.now()
+      run()
+      return performance.now() - start
+    })
+    return took.sort((a, b) => a - b)[250]!
+  })
+  return {ms: Math.min(...rounds), atWorstMs: Math.max(...rounds)}
+}
+
+const detail = ({ms, atWorstMs}: Took) =>
+  `${ms.toFixed(3)} ms, median, warm; ${atWorstMs.toFixed(3)} ms in the slowest of five rounds`
 
 /** The plan of the long example without cuts against the millisecond it may take; reading and checks against the plan. */
 export async function bench(): Promise<Measure[]> {
@@ -26,20 +41,20 @@ export async function bench(): Promise<Measure[]> {
   const context = {journal: {}, pieces: []}
   const plan = planBuild(build, context)
   const uncut = parts.filter((part) => part !== cuts)
-  const planMs = medianMs(() => {
+  const planned = medianMs(() => {
     const {settled, assumptions} = settle(build, context.journal)
     const soFar: Plan = {...plan, assumptions}
     for (const part of uncut) Object.assign(soFar, part(settled, soFar, context))
   })
-  const readMs = medianMs(() => readBuild(text, {slug: 'lantern-pier'}))
-  const checksMs = medianMs(() => checks(build, plan))
+  const read = medianMs(() => readBuild(text, {slug: 'lantern-pier'}))
+  const checked = medianMs(() => checks(build, plan))
   return [
     {
       name: 'plan of the long example without cuts, against 1 ms',
-      ratio: planMs,
-      detail: `${planMs.toFixed(3)} ms, median, warm`,
+      ratio: planned.ms,
+      detail: detail(planned),
     },
-    {name: 'reading it, against planning it', ratio: readMs / planMs, detail: `${readMs.toFixed(3)} ms`},
-    {name: 'checking it, against planning it', ratio: checksMs / planMs, detail: `${checksMs.toFixed(3)} ms`},
+    {name: 'reading it, against planning it', ratio: read.ms / planned.ms, detail: detail(read)},
+    {name: 'checking it, against planning it', ratio: checked.ms / planned.ms, detail: detail(checked)},
   ]
 }

@@ -14,15 +14,19 @@ const nearMm = 0.2
  */
 export function bitFor(diameterMm: number, units: 'in' | 'mm'): string {
   const isSmall = diameterMm < forstnerFromMm
-  const series: BitSeries[] = isSmall ? ['fraction', 'metric'] : ['forstner', 'metric forstner']
-  const [first, second] = (units === 'in' ? series : series.reverse()).map((of) => bitOf(of, diameterMm))
-  const off = (bit: {mm: number} | undefined) =>
-    bit ? Math.abs(bit.mm - diameterMm) : Number.POSITIVE_INFINITY
-  const isMade = off(second) <= exactMm && off(first) > exactMm
-  const best = !isMade && (off(first) <= nearMm || off(first) <= off(second)) ? first : second
-  if (best && (off(best) <= nearMm || isSmall))
-    return `${best.name} ${isSmall ? 'brad-point' : 'Forstner'} bit`
+  const [inches, metric]: BitSeries[] = isSmall ? ['fraction', 'metric'] : ['forstner', 'metric forstner']
+  const first = bitOf(units === 'in' ? inches! : metric!, diameterMm)
+  const second = bitOf(units === 'in' ? metric! : inches!, diameterMm)
+  const firstOff = off(first, diameterMm)
+  const secondOff = off(second, diameterMm)
+  const isMade = secondOff <= exactMm && firstOff > exactMm
+  const isFirst = !isMade && (firstOff <= nearMm || firstOff <= secondOff)
+  const [best, bestOff] = isFirst ? [first, firstOff] : [second, secondOff]
+  if (best && (bestOff <= nearMm || isSmall)) return `${best.name} ${isSmall ? 'brad-point' : 'Forstner'} bit`
   const size =
     units === 'in' ? `${Number((diameterMm / inchMm).toFixed(3))} in` : `${Number(diameterMm.toFixed(1))} mm`
   return `circle cutter set to ${size}`
 }
+
+const off = (bit: {mm: number} | undefined, diameterMm: number) =>
+  bit ? Math.abs(bit.mm - diameterMm) : Number.POSITIVE_INFINITY

@@ -10,6 +10,7 @@ export interface Bent {
 
 /** Steps between two breaks: what the curvature does between them is smooth, so few will do. */
 const steps = 6
+const halves = 2 * steps
 
 /**
  * Integrate curvature twice from the first break to the last and measure the hollow (mm) under the chord between them.
@@ -49,18 +50,21 @@ export function bend(curvature: Curvature, breaksMm: readonly number[]): Bent {
  * middle lie on a straight line, as they do where the section stays the same, so does what is between them.
  */
 function curvedBetween(curvature: Curvature, from: number, h: number): number[] {
-  const halves = 2 * steps
-  const at = (half: number) => curvature(from + h * Math.min(steps - 1e-9, Math.max(1e-9, half / 2)))
-  const [first, middle, last] = [at(0), at(steps), at(halves)]
+  const curved: number[] = new Array(halves + 1)
+  for (let half = 0; half <= halves; half += halves / 4) curved[half] = curvature(inside(from, h, half))
+  const [first, middle, last] = [curved[0]!, curved[halves / 2]!, curved[halves]!]
   const isStraight =
     isMean(middle, first, last) &&
-    isMean(at(steps / 2), first, middle) &&
-    isMean(at(steps + steps / 2), middle, last)
-  const curved: number[] = []
+    isMean(curved[halves / 4]!, first, middle) &&
+    isMean(curved[(3 * halves) / 4]!, middle, last)
   for (let half = 0; half <= halves; half++)
-    curved.push(isStraight ? first + ((last - first) * half) / halves : at(half))
+    curved[half] ??= isStraight ? first + ((last - first) * half) / halves : curvature(inside(from, h, half))
   return curved
 }
+
+/** Where a half step is, at the ends of its stretch just inside. */
+const inside = (from: number, h: number, half: number) =>
+  from + h * Math.min(steps - 1e-9, Math.max(1e-9, half / 2))
 
 const isMean = (value: number, a: number, b: number) =>
   Math.abs(value - (a + b) / 2) <= 1e-9 * Math.abs(value)
