@@ -1,10 +1,8 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {writeLength} from '../../plugins/build-file/quantities/write-length.ts'
-import {number} from '../../plugins/sections/kit/number.ts'
+import {writeMeasured} from '../../plugins/build-file/quantities/write-measured.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import type {Ruler} from '../../plugins/sections/kit.ts'
-import {table} from '../../plugins/sections/kit.ts'
+import {fractions, link, measure, paragraph, table} from '../../plugins/sections/kit.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
@@ -42,18 +40,17 @@ function toldOf(measured: readonly SiteBuild[]): ElementContent[] {
     .filter(({builds}) => builds >= fewest)
     .flatMap((comparison) => [
       h('h2', comparison.name),
-      h('p', sentence(comparison)),
-      ...toElements([deviationTable(comparison)]),
+      ...toElements([paragraph(...fractions(sentence(comparison))), deviationTable(comparison)]),
     ])
 }
 
 function sentence({deviations, builds, unit}: Comparison): string {
   const {median, typical, furthest, above, below} = spread(deviations.map(({difference}) => difference))
-  const ruler = deviations[0]!.one.plan
-  const write = (value: number) => amount(value, unit, ruler)
+  const {one, planned} = deviations[0]!
+  const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
   const leans =
     above >= 2 * below ? 'mostly over' : below >= 2 * above ? 'mostly under' : 'as often over as under'
-  const middle = Math.abs(median) > typical / 2 ? `, by ${write(Math.abs(median))} in the middle of them` : ''
+  const middle = Math.abs(median) > typical / 2 ? `, the middle one by ${write(Math.abs(median))}` : ''
   return `${deviations.length} measures of ${builds} builds: half lie within ${write(typical)} of the plan, the furthest ${write(furthest)} off; ${leans}${middle}.`
 }
 
@@ -62,25 +59,23 @@ function deviationTable({name, unit, deviations}: Comparison) {
     caption: `${name}, planned and measured`,
     columns: [
       {head: 'Build'},
+      {head: 'What'},
       {head: 'Planned', align: 'right'},
       {head: 'Measured', align: 'right'},
       {head: 'Off by', align: 'right'},
     ],
-    rows: deviations.map(({one, planned, measured, difference}) => [
-      one.title,
-      amount(planned, unit, one.plan),
-      amount(measured, unit, one.plan),
-      signed(difference, amount(Math.abs(difference), unit, one.plan)),
-    ]),
+    rows: deviations.map(({one, path, planned, measured, difference}) => {
+      const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
+      return [
+        link(`/builds/${one.slug}/`, one.title),
+        {type: 'inlineCode', value: path},
+        measure(signed(planned, write)),
+        measure(signed(measured, write)),
+        measure((difference > 0 ? '+' : '') + signed(difference, write)),
+      ]
+    }),
   })
 }
 
-/** What is measured is read finer than it is marked out. */
-function amount(value: number, unit: string, {units, rulerMm}: Ruler): string {
-  return unit === 'mm'
-    ? writeLength(value, {units, rulerMm: Math.min(rulerMm, 25.4 / 64)})
-    : `${number(value, unit === 'mm' ? 2 : 1)} ${unit}`
-}
-
-const signed = (value: number, written: string) =>
-  value > 0 ? `+${written}` : value < 0 ? `−${written}` : written
+/** A page has the true minus sign. */
+const signed = (value: number, write: (value: number) => string) => write(value).replace('-', '−')

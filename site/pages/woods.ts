@@ -14,6 +14,11 @@ const kinds = [
   ['sheet', 'Sheet goods'],
 ] as const
 
+/** The words of wood names that are names of people and places; a build file writes them as it likes. */
+const capitals =
+  /\b(adirondack|african|alaska|american|baltic|brazilian|caribbean|douglas|engelmann|finnish|honduras|indian|monterey|norway|oregon|orford|philippine|port|sitka|spanish)\b/g
+const asWritten = (name: string) => name.replace(capitals, (word) => word[0]!.toUpperCase() + word.slice(1))
+
 /** Write the page of the wood table, each row with its source. */
 export function woodsPage({around}: SiteData): Page[] {
   const describes =
@@ -23,7 +28,7 @@ export function woodsPage({around}: SiteData): Page[] {
     h('div.prose', [
       h('p', [
         'Any other wood can stand in a build file with its own density and stiffness. These loose names are known too, and plan with the range of what they may mean: ',
-        `${Object.keys(looseWoods).join(', ')}.`,
+        asWritten(`${Object.keys(looseWoods).join(', ')}.`),
       ]),
       ...kinds.flatMap(([kind, title]) => [h('h2', title), ...toElements([woodTable(kind, title)])]),
       h('h2', 'Sources'),
@@ -54,8 +59,8 @@ function woodTable(kind: WoodRow['kind'], title: string) {
       {head: 'Trust'},
     ],
     rows: rows.map(([name, row]) => [
-      name,
-      [row.latin, ...(row.others ?? [])].filter(Boolean).join(', '),
+      asWritten(name),
+      asWritten([row.latin, ...(row.others ?? [])].filter(Boolean).join(', ')),
       number(woodFacts.get(name)?.densityKgM3 ?? Number.NaN, 0),
       number(row.moeMpa, 0),
       row.morMpa === undefined ? '' : number(row.morMpa, 0),

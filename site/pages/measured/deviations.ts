@@ -4,6 +4,8 @@ import type {SiteBuild} from '../../site-data.ts'
 /** One measure of one build against its plan. */
 export interface Deviation {
   one: SiteBuild
+  /** Of the front matter: what was measured. */
+  path: string
   planned: number
   measured: number
   difference: number
@@ -51,6 +53,7 @@ export function comparisons(builds: readonly SiteBuild[]): Comparison[] {
   return counted.sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name))
 }
 
-function deviationOf(one: SiteBuild, {planned, measured, difference}: AsBuilt): Deviation | undefined {
-  return planned === undefined || difference === undefined ? undefined : {one, planned, measured, difference}
+function deviationOf(one: SiteBuild, {path, planned, measured, difference}: AsBuilt): Deviation | undefined {
+  if (planned === undefined || difference === undefined) return undefined
+  return {one, path, planned, measured, difference}
 }
