@@ -67,6 +67,9 @@ export function pairsOf(node: {items: readonly Pair[]}, path: string, context: R
   return pairs
 }
 
+/** More keys than this are a list that nobody reads in a message. */
+const mostListed = 12
+
 function unknownKey(
   key: Node,
   name: string,
@@ -88,13 +91,15 @@ function unknownKey(
   }
   const close = nearest(name, known)
   const where = path ? ` in ${nameOf(path)}` : ''
-  report(
-    context,
-    'unknown-key',
-    place,
-    `${name} is not a key that is known${where}${close ? `; was ${close} meant?` : ''}`,
-    {expected: close ? [close] : undefined},
-  )
+  const isShort = path !== '' && known.length <= mostListed
+  const instead = close
+    ? `; was ${close} meant?`
+    : isShort
+      ? `; what is known there: ${known.join(', ')}`
+      : ''
+  report(context, 'unknown-key', place, `${name} is not a key that is known${where}${instead}`, {
+    expected: close ? [close] : isShort ? known : undefined,
+  })
 }
 
 /** Split the one line that stands for a record, and read each part as the key it stands for. */

@@ -96,7 +96,7 @@ const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
       context,
       'out-of-range',
       context.places[path]!,
-      `${nameOf(path)}: ${items.length} given, where ${wanted} can be`,
+      `${nameOf(path)}: ${items.length} given, where ${wanted} can be${isSeq(node) ? '' : '; write them in square brackets, with commas between'}`,
     )
     return undefined
   }

@@ -50,7 +50,7 @@ describe('cut list', () => {
   test('says what nearest pieces lack, and which boards to buy', () => {
     const text = read(rods('stock: [{id: S, wood: beech, length: 470, width: 9, thickness: 9}]'))
     expect(text).toContain('No piece at hand gives any of these parts.')
-    expect(text).toContain('rod 1: S comes nearest, and lacks 10 mm of length')
+    expect(text).toContain('rod 1 and 5 more like it: S comes nearest, and lacks 10 mm of length')
     expect(text).toContain('Fewest boards that give them')
     expect(text).toContain('NHLA Rules')
   })

@@ -38,8 +38,8 @@ export function nearestPiece(
     (Number(one.isOther) - Number(best.isOther) || one.far - best.far) < 0 ? one : best,
   )
   const measures = lacking.map(({what, mm}) => `${writeLength(mm, finest, 'up')} of ${what}`)
-  const wood = isOther ? [`it is ${piece.woodName}, not ${part.wood}`] : []
-  const all = [...wood, ...measures]
+  const wood = isOther ? [`the right wood: it is ${piece.woodName}, not ${part.wood}`] : []
+  const all = [...measures, ...wood]
   return {
     nearest: piece.id,
     lacks: all.length > 0 ? all.join(' and ') : 'room beside the other parts',

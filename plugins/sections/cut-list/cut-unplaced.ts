@@ -1,29 +1,36 @@
 import type {BlockContent} from 'mdast'
+import {unplacedRows} from '../../plan/cuts/unplaced-rows.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
 import type {Cuts} from '../../plan/shape/stock.ts'
 import {lumberSources} from '../../tables/lumber.ts'
-import {type Cell, lengthAlone, list, number, paragraph, source, subHeading, table} from '../kit.ts'
+import {
+  type Cell,
+  fractions,
+  lengthAlone,
+  list,
+  number,
+  paragraph,
+  source,
+  subHeading,
+  table,
+} from '../kit.ts'
 
 /** More than this and a list of lacking parts says no more than its first lines. */
 const mostListed = 12
 
 /** Say which parts found no piece, what the nearest one lacks, and which boards to buy for them. */
-export function cutUnplaced({unplaced, parts, bought, hasStock}: Cuts, plan: Plan): BlockContent[] {
+export function cutUnplaced(cuts: Cuts, plan: Plan): BlockContent[] {
+  const {unplaced, bought, hasStock} = cuts
   if (unplaced.length === 0) return []
-  const names = new Map(parts.map(({id, name}) => [id, name]))
-  const rest = unplaced.length - mostListed
-  const lacking = unplaced
-    .slice(0, mostListed)
-    .map(
-      ({partId, nearest, lacks}) =>
-        `${names.get(partId)}: ${nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks}`,
-    )
+  const lacking = unplacedRows(cuts)
+  const listed = lacking.slice(0, mostListed).map(({which, near}) => fractions(`${which}: ${near}`))
+  const rest = lacking.length - listed.length
   return [
     subHeading('To buy'),
     ...(hasStock
       ? [
           paragraph('No piece at hand gives these parts:'),
-          list([...lacking, ...(rest > 0 ? [`and ${number(rest, 0)} more`] : [])]),
+          list([...listed, ...(rest > 0 ? [`and ${number(rest, 0)} more`] : [])]),
         ]
       : []),
     ...(bought.length > 0 ? [boards(bought, plan), source(...sources(bought))] : []),
