@@ -1,12 +1,15 @@
+import {basename} from 'node:path'
 import {findFile, notThere} from '../journal/find-file.ts'
+import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
+import {readSettings, settingsFiles} from '../journal/read-settings.ts'
 import {ownWorks} from '../work/own-works.ts'
 import {type FileProblems, fails, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run check              looks at every build of the journal
-npm run check -- FILE …    looks at these build files, wherever they lie
+npm run check -- FILE …    looks at these files, wherever they lie: builds, rack.yaml, journal.yaml
 npm run check -- --json    prints one JSON object for machines
 
 Prints each problem as line:column severity message rule.
@@ -24,9 +27,15 @@ async function all(): Promise<FileProblems[]> {
 
 async function named(file: string): Promise<FileProblems> {
   const found = await findFile(file, from, root)
-  if ('build' in found) return readOne(found, root)
+  if ('build' in found)
+    return settingsFiles.includes(basename(found.build.path)) ? settings(found.build) : readOne(found, root)
   console.error(notThere(file, found))
   process.exit(2)
+}
+
+async function settings({file, path, folder}: BuildFile): Promise<FileProblems> {
+  const {problems} = await readSettings(folder)
+  return {file, problems: problems.find((one) => one.file === basename(path))?.problems ?? []}
 }
 
 const files = positionals.length > 0 ? await Promise.all(positionals.map(named)) : await all()

@@ -11,11 +11,12 @@ export interface Settings {
   problems: {file: string; problems: Problem[]}[]
 }
 
+/** The files of a journal that are no builds. */
+export const settingsFiles: readonly string[] = ['journal.yaml', 'rack.yaml']
+
 /** Read `journal.yaml` and `rack.yaml` of a folder; a file that is not there has nothing to say. */
 export async function readSettings(folder: string): Promise<Settings> {
-  const [journalText, rackText] = await Promise.all(
-    ['journal.yaml', 'rack.yaml'].map((name) => readText(join(folder, name))),
-  )
+  const [journalText, rackText] = await Promise.all(settingsFiles.map((name) => readText(join(folder, name))))
   const journal = journalText === undefined ? {settings: {}, problems: []} : readJournal(journalText)
   const rack = rackText === undefined ? {pieces: [], problems: []} : readRack(rackText, journal.settings)
   return {

@@ -109,3 +109,14 @@ test('a rack is a list of pieces', () => {
   expect(rack.pieces).toMatchObject([{id: {value: 'A4'}, clear: [{mm: 0}, {mm: 990.6}]}, {count: {value: 6}}])
   expect(rack.problems).toMatchObject([{rule: 'unknown-key', line: 2}])
 })
+
+test('a key that comes near none says which are known there', () => {
+  const {problems} = readBuild('---\ntitle: A\nparts: [{name: rail, size: 3}]\n---\n', {slug: 'a'})
+  expect(problems).toMatchObject([
+    {
+      rule: 'unknown-key',
+      message: expect.stringMatching(/; what is known there: name, wood, length, width, thickness, count$/),
+      expected: ['name', 'wood', 'length', 'width', 'thickness', 'count'],
+    },
+  ])
+})

@@ -54,6 +54,18 @@ describe('check', () => {
       'slip.md\n  3:8 error scale length: "24 inn" is not a length: "inn" is no unit of length; 24 in would do unreadable-length\n\n1 file: 1 error\n',
     )
   })
+  test('the rack is looked at as a rack', () => {
+    mkdirSync(join(home, 'other'))
+    writeFileSync(
+      join(home, 'other/rack.yaml'),
+      '- {id: A, wood: beech, length: 24, width: 3, thickness: 1, clear: 2}\n',
+    )
+    const {status, stdout} = run('check', 'other/rack.yaml')
+    expect(status).toBe(1)
+    expect(stdout).toBe(
+      'other/rack.yaml\n  1:67 error pieces 1 clear: 1 given, where exactly 2 can be; write them in square brackets, with commas between out-of-range\n\n1 file: 1 error\n',
+    )
+  })
   test('a file that is not there is named, with the nearest one that is', () => {
     expect(run('check', 'builds/needle-box-on.md')).toMatchObject({
       status: 2,
