@@ -106,7 +106,11 @@ describe('nearest piece and what it lacks', () => {
       `${a2}, ${a1}`,
       {nearest: 'A1', lacks: '2 in of length'},
     ],
-    ['wood: ash, length: 9, width: 1, thickness: 1/2', a1, {nearest: 'A1', lacks: 'the right wood: it is beech, not ash'}],
+    [
+      'wood: ash, length: 9, width: 1, thickness: 1/2',
+      a1,
+      {nearest: 'A1', lacks: 'the right wood: it is beech, not ash'},
+    ],
   ])('%s', (part, stock, expected) => {
     expect(lacks(part, stock)).toMatchObject(expected)
   })
