@@ -1,4 +1,4 @@
-import type {LeafContext} from './read-leaf.ts'
+import type {Limits} from '../kinds.ts'
 import {type Reading, reading} from './reading.ts'
 import {withinLimits} from './within-limits.ts'
 
@@ -9,7 +9,7 @@ export const named = <K extends string, T>(key: K, found: Reading<T>): Reading<R
 /** Make a reader of numbers keep to the limits of a leaf; `unit` follows a number in messages. */
 export const limited =
   <K extends string>(key: K, unit: string, read: (text: string) => Reading<number>) =>
-  (text: string, {limits}: LeafContext): Reading<Record<K, number>> => {
+  (text: string, {limits}: {limits: Limits}): Reading<Record<K, number>> => {
     const found = read(text)
     return named(
       key,

@@ -1,4 +1,4 @@
-import type {NeckModel} from './neck-model.ts'
+import type {NeckBody} from './neck-body.ts'
 
 /** A station where the neck's section is worth knowing, and what is there. */
 export interface Change {
@@ -10,14 +10,7 @@ export interface Change {
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
  * box edges, and wherever a layer or the round-over begins or ends.
  */
-export function changesAlong({
-  layup,
-  roundOver,
-  boxAtMm,
-  boxTailMm,
-  tailMm,
-  scaleMm,
-}: Omit<NeckModel, 'changes'>): Change[] {
+export function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
   const changes: Change[] = []

@@ -1,23 +1,14 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {neckTaper} from '../neck-taper.ts'
-import type {NeckTaper} from '../neck-width-at.ts'
 import type {Plan} from '../shape/plan.ts'
 import {type Change, changesAlong} from './changes-along.ts'
-import {type HeadShape, headShape} from './head-shape.ts'
-import {type Layup, neckLayers} from './neck-layers.ts'
-import {type RoundOver, roundOver} from './round-over.ts'
+import {headShape} from './head-shape.ts'
+import type {NeckBody} from './neck-body.ts'
+import {neckLayers} from './neck-layers.ts'
+import {roundOver} from './round-over.ts'
 
-/** The neck as a body, before anything is computed of it; mm from the nut line and from the playing face. */
-export interface NeckModel {
-  layup: Layup
-  taper: NeckTaper
-  tailMm?: number
-  boxAtMm?: number
-  boxTailMm?: number
-  scaleMm?: number
-  head?: HeadShape
-  roundOver?: RoundOver
-  faceRadiusMm?: number
+/** The neck's body, before anything is computed of it. */
+export interface NeckModel extends NeckBody {
   /** Where its section is worth knowing, from the nut line on. */
   changes: readonly Change[]
 }
@@ -37,7 +28,7 @@ export function neckModel(
   const head = headShape(values, layup)
   const rounded = roundOver(values, {head, boxAtMm: box?.atMm, tailMm})
   const radius = values.fingerboard?.radius?.mm
-  const body: Omit<NeckModel, 'changes'> = {
+  const body: NeckBody = {
     layup,
     taper: {...taper, ...(tailMm && {tailStationMm: tailMm})},
   }

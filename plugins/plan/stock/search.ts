@@ -1,3 +1,4 @@
+import {couldReplace} from './could-replace.ts'
 import type {Effort} from './effort.ts'
 import {type FewMore, type Fill, fewMore, listFills} from './fills.ts'
 import {lessLeft} from './less-left.ts'
@@ -267,24 +268,3 @@ class Search {
 
 /** No kind of part and no bin has this number. */
 const separator = 0xffff
-
-/** Tell whether a part that is left out could go into a strip, alone or for a smaller one, so that more is placed. */
-function couldReplace(
-  {parts, lanes}: Task,
-  at: number,
-  lane: number,
-  width: number,
-  {kinds, copies}: Pick<Fill, 'kinds' | 'copies'>,
-): boolean {
-  const part = parts[at]!
-  const {length, takes} = lanes[lane]!
-  if (!takes[at] || part.width > width) return false
-  let room = length
-  for (let k = 0; k < kinds.length; k++) room -= copies[k]! * parts[kinds[k]!]!.length
-  if (room >= part.length) return true
-  for (const kind of kinds) {
-    const other = parts[kind]!
-    if (other.volume < part.volume * (1 - 1e-9) && room + other.length >= part.length) return true
-  }
-  return false
-}

@@ -3,7 +3,7 @@ import {choosePieces} from './choose-pieces.ts'
 import type {Effort} from './effort.ts'
 import {firstCovers} from './first-covers.ts'
 import {quickCut} from './quick-cut.ts'
-import type {Solved} from './solve-task.ts'
+import type {Solved} from './solved.ts'
 import type {Task} from './task.ts'
 import {usedPieces} from './used-pieces.ts'
 

@@ -6,25 +6,10 @@ import {type Least, leastPieces} from './least-pieces.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import {placeMost} from './place-most.ts'
-import type {Step} from './search.ts'
 import {solveRoughly} from './solve-roughly.ts'
+import type {Solved} from './solved.ts'
 import type {Task} from './task.ts'
 import {usedPieces} from './used-pieces.ts'
-
-export interface Solved {
-  steps: Step[]
-  /** How many pieces of each kind are cut. */
-  chosen: number[]
-  left: Int32Array
-  proven: boolean
-  /** So much more volume of parts (mm³) could be placed at most. */
-  mayPlaceMore: number
-  /** The least volume of pieces, and the fewest pieces, that any plan which places as much can do with. */
-  boundVolume: number
-  boundPieces: number
-  /** What any choice of pieces must hold. */
-  covers: Cover[]
-}
 
 /** The relaxed cutting of more kinds of parts than this would take too long. */
 const mostKinds = 250

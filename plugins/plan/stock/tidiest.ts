@@ -4,7 +4,7 @@ import {type DraftPiece, draft} from './draft.ts'
 import type {Effort} from './effort.ts'
 import {packQuickly} from './pack-quickly.ts'
 import {isBetter} from './score.ts'
-import type {Solved} from './solve-task.ts'
+import type {Solved} from './solved.ts'
 import type {Task} from './task.ts'
 import {tidy} from './tidy.ts'
 

@@ -2,19 +2,13 @@ import type {Element} from 'hast'
 import {h, s} from 'hastscript'
 import {written} from '../../html/markup.ts'
 import type {Hanging, SiteBuild} from '../../site-data.ts'
-import {hangingRule} from './hanging-rule.ts'
+import {hangingRule, type RowView} from './hanging-rule.ts'
 
 /** As many as a row can show; the cards below are all of them. */
 const most = 120
 
 /** How a hanging drawing is inked, wherever it stands. */
 export const pen = {fill: 'none', stroke: 'currentColor', strokeLineCap: 'round', strokeLineJoin: 'round'}
-
-/** From what height above the nut line (negative) all instruments of a row are seen, and how tall the view is; mm. */
-export interface RowView {
-  topMm: number
-  heightMm: number
-}
 
 /** Hang instruments side by side from one nut line at one scale, with a rule to read them by. */
 export function hangingRow(builds: readonly SiteBuild[], units: 'in' | 'mm'): Element[] {

@@ -1,6 +1,11 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
-import type {RowView} from './hanging-row.ts'
+
+/** From what height above the nut line (negative) all instruments of a row are seen, and how tall the view is; mm. */
+export interface RowView {
+  topMm: number
+  heightMm: number
+}
 
 /** Marks in mm, and how many of them to the next figure. */
 const marks = {in: {mm: 25.4, toFigure: 6}, mm: {mm: 20, toFigure: 5}}
