@@ -167,27 +167,46 @@ export function fewMore(
   worths: ArrayLike<number>,
   effort: Effort,
 ): FewMore {
-  const ones = task.parts.flatMap((part, at) =>
-    counts[at]! > 0 && task.lanes[lane]!.takes[at] ? [{size: part.length, worth: worths[at]!}] : [],
-  )
-  const pairs =
-    ones.length > mostForPairs
-      ? undefined
-      : ones.flatMap((a, i) => ones.slice(i).map((b) => ({size: a.size + b.size, worth: a.worth + b.worth})))
-  effort.spend((pairs ?? ones).length)
+  const ones: Sized[] = []
+  for (const at of usableKinds(task, lane, 0, counts))
+    ones.push({size: task.parts[at]!.length, worth: worths[at]!})
+  const hasPairs = ones.length <= mostForPairs
+  effort.spend(hasPairs ? (ones.length * (ones.length + 1)) / 2 : ones.length)
+  const one = stairs(ones)
+  let two: FewMore['two'] | undefined
   return {
-    one: stairs(ones),
-    two: pairs ? stairs([...ones, ...pairs]) : () => Infinity,
+    one,
+    two: (room) => {
+      two ??= hasPairs ? stairs(withPairs(ones)) : () => Infinity
+      return two(room)
+    },
   }
 }
 
-function stairs(items: {size: number; worth: number}[]): (room: number) => number {
-  items.sort((a, b) => a.size - b.size)
-  const sizes = items.map(({size}) => size)
+interface Sized {
+  size: number
+  worth: number
+}
+
+function withPairs(ones: readonly Sized[]): Sized[] {
+  const all = [...ones]
+  for (let i = 0; i < ones.length; i++)
+    for (let j = i; j < ones.length; j++)
+      all.push({size: ones[i]!.size + ones[j]!.size, worth: ones[i]!.worth + ones[j]!.worth})
+  return all
+}
+
+/** The most that anything up to a size is worth. */
+function stairs(items: readonly Sized[]): (room: number) => number {
+  const sorted = [...items].sort((a, b) => a.size - b.size)
+  const sizes: number[] = []
+  const best: number[] = []
   let most = 0
-  const best = items.map(({worth}) => {
-    most = Math.max(most, worth)
-    return most
-  })
+  for (const {size, worth} of sorted) {
+    if (worth <= most) continue
+    most = worth
+    sizes.push(size)
+    best.push(most)
+  }
   return (room) => (sizes.length === 0 || room < sizes[0]! ? 0 : best[entryAt(sizes, room)]!)
 }
