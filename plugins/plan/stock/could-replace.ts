@@ -1,4 +1,4 @@
-import type {Fill} from './fills.ts'
+import type {Fill} from './open-strip.ts'
 import type {Task} from './task.ts'
 
 /** Tell whether a part that is left out could go into a strip, alone or for a smaller one, so that more is placed. */

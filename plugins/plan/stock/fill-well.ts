@@ -1,5 +1,5 @@
 import type {Effort} from './effort.ts'
-import {type Fill, usableKinds} from './fills.ts'
+import {type Fill, OpenStrip} from './open-strip.ts'
 import type {Task} from './task.ts'
 
 /** So many fillings are looked at before the best of them is taken. */
@@ -18,53 +18,29 @@ export function fillWell(
   enough: number,
   effort: Effort,
 ): Fill {
-  const kinds = usableKinds(task, lane, pivot, counts)
-  const filler = new Filler(task, kinds, counts, worths, enough)
-  filler.visit(0, task.lanes[lane]!.length, 0)
-  effort.spend(filler.nodes + kinds.length)
-  return filler.fill()
+  const strip = new OpenStrip(task, lane, pivot, counts, worths)
+  const filler = new Filler(strip, enough)
+  filler.visit(0, strip.capacity, 0)
+  effort.spend(filler.nodes + strip.kinds.length)
+  return strip.fillOf(filler.best, filler.most)
 }
 
 /** Looks through the fillings of one strip, depth first. */
 class Filler {
   nodes = 0
-  private most = -1
-  private best: number[] = []
-  private readonly kinds: readonly number[]
-  private readonly lengths: number[] = []
-  private readonly worths: number[] = []
-  private readonly has: number[] = []
-  /** The best worth a length from each kind on. */
-  private readonly ratios: number[] = []
-  private readonly copies: number[] = []
+  most = -1
+  best: readonly number[] = []
+  private readonly strip: OpenStrip
   private readonly enough: number
 
-  constructor(
-    task: Task,
-    kinds: readonly number[],
-    counts: Int32Array,
-    worths: ArrayLike<number>,
-    enough: number,
-  ) {
-    this.kinds = kinds
+  constructor(strip: OpenStrip, enough: number) {
+    this.strip = strip
     this.enough = enough
-    for (const at of kinds) {
-      this.lengths.push(task.parts[at]!.length)
-      this.worths.push(worths[at]!)
-      this.has.push(counts[at]!)
-      this.copies.push(0)
-      this.ratios.push(0)
-    }
-    let ratio = 0
-    for (let k = kinds.length - 1; k >= 0; k--) {
-      ratio = Math.max(ratio, this.worths[k]! / this.lengths[k]!)
-      this.ratios[k] = ratio
-    }
   }
 
   /** Tell whether it was enough. */
   visit(from: number, room: number, worth: number): boolean {
-    const {lengths, copies} = this
+    const {lengths, worths, has, copies, ratios} = this.strip
     const n = lengths.length
     let k = from
     while (k > 0 && k < n && lengths[k]! > room) k++
@@ -75,24 +51,14 @@ class Filler {
       if (worth >= this.enough) return true
     }
     if (this.nodes > mostNodes) return true
-    if (k === n || worth + room * this.ratios[k]! <= this.most) return false
+    if (k === n || worth + room * ratios[k]! <= this.most) return false
     const length = lengths[k]!
-    const fits = Math.min(this.has[k]!, Math.floor(room / length))
+    const fits = Math.min(has[k]!, Math.floor(room / length))
     for (let c = fits; c >= (k === 0 ? 1 : 0); c--) {
       copies[k] = c
-      if (this.visit(k + 1, room - c * length, worth + c * this.worths[k]!)) return true
+      if (this.visit(k + 1, room - c * length, worth + c * worths[k]!)) return true
     }
     copies[k] = 0
     return false
-  }
-
-  fill(): Fill {
-    const fill: Fill = {kinds: [], copies: [], worth: this.most}
-    for (let k = 0; k < this.kinds.length; k++)
-      if (this.best[k]! > 0) {
-        fill.kinds.push(this.kinds[k]!)
-        fill.copies.push(this.best[k]!)
-      }
-    return fill
   }
 }

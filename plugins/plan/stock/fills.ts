@@ -1,19 +1,7 @@
 import type {Effort} from './effort.ts'
-import {entryAt} from './knapsack-front.ts'
+import type {FewMore} from './few-more.ts'
+import {type Fill, OpenStrip} from './open-strip.ts'
 import type {Task} from './task.ts'
-
-/** A filling of one strip: how many of each kind, and what they are worth. */
-export interface Fill {
-  kinds: number[]
-  copies: number[]
-  worth: number
-}
-
-/** The most that one more part, or two, could be worth in some room, whatever kinds are left. */
-export interface FewMore {
-  one: (room: number) => number
-  two: (room: number) => number
-}
 
 /** Which fillings to list: by worth, how many at most, also those that more would fit into, of how many parts at most. */
 export interface FillRange {
@@ -22,15 +10,6 @@ export interface FillRange {
   most: number
   anyFill: boolean
   mostParts?: number
-}
-
-/** The kinds from `pivot` on that are wanted and that strips of a lane may hold. */
-export function usableKinds(task: Task, lane: number, pivot: number, counts: ArrayLike<number>): number[] {
-  const {length, takes} = task.lanes[lane]!
-  const kinds: number[] = []
-  for (let at = pivot; at < counts.length; at++)
-    if (counts[at]! > 0 && takes[at] && task.parts[at]!.length <= length) kinds.push(at)
-  return kinds
 }
 
 /**
@@ -48,67 +27,51 @@ export function listFills(
   effort: Effort,
   found: (fill: Fill) => void,
 ): boolean {
-  const kinds = usableKinds(task, lane, pivot, counts)
-  if (kinds[0] !== pivot) return true
-  return new Lister(task, kinds, counts, worths, more, range, effort, found).list(task.lanes[lane]!.length)
+  const strip = new OpenStrip(task, lane, pivot, counts, worths)
+  return strip.kinds[0] !== pivot || new Lister(strip, more, range, effort, found).list()
 }
 
 /** Goes through the fillings of one strip, depth first. */
 class Lister {
-  private readonly kinds: readonly number[]
-  private readonly lengths: number[] = []
-  private readonly worths: number[] = []
-  private readonly has: number[] = []
-  private readonly copies: number[] = []
-  /** The best worth a length, and the shortest, from each kind on. */
-  private readonly ratios: number[]
-  private readonly shortest: number[]
+  private readonly strip: OpenStrip
   private readonly more: FewMore
   private readonly range: FillRange
   private readonly effort: Effort
   private readonly found: (fill: Fill) => void
+  /** The shortest length from each kind on. */
+  private readonly shortest: number[]
   private listed = 0
   private nodes = 0
   private complete = true
 
   constructor(
-    task: Task,
-    kinds: readonly number[],
-    counts: Int32Array,
-    worths: ArrayLike<number>,
+    strip: OpenStrip,
     more: FewMore,
     range: FillRange,
     effort: Effort,
     found: (fill: Fill) => void,
   ) {
-    this.kinds = kinds
+    this.strip = strip
     this.more = more
     this.range = range
     this.effort = effort
     this.found = found
-    for (const at of kinds) {
-      this.lengths.push(task.parts[at]!.length)
-      this.worths.push(worths[at]!)
-      this.has.push(counts[at]!)
-      this.copies.push(0)
-    }
-    this.ratios = [...this.lengths, 0]
-    this.shortest = [...this.lengths, Infinity]
-    for (let k = kinds.length - 1; k >= 0; k--) {
-      this.ratios[k] = Math.max(this.ratios[k + 1]!, this.worths[k]! / this.lengths[k]!)
-      this.shortest[k] = Math.min(this.shortest[k + 1]!, this.lengths[k]!)
-    }
+    this.shortest = [...strip.lengths, Infinity]
+    for (let k = strip.lengths.length - 1; k >= 0; k--)
+      this.shortest[k] = Math.min(this.shortest[k + 1]!, this.shortest[k]!)
   }
 
-  list(capacity: number): boolean {
+  list(): boolean {
+    const {capacity, kinds} = this.strip
     this.visit(0, capacity, 0, this.range.mostParts ?? Infinity)
-    this.effort.spend(this.kinds.length + (this.nodes % 1000) / 2 + 10 * this.listed)
+    this.effort.spend(kinds.length + (this.nodes % 1000) / 2 + 10 * this.listed)
     return this.complete
   }
 
   private visit(from: number, room: number, gained: number, left: number): void {
     if (!this.complete) return
-    const {lengths, copies, more} = this
+    const {more} = this
+    const {lengths, worths, has, copies, ratios} = this.strip
     const {atLeast, below} = this.range
     const n = lengths.length
     let k = from
@@ -124,89 +87,26 @@ class Lister {
         : left === 2 || room < 3 * least
           ? more.two(room)
           : Infinity
-    if (gained + Math.min(room * this.ratios[k]!, few) < atLeast) return
+    if (gained + Math.min(room * ratios[k]!, few) < atLeast) return
     if (k === n || left === 0 || room < least) {
       if (gained >= atLeast && gained < below) this.report(room, gained)
       return
     }
     const length = lengths[k]!
-    const fits = Math.min(this.has[k]!, Math.floor(room / length), left)
+    const fits = Math.min(has[k]!, Math.floor(room / length), left)
     for (let c = fits; c >= (k === 0 ? 1 : 0); c--) {
       copies[k] = c
-      this.visit(k + 1, room - c * length, gained + c * this.worths[k]!, left - c)
+      this.visit(k + 1, room - c * length, gained + c * worths[k]!, left - c)
     }
     copies[k] = 0
   }
 
   private report(room: number, worth: number): void {
-    const {kinds, lengths, copies, has, range} = this
+    const {strip, range} = this
+    const {lengths, has, copies} = strip
     if (!range.anyFill)
       for (let j = 0; j < copies.length; j++) if (copies[j]! < has[j]! && lengths[j]! <= room) return
-    if (this.listed++ >= range.most) {
-      this.complete = false
-      return
-    }
-    const fill: Fill = {kinds: [], copies: [], worth}
-    for (let j = 0; j < copies.length; j++)
-      if (copies[j]! > 0) {
-        fill.kinds.push(kinds[j]!)
-        fill.copies.push(copies[j]!)
-      }
-    this.found(fill)
+    if (this.listed++ >= range.most) this.complete = false
+    else this.found(strip.fillOf(copies, worth))
   }
-}
-
-/** Pairs are listed up to this many kinds. */
-const mostForPairs = 120
-
-/** Prepare bounds on what one or two more parts can be worth, for a lane and the kinds that are wanted. */
-export function fewMore(
-  task: Task,
-  lane: number,
-  counts: ArrayLike<number>,
-  worths: ArrayLike<number>,
-  effort: Effort,
-): FewMore {
-  const ones: Sized[] = []
-  for (const at of usableKinds(task, lane, 0, counts))
-    ones.push({size: task.parts[at]!.length, worth: worths[at]!})
-  const hasPairs = ones.length <= mostForPairs
-  effort.spend(hasPairs ? (ones.length * (ones.length + 1)) / 2 : ones.length)
-  const one = stairs(ones)
-  let two: FewMore['two'] | undefined
-  return {
-    one,
-    two: (room) => {
-      two ??= hasPairs ? stairs(withPairs(ones)) : () => Infinity
-      return two(room)
-    },
-  }
-}
-
-interface Sized {
-  size: number
-  worth: number
-}
-
-function withPairs(ones: readonly Sized[]): Sized[] {
-  const all = [...ones]
-  for (let i = 0; i < ones.length; i++)
-    for (let j = i; j < ones.length; j++)
-      all.push({size: ones[i]!.size + ones[j]!.size, worth: ones[i]!.worth + ones[j]!.worth})
-  return all
-}
-
-/** The most that anything up to a size is worth. */
-function stairs(items: readonly Sized[]): (room: number) => number {
-  const sorted = [...items].sort((a, b) => a.size - b.size)
-  const sizes: number[] = []
-  const best: number[] = []
-  let most = 0
-  for (const {size, worth} of sorted) {
-    if (worth <= most) continue
-    most = worth
-    sizes.push(size)
-    best.push(most)
-  }
-  return (room) => (sizes.length === 0 || room < sizes[0]! ? 0 : best[entryAt(sizes, room)]!)
 }

@@ -1,7 +1,9 @@
 import {couldReplace} from './could-replace.ts'
 import type {Effort} from './effort.ts'
-import {type FewMore, type Fill, fewMore, listFills} from './fills.ts'
+import {type FewMore, fewMore} from './few-more.ts'
+import {listFills} from './fills.ts'
 import {lessLeft} from './less-left.ts'
+import type {Fill} from './open-strip.ts'
 import {restOf, stateKey} from './search-state.ts'
 import type {Bin, Prices, Task} from './task.ts'
 

@@ -1,5 +1,6 @@
 import type {Effort} from './effort.ts'
-import {fewMore, listFills} from './fills.ts'
+import {fewMore} from './few-more.ts'
+import {listFills} from './fills.ts'
 import {spareWorth} from './prices.ts'
 import type {Outcome, Step} from './search.ts'
 import {restOf, stateKey} from './search-state.ts'
