@@ -8,12 +8,12 @@ import type {Outline} from './width-moments.ts'
 /** Which stiffness of a wood's range to use. */
 export type Stiffness = 'middle' | 'low' | 'high'
 
-/** The neck cut across: its layers there, how deep they reach under the playing face, and what the section is worth. */
+/** The neck cut across: its layers there, how thick they are together, and what the section is worth. */
 export interface Cut {
   values: SectionValues
   widthMm: number
   roundMm: number
-  backMm: number
+  thicknessMm: number
   layers: readonly NeckLayer[]
 }
 
@@ -44,7 +44,8 @@ export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutt
       outline,
       layers.map((layer) => stiff.get(layer)!),
     )
-    last = values.areaMm2 > 0 ? {values, widthMm, roundMm, backMm, layers} : undefined
+    const thicknessMm = backMm - layers[0]!.fromFaceMm
+    last = values.areaMm2 > 0 ? {values, widthMm, roundMm, thicknessMm, layers} : undefined
     return last
   }
 }

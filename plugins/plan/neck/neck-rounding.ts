@@ -16,7 +16,7 @@ export const neckRounding: NeckConcern = ({model, cut}) => {
   for (const at of [fromMm, 0, (fromMm + toMm) / 2, toMm]) {
     const section = at >= fromMm && at <= toMm ? cut(Math.max(at, 0)) : undefined
     if (!section) continue
-    sideMm = Math.min(sideMm, section.backMm - section.layers[0]!.fromFaceMm)
+    sideMm = Math.min(sideMm, section.thicknessMm)
     widthMm = Math.min(widthMm, section.widthMm)
   }
   if (!Number.isFinite(sideMm)) return {}

@@ -13,14 +13,19 @@ export function sectionAt(
 ): NeckSection | undefined {
   const found = cut(stationMm)
   if (!found) return undefined
-  const {widthMm, backMm, layers, values} = found
+  const {widthMm, thicknessMm, layers, values} = found
   return {
     stationMm,
-    thicknessMm: backMm - layers[0]!.fromFaceMm,
+    thicknessMm,
     widthMm,
     ...values,
-    laminations: layers.map(({name = 'wood not given', thicknessMm, fromFaceMm, strips}) => {
-      const lamination: NeckSection['laminations'][number] = {wood: name, thicknessMm, widthMm, fromFaceMm}
+    laminations: layers.map(({name = 'wood not given', thicknessMm: own, fromFaceMm, strips}) => {
+      const lamination: NeckSection['laminations'][number] = {
+        wood: name,
+        thicknessMm: own,
+        widthMm,
+        fromFaceMm,
+      }
       if (strips !== undefined) lamination.strips = strips
       return lamination
     }),

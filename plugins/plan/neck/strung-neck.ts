@@ -41,8 +41,10 @@ export function strungNeck(
   {stiffFromMm, scaleMm}: {stiffFromMm: number; scaleMm: number},
 ): Bent | undefined {
   const endMm = Math.min(stiffFromMm, tailMm ?? scaleMm, scaleMm)
-  const breaks = [0, scaleMm / 2, endMm, scaleMm]
-  for (const {stationMm} of changes) if (stationMm >= 0 && stationMm <= scaleMm) breaks.push(stationMm)
-  const bent = bend((stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)), breaks)
+  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changes.map(({stationMm}) => stationMm)]
+  const bent = bend(
+    (stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)),
+    breaks.filter((at) => at >= 0 && at <= scaleMm),
+  )
   return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

@@ -1,4 +1,5 @@
 import {binsOf} from './bins-of.ts'
+import {allPieces, choiceVolume} from './choice.ts'
 import {type Cover, choosePieces} from './choose-pieces.ts'
 import {coverOf} from './cover-of.ts'
 import {type Choice, dropPieces} from './drop-pieces.ts'
@@ -50,16 +51,15 @@ export function leastPieces(
   effort: Effort,
 ): Least {
   const volumes = task.pieces.map(({volume}) => volume)
-  const all = task.pieces.map(({pieces}) => pieces.length)
-  const volumeOf = (chosen: readonly number[]) => chosen.reduce((sum, n, p) => sum + n * volumes[p]!, 0)
+  const all = allPieces(task)
   const never: number[][] = []
   let best = start
-  let least = volumeOf(start.chosen)
+  let least = choiceVolume(task, start.chosen)
   let open: Open[] = []
   const isLess = (volume: number) => volume < least * (1 - 1e-9)
   const take = (choice: Choice) => {
     best = choice
-    least = volumeOf(choice.chosen)
+    least = choiceVolume(task, choice.chosen)
     open = open.filter(({volume}) => isLess(volume))
   }
   const pack = (chosen: readonly number[], share: number) =>
@@ -82,7 +82,7 @@ export function leastPieces(
     if (chosen === 'cut short') return result(false, level ?? lowestLevel())
     isThrough = chosen === undefined || chosen.every((n, p) => n === best.chosen[p])
     if (!chosen || isThrough) break
-    level = volumeOf(chosen)
+    level = choiceVolume(task, chosen)
     const quick = packAtOnce(chosen)
     if (quick) {
       take({packing: quick, chosen})
@@ -130,7 +130,7 @@ export function leastPieces(
 
   function lowestLevel(): number {
     const lowest = choosePieces(volumes, all, covers.slice(0, 1), {under: least}, new Effort(50_000))
-    return Array.isArray(lowest) ? volumeOf(lowest) : 0
+    return Array.isArray(lowest) ? choiceVolume(task, lowest) : 0
   }
 
   function packAtOnce(chosen: readonly number[]): Packing | undefined {

@@ -1,4 +1,5 @@
 import {binsOf} from './bins-of.ts'
+import {allPieces} from './choice.ts'
 import type {Effort} from './effort.ts'
 import {leastLeft} from './least-left.ts'
 import {lessLeft} from './less-left.ts'
@@ -19,8 +20,7 @@ export interface Most {
 
 /** Find a cutting of all pieces that places the greatest volume of parts. */
 export function placeMost(task: Task, counts: Int32Array, pool: Pattern[], effort: Effort): Most {
-  const all = task.pieces.map(({pieces}) => pieces.length)
-  const bins = binsOf(task, all)
+  const bins = binsOf(task, allPieces(task))
   let best: Packing = packMostQuickly(task, counts, bins, effort)
   const settled = (): Most => ({packing: best, proven: true, bound: best.leftVolume})
   if (best.leftVolume === 0) return settled()

@@ -1,6 +1,8 @@
 import {binsOf} from './bins-of.ts'
+import {allPieces, choiceVolume} from './choice.ts'
 import {choosePieces} from './choose-pieces.ts'
 import type {Effort} from './effort.ts'
+import {fewestPieces} from './fewest-pieces.ts'
 import {firstCovers} from './first-covers.ts'
 import {quickCut} from './quick-cut.ts'
 import type {Solved} from './solved.ts'
@@ -9,9 +11,7 @@ import {usedPieces} from './used-pieces.ts'
 
 /** Cut thousands of different parts quickly, and bound by their area how far from the best that may be. */
 export function solveRoughly(task: Task, counts: Int32Array, effort: Effort): Solved {
-  const all = task.pieces.map(({pieces}) => pieces.length)
-  const volumes = task.pieces.map(({volume}) => volume)
-  const volumeOf = (chosen: readonly number[]) => chosen.reduce((sum, n, p) => sum + n * volumes[p]!, 0)
+  const all = allPieces(task)
   const {steps, left, leftVolume} = quickCut(
     task,
     counts,
@@ -23,24 +23,19 @@ export function solveRoughly(task: Task, counts: Int32Array, effort: Effort): So
   )!
   const chosen = usedPieces(task, steps)
   const used = chosen.reduce((sum, n) => sum + n, 0)
+  const cutVolume = choiceVolume(task, chosen)
   const covers = firstCovers(task, counts, leftVolume).slice(0, 1)
-  const least = choosePieces(volumes, all, covers, {under: volumeOf(chosen)}, effort)
-  const fewest = choosePieces(
-    volumes.map(() => 1),
-    all,
-    covers,
-    {under: used},
-    effort,
-  )
-  const boundVolume = Array.isArray(least) ? volumeOf(least) : 0
+  const volumes = task.pieces.map(({volume}) => volume)
+  const least = choosePieces(volumes, all, covers, {under: cutVolume}, effort)
+  const boundVolume = Array.isArray(least) ? choiceVolume(task, least) : 0
   return {
     steps,
     chosen,
     left,
-    proven: leftVolume === 0 && boundVolume >= volumeOf(chosen) * (1 - 1e-9),
+    proven: leftVolume === 0 && boundVolume >= cutVolume * (1 - 1e-9),
     mayPlaceMore: leftVolume,
     boundVolume,
-    boundPieces: Array.isArray(fewest) ? fewest.reduce((sum, n) => sum + n, 0) : Math.min(used, 1),
+    boundPieces: fewestPieces(task, covers, used, effort),
     covers,
   }
 }

@@ -1,8 +1,8 @@
-import {type Cover, choosePieces} from './choose-pieces.ts'
 import {dropPieces} from './drop-pieces.ts'
 import {Effort} from './effort.ts'
+import {fewestPieces} from './fewest-pieces.ts'
 import {firstCovers} from './first-covers.ts'
-import {type Least, leastPieces} from './least-pieces.ts'
+import {leastPieces} from './least-pieces.ts'
 import {packQuickly} from './pack-quickly.ts'
 import type {Pattern} from './patterns.ts'
 import {placeMost} from './place-most.ts'
@@ -25,6 +25,7 @@ export function solveTask(task: Task, effort: Effort): Solved {
   const all = {packing: most.packing, chosen: usedPieces(task, most.packing.steps)}
   const start = dropPieces(task, all, covers, (bins) => packQuickly(task, counts, bins, mayLeave, effort))
   const least = leastPieces(task, counts, start, covers, mayLeave, pool, effort)
+  const used = least.chosen.reduce((sum, n) => sum + n, 0)
   return {
     steps: least.packing.steps,
     chosen: least.chosen,
@@ -32,21 +33,8 @@ export function solveTask(task: Task, effort: Effort): Solved {
     proven: least.proven && most.proven,
     mayPlaceMore: Math.max(most.packing.leftVolume - most.bound, 0),
     boundVolume: least.bound,
-    boundPieces: fewestPieces(task, least, covers),
+    // A proven plan takes the fewest that any as good can do with.
+    boundPieces: least.proven ? used : fewestPieces(task, covers, used, new Effort(20_000)),
     covers,
   }
-}
-
-/** The fewest pieces that the conditions found allow: those of the plan where it is proven. */
-function fewestPieces(task: Task, {proven, chosen}: Least, covers: readonly Cover[]): number {
-  const used = chosen.reduce((sum, n) => sum + n, 0)
-  if (proven) return used
-  const found = choosePieces(
-    task.pieces.map(() => 1),
-    task.pieces.map(({pieces}) => pieces.length),
-    covers,
-    {under: used},
-    new Effort(20_000),
-  )
-  return Array.isArray(found) ? found.reduce((sum, n) => sum + n, 0) : Math.min(used, 1)
 }

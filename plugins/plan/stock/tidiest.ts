@@ -1,4 +1,5 @@
 import {binsOf} from './bins-of.ts'
+import {allPieces, choiceVolume} from './choice.ts'
 import {choosePieces} from './choose-pieces.ts'
 import {type DraftPiece, draft} from './draft.ts'
 import type {Effort} from './effort.ts'
@@ -26,10 +27,10 @@ export function tidiest(
 ): readonly DraftPiece[] {
   let best = tidy(task, draft(task, chosen, steps), kerf)
   const volumes = task.pieces.map(({volume}) => volume)
-  const all = task.pieces.map(({pieces}) => pieces.length)
+  const all = allPieces(task)
   const counts = Int32Array.from(task.parts, ({ids}, at) => ids.length - left[at]!)
   if (counts.reduce((sum, n) => sum + n, 0) > mostParts) return best.plan
-  const volume = chosen.reduce((sum, n, p) => sum + n * volumes[p]!, 0)
+  const volume = choiceVolume(task, chosen)
   const seen = [chosen.join()]
   for (let other = 0; other < mostOthers && !effort.over; other++) {
     const not = (one: readonly number[]) => seen.includes(one.join())

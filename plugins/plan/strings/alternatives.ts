@@ -39,8 +39,8 @@ export function alternatives(
   const leastKgM = massOfPullKgM(slackN, lengthMm, frequencyHz)
   const mostKgM = massOfPullKgM(firmN, lengthMm, frequencyHz)
   const found: {wire: Wire; tensionN: number; far: number}[] = []
-  for (const wire of commonWires(values, leastKgM, mostKgM)) {
-    const tensionN = stringTensionN(massPerLengthKgM(wire)!, lengthMm, frequencyHz)
+  for (const {wire, kgM} of commonWires(values, leastKgM, mostKgM)) {
+    const tensionN = stringTensionN(kgM, lengthMm, frequencyHz)
     const {breakFraction = 0} = strainOf(wire, tensionN)
     if (breakFraction < breakLimits.near)
       found.push({wire, tensionN, far: Math.abs(Math.log(tensionN / targetN))})
@@ -52,16 +52,20 @@ export function alternatives(
 }
 
 /** What this string could be bought as at a mass per length (kg/m) within limits, its own gauge left out. */
-function commonWires({gauge, core, wrap, material}: StringValues, leastKgM: number, mostKgM: number): Wire[] {
+function commonWires(
+  {gauge, core, wrap, material}: StringValues,
+  leastKgM: number,
+  mostKgM: number,
+): {wire: Wire; kgM: number}[] {
   const name = material?.value ?? 'steel'
   const isSteel = name === 'steel'
   const ownCore = core && !core.assumed ? core : undefined
   const mustBeWound = ownCore || (wrap && !wrap.assumed) || (!isSteel && gauge?.wound)
-  const wires: Wire[] = []
+  const wires: {wire: Wire; kgM: number}[] = []
   const offer = (wire: Wire) => {
     const isOwn = gauge?.wound === wire.wound && Math.abs(wire.diameterMm - gauge.mm) <= 1e-6
-    const kgM = isOwn ? Number.NaN : massPerLengthKgM(wire)!
-    if (kgM >= leastKgM && kgM <= mostKgM) wires.push(wire)
+    const kgM = massPerLengthKgM(wire)!
+    if (!isOwn && kgM >= leastKgM && kgM <= mostKgM) wires.push({wire, kgM})
   }
   if (!mustBeWound)
     for (const gaugeIn of plainGaugesIn[name])
