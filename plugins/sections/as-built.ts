@@ -1,6 +1,5 @@
-import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {AsBuilt} from '../plan/shape/work.ts'
-import {type Cell, fractions, list, measure, note, subHeading, table} from './kit.ts'
+import {type Cell, fractions, list, measured, note, subHeading, table} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** What was measured on the finished thing, beside what was drawn, and what the difference does. */
@@ -33,24 +32,11 @@ export const asBuilt: Section = {
 }
 
 function row(
-  {path, planned, measured, difference, tolerance, isOut, unit}: AsBuilt,
+  {path, planned, measured: found, difference, tolerance, isOut, unit}: AsBuilt,
   {units}: SectionInput['plan'],
 ): Cell[] {
-  const written = (value: number | undefined) =>
-    value === undefined
-      ? ''
-      : measure(
-          writeMeasured(value, unit, {units, ...(planned !== undefined && {near: planned})}).replace(
-            '-',
-            '−',
-          ),
-        )
+  const by = {units, ...(planned !== undefined && {near: planned})}
+  const written = (value: number | undefined) => (value === undefined ? '' : measured(value, unit, by))
   const allowed = tolerance === undefined ? '' : [written(tolerance), isOut ? ', too far off' : ''].flat()
-  return [
-    {type: 'inlineCode', value: path},
-    written(planned),
-    written(measured),
-    written(difference),
-    allowed,
-  ]
+  return [{type: 'inlineCode', value: path}, written(planned), written(found), written(difference), allowed]
 }

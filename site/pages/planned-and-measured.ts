@@ -2,7 +2,7 @@ import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {writeMeasured} from '../../plugins/build-file/quantities/write-measured.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {fractions, link, measure, paragraph, table} from '../../plugins/sections/kit.ts'
+import {fractions, link, measured, paragraph, table} from '../../plugins/sections/kit.ts'
 import {pageOf} from '../html/page-of.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
@@ -15,10 +15,10 @@ const fewest = 5
 /** Write the page that sets what was planned against what was measured, over all builds. */
 export function plannedAndMeasuredPage({around, builds}: SiteData): Page[] {
   const describes = 'How far off the plan this workshop’s instruments come out, and in which direction.'
-  const measured = builds.filter((one) => (one.plan.asBuilt?.length ?? 0) > 0)
+  const built = builds.filter((one) => (one.plan.asBuilt?.length ?? 0) > 0)
   const content = [
     h('header.page-head', [h('h1', 'Planned and measured'), h('p', describes)]),
-    h('div.prose', measured.length < fewest ? tooFew(measured.length) : toldOf(measured)),
+    h('div.prose', built.length < fewest ? tooFew(built.length) : toldOf(built)),
   ]
   const data = {title: 'Planned and measured', describes, within: '/planned-and-measured/'}
   return [pageOf('/planned-and-measured/', data, content, around.prefix)]
@@ -35,8 +35,8 @@ function tooFew(count: number): ElementContent[] {
   ]
 }
 
-function toldOf(measured: readonly SiteBuild[]): ElementContent[] {
-  return comparisons(measured)
+function toldOf(built: readonly SiteBuild[]): ElementContent[] {
+  return comparisons(built)
     .filter(({builds}) => builds >= fewest)
     .flatMap((comparison) => [
       h('h2', comparison.name),
@@ -64,18 +64,15 @@ function deviationTable({name, unit, deviations}: Comparison) {
       {head: 'Measured', align: 'right'},
       {head: 'Off by', align: 'right'},
     ],
-    rows: deviations.map(({one, path, planned, measured, difference}) => {
-      const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
+    rows: deviations.map(({one, path, planned, measured: found, difference}) => {
+      const by = {units: one.plan.units, near: planned}
       return [
         link(`/builds/${one.slug}/`, one.title),
         {type: 'inlineCode', value: path},
-        measure(signed(planned, write)),
-        measure(signed(measured, write)),
-        measure((difference > 0 ? '+' : '') + signed(difference, write)),
+        measured(planned, unit, by),
+        measured(found, unit, by),
+        difference > 0 ? ['+', measured(difference, unit, by)] : measured(difference, unit, by),
       ]
     }),
   })
 }
-
-/** A page has the true minus sign. */
-const signed = (value: number, write: (value: number) => string) => write(value).replace('-', '−')

@@ -13,23 +13,21 @@ const rulers = {in: {units: 'in', rulerMm: 25.4 / 16}, mm: {units: 'mm', rulerMm
 
 /** Write the page of the rack: the wood at hand, where each offcut came from, and what each build used. */
 export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
-  const day = rack.day ? ` as of ${rack.day}, the last date in the journal` : ''
-  const describes = `The wood at hand${day}, and what each build used.`
+  const {day} = rack
+  const opens = day ? 'The wood at hand as of ' : 'The wood at hand'
+  const ends = `${day ? ', the last date in the journal' : ''}, and what each build used.`
+  const describes = opens + (day ?? '') + ends
   const content = [
-    h('header.page-head', [h('h1', 'The rack'), h('p', unbroken(describes, rack.day))]),
+    h('header.page-head', [
+      h('h1', 'The rack'),
+      h('p', [opens, day && h('time', {dateTime: day}, day), ends]),
+    ]),
     h('div.prose', [
       ...standing(rack.pieces, builds, rulers[journal.units?.value ?? 'in']),
       ...usedBy(builds.filter(({plan}) => (plan.cuts?.pieces.length ?? 0) > 0)),
     ]),
   ]
   return [pageOf('/rack/', {title: 'The rack', describes, within: '/rack/'}, content, around.prefix)]
-}
-
-/** A date stays on one line. */
-function unbroken(text: string, day: string | undefined): (ElementContent | string)[] {
-  if (!day) return [text]
-  const [before = '', after = ''] = text.split(day)
-  return [before, h('time', {dateTime: day}, day), after]
 }
 
 function standing(
