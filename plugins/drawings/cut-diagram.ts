@@ -1,11 +1,9 @@
 import type {Plan} from '../plan/shape/plan.ts'
 import type {Part, SawnPieceShape} from '../plan/shape/stock.ts'
-import {extent} from './kit/extent.ts'
-import {lanes, type Span} from './kit/lanes.ts'
-import {box, type Drawing, path, type Shape} from './kit/shape.ts'
-import {textWidthMm} from './kit/text-box.ts'
-import {transpose} from './kit/transpose.ts'
-import {fitText} from './views/fit-text.ts'
+import {lanes, type Span} from './kit/dimensions.ts'
+import {extent, textWidthMm} from './kit/extent.ts'
+import {box, type Drawing, path, type Shape, transpose} from './kit/shapes.ts'
+import {fitText} from './views/view.ts'
 import {figureOf} from './words.ts'
 
 /**

@@ -1,17 +1,13 @@
 import type {Plan} from '../plan/shape/plan.ts'
-import {bareHead} from './instrument/bare-head.ts'
 import {boxInside} from './instrument/box-inside.ts'
-import {front} from './instrument/front.ts'
-import {side} from './instrument/side.ts'
-import type {Drawing, Rect, Shape} from './kit/shape.ts'
-import {fitText} from './views/fit-text.ts'
-import {composeHead} from './views/head.ts'
+import type {Drawing, Rect, Shape} from './kit/shapes.ts'
+import {bareSection, composeSection} from './views/cross-section.ts'
+import {bareHead, composeHead} from './views/head.ts'
 import {composeInside} from './views/inside.ts'
 import {sayHead, sayInside, saySection, saySide, sayTop} from './views/says.ts'
-import {bareSection, composeSection} from './views/section.ts'
-import {composeSide} from './views/side.ts'
-import {composeTop} from './views/top.ts'
-import {view} from './views/view.ts'
+import {composeSide, side} from './views/side.ts'
+import {composeTop, front} from './views/top.ts'
+import {fitText, view} from './views/view.ts'
 
 export const viewNames = ['top', 'side', 'head', 'section', 'inside'] as const
 export type ViewName = (typeof viewNames)[number]

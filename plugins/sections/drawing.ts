@@ -1,6 +1,6 @@
 import {draw, type ViewName, viewNames} from '../drawings/draw.ts'
 import {unitWords} from '../drawings/words.ts'
-import {pageSvg} from '../drawings/writers/page-svg.ts'
+import {pageSvg} from '../drawings/writers/svg.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {figure} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'

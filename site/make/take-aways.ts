@@ -1,9 +1,7 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
-import {templateDxf} from '../../plugins/drawings/templates/template-dxf.ts'
-import {templatePdf} from '../../plugins/drawings/templates/template-pdf.ts'
-import {templateSvg} from '../../plugins/drawings/templates/template-svg.ts'
+import {templateDxf, templatePdf, templateSvg} from '../../plugins/drawings/templates/files.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */

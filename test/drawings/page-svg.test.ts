@@ -2,7 +2,7 @@ import {toHtml} from 'hast-util-to-html'
 import {describe, expect, test} from 'vitest'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
-import {pageSvg, screenTextPx} from '../../plugins/drawings/writers/page-svg.ts'
+import {pageSvg, screenTextPx} from '../../plugins/drawings/writers/svg.ts'
 import {planOf} from '../support/plan-of.ts'
 import {templateBuilds} from './support/builds.ts'
 

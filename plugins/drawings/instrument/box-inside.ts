@@ -1,12 +1,11 @@
 import type {Plan} from '../../plan/shape/plan.ts'
-import {circle, type Point, path, box as rectangle, type Shape} from '../kit/shape.ts'
-import {soundHolesFront} from './box-front.ts'
+import {circle, type Point, path, box as rectangle, type Shape} from '../kit/shapes.ts'
+import {placedBox, soundHolesFront} from './box.ts'
 import {type Hand, handOf} from './hand.ts'
-import {neckWidth} from './neck-width.ts'
-import {placedBox} from './placed-box.ts'
+import {neckWidth} from './neck.ts'
 
 /** A hole that is drilled in the top besides the sound holes, the widest one where two share a place. In mm. */
-export interface TopHole {
+interface TopHole {
   stationMm: number
   offMm: number
   diameterMm: number

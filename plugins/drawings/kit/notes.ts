@@ -1,5 +1,4 @@
-import {arrow} from './arrow.ts'
-import {circle, type Point, path, type Shape, type Text} from './shape.ts'
+import {arrow, circle, type Point, path, type Shape, type Text} from './shapes.ts'
 import {spread} from './spread.ts'
 
 /** Words beside a drawing, led to what they are about: a name in smaller type, a figure below it, or only one. */
@@ -12,7 +11,7 @@ export interface Note {
   end?: 'arrow' | 'dot'
 }
 
-export interface Column {
+interface Column {
   /** Where the leaders leave the drawing, across the page. */
   base: number
   /** Which way the column lies: 1 right, −1 left. */

@@ -1,4 +1,4 @@
-export interface Wish {
+interface Wish {
   /** Where its middle would best be. */
   target: number
   size: number

@@ -1,17 +1,16 @@
 import type {Element} from 'hast'
 import {spread} from '../kit/spread.ts'
-import {element} from '../writers/svg-parts.ts'
-import {at, band, plot, plotTextPx, rule, word} from './plot.ts'
-import {plotMarks} from './plot-marks.ts'
+import {element} from '../writers/svg.ts'
+import {at, band, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
 
-export interface CentsOfString {
+interface CentsOfString {
   name: string
   /** Sharp positive, by line. */
   beforeCents: readonly number[]
   afterCents: readonly number[]
 }
 
-export interface CentsPlot {
+interface CentsPlot {
   id: string
   says: string
   lines: readonly {label: string; fromNutMm: number}[]

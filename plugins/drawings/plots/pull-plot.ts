@@ -1,8 +1,7 @@
 import type {Element} from 'hast'
-import {band, plot, plotTextPx, rule, word} from './plot.ts'
-import {plotMarks} from './plot-marks.ts'
+import {band, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
 
-export interface PullRow {
+interface PullRow {
   /** The string and its gauge. */
   label: string
   tensionN: number

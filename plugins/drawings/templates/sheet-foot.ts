@@ -1,13 +1,12 @@
-import {box, circle, type Point, path, type Shape, type Text} from '../kit/shape.ts'
-import {textWidthMm} from '../kit/text-box.ts'
-import {bothBars} from './bars.ts'
-import {punch} from './marks.ts'
-import type {Tiling} from './tiling.ts'
+import {textWidthMm} from '../kit/extent.ts'
+import {box, circle, type Point, path, type Shape, type Text} from '../kit/shapes.ts'
+import {bothBars, punch} from './marks.ts'
+import type {Tiling} from './tiles.ts'
 
 /** How high the foot of a sheet is, in mm. */
 export const footMm = 36
 
-export interface Foot {
+interface Foot {
   /** What the instrument is called, which template this is, the file and the day. */
   title: string
   template: string

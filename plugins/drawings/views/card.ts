@@ -1,16 +1,16 @@
 import type {Element} from 'hast'
 import type {Plan} from '../../plan/shape/plan.ts'
-import {boxFront} from '../instrument/box-front.ts'
+import {boxFront} from '../instrument/box.ts'
 import {handOf} from '../instrument/hand.ts'
-import {nutAndBridge} from '../instrument/hardware-front.ts'
-import {neckFront} from '../instrument/neck-front.ts'
-import {stringsFront} from '../instrument/strings-front.ts'
+import {nutAndBridge} from '../instrument/hardware.ts'
+import {neckFront} from '../instrument/neck.ts'
+import {stringsFront} from '../instrument/strings.ts'
 import {extent} from '../kit/extent.ts'
-import type {Shape} from '../kit/shape.ts'
-import {pageSvg} from '../writers/page-svg.ts'
+import type {Shape} from '../kit/shapes.ts'
+import {pageSvg} from '../writers/svg.ts'
 
 /** An instrument drawn with little, to hang beside others from one nut line at one scale. */
-export interface CardDrawing {
+interface CardDrawing {
   svg: Element
   widthMm: number
   heightMm: number

@@ -1,17 +1,12 @@
 import type {Plan} from '../../plan/shape/plan.ts'
+import {type PlacedBox, placedBox} from '../instrument/box.ts'
 import {boxInside, insideHand, topHoles} from '../instrument/box-inside.ts'
-import {type PlacedBox, placedBox} from '../instrument/placed-box.ts'
-import {centreLine} from '../kit/centre-line.ts'
+import {centreLine, lanes, running, type Span} from '../kit/dimensions.ts'
 import {extent} from '../kit/extent.ts'
-import {lanes, type Span} from '../kit/lanes.ts'
-import {notesColumn} from '../kit/notes.ts'
-import {running} from '../kit/running.ts'
-import type {Shape, Text} from '../kit/shape.ts'
-import {transpose} from '../kit/transpose.ts'
-import {figureOf} from '../words.ts'
-import {bassAndTreble} from './bass-and-treble.ts'
-import {insideNotes} from './inside-notes.ts'
-import {offSpans} from './off-spans.ts'
+import {type Note, notesColumn} from '../kit/notes.ts'
+import {type Shape, type Text, transpose} from '../kit/shapes.ts'
+import {diameterOf, figureOf} from '../words.ts'
+import {bassAndTreble, offSpans} from './view.ts'
 
 /** Draw the box's top from inside, with what is glued and drilled there, measured from the box's head-side edge. */
 export function composeInside(plan: Plan, textMm: number): Shape[] {
@@ -77,5 +72,49 @@ function words(plan: Plan, {widthMm}: PlacedBox, top: number, textMm: number): T
       sizeMm: textMm,
       anchor: 'middle',
     },
+  ]
+}
+
+interface Row {
+  name: string
+  stationMm: number
+  left: number
+  count: number
+}
+
+const mostRows = 12
+
+/** Name what is glued and drilled inside, a row at a time, with its distance from the box's head-side edge. */
+function insideNotes(plan: Plan): Note[] {
+  const box = placedBox(plan)
+  if (!box) return []
+  const hand = insideHand(plan)
+  const rows = new Map<string, Row>()
+  const add = (name: string, stationMm: number, left: number) => {
+    const key = `${name} ${stationMm.toFixed(2)}`
+    const row = rows.get(key) ?? {name, stationMm, left, count: 0}
+    rows.set(key, {...row, left: Math.min(left, row.left), count: row.count + 1})
+  }
+  for (const {stationMm, offMm, widthMm, lengthMm} of plan.box?.blocks ?? []) {
+    const size = `${figureOf(widthMm, plan)} × ${figureOf(lengthMm, plan)}`
+    add(`block ${size}`, stationMm, hand.x(offMm) - widthMm / 2)
+  }
+  for (const {stationMm, offMm, diameterMm} of topHoles(plan))
+    add(diameterOf(diameterMm, plan), stationMm, hand.x(offMm) - diameterMm / 2)
+  for (const {stationMm, offMm, diameterMm} of plan.box?.soundHoles ?? [])
+    add(diameterOf(diameterMm, plan), stationMm, hand.x(offMm) - diameterMm / 2)
+  const {bridge, outline} = plan
+  if (bridge && bridge.stationMm > box.atMm && bridge.stationMm < box.tailMm)
+    add('bridge line', bridge.stationMm, -(outline?.bridge?.lengthMm ?? 0) / 2)
+  const sorted = [...rows.values()].sort((a, b) => a.stationMm - b.stationMm)
+  return [
+    {at: [-box.widthMm / 2, box.atMm], name: 'box, head side'},
+    ...sorted.slice(0, mostRows).map(
+      ({name, stationMm, left, count}): Note => ({
+        at: [left, stationMm],
+        name: count > 1 ? `${count} × ${name}` : name,
+        figure: figureOf(stationMm - box.atMm, plan),
+      }),
+    ),
   ]
 }

@@ -1,7 +1,7 @@
 import type {Plan} from '../../plan/shape/plan.ts'
+import {placedBox} from '../instrument/box.ts'
 import {topHoles} from '../instrument/box-inside.ts'
-import {placedBox} from '../instrument/placed-box.ts'
-import {shownSection} from '../instrument/section.ts'
+import {shownSection} from '../instrument/cross-section.ts'
 import {angleOf, lengthWords} from '../words.ts'
 
 // What each drawing shows, in sentences, for those who don't see it.

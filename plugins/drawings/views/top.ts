@@ -1,18 +1,15 @@
 import type {Plan} from '../../plan/shape/plan.ts'
-import {front} from '../instrument/front.ts'
-import {neckWidth} from '../instrument/neck-width.ts'
-import {centreLine} from '../kit/centre-line.ts'
-import {isClear} from '../kit/clear.ts'
-import {extent} from '../kit/extent.ts'
-import {lanes} from '../kit/lanes.ts'
+import {boxFront} from '../instrument/box.ts'
+import {handOf} from '../instrument/hand.ts'
+import {anchorsFront, nutAndBridge, tunersFront} from '../instrument/hardware.ts'
+import {linesFront, neckFront, neckWidth} from '../instrument/neck.ts'
+import {stringsFront} from '../instrument/strings.ts'
+import {centreLine, lanes, running} from '../kit/dimensions.ts'
+import {extent, isClear, textBox} from '../kit/extent.ts'
 import {notesColumn} from '../kit/notes.ts'
-import {running} from '../kit/running.ts'
-import type {Shape, Text} from '../kit/shape.ts'
-import {textBox} from '../kit/text-box.ts'
-import {transpose} from '../kit/transpose.ts'
+import {type Shape, type Text, transpose} from '../kit/shapes.ts'
 import {figureOf} from '../words.ts'
-import {topNotes} from './top-notes.ts'
-import {spansAcross, spansAlong} from './top-spans.ts'
+import {spansAcross, spansAlong, topNotes} from './top-measures.ts'
 
 /** Draw the instrument from the front with what is measured along and across it, for text so many mm high. */
 export function composeTop(plan: Plan, textMm: number): Shape[] {
@@ -72,4 +69,19 @@ function lineNumbers({scale, outline}: Plan, laid: readonly Shape[], textMm: num
     if (isClear(textBox(text), [...laid, ...placed])) placed.push(text)
   }
   return placed
+}
+
+/** Draw the instrument from the front, hanging from its nut line at 0: mm across and down; nothing without a neck. */
+export function front(plan: Plan): Shape[] {
+  if (!plan.outline?.neck) return []
+  const hand = handOf(plan)
+  return [
+    ...boxFront(plan, hand),
+    ...neckFront(plan),
+    ...linesFront(plan, hand),
+    ...nutAndBridge(plan),
+    ...tunersFront(plan, hand),
+    ...anchorsFront(plan, hand),
+    ...stringsFront(plan, hand),
+  ]
 }

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {Build} from '../../build-file/build.ts'
-import {wiringDrawing} from '../../drawings/plots/wiring-drawing.ts'
+import {wiringDrawing} from '../../drawings/plots/wiring.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
 import {facts, figure, figures, list, number, source, subHeading} from '../kit.ts'
 import {wiringPlaces} from './wiring-places.ts'

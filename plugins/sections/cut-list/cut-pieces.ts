@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import {cutDiagram} from '../../drawings/cut-diagram.ts'
 import {unitWords} from '../../drawings/words.ts'
-import {pageSvg} from '../../drawings/writers/page-svg.ts'
+import {pageSvg} from '../../drawings/writers/svg.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
 import type {Cuts, Part, SawnPieceShape} from '../../plan/shape/stock.ts'
 import {figure, inWords, note, number, paragraph, steps, subHeading} from '../kit.ts'

@@ -1,14 +1,11 @@
 import fc from 'fast-check'
 import PdfDocument from 'pdfkit'
 import {describe, expect, test} from 'vitest'
-import {overlaps} from '../../../plugins/drawings/kit/clear.ts'
-import {clipCircle} from '../../../plugins/drawings/kit/clip-circle.ts'
-import {extent} from '../../../plugins/drawings/kit/extent.ts'
-import {lanes, type Span} from '../../../plugins/drawings/kit/lanes.ts'
-import {arc, circle, type Point, type Text} from '../../../plugins/drawings/kit/shape.ts'
+import {clipCircle} from '../../../plugins/drawings/instrument/cross-section.ts'
+import {lanes, type Span} from '../../../plugins/drawings/kit/dimensions.ts'
+import {extent, overlaps, textBox, textWidthMm} from '../../../plugins/drawings/kit/extent.ts'
+import {arc, circle, type Point, type Text, transpose} from '../../../plugins/drawings/kit/shapes.ts'
 import {spread} from '../../../plugins/drawings/kit/spread.ts'
-import {textBox, textWidthMm} from '../../../plugins/drawings/kit/text-box.ts'
-import {transpose} from '../../../plugins/drawings/kit/transpose.ts'
 
 describe('the width of a text', () => {
   const doc = new PdfDocument({autoFirstPage: false})
