@@ -1,5 +1,5 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import {unplacedRows} from '../plan/cuts/unplaced-rows.ts'
+import {unplacedRows} from '../plan/unplaced-parts.ts'
 import type {Check} from './check.ts'
 
 /** A part that no piece of the wood at hand gives; silent where the build names no wood at all. */

@@ -1,10 +1,9 @@
 import highsModule from 'highs'
-import {cutStock} from '../../plugins/plan/stock/cut-stock.ts'
-import type {StockPart, StockPiece} from '../../plugins/plan/stock/task.ts'
+import {cutStock, type StockPart, type StockPiece} from '../../plugins/cut-stock/cut-stock.ts'
 import type {Measure} from '../bench.ts'
-import {type Cutting, numbers, randomCutting} from '../plan/stock/random-cutting.ts'
-import {rods} from '../plan/stock/rods.ts'
-import {twoStageOracle} from '../plan/stock/two-stage-oracle.ts'
+import {type Cutting, numbers, randomCutting} from '../cut-stock/random-cutting.ts'
+import {rods} from '../cut-stock/rods.ts'
+import {twoStageOracle} from '../cut-stock/two-stage-oracle.ts'
 
 const volume = (it: StockPart | StockPiece) => (it.lengthMm * it.widthMm * it.thicknessMm) / 1000
 

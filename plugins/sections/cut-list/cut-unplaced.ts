@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
-import {unplacedRows} from '../../plan/cuts/unplaced-rows.ts'
 import type {Plan} from '../../plan/shape/plan.ts'
 import type {Cuts} from '../../plan/shape/stock.ts'
+import {unplacedRows} from '../../plan/unplaced-parts.ts'
 import {lumberSources} from '../../tables/lumber.ts'
 import {
   type Cell,

@@ -1,0 +1,171 @@
+import type {Effort} from './effort.ts'
+import {laneWorth} from './patterns.ts'
+import {allPieces, type Task} from './task.ts'
+
+/** What any choice of pieces must hold: with so many of each kind, Σ count·worth is at least `needed`. */
+export interface Cover {
+  worths: number[]
+  needed: number
+}
+
+/** Which choices are wanted: none that `not` refuses, no part of one of `never`, none above the volume `under`. */
+interface Wanted {
+  not?: (chosen: readonly number[]) => boolean
+  never?: readonly number[][]
+  under: number
+}
+
+/**
+ * Find the choice of pieces (how many of each kind) of least volume that satisfies all covers and is wanted. Among
+ * equal volumes the fewest pieces, then the earlier kinds. Undefined where there is none; `cut short` where the effort
+ * ran out.
+ */
+export function choosePieces(
+  volumes: readonly number[],
+  counts: readonly number[],
+  covers: readonly Cover[],
+  wanted: Wanted,
+  effort: Effort,
+): number[] | 'cut short' | undefined {
+  return new Chooser(volumes, counts, covers, wanted, effort).choose()
+}
+
+/** Goes through the choices, the largest pieces first. */
+class Chooser {
+  private readonly volumes: readonly number[]
+  private readonly counts: readonly number[]
+  private readonly covers: readonly Cover[]
+  private readonly wanted: Wanted
+  private readonly effort: Effort
+  private readonly order: number[]
+  private readonly slacks: number[] = []
+  /** By cover: what the kinds from a rank on could still add, and the best worth a volume they offer. */
+  private readonly reach: number[][] = []
+  private readonly ratio: number[][] = []
+  private readonly chosen: number[]
+  private best: number[] | undefined
+  private least: number
+  private fewest = Infinity
+  private isOver = false
+
+  constructor(
+    volumes: readonly number[],
+    counts: readonly number[],
+    covers: readonly Cover[],
+    wanted: Wanted,
+    effort: Effort,
+  ) {
+    this.volumes = volumes
+    this.counts = counts
+    this.covers = covers
+    this.wanted = wanted
+    this.effort = effort
+    this.order = volumes.map((_, p) => p).sort((a, b) => volumes[b]! - volumes[a]! || a - b)
+    this.chosen = volumes.map(() => 0)
+    this.least = wanted.under
+    for (const {worths, needed} of covers) {
+      this.slacks.push(1e-9 * Math.max(Math.abs(needed), 1e-30))
+      const reach = [...volumes, 0]
+      const ratio = [...volumes, 0]
+      for (let rank = this.order.length - 1; rank >= 0; rank--) {
+        const p = this.order[rank]!
+        reach[rank] = reach[rank + 1]! + worths[p]! * counts[p]!
+        ratio[rank] = Math.max(ratio[rank + 1]!, worths[p]! / volumes[p]!)
+      }
+      this.reach.push(reach)
+      this.ratio.push(ratio)
+    }
+  }
+
+  choose(): number[] | 'cut short' | undefined {
+    this.visit(
+      0,
+      0,
+      0,
+      this.covers.map(({needed}) => needed),
+    )
+    return this.isOver ? 'cut short' : this.best
+  }
+
+  private visit(rank: number, volume: number, pieces: number, needs: readonly number[]): void {
+    if (this.isOver) return
+    const {covers, slacks, chosen, least} = this
+    this.effort.spend(0.2 * (1 + covers.length))
+    if (this.effort.over) this.isOver = true
+    let atLeast = 0
+    for (let c = 0; c < covers.length; c++) {
+      if (needs[c]! <= slacks[c]!) continue
+      if (needs[c]! > this.reach[c]![rank]! + slacks[c]!) return
+      atLeast = Math.max(atLeast, (needs[c]! - slacks[c]!) / this.ratio[c]![rank]!)
+    }
+    const bound = (volume + atLeast) * (1 - 1e-12)
+    if (bound > least || (bound >= least * (1 - 1e-9) && pieces >= this.fewest)) return
+    if (atLeast === 0 && this.isWanted()) {
+      if (volume < least * (1 - 1e-9) || (volume <= least * (1 + 1e-9) && pieces < this.fewest)) {
+        this.best = [...chosen]
+        this.least = volume
+        this.fewest = pieces
+      }
+      return
+    }
+    if (rank === this.order.length) return
+    const p = this.order[rank]!
+    for (let count = this.counts[p]!; count >= 0; count--) {
+      chosen[p] = count
+      const left = needs.map((need, c) => need - count * covers[c]!.worths[p]!)
+      this.visit(rank + 1, volume + count * this.volumes[p]!, pieces + count, left)
+    }
+    chosen[p] = 0
+  }
+
+  private isWanted(): boolean {
+    const {chosen} = this
+    const {not, never = []} = this.wanted
+    if (not?.(chosen)) return false
+    return !never.some((bad) => chosen.every((count, p) => count <= bad[p]!))
+  }
+}
+
+/** Turn worths of parts into a condition on any choice of pieces that may leave so much volume uncut. */
+export function coverOf(
+  task: Task,
+  counts: ArrayLike<number>,
+  {worths, leftWorth}: {worths: ArrayLike<number>; leftWorth: number},
+  mayLeave: number,
+  effort: Effort,
+): Cover {
+  const widest = task.lanes.map((_, lane) =>
+    Math.max(0, ...task.pieces.filter((piece) => piece.lane === lane).map((piece) => piece.width)),
+  )
+  const lanes = widest.map((width, lane) => laneWorth(task, lane, counts, worths, width, effort))
+  let needed = -leftWorth * mayLeave
+  for (let at = 0; at < counts.length; at++) needed += counts[at]! * worths[at]!
+  return {worths: task.pieces.map((piece) => lanes[piece.lane]!.atWidth(piece.width)), needed}
+}
+
+/** Say what any choice of pieces must hold by plain reckoning: the area of all parts, and the number of each kind. */
+export function firstCovers(task: Task, counts: Int32Array, mayLeave: number): Cover[] {
+  const {atWidth, leftWorth, worths} = task.byArea
+  const needed = counts.reduce((sum, n, at) => sum + n * worths[at]!, 0)
+  const area: Cover = {
+    worths: task.pieces.map((piece) => atWidth(piece.lane, piece.width)),
+    needed: needed - leftWorth * mayLeave,
+  }
+  if (mayLeave > 0) return [area]
+  const each = task.parts.map((part, at) => ({
+    worths: task.pieces.map((piece) => {
+      const lane = task.lanes[piece.lane]!
+      return lane.takes[at] ? Math.floor(lane.length / part.length) * Math.floor(piece.width / part.width) : 0
+    }),
+    needed: counts[at]!,
+  }))
+  // Where any one piece could hold all of a kind, its number tells nothing.
+  return [area, ...each.filter(({worths, needed: n}) => worths.some((worth) => worth < n))]
+}
+
+/** Bound from below how many pieces a choice needs that meets the covers, where one is known that takes so many. */
+export function fewestPieces(task: Task, covers: readonly Cover[], used: number, effort: Effort): number {
+  const ones = task.pieces.map(() => 1)
+  const found = choosePieces(ones, allPieces(task), covers, {under: used}, effort)
+  return Array.isArray(found) ? found.reduce((sum, n) => sum + n, 0) : Math.min(used, 1)
+}

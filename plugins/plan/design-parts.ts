@@ -1,0 +1,179 @@
+import {writeLength} from '../build-file/quantities/write-length.ts'
+import type {Settled} from './part.ts'
+import type {Plan} from './shape/plan.ts'
+import {woodOf} from './wood-of.ts'
+
+/** A part to cut, sized as sawn (mm): where the build file implies or lists it, and why it has its size. */
+export interface WantedPart {
+  name: string
+  /** As written; `any` where the file does not say. */
+  wood: string
+  /** Its row of the wood table: parts are cut from pieces of the same row. */
+  woodRow: string
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  why: string
+  /** Its path in the build file. */
+  of: string
+}
+
+interface Size {
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+}
+
+/** Added at each end of a part that the design implies (mm): common practice, no source. */
+const endAllowanceMm = 25.4 / 2
+
+/** Shorter than this a part is cut off its strip last of all (mm): common practice, no source. */
+export const smallPartMm = 12 * 25.4
+
+/**
+ * Add what planing takes off each face, and the allowance at each end, to a finished size (mm), and say so.
+ * `lengthWhy` stands for the finished length where that already counts the ends.
+ */
+function roughSize(
+  finished: Size,
+  {values, units, rulerMm}: Settled,
+  lengthWhy?: string,
+): Size & {why: string} {
+  const planeMm = values.saw?.plane?.mm ?? 0
+  const finest = {units, rulerMm: Math.min(rulerMm, units === 'in' ? 25.4 / 64 : 0.1)}
+  const size = (mm: number) => writeLength(mm, finest)
+  const lengthMm = lengthWhy ? finished.lengthMm : finished.lengthMm + 2 * endAllowanceMm
+  const ends = `${size(finished.lengthMm)} long, and ${size(endAllowanceMm)} more at each end`
+  const small = lengthMm < smallPartMm ? '; small, so plane the strip first and cut this off it last' : ''
+  return {
+    lengthMm,
+    widthMm: finished.widthMm + 2 * planeMm,
+    thicknessMm: finished.thicknessMm + 2 * planeMm,
+    why: `${lengthWhy ?? ends}; ${size(finished.widthMm)} by ${size(finished.thicknessMm)} once ${size(planeMm)} is planed off each face${small}`,
+  }
+}
+
+interface Named {
+  wood?: {value: string}
+  density?: {kgM3: number}
+  stiffness?: {mpa: number}
+}
+
+/** Name what something is made of, as written and by the row of the wood table that decides what matches it. */
+export function woodRow({wood, ...own}: Named): {wood: string; woodRow: string} {
+  const name = wood?.value.trim()
+  if (!name || name.toLowerCase() === 'any') return {wood: 'any', woodRow: 'any'}
+  return {wood: name, woodRow: woodOf(name, own)?.row ?? name.toLowerCase().replace(/[\s-]+/g, ' ')}
+}
+
+/**
+ * List what the neck is glued up from, sized as sawn (mm): the solid stick, or each strip of each lamination.
+ * What is there when the scarf is sawn is as long as the blank; a lamination glued on later, or given an end, as long
+ * as it lies on the neck. Empty until the neck's length, width and thickness are known.
+ */
+export function neckParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
+  const {neck, head} = settled.values
+  const budget = plan?.budget
+  const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
+  if (!neck || !budget || budget.blankMm === undefined || widthMm === 0) return []
+  const headMm = head?.length?.mm ?? budget.headMm
+  const tailMm = budget.lengthMm - headMm
+  const blankWhy = blankWhyOf(settled, plan)
+  const blank = (thicknessMm: number, width: number) =>
+    roughSize({lengthMm: budget.blankMm!, widthMm: width, thicknessMm}, settled, blankWhy)
+  const layers = (plan.layup?.layers ?? []).filter(
+    ({of}) => of === 'neck' || of.startsWith('neck.laminations.'),
+  )
+  return layers.flatMap(({of, thicknessMm, fromMm, toMm, beforeScarf}, i): WantedPart[] => {
+    if (of === 'neck')
+      return [
+        {
+          name: 'neck',
+          ...woodRow(neck),
+          ...blank(Math.max(thicknessMm, budget.blankThicknessMm ?? 0), widthMm),
+          of,
+        },
+      ]
+    const layer = neck.laminations![Number(of.split('.').at(-1)) - 1]!
+    const strips = layer.strips?.value ?? layer.woods?.length ?? 1
+    const stripMm = widthMm / strips
+    const whole = layer.thickness?.mm ?? thicknessMm
+    const isBlank = beforeScarf && fromMm === undefined && toMm === undefined
+    const lies = Math.min(toMm ?? tailMm, tailMm) - Math.max(fromMm ?? -headMm, -headMm)
+    if (!(lies > 0)) return []
+    const sized = isBlank
+      ? blank(whole, stripMm)
+      : roughSize({lengthMm: lies, widthMm: stripMm, thicknessMm: whole}, settled)
+    const name = layers.length > 1 ? `neck lamination ${i + 1}` : 'neck'
+    return Array.from({length: strips}, (_, strip) => ({
+      name: strips > 1 ? `${name}, strip ${strip + 1}` : name,
+      ...woodRow({...layer, ...(layer.woods?.[strip] && {wood: layer.woods[strip]})}),
+      ...sized,
+      of,
+    }))
+  })
+}
+
+function blankWhyOf(settled: Settled, plan: Plan['neck']): string {
+  const joint = settled.values.head?.joint?.value
+  const ends = 'and 1/2 in more at each end'
+  if (joint === 'scarf') return `the whole stick, with what the scarf gains and its saw cut takes, ${ends}`
+  if (joint === 'solid' && plan?.budget?.blankThicknessMm)
+    return `the whole stick, thick enough to saw the leaning head out of it, ${ends}`
+  return `the whole stick, ${ends}`
+}
+
+/** List fingerboard, cap and head plate, sized as sawn (mm), each once its length and thickness are known. */
+export function sheetParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
+  const {neck, head, fingerboard} = settled.values
+  const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
+  const tailMm = plan?.budget ? plan.budget.lengthMm - plan.budget.headMm : undefined
+  const ledgeMm = head?.ledge?.mm ?? 0
+  const sheets = [
+    {
+      name: 'fingerboard',
+      of: 'fingerboard',
+      sheet: fingerboard,
+      lengthMm: lengthBetween(fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm ?? tailMm),
+    },
+    {name: 'neck cap', of: 'neck.cap', sheet: neck?.cap, lengthMm: lengthBetween(-ledgeMm, tailMm)},
+    {
+      name: 'head plate',
+      of: 'head.plate',
+      sheet: head?.plate,
+      lengthMm: lengthBetween(ledgeMm, head?.length?.mm),
+    },
+  ]
+  return sheets.flatMap(({name, of, sheet, lengthMm}) =>
+    sheet?.thickness && lengthMm !== undefined && widthMm > 0
+      ? [
+          {
+            name,
+            of,
+            ...woodRow(sheet),
+            ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, settled),
+          },
+        ]
+      : [],
+  )
+}
+
+const lengthBetween = (fromMm: number, toMm: number | undefined) =>
+  toMm !== undefined && toMm > fromMm ? toMm - fromMm : undefined
+
+/** List the blocks inside the box, sized as sawn (mm); the grain runs along the longer side. */
+export function blockParts(settled: Settled): WantedPart[] {
+  const blocks = settled.values.box?.blocks ?? []
+  return blocks.flatMap((block, i) => {
+    if (!block.length || !block.width || !block.thickness) return []
+    const [lengthMm, widthMm] = [block.length.mm, block.width.mm].sort((a, b) => b - a) as [number, number]
+    return [
+      {
+        name: blocks.length > 1 ? `block ${i + 1}` : 'block',
+        of: `box.blocks.${i + 1}`,
+        ...woodRow(block),
+        ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, settled),
+      },
+    ]
+  })
+}

@@ -1,0 +1,138 @@
+import {cutStock, type Saw} from '../cut-stock/cut-stock.ts'
+import {
+  boardLengths,
+  hardwoodThicknesses,
+  hardwoodWidths,
+  softwoodThicknesses,
+  softwoodWidths,
+} from '../tables/lumber.ts'
+import type {WoodRow} from '../tables/woods.ts'
+import type {WantedPart} from './design-parts.ts'
+import type {Cuts} from './shape/stock.ts'
+import {woodFacts} from './wood-facts.ts'
+
+/**
+ * Count board feet: thickness × width × length in inches over 144; stock under 1 in counts as 1 in thick.
+ * Example: 1 × 9 × 96 in is 6. Source: American Hardwood Export Council on the NHLA rules.
+ */
+export function boardFeet(size: {lengthMm: number; widthMm: number; thicknessIn: number}): number {
+  return (Math.max(size.thicknessIn, 1) * (size.widthMm / 25.4) * (size.lengthMm / 25.4)) / 144
+}
+
+/** A board that a shop sells: its dressed size in mm, and its name there. */
+interface Board {
+  size: string
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  /** What its thickness counts as in board feet; hardwood only. */
+  countedIn?: number
+}
+
+/**
+ * List the boards a wood is sold as, of the least dressed thickness that serves (mm), by growing volume: softwood in
+ * dressed sizes by the standard, hardwood by thickness, width and length. Empty where none is thick enough.
+ */
+export function boardsFor(kind: WoodRow['kind'] | undefined, thickMm: number): Board[] {
+  const serves = ({mm}: {mm: number}) => mm >= thickMm - 1e-6
+  const boards = kind === 'softwood' || kind === undefined ? softwood(serves) : hardwood(serves)
+  return boards.sort((a, b) => a.widthMm * a.lengthMm - b.widthMm * b.lengthMm)
+}
+
+function softwood(serves: (of: {mm: number}) => boolean): Board[] {
+  const thickness = softwoodThicknesses.find(serves)
+  if (!thickness) return []
+  return softwoodWidths
+    .filter((width) => width.mm >= thickness.mm - 1e-6)
+    .flatMap((width) =>
+      boardLengths.map(({feet, mm}) => ({
+        size: `${thickness.nominal} × ${width.nominal}, ${feet} ft`,
+        lengthMm: mm,
+        widthMm: width.mm,
+        thicknessMm: thickness.mm,
+      })),
+    )
+}
+
+function hardwood(serves: (of: {mm: number}) => boolean): Board[] {
+  const thickness = hardwoodThicknesses.find(serves)
+  if (!thickness) return []
+  return hardwoodWidths.flatMap((widthMm) =>
+    boardLengths.map(({feet, mm}) => ({
+      size: `${thickness.nominal}, ${widthMm / 25.4} in wide, ${feet} ft`,
+      lengthMm: mm,
+      widthMm,
+      thicknessMm: thickness.mm,
+      countedIn: thickness.countedIn,
+    })),
+  )
+}
+
+type Bought = Cuts['bought'][number]
+type Wanted = WantedPart & {id: string}
+
+/** A choice of boards to buy is no cut list: a short search will do. */
+const effortEach = 20_000
+
+/**
+ * Say which boards to buy for parts that the wood at hand does not give: for each wood and dressed thickness the
+ * fewest boards of one size, and of those the smallest.
+ */
+export function toBuy(parts: readonly Wanted[], saw: Saw): Bought[] {
+  const groups = new Map<string, {wood: string; kind: Board[]; parts: Wanted[]}>()
+  for (const part of parts) {
+    const facts = woodFacts.get(part.woodRow)
+    const boards = boardsFor(
+      part.woodRow === 'any' ? 'softwood' : facts ? facts.kind : 'hardwood',
+      part.thicknessMm,
+    )
+    if (boards.length === 0) continue
+    const key = `${part.woodRow} ${boards[0]!.thicknessMm}`
+    const group = groups.get(key) ?? {wood: part.wood, kind: boards, parts: []}
+    group.parts.push(part)
+    groups.set(key, group)
+  }
+  return [...groups.values()].flatMap(({wood, kind, parts: own}) => fewest(wood, kind, own, saw))
+}
+
+function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[], saw: Saw): Bought[] {
+  const fitting = boards.filter((board) =>
+    parts.every(
+      (part) =>
+        part.widthMm <= board.widthMm + 1e-6 && part.lengthMm <= board.lengthMm - 2 * saw.trimMm + 1e-6,
+    ),
+  )
+  const largest = fitting.at(-1)
+  const count = largest && needed(largest, parts.length, parts, saw)
+  if (!count) return []
+  const board =
+    fitting.find((one) => leastCount(one, parts) <= count && needed(one, count, parts, saw)) ?? largest
+  const {size, lengthMm, widthMm, thicknessMm, countedIn} = board
+  return [
+    {
+      size,
+      wood,
+      lengthMm,
+      widthMm,
+      thicknessMm,
+      count,
+      ...(countedIn && {boardFeet: count * boardFeet({lengthMm, widthMm, thicknessIn: countedIn})}),
+    },
+  ]
+}
+
+/** How many boards of one size the parts take; undefined where `most` do not hold them. */
+function needed(board: Board, most: number, parts: readonly Wanted[], saw: Saw): number | undefined {
+  const plan = cutStock(
+    parts.map((part) => ({...part, wood: 'bought'})),
+    Array.from({length: most}, (_, i) => ({...board, id: String(i), wood: 'bought'})),
+    saw,
+    effortEach,
+  )
+  return plan.unplaced.length === 0 ? plan.used : undefined
+}
+
+function leastCount(board: Board, parts: readonly Wanted[]): number {
+  const area = parts.reduce((sum, part) => sum + part.lengthMm * part.widthMm, 0)
+  return Math.ceil(area / (board.lengthMm * board.widthMm) - 1e-9)
+}
