@@ -5,7 +5,7 @@ import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {type RuleRow, rules} from '../tables/rules.ts'
 import {allChecks} from './all.ts'
-import type {Check, Finding} from './check.ts'
+import type {Check, Finding} from './rule.ts'
 
 const exists = new Set(['strung up', 'retired', 'sold', 'given'])
 

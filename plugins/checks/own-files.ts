@@ -2,7 +2,7 @@ import type {Build} from '../build-file/build.ts'
 import type {Place} from '../build-file/place.ts'
 
 /** A file that a build names, and where it names it: a path of the front matter, or a place of the prose. */
-export interface NamedFile {
+interface NamedFile {
   target: string
   at: string | Place
   what: 'photograph' | 'recording' | 'link'
