@@ -1,7 +1,7 @@
 import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
-import type {ShelfPiece} from '../plugins/plan/rack/shelf.ts'
+import type {ShelfPiece} from '../plugins/plan/rack.ts'
 import type {Plan} from '../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
 import type {Surround} from './layouts/surround.ts'

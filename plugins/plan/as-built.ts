@@ -1,7 +1,9 @@
-import {effectsOf} from './as-built/effects-of.ts'
-import {measures} from './as-built/measures.ts'
-import {toleranceOf} from './as-built/tolerance-of.ts'
-import type {PlanPart} from './part.ts'
+import {kindAt} from '../build-file/paths.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
+import {effectsOf} from './as-built-effects.ts'
+import type {PlanPart, Settled} from './part.ts'
+import type {Plan} from './shape/plan.ts'
 import type {AsBuilt} from './shape/work.ts'
 
 /** Off by no more than the last bits of two readings: a measure on the limit is within it. */
@@ -37,4 +39,126 @@ export const asBuilt: PlanPart = (settled, plan) => {
       }
     }),
   }
+}
+
+/** A measured value before anything is said of it; `unit` is mm, deg, N, cents or Hz. */
+export interface Measure {
+  /** Below `measured`: a path of the front matter, `lines.12`, `cents.12`, `resonance`, `strings.D4.tension`. */
+  path: string
+  measured: number
+  unit: 'mm' | 'deg' | 'N' | 'cents' | 'Hz'
+  planned?: number
+}
+
+/** List what was measured, each beside what was drawn for it, where that is known; as the file groups them. */
+function measures({values}: Settled, plan: Plan): Measure[] {
+  const {measured} = values
+  if (!measured) return []
+  const line = (label: string) => plan.scale?.lines?.find((one) => one.label === label)
+  return [
+    ...measured.paths.flatMap(({path, value}): Measure[] => {
+      const planned = known(plannedAt(path, values, plan))
+      const {mm, deg} = value as {mm?: number; deg?: number}
+      if (mm !== undefined) return [{path, measured: mm, unit: 'mm', ...planned}]
+      return deg === undefined ? [] : [{path, measured: deg, unit: 'deg', ...planned}]
+    }),
+    ...measured.lines.map(
+      ({label, value}): Measure => ({
+        path: `lines.${label}`,
+        measured: value.mm,
+        unit: 'mm',
+        ...known(line(label)?.fromNutMm),
+      }),
+    ),
+    ...measured.cents.map(
+      ({label, value}): Measure => ({
+        path: `cents.${label}`,
+        measured: value.value,
+        unit: 'cents',
+        // A tuner counts from equal semitones.
+        ...known(line(label) && (line(label)!.offEqualCents ?? 0)),
+      }),
+    ),
+    ...measured.tensions.map(
+      ({name, value}): Measure => ({
+        path: `strings.${name}.tension`,
+        measured: value.n,
+        unit: 'N',
+        ...known(plan.strings?.find((one) => one.name === name)?.tensionN),
+      }),
+    ),
+    ...(measured.resonance
+      ? [
+          {
+            path: 'resonance',
+            measured: measured.resonance.value,
+            unit: 'Hz' as const,
+            ...known(plan.box?.resonanceHz),
+          },
+        ]
+      : []),
+  ]
+}
+
+const known = (planned: number | undefined) => (planned === undefined ? {} : {planned})
+
+/** What the plan computes where the file does not say it: paths of the front matter, in mm. */
+const computed: Readonly<Record<string, (plan: Plan) => number | undefined>> = {
+  'action.nut': ({action}) => action?.nutMm,
+  'action.octave': ({action}) => action?.octaveMm,
+  'box.at': ({box}) => box?.atMm,
+  'bridge.from-tail': ({box, bridge}) =>
+    box?.tailMm !== undefined && bridge ? box.tailMm - bridge.stationMm : undefined,
+  'bridge.height': ({bridge}) => bridge?.heightMm,
+  'neck.length': ({neck}) => neck?.budget?.lengthMm,
+}
+
+/**
+ * Say what the drawing has at a path of the front matter (mm or degrees): as written, as assumed, or as computed.
+ * Lists count from 1, strings go by their notes, and a short form stands for its first key (`neck.width`).
+ */
+function plannedAt(path: string, values: BuildValues, plan: Plan): number | undefined {
+  return writtenAt(path, values, plan) ?? computed[path]?.(plan)
+}
+
+function writtenAt(path: string, values: BuildValues, plan: Plan): number | undefined {
+  let at: unknown = values
+  const steps = path.split('.')
+  for (const [i, step] of steps.entries()) {
+    if (Array.isArray(at)) {
+      const named = steps[i - 1] === 'strings' ? plan.strings?.findIndex(({name}) => name === step) : -1
+      at = at[named !== undefined && named >= 0 ? named : Number(step) - 1]
+    } else at = (at as Record<string, unknown> | undefined)?.[step]
+  }
+  if (typeof at === 'object' && at !== null && !('place' in at)) {
+    const kind = kindAt(path)
+    const first = kind?.is === 'record' ? kind.short?.keys[0] : undefined
+    at = first ? (at as Record<string, unknown>)[first] : undefined
+  }
+  const {mm, deg} = (at ?? {}) as {mm?: number; deg?: number}
+  return mm ?? deg
+}
+
+const practice = 'common practice, no source'
+/** A pull read off a balance is this part of it out (common practice, no source). */
+const pullFraction = 0.1
+const angleDeg = 0.5
+
+/**
+ * Say how far a measure may be off, in its own unit, and where that comes from: the file's `tolerances`, or else the
+ * usual one; a mark of the ruler for a length. The air's note has no usual one: walls and leaks lower it at will.
+ */
+function toleranceOf(
+  {path, planned, unit}: Measure,
+  {values, rulerMm}: Settled,
+): {tolerance: number; toleranceFrom: string} | undefined {
+  const given = values.tolerances?.[path] as {mm?: number; deg?: number} | undefined
+  const own = unit === 'deg' ? given?.deg : unit === 'mm' ? given?.mm : undefined
+  if (own !== undefined) return {tolerance: own, toleranceFrom: 'the build file'}
+  if (unit === 'mm') return {tolerance: rulerMm, toleranceFrom: practice}
+  if (unit === 'deg') return {tolerance: angleDeg, toleranceFrom: practice}
+  if (unit === 'cents') return {tolerance: noticeableCents, toleranceFrom: noticeableSource}
+  if (unit === 'N' && planned !== undefined)
+    return {tolerance: pullFraction * planned, toleranceFrom: practice}
+  return undefined
 }

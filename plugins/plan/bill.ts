@@ -1,8 +1,6 @@
-import {impliedItems, type Needed} from './bill/implied-items.ts'
-import {stringItems} from './bill/string-items.ts'
-import {money, totalled} from './bill/totalled.ts'
-import {woodItems} from './bill/wood-items.ts'
-import type {PlanPart} from './part.ts'
+import {writeLength} from '../build-file/quantities/write-length.ts'
+import type {Context, PlanPart, Settled} from './part.ts'
+import type {Plan} from './shape/plan.ts'
 import type {BillRow} from './shape/work.ts'
 
 /**
@@ -33,4 +31,107 @@ export const bill: PlanPart = (settled, plan, context) => {
       },
     }),
   }
+}
+
+/** List the strings by gauge and material, those alike together; a course counts each of its strings. */
+function stringItems({strings = []}: Plan): BillRow[] {
+  const found = new Map<string, BillRow>()
+  for (const {gauge, material, wound, course, name} of strings) {
+    const item = `string ${gauge ?? `for ${name}`}${material && !wound ? `, ${material}` : ''}`
+    const known = found.get(item)
+    found.set(item, {item, count: (known?.count ?? 0) + course, from: 'strings'})
+  }
+  return [...found.values()]
+}
+
+/** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
+type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boolean}
+
+/** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
+function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
+  const {tuners, anchors, screws, nut, bridge, pickup, extras, head} = values
+  const strings = values.strings?.length ?? 0
+  const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1})
+  const need = (item: string, count: number, from: string, word: RegExp): Needed[] =>
+    count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
+  const rod = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) =>
+    kind === 'rod' || kind === 'bolt'
+      ? need(
+          `${kind} for the ${of}${diameterMm ? `, ${size(diameterMm)}` : ''}`,
+          1,
+          of,
+          kind === 'rod' ? /\brods?\b/i : /\bbolts?\b/i,
+        )
+      : []
+  const anchor = anchors?.kind?.value
+  const wireMm = plan.neck?.fretting?.wireMm
+  return [
+    ...need('tuners', tuners ? strings : 0, 'tuners', /tuner|machine head/i),
+    ...need('ferrules', anchor === 'ferrule' ? strings : 0, 'anchors', /ferrule/i),
+    ...need('pins', anchor === 'pins' ? strings : 0, 'anchors', /\bpins?\b/i),
+    ...need('tailpiece', anchor === 'tailpiece' ? 1 : 0, 'anchors', /tailpiece/i),
+    ...(screws ?? []).flatMap((row, i) =>
+      need(
+        `screws, no. ${row.size?.value ?? '?'}${row.length ? ` × ${size(row.length.mm)}` : ''}`,
+        screwCount(plan, i),
+        `screws.${i + 1}`,
+        /screw/i,
+      ),
+    ),
+    ...rod('nut', nut?.kind?.value, nut?.diameter?.mm),
+    ...rod('bridge', bridge?.kind?.value),
+    ...need('retainer screw', head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
+    ...need(
+      `fret wire, ${wireMm === undefined ? '' : size(wireMm)} in all`,
+      wireMm === undefined ? 0 : 1,
+      'frets',
+      /fret ?wire/i,
+    ),
+    ...need(
+      `${pickup?.kind?.value ?? ''} pickup`.trim(),
+      pickup ? 1 : 0,
+      'pickup',
+      /pickup|piezo|disc|coil|microphone/i,
+    ),
+    ...need('jack', pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
+    ...(extras ?? []).map(({value}, i): Needed => {
+      const isCalled = (listed: string) => listed.toLowerCase().includes(value.toLowerCase())
+      return {item: value, count: 1, from: `extras.${i + 1}`, isCalled}
+    }),
+  ]
+}
+
+function screwCount({screws}: Plan, row: number): number {
+  return screws?.filter(({of}) => of === `screws.${row + 1}`).length ?? 0
+}
+
+/** List the pieces that are cut, with what they cost where that is known, and the boards still to be bought. */
+function woodItems({values}: Settled, {cuts}: Plan, {pieces}: Context): BillRow[] {
+  if (!cuts) return []
+  const counts = new Map<string, {wood: string; count: number}>()
+  for (const {stockId, wood} of cuts.pieces) {
+    const known = counts.get(stockId)
+    counts.set(stockId, {wood, count: (known?.count ?? 0) + 1})
+  }
+  const cost = (id: string) =>
+    values.stock?.find((piece, i) => (piece.id?.value ?? `piece ${i + 1}`) === id)?.cost?.amount ??
+    pieces.find((piece) => piece.id === id)?.cost
+  return [
+    ...[...counts].map(([id, {wood, count}]) =>
+      totalled({item: `${wood}, ${id}`, count, from: 'stock'}, cost(id)),
+    ),
+    ...cuts.bought.map(({wood, size, count}) => ({
+      item: `${wood === 'any' ? '' : `${wood} `}board, ${size}`,
+      count,
+      from: 'to buy',
+    })),
+  ]
+}
+
+/** Sums of money keep no idle digits of a binary fraction. */
+const money = (amount: number): number => Number(amount.toFixed(6))
+
+/** Put the price of one and of all beside an item; without a price neither. */
+function totalled(row: Omit<BillRow, 'each' | 'total'>, each: number | undefined): BillRow {
+  return each === undefined ? row : {...row, each, total: money(row.count * each)}
 }

@@ -1,7 +1,6 @@
 import {type HazardName, hazards} from '../tables/hazards.ts'
 import {benchFacts, type Trigger} from './cautions/bench-facts.ts'
-import {finishCautions} from './cautions/finish-cautions.ts'
-import {hardwareCautions} from './cautions/hardware-cautions.ts'
+import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
 import type {PlanPart} from './part.ts'

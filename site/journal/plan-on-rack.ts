@@ -1,7 +1,4 @@
-import type {RackBuild} from '../../plugins/plan/rack/in-rack-order.ts'
-import {seesRack} from '../../plugins/plan/rack/sees-rack.ts'
-import type {Shelf} from '../../plugins/plan/rack/shelf.ts'
-import {type RackContext, throughRack} from '../../plugins/plan/rack/through-rack.ts'
+import {type RackBuild, type RackContext, type Shelf, seesRack, throughRack} from '../../plugins/plan/rack.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {inTurns} from '../work/in-turns.ts'
 

@@ -1,7 +1,6 @@
 import {join} from 'node:path'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {rackOn} from '../../plugins/plan/rack/rack-on.ts'
-import type {Shelf} from '../../plugins/plan/rack/shelf.ts'
+import {rackOn, type Shelf} from '../../plugins/plan/rack.ts'
 import type {FileProblems} from '../commands/report.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {Surround} from '../layouts/surround.ts'

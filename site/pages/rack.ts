@@ -1,6 +1,6 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {ShelfPiece} from '../../plugins/plan/rack/shelf.ts'
+import type {ShelfPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link} from '../../plugins/sections/kit/inline.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
 import {lengthAlone, type Ruler, table} from '../../plugins/sections/kit.ts'

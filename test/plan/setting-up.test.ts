@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
-import {bridgeMoveMm} from '../../plugins/plan/setting-up/bridge-move.ts'
+import {bridgeMoveMm} from '../../plugins/plan/setting-up.ts'
 import {setupFaults} from '../../plugins/tables/setup-faults.ts'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'

@@ -5,8 +5,6 @@ import {nutAboveFaceMm} from '../nut-above-face.ts'
 import type {PlanPart} from '../part.ts'
 import type {Box, NeckInBox} from '../shape/box.ts'
 import type {Action} from '../shape/strings.ts'
-import {neckNotch} from './neck-notch.ts'
-import {neckShim} from './neck-shim.ts'
 
 /** Daylight under a top that carries the bridge (mm): common practice, no source. */
 const leastGapMm = 25.4 / 32
@@ -85,4 +83,49 @@ function stringAboveTop(
   const nutMm = nutAboveFaceMm(action)
   const stringMm = nutMm + ((action.bridgeHeightMm - nutMm) * atMm) / scaleMm
   return {stringAboveTopMm: aboveTopMm + stringMm}
+}
+
+/** What must be left of a wall under a notch (mm): common practice, no source. */
+const wallLeftMm = 25.4 / 8
+/**
+ * Size the notch for the neck (mm): the file's, or where a neck runs through the one that its walls need, with what
+ * it leaves of the wall.
+ */
+function neckNotch(
+  {neck, box}: BuildValues,
+  placed: Box | undefined,
+  {widthMm, aboveTopMm, thicknessMm}: {widthMm: number; aboveTopMm: number; thicknessMm: number},
+): Partial<NeckInBox> {
+  const given = box?.notch
+  const isGiven = given?.depth !== undefined
+  const isNeeded = neck?.joins?.value === 'through' && thicknessMm > aboveTopMm
+  const depthMm = given?.depth?.mm ?? (isNeeded ? thicknessMm - aboveTopMm : undefined)
+  if (depthMm === undefined) return {}
+  const wallMm = placed?.outside && placed.outside.depthMm - placed.outside.backMm
+  return {
+    notch: {
+      widthMm: given?.width?.mm ?? widthMm,
+      depthMm,
+      isGiven,
+      ...(placed?.outside && {besideMm: (placed.outside.widthMm - (given?.width?.mm ?? widthMm)) / 2}),
+      ...(wallMm !== undefined && {leftMm: wallMm - depthMm, deepestMm: wallMm - wallLeftMm}),
+    },
+  }
+}
+
+/** Size the shim (mm) of a neck on top that tilts back: it stands on a wedge as long as its seat on the box, thick at the tail end. */
+function neckShim(
+  {neck}: BuildValues,
+  placed: Box | undefined,
+  tailMm: number | undefined,
+): Partial<NeckInBox> {
+  const angleDeg = neck?.angle?.deg ?? 0
+  const {atMm, tailMm: boxTailMm} = placed ?? {}
+  if (angleDeg === 0 || neck?.joins?.value !== 'on top' || atMm === undefined || boxTailMm === undefined)
+    return {}
+  const lengthMm = Math.min(tailMm ?? boxTailMm, boxTailMm) - atMm
+  if (lengthMm <= 0) return {}
+  return {
+    shim: {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)},
+  }
 }

@@ -1,5 +1,4 @@
-import type {Trigger} from './bench-facts.ts'
-import {firstFew} from './first-few.ts'
+import {firstFew, type Trigger} from './bench-facts.ts'
 
 /** A bit of this size and more catches in wood of that thickness and less (mm): common practice, no source. */
 const bigBitMm = 19.05

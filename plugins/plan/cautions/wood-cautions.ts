@@ -1,8 +1,6 @@
 import {tradeNotes} from '../../tables/trade-notes.ts'
 import {type WoodHazardRow, woodHazards} from '../../tables/wood-hazards.ts'
-import type {BenchFacts, Trigger} from './bench-facts.ts'
-import {firstFew} from './first-few.ts'
-import type {WoodUsed} from './woods-used.ts'
+import {type BenchFacts, firstFew, type Trigger, type WoodUsed} from './bench-facts.ts'
 
 /** Cautions that follow from the woods: their dust, and their trade. Each names the wood and where it is. */
 export const woodCautions = {

@@ -1,11 +1,10 @@
-import type {PlanPart} from '../part.ts'
+import {isAnchoredOnNeck} from '../fasteners/joint-loads.ts'
+import {pilotOf} from '../fasteners/screw-size.ts'
+import type {PlanPart, Settled} from '../part.ts'
 import type {Hole} from '../shape/holes.ts'
 import type {Plan} from '../shape/plan.ts'
-import {anchorHoles} from './anchor-holes.ts'
-import {bitFor} from './bit-for.ts'
+import {bitFor} from './bits.ts'
 import {screwHoles} from './screw-holes.ts'
-import {strapButtonHoles} from './strap-button-holes.ts'
-import {tunerHoles} from './tuner-holes.ts'
 
 /**
  * List every hole of the build once, in the order of the work: by face, then diameter, so that bits change seldom,
@@ -62,4 +61,93 @@ function jackHole({pickup}: Plan): Hole[] {
 function byFaceAndSize(a: Hole, b: Hole): number {
   if (a.face !== b.face) return a.face < b.face ? -1 : 1
   return a.diameterMm - b.diameterMm || a.stationMm - b.stationMm || a.offMm - b.offMm
+}
+
+/** List the tuners' post holes, through the head from its face. */
+function tunerHoles({values}: Settled, {tuners = []}: Plan): Hole[] {
+  const postMm = values.tuners?.['post-hole']?.mm
+  if (postMm === undefined) return []
+  return tuners.map(({name, stationMm, offMm}, i) => ({
+    what: name ? `tuner, ${name}` : 'tuner',
+    face: 'head',
+    stationMm,
+    offMm,
+    diameterMm: postMm,
+    backing: 'scrap under the head',
+    of: `tuners.at.${i + 1}`,
+  }))
+}
+
+/** A ferrule's usual depth, and what must stay above it for the string hole alone (mm): common practice, no source. */
+const ferruleMm = (25.4 * 3) / 8
+const aboveFerruleMm = 25.4 / 4
+
+/**
+ * List what is drilled for the anchors: a string hole each, opened from the back for a ferrule's body, one hole for a
+ * pin. A tailpiece is drilled for by its own screws.
+ */
+function anchorHoles({values}: Settled, plan: Plan): Hole[] {
+  const {anchors = [], box} = plan
+  const kind = values.anchors?.kind?.value
+  if (kind === undefined || kind === 'tailpiece') return []
+  const stringHoleMm = values.anchors?.['string-hole']?.mm
+  const bodyMm = values.anchors?.body?.mm
+  const thicknessMm = values.neck?.thickness?.mm
+  const isOnNeck = isAnchoredOnNeck(values, plan)
+  return anchors.flatMap(({name, stationMm, offMm}): Hole[] => {
+    const who = name ? `, ${name}` : ''
+    const isInTail =
+      !isOnNeck && box?.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
+    const onNeck = kind === 'ferrule' ? 'neck back' : 'playing face'
+    const face = isOnNeck ? onNeck : isInTail ? 'tail end' : 'top'
+    const place = {stationMm, offMm, of: 'anchors'}
+    const diameterMm = kind === 'pins' ? (bodyMm ?? stringHoleMm) : stringHoleMm
+    const through: Hole[] =
+      diameterMm === undefined
+        ? []
+        : [
+            {
+              what: kind === 'pins' ? `pin${who}` : `string hole${who}`,
+              face,
+              ...place,
+              diameterMm,
+              backing: 'scrap under the far side',
+            },
+          ]
+    if (kind !== 'ferrule' || bodyMm === undefined || !isOnNeck || thicknessMm === undefined) return through
+    const depthMm = Math.min(ferruleMm, thicknessMm - aboveFerruleMm)
+    return depthMm <= 0
+      ? through
+      : [...through, {what: `ferrule${who}`, face: 'neck back', ...place, diameterMm: bodyMm, depthMm}]
+  })
+}
+
+/** A button's own screw and how deep it goes, and how far from the head-side edge the second one stands (mm). */
+const button = {gauge: 6, depthMm: (25.4 * 5) / 8, alongMm: 25.4 * 1.5}
+
+/**
+ * Propose where strap buttons go: one in the middle of the tail, the second in the side towards the player's chin,
+ * near the head. Common practice, no source; a number 6 screw each.
+ */
+function strapButtonHoles({values}: Settled, {box}: Plan): Hole[] {
+  const index = values.extras?.findIndex(({value}) => /strap/i.test(value)) ?? -1
+  if (index < 0 || box?.atMm === undefined || box.tailMm === undefined || !box.outside) return []
+  const diameterMm = pilotOf(button.gauge, 'hard').bit.mm
+  const shared = {
+    diameterMm,
+    depthMm: button.depthMm,
+    backing: 'a block glued inside: the wall alone does not hold it',
+    of: `extras.${index + 1}`,
+    isProposed: true,
+  }
+  return [
+    {what: 'strap button', face: 'tail end', stationMm: box.tailMm, offMm: 0, ...shared},
+    {
+      what: 'strap button',
+      face: 'side bass',
+      stationMm: box.atMm + button.alongMm,
+      offMm: -box.outside.widthMm / 2,
+      ...shared,
+    },
+  ]
 }

@@ -1,8 +1,9 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import {nutAboveFaceMm} from '../nut-above-face.ts'
 import type {Settled} from '../part.ts'
 import type {Fastener} from '../shape/holes.ts'
 import type {Plan} from '../shape/plan.ts'
-import {jointPull} from './joint-pull.ts'
-import {endScrewLoads, type Seat, screwLoads, throughScrewLoads} from './screw-loads.ts'
+import {stationOf} from '../station-of.ts'
 
 /**
  * Give what the strings ask of each screw (N), those across the neck's seat and those along the neck apart; nothing of
@@ -36,4 +37,104 @@ export function jointLoads(
     for (const [k, i] of which.entries()) loads[i] = shares[k]
   }
   return loads
+}
+
+/** What the strings do to the neck as a whole: a force at a place, mm from the nut line and above the playing face. */
+interface JointPull {
+  /** Up, away from the box. */
+  upN: number
+  /** Towards the tail. */
+  tailwardN: number
+  stationMm: number
+  heightMm: number
+}
+
+/** Tell whether the strings are anchored on the neck, past whatever of the box lies over it. */
+export function isAnchoredOnNeck(values: BuildValues, {box}: Plan): boolean | undefined {
+  const anchorMm = stationOf(values.anchors ?? {}, box)
+  const neck = box?.neck
+  if (anchorMm === undefined || !neck) return undefined
+  if (neck.joins === 'end') return false
+  if (neck.tailMm === undefined) return undefined
+  const isBeyondBox = neck.joins === 'on top' || anchorMm > (box.tailMm ?? Number.POSITIVE_INFINITY)
+  return isBeyondBox && anchorMm <= neck.tailMm
+}
+
+/**
+ * Reduce what the strings do to the neck to one force (N). With nut, bridge and anchors all on the neck the pull
+ * closes inside it and nothing is left; with the bridge on the top the neck is lifted by as much as the bridge is
+ * pushed down; with the anchors on the box the neck is drawn along the string next to it. Statics of a string.
+ */
+function jointPull(values: BuildValues, plan: Plan): JointPull | undefined {
+  const {bridge, action, tensionTotalN} = plan
+  const isOnNeck = isAnchoredOnNeck(values, plan)
+  if (!bridge?.on || isOnNeck === undefined) return undefined
+  if (isOnNeck && bridge.on === 'neck')
+    return {upN: 0, tailwardN: 0, stationMm: bridge.stationMm, heightMm: 0}
+  if (!action || tensionTotalN === undefined) return undefined
+  const heightMm = action.bridgeHeightMm
+  const {stationMm} = bridge
+  if (isOnNeck)
+    return bridge.downforceN === undefined
+      ? undefined
+      : {upN: bridge.downforceN, tailwardN: 0, stationMm, heightMm}
+  const nutMm = nutAboveFaceMm(action)
+  const frontRad = Math.atan((heightMm - nutMm) / stationMm)
+  if (bridge.on === 'top')
+    return {
+      upN: tensionTotalN * Math.sin(frontRad),
+      tailwardN: tensionTotalN * Math.cos(frontRad),
+      stationMm: 0,
+      heightMm: nutMm,
+    }
+  if (bridge.breakAngleDeg === undefined) return undefined
+  const backRad = (bridge.breakAngleDeg * Math.PI) / 180
+  return {
+    upN: -tensionTotalN * Math.sin(backRad),
+    tailwardN: tensionTotalN * Math.cos(backRad),
+    stationMm,
+    heightMm,
+  }
+}
+
+/** The seat of the neck: where it touches the box, in mm from the nut line, and how far below the playing face. */
+interface Seat {
+  fromMm: number
+  toMm: number
+  belowFaceMm: number
+}
+
+/**
+ * Share the pull on the neck among screws driven across the seat, at these stations (mm), as a stiff bar on springs
+ * alike: the lift evenly, its moment by distance from their middle; at one station alone, by the lever to the far end
+ * of the seat. N for each screw, drawing it out; none where it is pressed home.
+ */
+export function screwLoads(stationsMm: readonly number[], pull: JointPull, seat: Seat): number[] {
+  const count = stationsMm.length
+  const middleMm = stationsMm.reduce((sum, one) => sum + one, 0) / count
+  const momentNmm = pull.tailwardN * (pull.heightMm + seat.belowFaceMm)
+  const spreadMm2 = stationsMm.reduce((sum, one) => sum + (one - middleMm) ** 2, 0)
+  if (spreadMm2 < 1) {
+    const about = (edgeMm: number) =>
+      edgeMm === middleMm ? 0 : (pull.upN * (edgeMm - pull.stationMm) + momentNmm) / (edgeMm - middleMm)
+    const mostN = Math.max(0, pull.upN, about(seat.fromMm), about(seat.toMm))
+    return stationsMm.map(() => mostN / count)
+  }
+  const tiltNmm = pull.upN * (pull.stationMm - middleMm) - momentNmm
+  return stationsMm.map((one) => Math.max(0, pull.upN / count + (tiltNmm * (one - middleMm)) / spreadMm2))
+}
+
+/** Share the lift of a neck that runs through among its screws: both notches keep it from tilting. N for each. */
+function throughScrewLoads(count: number, pull: JointPull): number[] {
+  return Array.from({length: count}, () => Math.max(0, pull.upN) / count)
+}
+
+/**
+ * Share the pull on a neck that ends at the box among screws along it, through the wall into its end: it turns about
+ * the upper edge of its end face, and they sit half its thickness (mm) below that edge. N for each.
+ */
+export function endScrewLoads(count: number, pull: JointPull, seat: Seat): number[] {
+  const atWallMm = pull.heightMm + (pull.upN / pull.tailwardN || 0) * (seat.fromMm - pull.stationMm)
+  const eachN = Math.max(0, (pull.tailwardN * atWallMm) / (seat.belowFaceMm / 2) / count)
+  return Array.from({length: count}, () => eachN)
 }

@@ -1,8 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {type Rectangle, rectangle} from '../box/gap.ts'
 import {neckTaper} from '../neck-taper.ts'
+import {neckWidthAt} from '../neck-width-at.ts'
 import type {Block, Box} from '../shape/box.ts'
-import {type Layer, screwLayers} from './screw-layers.ts'
-import {type Piece, type Spot, screwPiece, type Way} from './screw-piece.ts'
+import type {Wood} from '../wood-facts.ts'
+import {woodOf} from '../wood-of.ts'
 
 export interface Route {
   passes: Piece[]
@@ -62,4 +64,112 @@ function blockAt({stationMm, offMm}: Spot, way: Way, box: Box | undefined): Bloc
   const awayMm = (block: Block) => Math.abs(stationMm - block.stationMm)
   const [nearest] = beside.sort((one, other) => awayMm(one) - awayMm(other))
   return nearest && (way === 'along' || awayMm(nearest) <= nearest.lengthMm / 2) ? nearest : undefined
+}
+
+/** A piece that a screw goes through or into, and its outline where the screw enters it. */
+export interface Piece {
+  name: string
+  mm: number | undefined
+  outline?: Rectangle
+  /** The grain runs along the neck; else across it. */
+  isGrainAlong?: boolean
+}
+/** Which way a screw is driven: up towards the playing face, down from it, or along the neck through a wall. */
+type Way = 'up' | 'down' | 'along'
+
+interface Spot {
+  stationMm: number
+  offMm: number
+}
+
+interface Around {
+  way: Way
+  spot: Spot
+  values: BuildValues
+  box: Box | undefined
+  /** The block that is there, or where none is, the first: it stands in for the one that is meant. */
+  block: Block | undefined
+  there: Block | undefined
+}
+
+/** Find a piece by its name in the build file: how thick it is (mm) the way the screw goes, and its outline there. */
+function screwPiece(name: string, {way, spot, values, box, block, there}: Around): Piece {
+  const {outside, neck} = box ?? {}
+  const neckMm = values.neck?.thickness?.mm
+  switch (name) {
+    case 'neck': {
+      if (way === 'along') return {name, mm: undefined}
+      const isInside = box?.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
+      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, values)}
+    }
+    case 'block':
+      return {name, mm: block && blockDepth(block, way), ...(there && way !== 'along' && blockOutline(there))}
+    case 'top':
+      return {name, mm: outside?.topMm}
+    case 'back':
+      return {name, mm: outside?.backMm}
+    case 'side':
+      return {name, mm: way === 'along' ? outside?.sidesMm : outside && outside.depthMm - outside.topMm}
+    default:
+      return {name, mm: name === 'heel' ? undefined : 0}
+  }
+}
+
+function blockDepth({thicknessMm, lengthMm, widthMm, glued}: Block, way: Way): number | undefined {
+  if (way !== 'along') return thicknessMm
+  return glued === 'at the ends' ? lengthMm : glued === 'on the sides' ? widthMm : Math.min(lengthMm, widthMm)
+}
+
+function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
+  return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
+}
+
+function neckOutline({stationMm}: Spot, values: BuildValues) {
+  const taper = neckTaper(values)
+  const widthMm = taper && neckWidthAt(stationMm, taper)
+  if (widthMm === undefined) return {}
+  const toMm = taper?.tailStationMm ?? Number.MAX_VALUE
+  return {
+    outline: {fromMm: -Number.MAX_VALUE, toMm, leftMm: -widthMm / 2, rightMm: widthMm / 2},
+    isGrainAlong: true,
+  }
+}
+
+/** A layer of the piece that holds a screw, and how thick it is in mm. */
+export interface Layer {
+  wood: Wood | undefined
+  mm: number
+}
+
+/**
+ * List the woods of the piece that holds a screw, in the order the tip meets them: a neck's from its back, or from above
+ * where it is driven down. A wood that nobody knows counts as an unknown one.
+ */
+function screwLayers(into: string, way: Way, values: BuildValues, block: Block | undefined): Layer[] {
+  const {neck, box} = values
+  const everything = Number.MAX_VALUE
+  if (into === 'block') return [{wood: found(blockValues(values, block)?.wood?.value), mm: everything}]
+  if (into === 'top' && box?.top?.wood) return [{wood: found(box.top.wood.value), mm: everything}]
+  if (into !== 'neck' && into !== 'heel') return [{wood: found(box?.wood?.value), mm: everything}]
+  const layers = neck?.laminations ?? []
+  const thicknessMm = neck?.thickness?.mm ?? 0
+  if (!layers.length || way === 'along')
+    return [{wood: found(neck?.wood?.value ?? layers.at(-1)?.wood?.value, neck), mm: everything}]
+  // The layers are listed from the playing face; what they are over the thickness is planed off the back.
+  let leftMm = thicknessMm
+  const fromFace = layers.map((layer) => {
+    const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
+    leftMm -= mm
+    return {wood: found(layer.wood?.value, layer), mm}
+  })
+  return way === 'down' ? fromFace : fromFace.reverse()
+}
+
+function blockValues({box}: BuildValues, block: Block | undefined) {
+  const index = Number(block?.of.split('.').at(-1)) - 1
+  return box?.blocks?.[index]
+}
+
+function found(name: string | undefined, own: Parameters<typeof woodOf>[1] = {}): Wood | undefined {
+  return woodOf(name, own) ?? woodOf('unknown')
 }

@@ -1,9 +1,11 @@
 import {screws} from '../../tables/screws.ts'
 import {type Bit, bitOf} from '../drilling/bits.ts'
+import type {Wood} from '../wood-facts.ts'
+import type {Layer} from './screw-route.ts'
 
 const inchMm = 25.4
 
-export interface ScrewSize {
+interface ScrewSize {
   shankMm: number
   rootMm: number
   /** The larger root of the design tables, where they have the gauge. */
@@ -42,4 +44,52 @@ export function bitInBoth(bit: Bit, units: 'in' | 'mm', take: 'nearest' | 'up', 
   const metric = bitOf('metric', leastMm, take)?.name
   if (!metric) return bit.name
   return units === 'in' ? `${bit.name} (or ${metric})` : `${metric} (or ${bit.name})`
+}
+
+/**
+ * Say what a thread of so many mm bites, layer by layer from where it enters, the wood its tip ends in, and whether
+ * that is bored as hard or soft. Of a loose wood, the lightest that it may mean.
+ */
+export function threadBites(
+  layers: readonly Layer[],
+  threadMm: number,
+): {
+  bites: Bite[]
+  tip: Wood | undefined
+  hardness: 'hard' | 'soft'
+} {
+  let leftMm = threadMm
+  let tip = layers[0]?.wood
+  const bites = layers.map(({wood, mm}) => {
+    const bite = Math.min(mm, leftMm)
+    if (bite > 1e-6) tip = wood
+    leftMm -= bite
+    const g12 = wood?.loose && wood.range ? wood.range.densityKgM3[0] / 1120 : (wood?.g12 ?? 0)
+    return {g12, mm: bite}
+  })
+  return {bites, tip, hardness: isHard(tip) ? 'hard' : 'soft'}
+}
+
+/** A wood whose name leaves its kind open is bored as a hardwood from half the weight of water up. */
+function isHard(wood: Wood | undefined): boolean {
+  if (!wood) return true
+  return wood.kind === undefined || wood.kind === 'sheet' ? wood.g12 >= 0.5 : wood.kind === 'hardwood'
+}
+
+/** A stretch of thread in one wood: ovendry mass over volume at 12 % moisture, and mm. */
+export interface Bite {
+  g12: number
+  mm: number
+}
+
+/** What a thread in end grain still holds of what it does across the grain: Wood Handbook, ch. 8, from memory. */
+const endGrain = 0.75
+
+/**
+ * Give the pull (N) that draws a wood screw of this shank (mm) out of the woods its thread sits in: Σ 108.25 G² D L.
+ * Ultimate load, side grain, seasoned wood. Source: Wood Handbook, FPL-GTR-282, Eq. 8-10.
+ */
+export function withdrawalN(shankMm: number, bites: readonly Bite[], isEndGrain = false): number {
+  const sideN = bites.reduce((sum, {g12, mm}) => sum + 108.25 * g12 ** 2 * shankMm * mm, 0)
+  return isEndGrain ? sideN * endGrain : sideN
 }

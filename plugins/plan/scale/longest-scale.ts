@@ -1,6 +1,6 @@
 import {assumptionRows} from '../../build-file/assumptions.ts'
 import {wholeFile} from '../../build-file/place.ts'
-import {boxPlace} from '../box-place.ts'
+import {boxPlace} from '../box/box.ts'
 import {cutNeck} from '../neck/cut-neck.ts'
 import {neckBlank} from '../neck/neck-blank.ts'
 import {neckBudget} from '../neck/neck-budget.ts'

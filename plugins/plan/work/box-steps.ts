@@ -1,7 +1,4 @@
-import {glueWait} from './glue-wait.ts'
-import {holesOn} from './holes-on.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {glueWait, holesOn, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Until damp wood is dry again (h): common practice, no source. */
 const dryH = 24

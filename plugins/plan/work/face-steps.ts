@@ -1,7 +1,4 @@
-import {glueWait} from './glue-wait.ts'
-import {stationsOf} from './stations-of.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {glueWait, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Glue on what comes after the scarf, plane the sides, round the back. */
 export const faceSteps: WorkGroup = (facts) => [

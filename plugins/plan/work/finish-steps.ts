@@ -1,6 +1,5 @@
 import {type FinishRow, finishWaits, usualFinish} from '../../tables/waits.ts'
-import {named} from './named.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
+import {named, type StepDraft, type WorkGroup} from './step.ts'
 
 const ready = ['sand', 'burn-marks', 'mark-lines', 'drill-neck-dots']
 

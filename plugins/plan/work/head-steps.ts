@@ -1,8 +1,4 @@
-import {glueWait} from './glue-wait.ts'
-import {holesOn} from './holes-on.ts'
-import {stationsOf} from './stations-of.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {glueWait, holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Saw and glue the scarf, glue a plate on, shape the head and drill it. */
 export const headSteps: WorkGroup = (facts) => {

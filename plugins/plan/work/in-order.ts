@@ -1,4 +1,4 @@
-import type {StepDraft} from './step-draft.ts'
+import type {StepDraft} from './step.ts'
 
 /** A step in its place, and the ids of those of this build that it depends on. */
 export interface PlacedStep {

@@ -1,7 +1,4 @@
-import {glueWait} from './glue-wait.ts'
-import {stationsOf} from './stations-of.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {glueWait, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
 const finished = ['sand', 'stain*', 'finish-*', 'burn-marks', 'mark-lines', 'drill-neck-dots', 'fret-ends']
 

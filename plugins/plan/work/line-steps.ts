@@ -1,7 +1,4 @@
-import {holesOn} from './holes-on.ts'
-import {stationsOf} from './stations-of.ts'
-import type {StepDraft, WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Mark out and drill the neck; saw the slots and press frets in, or burn the lines. */
 export const lineSteps: WorkGroup = (facts) => [

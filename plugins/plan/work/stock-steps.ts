@@ -1,7 +1,5 @@
 import type {Part} from '../shape/stock.ts'
-import {glueWait} from './glue-wait.ts'
-import type {WorkGroup} from './step-draft.ts'
-import type {WorkFacts} from './work-facts.ts'
+import {glueWait, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** One clamp for so much of a joint (mm): common practice, no source. */
 const clampEveryMm = 150

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {bitFor} from '../../../plugins/plan/drilling/bit-for.ts'
+import {bitFor} from '../../../plugins/plan/drilling/bits.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'

@@ -1,0 +1,94 @@
+import type {BuildValues} from '../build-file/schema.ts'
+import type {Box} from './shape/box.ts'
+import type {Jack} from './shape/pickup.ts'
+import {stationOf} from './station-of.ts'
+
+/** What the jack's nut and washer take of its thread (mm): common practice, no source. */
+const nutMm = 25.4 / 8
+
+type JackValues = NonNullable<NonNullable<BuildValues['pickup']>['jack']>
+
+/**
+ * Place the jack in its wall (mm from the nut line, off the centre line), with the thread that the wall asks for and
+ * the room behind it. A jack that the file does not place is given a place with room, and is marked as proposed.
+ */
+export function jackPlace(jack: JackValues, box: Box, hasStrapButtons: boolean): Jack | undefined {
+  const {outside, neck} = box
+  const wall = jack.in?.value
+  if (!wall) return undefined
+  const isEnd = wall === 'end'
+  const face = isEnd ? 'tail end' : wall === 'side bass' ? 'side bass' : 'side treble'
+  const neckHalfMm = neck?.joins === 'through' ? neck.widthMm / 2 : 0
+  const isProposed = !(isEnd ? jack.off : (jack.at ?? jack.along))
+  const places = placesFor(jack, face, box, neckHalfMm, hasStrapButtons)
+  const {stationMm, offMm} =
+    places.find((one) => isProposed && blockBehind(face, one, box) === 0) ?? places[0]!
+  const wallMm = (outside?.sidesMm ?? 0) + (isProposed ? 0 : blockBehind(face, {stationMm, offMm}, box))
+  return {
+    face,
+    ...(jack.hole && {holeMm: jack.hole.mm}),
+    ...(Number.isFinite(stationMm) && {stationMm}),
+    offMm,
+    isProposed,
+    ...(jack.thread && {threadMm: jack.thread.mm}),
+    ...(jack.body && {bodyMm: jack.body.mm}),
+    ...(outside && {
+      wallMm,
+      leastThreadMm: wallMm + nutMm,
+      roomMm: roomBehind(isEnd, offMm, neckHalfMm, outside),
+    }),
+  }
+}
+
+/** Where the file puts the jack, or places along its wall to choose from: the middle first, then off it to either side. */
+function placesFor(
+  jack: JackValues,
+  face: string,
+  box: Box,
+  neckHalfMm: number,
+  hasStrapButtons: boolean,
+): {stationMm: number; offMm: number}[] {
+  const {outside, inside, atMm = Number.NaN, tailMm = Number.NaN} = box
+  if (face === 'tail end') {
+    const besideMm = (neckHalfMm + (inside?.widthMm ?? 0) / 2) / 2
+    const offs = neckHalfMm || hasStrapButtons ? [besideMm, -besideMm] : [0, besideMm, -besideMm]
+    return (jack.off ? [jack.off.mm] : offs).map((offMm) => ({stationMm: tailMm, offMm}))
+  }
+  const offMm = ((face === 'side bass' ? -1 : 1) * (outside?.widthMm ?? 0)) / 2
+  const given = stationOf(jack, box)
+  const parts = [1 / 2, 5 / 8, 3 / 8, 3 / 4, 1 / 4]
+  const stations = given === undefined ? parts.map((part) => atMm + part * (outside?.lengthMm ?? 0)) : [given]
+  return stations.map((stationMm) => ({stationMm, offMm}))
+}
+
+/** How far a jack may reach behind the wall's outer face: to the wall across, or to a neck that runs through. */
+function roomBehind(
+  isEnd: boolean,
+  offMm: number,
+  neckHalfMm: number,
+  {lengthMm, widthMm, sidesMm}: {lengthMm: number; widthMm: number; sidesMm: number},
+): number {
+  if (!isEnd) return neckHalfMm ? widthMm / 2 - neckHalfMm : widthMm - sidesMm
+  return Math.abs(offMm) < neckHalfMm ? sidesMm : lengthMm - sidesMm
+}
+
+/**
+ * Say how thick a block is (mm) that stands against a wall of the box where the jack goes through it; nothing where
+ * none does. `face` is `tail end`, `side bass` or `side treble`.
+ */
+function blockBehind(
+  face: string,
+  {stationMm, offMm}: {stationMm: number; offMm: number},
+  {blocks = [], inside, tailMm, outside}: Box,
+): number {
+  if (!inside || !outside || tailMm === undefined) return 0
+  const touchMm = 1
+  const behind = blocks.find((block) =>
+    face === 'tail end'
+      ? tailMm - outside.sidesMm - (block.stationMm + block.lengthMm / 2) < touchMm &&
+        Math.abs(offMm - block.offMm) < block.widthMm / 2
+      : inside.widthMm / 2 - Math.sign(offMm) * block.offMm - block.widthMm / 2 < touchMm &&
+        Math.abs(stationMm - block.stationMm) < block.lengthMm / 2,
+  )
+  return behind ? (face === 'tail end' ? behind.lengthMm : behind.widthMm) : 0
+}

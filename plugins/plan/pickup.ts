@@ -1,0 +1,83 @@
+import {type Circle, gapToRectangle, gapToSides, rectangle} from './box/gap.ts'
+import {jackPlace} from './jack.ts'
+import type {PlanPart} from './part.ts'
+import type {Box} from './shape/box.ts'
+import {stationOf} from './station-of.ts'
+
+/**
+ * Place the pickup and its jack (mm), with the room there is for both, and say below which frequency (Hz) a piezo
+ * fades into a load of 1 MΩ, and of 50 kΩ. One under the bridge lies at the bridge line, on the centre line.
+ */
+export const pickup: PlanPart = ({values}, soFar) => {
+  const given = values.pickup
+  if (!given) return {}
+  const {box, bridge} = soFar
+  const isUnderBridge = given.under?.value === 'bridge'
+  const stationMm = stationOf(given, box) ?? (isUnderBridge ? bridge?.stationMm : undefined)
+  const offMm = given.off?.mm ?? 0
+  const spot = stationMm === undefined ? undefined : {stationMm, offMm}
+  const room = given.diameter && box && pickupRoom(spot, given.thickness?.mm, box)
+  const hasStrapButtons = values.extras?.some(({value}) => /strap/i.test(value)) ?? false
+  const jack = given.jack && jackPlace(given.jack, box ?? {}, hasStrapButtons)
+  const nf = given.kind?.value === 'piezo' ? given.capacitance?.nf : undefined
+  return {
+    pickup: {
+      ...(given.kind && {kind: given.kind.value}),
+      ...(given.under && {under: given.under.value}),
+      ...spot,
+      ...(given.diameter && {diameterMm: given.diameter.mm}),
+      ...(given.thickness && {thicknessMm: given.thickness.mm}),
+      ...room,
+      ...(nf !== undefined && {
+        capacitanceNf: nf,
+        cornerHz: cornerHz(nf, 1e6),
+        cornerLowHz: cornerHz(nf, 5e4),
+      }),
+      ...(jack && {jack}),
+    },
+  }
+}
+
+/** No disc is smaller (mm): common practice, no source. */
+const smallestMm = 25.4 / 4
+
+/**
+ * Find how wide a disc (mm) fits under the top at a place, and what it would run into first: a wall, a block, or a
+ * neck that runs through with less daylight than the disc is thick. Without a place, what the inside takes at all.
+ */
+function pickupRoom(
+  spot: {stationMm: number; offMm: number} | undefined,
+  thicknessMm: number | undefined,
+  box: Box,
+): {largestMm: number; against: string} | undefined {
+  const {inside, outside, atMm, neck} = box
+  if (!inside || !outside) return undefined
+  const across = {largestMm: Math.min(inside.lengthMm, inside.widthMm), against: 'the walls'}
+  if (!spot || atMm === undefined) return across
+  const point: Circle = {...spot, diameterMm: 0}
+  const walls = rectangle(atMm + outside.lengthMm / 2, 0, inside.lengthMm, inside.widthMm)
+  const gaps = [
+    {against: 'the walls', mm: gapToSides(point, walls)},
+    ...(box.blocks ?? []).map(({stationMm, offMm, lengthMm, widthMm}) => ({
+      against: 'a block',
+      mm: gapToRectangle(point, rectangle(stationMm, offMm, lengthMm, widthMm)),
+    })),
+  ]
+  if (neck?.joins === 'through' && thicknessMm !== undefined && thicknessMm > (neck.gapMm ?? thicknessMm)) {
+    const neckMm = (neck.tailMm ?? box.tailMm ?? atMm) - atMm
+    gaps.push({
+      against: 'the neck',
+      mm: gapToRectangle(point, rectangle(atMm + neckMm / 2, 0, neckMm, neck.widthMm)),
+    })
+  }
+  const least = gaps.reduce((best, gap) => (gap.mm < best.mm ? gap : best))
+  return {largestMm: 2 * least.mm < smallestMm ? 0 : 2 * least.mm, against: least.against}
+}
+
+/**
+ * Give the frequency (Hz) below which a source of this capacitance (nF) fades into a load (Ω): 1/(2πRC).
+ * Source: OpenStax University Physics vol. 2, §15.6.
+ */
+export function cornerHz(capacitanceNf: number, loadOhm: number): number {
+  return 1 / (2 * Math.PI * loadOhm * capacitanceNf * 1e-9)
+}

@@ -1,0 +1,151 @@
+import type {BuildValues, StockPiece} from '../build-file/schema.ts'
+import type {Context, GonePiece, Piece} from './part.ts'
+import type {Cuts} from './shape/stock.ts'
+
+/** A piece on the rack. */
+export interface ShelfPiece extends Piece {
+  /** The day it came into the shop; absent: it was always there. */
+  bought?: string
+  remark?: string
+  /** What it is left over from: there since the day that build was started. */
+  from?: {build: string; piece: string; on: string}
+}
+
+/** The rack between two builds: what stands on it, and what became of pieces that no longer do. */
+export interface Shelf {
+  pieces: readonly ShelfPiece[]
+  cut: readonly {id: string; by: string}[]
+}
+
+/** Stand the pieces of the rack file on the rack, `count: 6` as `A4.1` to `A4.6`; one without a size or id is left out. */
+export function shelfOf(rack: readonly StockPiece[]): Shelf {
+  const pieces = rack.flatMap(({id, wood, length, width, thickness, clear, count, remark, bought}) => {
+    if (!id || !length || !width || !thickness) return []
+    const [from, to] = clear ?? []
+    const many = count?.value ?? 1
+    return Array.from(
+      {length: many},
+      (_, k): ShelfPiece => ({
+        id: many > 1 ? `${id.value}.${k + 1}` : id.value,
+        wood: wood?.value ?? 'unknown',
+        lengthMm: length.mm,
+        widthMm: width.mm,
+        thicknessMm: thickness.mm,
+        ...(from && to && {clearMm: [from.mm, to.mm] as const}),
+        ...(bought && {bought: bought.iso}),
+        ...(remark && {remark: remark.value}),
+      }),
+    )
+  })
+  return {pieces, cut: []}
+}
+
+/** A build as the rack sees it. */
+export interface RackBuild {
+  slug: string
+  values: Pick<BuildValues, 'started' | 'status' | 'take' | 'stock' | 'scale'>
+}
+
+/** Put builds in the order in which they take their wood: by the day they were started, then by slug; undated ones last. */
+function inRackOrder<B>(builds: readonly B[], of: (one: B) => RackBuild): B[] {
+  const day = (one: B) => of(one).values.started?.iso ?? '\uffff'
+  const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
+  return [...builds].sort((a, b) => compare(day(a), day(b)) || compare(of(a).slug, of(b).slug))
+}
+
+export type RackContext = Required<Omit<Context, 'journal'>>
+
+/**
+ * Lead the builds past the rack in their order: each is planned with what stands there on its day, and leaves its
+ * offcuts. `cutsOf` plans one. Gives the rack as it stands after the last.
+ */
+export async function throughRack<B extends RackBuild>(
+  start: Shelf,
+  builds: readonly B[],
+  cutsOf: (build: B, context: RackContext) => Promise<Cuts | undefined>,
+): Promise<Shelf> {
+  let shelf = start
+  for (const build of inRackOrder(builds, (one) => one)) {
+    shelf = putBack(shelf, build, await cutsOf(build, piecesFor(shelf, build)))
+  }
+  return shelf
+}
+
+/**
+ * Give the pieces that stand on the rack on the day a build is started (any day for one without a date), and those of
+ * its `take` that it cannot have, with why.
+ */
+function piecesFor(
+  {pieces, cut}: Shelf,
+  {values: {started, take = []}}: RackBuild,
+): Required<Omit<Context, 'journal'>> {
+  const isThere = (bought: string | undefined) => !bought || !started || bought <= started.iso
+  const asked = new Set(take.map(({value}) => value))
+  const isAsked = (id: string) => asked.has(id) || asked.has(id.replace(/\.\d+$/, ''))
+  const later = pieces.flatMap(({id, bought}): GonePiece[] =>
+    bought && !isThere(bought) && isAsked(id) ? [{id, why: 'later', on: bought}] : [],
+  )
+  const gone = cut.flatMap(({id, by}): GonePiece[] => (isAsked(id) ? [{id, why: 'cut', by}] : []))
+  return {
+    pieces: pieces
+      .filter(({bought}) => isThere(bought))
+      .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm}) => ({
+        id,
+        wood,
+        lengthMm,
+        widthMm,
+        thicknessMm,
+        ...(clearMm && {clearMm}),
+      })),
+    gone: [...gone, ...later],
+  }
+}
+
+/**
+ * Leave the rack as it stands after a build: the pieces it cut are gone, their offcuts stand there under new names, by
+ * falling length; what it took and did not cut stands where it stood. An idea, and a build without a date, changes
+ * nothing.
+ */
+function putBack(shelf: Shelf, {slug, values}: RackBuild, cuts: Cuts | undefined): Shelf {
+  const {started} = values
+  if (!cuts || !started || values.status?.value === 'idea') return shelf
+  const isOwn = new Set((values.stock ?? []).map(({id}, i) => id?.value ?? `piece ${i + 1}`))
+  const cut = cuts.pieces.filter(({stockId}) => !isOwn.has(stockId)).map(({id}) => ({id, by: slug}))
+  const offcuts = cuts.pieces.flatMap((piece) =>
+    piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): ShelfPiece => {
+      const name = `${piece.id}-${offcutName(i)}`
+      return {
+        id: isOwn.has(piece.stockId) ? `${slug}.${name}` : name,
+        wood: piece.wood,
+        lengthMm,
+        widthMm,
+        thicknessMm,
+        from: {build: slug, piece: piece.id, on: started.iso},
+      }
+    }),
+  )
+  const isCut = new Set(cut.map(({id}) => id))
+  return {
+    pieces: [...shelf.pieces.filter(({id}) => !isCut.has(id)), ...offcuts],
+    cut: [...shelf.cut, ...cut],
+  }
+}
+
+/** List what stands on the rack on a day; without one, everything that was ever bought and not cut. */
+export function rackOn({pieces}: Shelf, day: string | undefined): ShelfPiece[] {
+  return pieces.filter(({bought, from}) => {
+    const since = from?.on ?? bought
+    return !since || !day || since <= day
+  })
+}
+
+/** Tell whether a build's plan depends on the rack: it takes pieces, or asks for the longest scale without wood of its own. */
+export function seesRack({values: {take, stock, scale}}: RackBuild): boolean {
+  return (take?.length ?? 0) > 0 || (!scale?.length && !stock?.length)
+}
+
+/** Name the n-th offcut of a piece, from 0: `a` to `z`, then `aa`, `ab` … */
+export function offcutName(n: number): string {
+  const last = String.fromCharCode(97 + (n % 26))
+  return n < 26 ? last : offcutName(Math.floor(n / 26) - 1) + last
+}

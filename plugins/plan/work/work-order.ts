@@ -1,0 +1,144 @@
+import {type HazardRow, hazards} from '../../tables/hazards.ts'
+import {waitSource} from '../../tables/waits.ts'
+import {workKinds} from '../../tables/work-kinds.ts'
+import type {PlanPart} from '../part.ts'
+import type {Step, WorkTime} from '../shape/work.ts'
+import {bareBoxSteps, boxSteps} from './box-steps.ts'
+import {faceSteps} from './face-steps.ts'
+import {finishSteps} from './finish-steps.ts'
+import {headSteps} from './head-steps.ts'
+import {inOrder, type PlacedStep} from './in-order.ts'
+import {joiningSteps} from './joining-steps.ts'
+import {lineSteps} from './line-steps.ts'
+import {named, type WorkGroup, workFacts} from './step.ts'
+import {stockSteps} from './stock-steps.ts'
+
+const groups: readonly WorkGroup[] = [
+  bareBoxSteps,
+  stockSteps,
+  headSteps,
+  faceSteps,
+  lineSteps,
+  boxSteps,
+  finishSteps,
+  joiningSteps,
+]
+const mostMeanwhile = 3
+
+/**
+ * List the steps of this design in an order that works, each with tool, setting, stations (mm from the nut line),
+ * hours to wait, what comes before it, its cautions and a check; and how long all waits take. Absent while there is
+ * nothing to work on.
+ */
+export const workOrder: PlanPart = (settled, soFar) => {
+  const facts = workFacts(settled, soFar)
+  const steps = inOrder(groups.flatMap((group) => group(facts)))
+  if (steps.length === 0) return {}
+  const {told = [], minutes, values} = settled
+  const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
+  const beside = cautionsBeside(soFar.cautions ?? [])
+  const work = steps.map((placed, at) => stepOf(placed, meanwhile(steps, at), beside, done))
+  const time = workTime(work, minutes)
+  return {work, ...(time && {workTime: time})}
+}
+
+function stepOf(
+  {draft, after}: PlacedStep,
+  others: string[],
+  beside: ReadonlyMap<string, string[]>,
+  done: ReadonlySet<string>,
+): Step {
+  const {id, kind, does, tool, setting, waitH, check} = draft
+  const step: Step = {
+    id,
+    kind,
+    step: draft.step ?? workKinds[kind].name,
+    does,
+    tool,
+    stations: draft.stations ?? [],
+    after,
+    cautions: beside.get(kind) ?? [],
+    isDone: done.has(id),
+  }
+  if (setting) step.setting = setting
+  if (waitH !== undefined) {
+    step.waitH = waitH
+    step.waitFrom = waitSource
+  }
+  if (others.length > 0) step.meanwhile = others
+  if (check) step.check = check
+  return step
+}
+
+/** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
+function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, string[]> {
+  const rows: Readonly<Record<string, HazardRow>> = hazards
+  const beside = new Map<string, string[]>()
+  for (const {id} of cautions)
+    for (const kind of rows[id]?.steps ?? []) {
+      const those = beside.get(kind)
+      if (those) those.push(id)
+      else beside.set(kind, [id])
+    }
+  return beside
+}
+
+/** Name what can be done while a step's glue or finish dries: later steps that do not come after it. */
+function meanwhile(steps: readonly PlacedStep[], at: number): string[] {
+  const {id, waitH} = steps[at]!.draft
+  const found: string[] = []
+  if (!waitH) return found
+  const waiting = new Set([id])
+  for (const {draft, after} of steps.slice(at + 1)) {
+    if (found.length === mostMeanwhile) break
+    if (after.some((before) => waiting.has(before))) waiting.add(draft.id)
+    else found.push(draft.id)
+  }
+  return found
+}
+
+const strungUp = ['strung up', 'retired', 'sold', 'given']
+/** What a heading says after one of these is still to come. */
+const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
+
+/**
+ * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
+ * strung up (its setting up too, where it was measured), and all that must have come before any of these. The steps
+ * are in an order that works.
+ */
+function doneSteps(
+  steps: readonly PlacedStep[],
+  {told, status, isMeasured}: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
+): ReadonlySet<string> {
+  const isNamed = named(told.map((text) => text.replace(notYet, '')).join(' / '))
+  const isStrung = status !== undefined && strungUp.includes(status)
+  const done = new Set<string>()
+  for (let at = steps.length - 1; at >= 0; at--) {
+    const {draft, after} = steps[at]!
+    const {id, kind, words = workKinds[kind].words} = draft
+    const isStrungSo = isStrung && (kind === 'string' || (isMeasured && kind === 'set-up'))
+    if (!done.has(id) && !isStrungSo && !isNamed(words)) continue
+    done.add(id)
+    for (const before of after) done.add(before)
+  }
+  return done
+}
+
+/**
+ * Add up the waits (h): the longest chain of those that depend on each other, which no order shortens, and all of
+ * them; beside them the hours that the journal tells of. Undefined where nothing waits and nothing is told.
+ */
+function workTime(steps: readonly Step[], minutes = 0): WorkTime | undefined {
+  const until = new Map<string, number>()
+  let waitH = 0
+  let waitsH = 0
+  for (const {id, after, waitH: own = 0} of steps) {
+    let fromH = 0
+    for (const before of after) fromH = Math.max(fromH, until.get(before) ?? 0)
+    until.set(id, fromH + own)
+    waitH = Math.max(waitH, fromH + own)
+    waitsH += own
+  }
+  if (waitsH === 0 && minutes === 0) return undefined
+  return {waitH, waitsH, ...(minutes > 0 && {benchH: minutes / 60})}
+}

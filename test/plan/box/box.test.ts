@@ -1,0 +1,106 @@
+import fc from 'fast-check'
+import {expect, test} from 'vitest'
+import type {BuildValues} from '../../../plugins/build-file/schema.ts'
+import {stringAnchors} from '../../../plugins/plan/anchors.ts'
+import {boxPlace} from '../../../plugins/plan/box/box.ts'
+import {bridgePlace} from '../../../plugins/plan/bridge-place.ts'
+import {screwPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
+import type {PlanPart, Settled} from '../../../plugins/plan/part.ts'
+import type {Plan} from '../../../plugins/plan/shape/plan.ts'
+import {tunerPosts} from '../../../plugins/plan/tuner-posts.ts'
+
+const mm = (value: number) => ({
+  mm: value,
+  text: String(value),
+  place: {line: 1, column: 1, endLine: 1, endColumn: 1},
+})
+const inch = (value: number) => mm(value * 25.4)
+const words = <T extends string>(value: T) => ({...mm(0), value, text: value})
+
+function run(parts: PlanPart[], values: BuildValues): Partial<Plan> {
+  const settled: Settled = {slug: 'try', values, units: 'in', rulerMm: 25.4 / 32, referenceHz: 440}
+  const plan: Partial<Plan> = {}
+  for (const part of parts) Object.assign(plan, part(settled, plan as Plan, {journal: {}, pieces: []}))
+  return plan
+}
+
+const box = {length: inch(10.125)}
+const scale = {length: inch(24.25)}
+
+test('the box lies where box.at puts it', () => {
+  const {box: placed} = run([boxPlace], {scale, box: {...box, at: inch(16)}})
+  expect(placed!.atMm).toBeCloseTo(16 * 25.4, 9)
+  expect(placed!.tailMm).toBeCloseTo(26.125 * 25.4, 9)
+  expect(placed!.bridgeFraction).toBeCloseTo(8.25 / 10.125, 9)
+})
+
+test('bridge.from-tail places it as well, and the two ways agree', () => {
+  const values = {scale, box: {...box, at: inch(16)}, bridge: {'from-tail': inch(1.875)}}
+  expect(run([boxPlace], values).box!.atByTailMm).toBeCloseTo(16 * 25.4, 9)
+  expect(run([boxPlace], {...values, box}).box!.atMm).toBeCloseTo(16 * 25.4, 9)
+})
+
+test('nothing lies anywhere without a place or without a scale length', () => {
+  expect(run([boxPlace], {scale, box})).toEqual({})
+  expect(run([boxPlace], {box, bridge: {'from-tail': inch(2)}})).toEqual({})
+})
+
+test('the bridge line lies at the scale length, whatever the box', () => {
+  fc.assert(
+    fc.property(
+      fc.double({min: 100, max: 2000, noNaN: true}),
+      fc.double({min: -200, max: 2500, noNaN: true}),
+      (scaleMm, atMm) => {
+        const {bridge} = run([boxPlace, bridgePlace], {
+          scale: {length: mm(scaleMm)},
+          box: {...box, at: mm(atMm)},
+        })
+        expect(bridge!.stationMm).toBe(scaleMm)
+        expect(bridge!.alongMm).toBeCloseTo(scaleMm - atMm, 9)
+      },
+    ),
+  )
+})
+
+test('a place along the box is measured from its head-side edge', () => {
+  const values = {scale, box: {...box, at: inch(16)}, screws: [{along: [inch(1.25)], off: [inch(0)]}]}
+  expect(run([boxPlace, screwPlaces], values).screws![0]!.stationMm).toBeCloseTo(17.25 * 25.4, 9)
+  expect(run([screwPlaces], {screws: [{along: [inch(1)]}]})).toEqual({})
+})
+
+test('every at of a row of screws goes with every off, in the order of the file', () => {
+  const {screws} = run([screwPlaces], {
+    screws: [{at: [mm(10), mm(20)], off: [mm(-5), mm(5)]}, {at: [mm(30)]}],
+  })
+  expect(screws!.map(({stationMm, offMm}) => [stationMm, offMm])).toEqual([
+    [10, -5],
+    [10, 5],
+    [20, -5],
+    [20, 5],
+    [30, 0],
+  ])
+  expect(screws![2]).toMatchObject({of: 'screws.1', stationPath: 'screws.1.at.2', offPath: 'screws.1.off.1'})
+})
+
+test('anchors stand in a row, even about the centre line', () => {
+  const strings = [{}, {}, {}]
+  const {anchors} = run([stringAnchors], {
+    strings,
+    anchors: {kind: words('ferrule'), at: mm(680), spacing: mm(12)},
+  })
+  expect(anchors!.map(({offMm}) => offMm)).toEqual([-12, 0, 12])
+  expect(run([stringAnchors], {strings, anchors: {at: mm(680)}})).toEqual({})
+  expect(run([stringAnchors], {strings: [{}], anchors: {at: mm(680)}}).anchors![0]!.offMm).toBe(0)
+})
+
+test('each tuner keeps its own place and its string’s order', () => {
+  const {tuners} = run([tunerPosts], {
+    tuners: {at: [mm(-50), mm(-114), mm(-82)], off: [mm(-11), mm(-11), mm(11)]},
+  })
+  expect(tuners!.map(({stationMm, offMm}) => [stationMm, offMm])).toEqual([
+    [-50, -11],
+    [-114, -11],
+    [-82, 11],
+  ])
+  expect(run([tunerPosts], {tuners: {at: [mm(-50), mm(-60)]}})).toEqual({})
+})
