@@ -1,8 +1,8 @@
+import {usualCores} from '../tables/strings.ts'
 import type {BuildValues} from './schema.ts'
-import {usualCoreMm} from './usual-core.ts'
 
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
-export interface AssumptionRow {
+interface AssumptionRow {
   path: string
   /** The path that it is listed under, where that is a shorter one. */
   listed?: string
@@ -266,3 +266,13 @@ export const assumptionRows: readonly AssumptionRow[] = [
     says: '1/16 a face',
   },
 ]
+
+/** Say how thick the core of a wound string of this gauge usually is; both in mm. Between the table's rows in a straight line. */
+export function usualCoreMm(gaugeMm: number): number {
+  const gaugeIn = gaugeMm / 25.4
+  const upper = usualCores.findIndex((row) => gaugeIn <= row.gaugeIn)
+  const [a, b] = upper > 0 ? [usualCores[upper - 1]!, usualCores[upper]!] : []
+  if (!a || !b) return gaugeMm * usualCores.at(upper)!.coreFraction
+  const part = (gaugeIn - a.gaugeIn) / (b.gaugeIn - a.gaugeIn)
+  return gaugeMm * (a.coreFraction + part * (b.coreFraction - a.coreFraction))
+}

@@ -3,9 +3,9 @@ import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {parseBuildFile} from '../syntax/parse-build-file.ts'
 import {walk} from '../syntax/walk.ts'
-import type {Build, Directive} from './build.ts'
-import {readDay} from './days.ts'
-import {type Place, wholeFile} from './place.ts'
+import type {Build, DayEntry, Directive} from './build.ts'
+import {type Place, wholeFile} from './problem.ts'
+import {readDate, readDuration} from './quantities/read-date.ts'
 
 /** What the body of a build file tells besides its prose. */
 export type Body = Pick<Build, 'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested'>
@@ -87,4 +87,18 @@ function placeOf({position}: Nodes): Place {
   if (!position) return wholeFile
   const {start, end} = position
   return {line: start.line, column: start.column, endLine: end.line, endColumn: end.column}
+}
+
+/**
+ * Read a heading as a day's entry: it starts with a date (ISO 8601), and round brackets at its end that hold a
+ * duration and nothing else are the hours. `2026-03-07 Milling the strips (1 h 30 min)` → the seventh of March,
+ * `Milling the strips`, 90 minutes. Undefined where it starts with no date that the calendar has.
+ */
+function readDay(heading: string, place: Place): DayEntry | undefined {
+  const [, iso = '', rest = ''] = /^(\d{4}-\d\d-\d\d)(?![\w-])(.*)$/s.exec(heading.trim()) ?? []
+  if (!readDate(iso).ok) return undefined
+  const [, before = '', inBrackets = ''] = /^(.*)\(([^()]*)\)\s*$/s.exec(rest) ?? []
+  const minutes = readDuration(inBrackets)
+  const title = (minutes.ok ? before : rest).replace(/^[\s:,.;–—-]+/, '').trim()
+  return {iso, title, ...(minutes.ok ? {minutes: minutes.value} : {}), place}
 }

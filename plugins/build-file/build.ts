@@ -1,4 +1,4 @@
-import type {Place} from './place.ts'
+import type {Place} from './problem.ts'
 import type {BuildValues} from './schema.ts'
 
 /** A heading of the body that starts with a date. */
@@ -17,7 +17,7 @@ export interface Directive {
 }
 
 /** `:value[path]` in a sentence of the body. */
-export interface ValueReference {
+interface ValueReference {
   path: string
   place: Place
 }
@@ -56,4 +56,22 @@ export interface Build {
   tooNested?: Place
   /** Absent where only the text is known. */
   surroundings?: Surroundings
+}
+
+/** Make the build of a file that nothing could be read from. */
+export const emptyBuild = (slug: string): Build => ({
+  slug,
+  values: {},
+  places: {},
+  keys: {},
+  days: [],
+  links: [],
+  directives: [],
+  references: [],
+})
+
+/** Name a build by its file: `needle-box.md` and `needle-box/index.md` are both `needle-box`. */
+export function slugOf(path: string): string {
+  const [file = '', folder = ''] = path.split(/[/\\]/).reverse()
+  return file === 'index.md' && folder ? folder : file.replace(/\.md$/, '')
 }

@@ -1,10 +1,9 @@
-import type {Place} from './place.ts'
-import type {Problem} from './problem.ts'
+import type {Place, Problem} from './problem.ts'
 
 const largestFile = 1_000_000
 
 /** The text between the two `---` lines and what follows, lines kept in place. */
-export interface FrontMatter {
+interface FrontMatter {
   /** The YAML, without its fences. */
   yaml: string
   /** The line of the file on which the YAML starts. */

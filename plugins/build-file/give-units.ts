@@ -29,7 +29,7 @@ export function withUnit(value: Length | Gauge, units: 'in' | 'mm'): string {
 }
 
 /** List every length and gauge of a build's values, each place once. */
-export function lengthsIn(tree: unknown): (Length | Gauge)[] {
+function lengthsIn(tree: unknown): (Length | Gauge)[] {
   if (typeof tree !== 'object' || tree === null) return []
   if ('place' in tree) return 'mm' in tree ? [tree as Length] : []
   return Object.values(tree).flatMap(lengthsIn)

@@ -1,5 +1,5 @@
 import type {Kind, Leaf, LeafName} from './kinds.ts'
-import {quantityPaths} from './paths.ts'
+import {quantityPaths} from './path.ts'
 import {buildSchema} from './schema.ts'
 
 type Json = Record<string, unknown>

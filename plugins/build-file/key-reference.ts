@@ -1,6 +1,5 @@
 import {assumptionRows} from './assumptions.ts'
-import {exampleOf} from './example-of.ts'
-import type {Kind} from './kinds.ts'
+import {exampleOf, type Kind} from './kinds.ts'
 import {buildSchema} from './schema.ts'
 
 interface KeyRow {
@@ -11,7 +10,7 @@ interface KeyRow {
 }
 
 /** List every key of a build file with what it means, what it takes, and what is assumed where it is left out. */
-export function keyRows(kind: Kind = buildSchema as unknown as Kind, path = ''): KeyRow[] {
+function keyRows(kind: Kind = buildSchema as unknown as Kind, path = ''): KeyRow[] {
   if (kind.is === 'list') return keyRows(kind.item, `${path}.*`)
   if (kind.is !== 'record') return []
   return Object.entries(kind.fields).flatMap(([key, field]) => {

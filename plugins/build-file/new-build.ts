@@ -1,7 +1,7 @@
 import type {UsualKind} from '../tables/usual-kinds.ts'
 
 /** What a new build is given besides its kind; sizes as a maker writes them, in `units`. */
-export interface NewBuildOptions {
+interface NewBuildOptions {
   title: string
   scale?: string
   units?: 'in' | 'mm'

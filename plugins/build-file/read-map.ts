@@ -1,13 +1,11 @@
 import {isMap, isScalar, type Node} from 'yaml'
 import {rules} from '../tables/rules.ts'
-import type {Kind, Leaf, MapOf, MeasuredValues} from './kinds.ts'
-import {date, force, length, number} from './kinds.ts'
+import {date, force, type Kind, type Leaf, length, type MapOf, type MeasuredValues, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
-import {leafAt, quantityPaths} from './paths.ts'
+import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {pairsOf} from './read-record.ts'
-import {nameOf, readValue, wrongShape} from './read-value.ts'
-import {type ReadingContext, report} from './reading-context.ts'
+import {nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
 import type {Day, Force, Length, Numeral} from './values.ts'
 
 /** Read a mapping whose keys are the maker's own: rule names, line labels, paths, scores. */

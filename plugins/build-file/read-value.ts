@@ -1,11 +1,40 @@
-import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import {exampleOf} from './example-of.ts'
-import type {Choice, Either, Kind, Leaf, ListOf} from './kinds.ts'
+import {type Document, isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
+import {type RuleName, rules} from '../tables/rules.ts'
+import {type Choice, type Either, exampleOf, type Kind, type Leaf, type ListOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
+import type {Place, Problem} from './problem.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
-import {type ReadingContext, report} from './reading-context.ts'
+
+/** What the reader of values carries along: units, places found so far, and where problems go. */
+export interface ReadingContext {
+  doc: Document.Parsed
+  units: 'in' | 'mm'
+  placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
+  places: Record<string, Place>
+  keys: Record<string, Place>
+  problems: Problem[]
+}
+
+/** Report a problem of a rule, with the rule's own severity. */
+export function report(
+  context: ReadingContext,
+  rule: RuleName,
+  place: Place,
+  message: string,
+  more: {expected?: string[] | undefined; cause?: Place | undefined; note?: string} = {},
+): void {
+  context.problems.push({
+    rule,
+    severity: rules[rule].severity,
+    ...place,
+    message,
+    ...(more.expected?.length ? {expected: more.expected} : {}),
+    ...(more.note ? {note: more.note} : {}),
+    ...(more.cause ? {cause: {line: more.cause.line, column: more.cause.column}} : {}),
+  })
+}
 
 type Read<K> = (node: Node, kind: K, path: string, context: ReadingContext) => unknown
 

@@ -1,13 +1,10 @@
 import {isMap, isSeq, type Node} from 'yaml'
 import type {Body} from './body.ts'
-import type {Build, Surroundings} from './build.ts'
-import {emptyBuild} from './empty-build.ts'
+import {type Build, emptyBuild, type Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import type {Kind, RecordOf} from './kinds.ts'
-import {wholeFile} from './place.ts'
-import type {Problem} from './problem.ts'
-import {readValue, textOf} from './read-value.ts'
-import {type ReadingContext, report} from './reading-context.ts'
+import {type Problem, wholeFile} from './problem.ts'
+import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import {
   type BuildValues,
   buildSchema,
@@ -26,7 +23,7 @@ const schemas = {
 }
 
 /** What the reader must know besides the text. */
-export interface ReadOptions {
+interface ReadOptions {
   slug: string
   /** Gives the unit of bare numbers where the build does not. */
   journal?: JournalSettings

@@ -15,8 +15,8 @@ import {giveUnits, withUnit} from './give-units.ts'
 import type {Kind} from './kinds.ts'
 import {writeLength} from './quantities/write-length.ts'
 import {readBuild} from './read.ts'
+import {shortParts} from './read-record.ts'
 import {buildSchema, type JournalSettings} from './schema.ts'
-import {shortParts} from './short-parts.ts'
 import type {Length} from './values.ts'
 
 /** What belongs to the instrument that was made, and not to its dimensions. */
@@ -39,7 +39,7 @@ const left = [
   'take',
 ] as const
 
-export interface StartOptions {
+interface StartOptions {
   journal?: JournalSettings
   title?: string
   /** Another scale length, as a maker writes it; whatever lies past the octave keeps its distance from the bridge. */

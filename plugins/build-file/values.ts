@@ -1,4 +1,4 @@
-import type {Place} from './place.ts'
+import type {Place} from './problem.ts'
 
 /** What every value of a build keeps: its spelling, where it stands, and whether it was assumed. */
 export interface Written {
@@ -66,19 +66,3 @@ export interface Words<T extends string = string> extends Written {
 export interface LineLabel extends Written {
   label: string
 }
-
-export type Quantity =
-  | Length
-  | Angle
-  | Pitch
-  | Gauge
-  | Day
-  | Duration
-  | Money
-  | Force
-  | MassPerLength
-  | Stiffness
-  | Density
-  | Capacitance
-  | Step
-  | Numeral

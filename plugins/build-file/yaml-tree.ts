@@ -8,13 +8,12 @@ import {
   parseDocument,
   visit,
 } from 'yaml'
-import type {Place} from './place.ts'
-import type {Problem} from './problem.ts'
+import type {Place, Problem} from './problem.ts'
 
 const mostUnfolded = 100_000
 
 /** Parsed YAML with a way from its nodes to places of the file. */
-export interface YamlTree {
+interface YamlTree {
   doc: Document.Parsed
   placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
   problems: Problem[]

@@ -1,4 +1,4 @@
-import {pathAt} from '../build-file/place-of.ts'
+import {pathAt} from '../build-file/path.ts'
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {Check} from './rule.ts'
 

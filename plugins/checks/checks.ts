@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import {placeOf} from '../build-file/place-of.ts'
+import {placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/shape/plan.ts'

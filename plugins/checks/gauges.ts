@@ -1,5 +1,4 @@
-import {thinnestWoundIn} from '../tables/string-gauges.ts'
-import {thinnestWrapIn} from '../tables/string-wraps.ts'
+import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
 import type {Check} from './rule.ts'
 
 const thinnestWoundMm = thinnestWoundIn * 25.4

@@ -1,6 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import type {Place} from '../build-file/place.ts'
-import type {Severity} from '../build-file/problem.ts'
+import type {Place, Severity} from '../build-file/problem.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {RuleName} from '../tables/rules.ts'
 

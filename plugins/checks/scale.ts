@@ -1,4 +1,4 @@
-import {pathAt} from '../build-file/place-of.ts'
+import {pathAt} from '../build-file/path.ts'
 import type {Check} from './rule.ts'
 
 /** A list of lines that does not rise. */

@@ -1,8 +1,8 @@
-import {writeForce} from '../build-file/quantities/write-force.ts'
 import {writeLength} from '../build-file/quantities/write-length.ts'
+import {writeForce} from '../build-file/quantities/write-measured.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {StringPlan} from '../plan/shape/strings.ts'
-import {breakLimits} from '../tables/string-pulls.ts'
+import {breakLimits} from '../tables/strings.ts'
 import type {Check, Finding} from './rule.ts'
 
 /** A steel string, or a steel core that is known, tuned near its strength or past it. */

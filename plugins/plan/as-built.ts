@@ -1,4 +1,4 @@
-import {kindAt} from '../build-file/paths.ts'
+import {kindAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
 import {effectsOf} from './as-built-effects.ts'

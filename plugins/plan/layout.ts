@@ -1,4 +1,4 @@
-import {nearestMark} from '../build-file/quantities/nearest-mark.ts'
+import {nearestMark} from '../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {PlanPart} from './part.ts'
 import type {Station} from './shape/layout.ts'

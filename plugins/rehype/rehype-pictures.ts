@@ -3,7 +3,7 @@ import {walk} from '../syntax/walk.ts'
 import {isComputed} from './computed.ts'
 
 /** A picture of the build's own folder, as the file names it. */
-export interface Picture {
+interface Picture {
   target: string
   alt: string
   title?: string

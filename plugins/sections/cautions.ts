@@ -1,7 +1,6 @@
 import type {BlockContent, List} from 'mdast'
 import type {Caution} from '../plan/shape/work.ts'
-import {dustLimits, noiseLimits} from '../tables/exposure-limits.ts'
-import {comesFirst} from '../tables/hazards.ts'
+import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
 import {figures, fractions, list, note, number, paragraph, strong, table} from './kit.ts'
 import type {Section} from './section.ts'
 

@@ -1,8 +1,7 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {Step} from '../plan/shape/work.ts'
-import {cautionSigns} from '../tables/caution-signs.ts'
-import {comesFirst} from '../tables/hazards.ts'
+import {cautionSigns, comesFirst} from '../tables/hazards.ts'
 import {
   type BenchStep,
   fractions,

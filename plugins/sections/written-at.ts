@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import type {Place} from '../build-file/place.ts'
+import type {Place} from '../build-file/problem.ts'
 
 /**
  * Give what the front matter says at a place, as its key and value: `screws.1.length: 1`; the key alone where

@@ -1,8 +1,10 @@
 import type {Literal} from 'mdast'
-import type {LeafDirective} from 'mdast-util-directive'
+import {directiveFromMarkdown, directiveToMarkdown, type LeafDirective} from 'mdast-util-directive'
+import type {Extension} from 'mdast-util-from-markdown'
+import type {Handle, Options} from 'mdast-util-to-markdown'
 
 /** `:value[path]` in a sentence; `value` is the path as written. */
-export interface ValueReference extends Literal {
+interface ValueReference extends Literal {
   type: 'valueReference'
 }
 
@@ -13,14 +15,53 @@ declare module 'mdast-util-directive' {
   }
 }
 
-/** `::name{attributes}` alone on a line; its syntax and its node are those of the directive extension's leaf. */
-export type SectionDirective = LeafDirective
-
 declare module 'mdast' {
   interface PhrasingContentMap {
     valueReference: ValueReference
   }
   interface RootContentMap {
     valueReference: ValueReference
+  }
+}
+
+import './nodes.ts'
+
+/** Make nodes (`leafDirective`, `valueReference`) of what build-syntax.ts recognises. */
+export function buildFromMarkdown(): Extension[] {
+  return [
+    directiveFromMarkdown(),
+    {
+      enter: {
+        valueReference(token) {
+          this.enter({type: 'valueReference', value: ''}, token)
+        },
+      },
+      exit: {
+        valueReferencePath(token) {
+          const node = this.stack.at(-1)
+          if (node?.type === 'valueReference') node.value = this.sliceSerialize(token)
+        },
+        valueReference(token) {
+          this.exit(token)
+        },
+      },
+    },
+  ]
+}
+
+import './nodes.ts'
+
+/** Write section directives and value references back as Markdown; no other colon is escaped. */
+export function buildToMarkdown(): Options {
+  const leafDirective = directiveToMarkdown().handlers?.leafDirective as Handle
+  return {
+    handlers: {
+      leafDirective: (node: LeafDirective, ...rest) => node.data?.asWritten ?? leafDirective(node, ...rest),
+      valueReference: (node: {value: string}) => `:value[${node.value}]`,
+    },
+    unsafe: [
+      {character: ':', after: 'value\\[', inConstruct: 'phrasing'},
+      {atBreak: true, character: ':', after: ':[^:\\s]', notInConstruct: ['listItem', 'blockquote']},
+    ],
   }
 }

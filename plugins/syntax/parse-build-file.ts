@@ -2,10 +2,19 @@ import type {Root} from 'mdast'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
-import {type Plugin, unified} from 'unified'
-import type {Place} from '../build-file/place.ts'
-import {remarkBuildSyntax} from './remark-build-syntax.ts'
+import {type Plugin, type Processor, unified} from 'unified'
+import type {Place} from '../build-file/problem.ts'
+import {buildSyntax} from './build-syntax.ts'
+import {buildFromMarkdown, buildToMarkdown} from './nodes.ts'
 import {findTooNested} from './too-nested.ts'
+
+/** Add the syntax of build files to a unified pipeline, for reading and for writing. */
+export function remarkBuildSyntax(this: Processor): void {
+  const data = this.data()
+  data.micromarkExtensions = [...(data.micromarkExtensions ?? []), buildSyntax]
+  data.fromMarkdownExtensions = [...(data.fromMarkdownExtensions ?? []), buildFromMarkdown()]
+  data.toMarkdownExtensions = [...(data.toMarkdownExtensions ?? []), buildToMarkdown()]
+}
 
 const parser = unified()
   .use(remarkParse)

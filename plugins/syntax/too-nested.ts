@@ -1,4 +1,4 @@
-import type {Place} from '../build-file/place.ts'
+import type {Place} from '../build-file/problem.ts'
 
 // Far more than anybody writes, and far less than what exhausts a parser.
 const mostContainers = 200

@@ -1,7 +1,7 @@
 import type {Node} from 'unist'
 
 /** The children of a node, as they are walked. */
-export interface Walked<N extends Node> {
+interface Walked<N extends Node> {
   children: N[]
 }
 

@@ -86,3 +86,73 @@ export type HazardName = keyof typeof hazards
 /** What every page with work on it says first. */
 export const comesFirst =
   'Local codes, the machine’s manual and licensed practice come first; what stands here does not replace them.'
+
+/** Each caution as short as it may stand beside its step: a name, and what to do. The caution itself says the rest. */
+interface CautionSign {
+  name: string
+  does: string
+}
+
+// biome-ignore format: a line each, sorted as the hazards are
+export const cautionSigns = {
+  'mains-power': {name: 'mains', does: 'battery only; else a licensed electrician'},
+  'saw-kickback': {name: 'kickback', does: 'guard on, push sticks, stand aside'},
+  'short-part': {name: 'short parts', does: 'cut last, off a long strip; hands 3 in off'},
+  'scarf-saw': {name: 'slanted stick', does: 'clamp it in a carrier'},
+  'router-direction': {name: 'router', does: 'against the turn; clamp; small bites'},
+  rods: {name: 'rods', does: 'vice and hacksaw; file the ends'},
+  'big-bit': {name: 'big bit', does: 'clamp flat on a board; slow'},
+  'string-eyes': {name: 'whip', does: 'eyes covered; slacken before cutting'},
+  'lead-paint': {name: 'lead', does: 'test; wet work; no dry sanding, no heat'},
+  'oil-rags': {name: 'rags', does: 'hang singly outdoors; never in a heap'},
+  solvents: {name: 'vapour', does: 'draught; no flame'},
+  'lacquer-mist': {name: 'mist', does: 'brush; spray outdoors with a respirator'},
+  'burn-marks': {name: 'hot pen', does: 'bare wood; draught; metal stand'},
+  'redcedar-dust': {name: 'redcedar', does: 'extraction and mask; stop at a tight chest'},
+  'rosewood-dust': {name: 'rosewood', does: 'mask, sleeves; wash at once'},
+  'cancer-dust': {name: 'fine dust', does: 'extraction and mask'},
+  'sensitizer-dust': {name: 'allergy', does: 'mask and sleeves; stop at a rash'},
+  'wood-dust': {name: 'dust', does: 'extraction or outdoors; mask'},
+  'sheet-dust': {name: 'board dust', does: 'draught and mask'},
+  'box-residue': {name: 'old box', does: 'wipe damp; pull nails; magnet'},
+  planer: {name: 'thin in planer', does: 'carrier board; 1/32 in a pass'},
+  'drill-clamp': {name: 'spin', does: 'clamp it; backing board'},
+  'glue-epoxy': {name: 'epoxy', does: 'nitrile gloves; no green sanding'},
+  'glue-ca': {name: 'quick glue', does: 'eyes covered; no cotton'},
+  'glue-pu': {name: 'PU glue', does: 'gloves and draught'},
+  'glue-hide': {name: 'hot glue', does: 'pot steady at 60 °C'},
+  chisel: {name: 'chisel', does: 'clamp; both hands behind the edge'},
+  'fret-wire': {name: 'wire ends', does: 'eyes covered; a rag over the end'},
+  'fret-ends': {name: 'sharp ends', does: 'keep hands off until filed'},
+  eyes: {name: 'eyes', does: 'side shields on'},
+  noise: {name: 'ears', does: 'protectors on'},
+  solder: {name: 'solder', does: 'draught; head out of the smoke; wash'},
+  battery: {name: 'battery', does: 'no loose wires; lid screwed'},
+  'small-player': {name: 'small hands', does: 'round every end; screw parts down'},
+  'protected-wood': {name: 'protected wood', does: 'keep a note of where it came from'},
+} satisfies Record<HazardName, CautionSign>
+
+/** How long a day may last at each level of noise. Source: 29 CFR 1910.95, Table G-16; a 90 dBA day, 5 dB halving it. */
+export const noiseLimits = [
+  {dBA: 90, hours: 8},
+  {dBA: 92, hours: 6},
+  {dBA: 95, hours: 4},
+  {dBA: 97, hours: 3},
+  {dBA: 100, hours: 2},
+  {dBA: 102, hours: 1.5},
+  {dBA: 105, hours: 1},
+  {dBA: 110, hours: 0.5},
+  {dBA: 115, hours: 0.25},
+] as const
+
+/** From this level over a working day an employer must look after hearing. Source: 29 CFR 1910.95(c)(1). */
+export const hearingCareDba = 85
+
+/** The most wood dust in the air over a working day, mg/m³: what the law allows, then what is advised. */
+// biome-ignore format: a line each
+export const dustLimits = [
+  {what: 'wood dust, all of it', mgM3: 15, by: 'the law for employers', source: 'OSHA permissible limit for dust not otherwise regulated, 29 CFR 1910.1000'},
+  {what: 'wood dust, the fine part', mgM3: 5, by: 'the law for employers', source: 'OSHA permissible limit for dust not otherwise regulated, 29 CFR 1910.1000'},
+  {what: 'wood dust', mgM3: 1, by: 'advised', source: 'NIOSH Pocket Guide, wood dust (npgd0667); ACGIH by way of OSHA, Wood Dust'},
+  {what: 'western redcedar', mgM3: 0.5, by: 'advised', source: 'ACGIH by way of OSHA, Wood Dust'},
+] as const

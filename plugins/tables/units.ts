@@ -11,7 +11,7 @@ export interface UnitRow {
 }
 
 const poundKg = 0.45359237
-const poundForceN = 4.4482216152605
+export const poundForceN = 4.4482216152605
 const footM = 0.3048
 const inchM = 0.0254
 

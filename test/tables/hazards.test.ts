@@ -1,6 +1,11 @@
 import {describe, expect, test} from 'vitest'
-import {dustLimits, hearingCareDba, noiseLimits} from '../../plugins/tables/exposure-limits.ts'
-import {type HazardRow, hazards} from '../../plugins/tables/hazards.ts'
+import {
+  dustLimits,
+  type HazardRow,
+  hazards,
+  hearingCareDba,
+  noiseLimits,
+} from '../../plugins/tables/hazards.ts'
 import {woodHazards} from '../../plugins/tables/wood-hazards.ts'
 import {woods} from '../../plugins/tables/woods.ts'
 

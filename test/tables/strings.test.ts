@@ -1,12 +1,16 @@
 import {expect, test} from 'vitest'
 import {buildSchema} from '../../plugins/build-file/schema.ts'
 import {rulerMarks} from '../../plugins/tables/hearing.ts'
-import {justIntervals} from '../../plugins/tables/just-intervals.ts'
-import {plainGaugesIn, woundGaugesIn} from '../../plugins/tables/string-gauges.ts'
-import {type StringMaterialRow, stringMaterials} from '../../plugins/tables/string-materials.ts'
-import {stringPulls} from '../../plugins/tables/string-pulls.ts'
-import {stringWraps, usualCores} from '../../plugins/tables/string-wraps.ts'
-import {tunings} from '../../plugins/tables/tunings.ts'
+import {justIntervals, tunings} from '../../plugins/tables/intervals.ts'
+import {
+  plainGaugesIn,
+  type StringMaterialRow,
+  stringMaterials,
+  stringPulls,
+  stringWraps,
+  usualCores,
+  woundGaugesIn,
+} from '../../plugins/tables/strings.ts'
 
 const rises = (values: readonly number[]) => values.every((value, i) => i === 0 || value > values[i - 1]!)
 

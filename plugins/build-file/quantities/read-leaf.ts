@@ -1,24 +1,24 @@
 import {units} from '../../tables/units.ts'
 import type {LeafName, LeafTypes, Limits} from '../kinds.ts'
 import type {Written} from '../values.ts'
-import {limited, named} from './limited.ts'
-import {readDate} from './read-date.ts'
-import {readDuration} from './read-duration.ts'
-import {readFlag} from './read-flag.ts'
-import {readGauge} from './read-gauge.ts'
-import {readLengthWithin} from './read-length-within.ts'
-import {readLineLabel} from './read-line-label.ts'
-import {type MeasureKind, readMeasure} from './read-measure.ts'
-import {readMoney} from './read-money.ts'
-import {readNumber} from './read-number.ts'
+import {readDate, readDuration} from './read-date.ts'
+import {readGauge, readLengthWithin} from './read-length.ts'
+import {
+  type MeasureKind,
+  readFlag,
+  readLineLabel,
+  readMeasure,
+  readMoney,
+  readNumber,
+  readStep,
+} from './read-number.ts'
 import {readPitch} from './read-pitch.ts'
-import {readStep} from './read-step.ts'
-import {type Reading, reading} from './reading.ts'
+import {limited, named, type Reading, reading} from './reading.ts'
 
 /** What a leaf is read as, before its spelling and place are put to it. */
-export type Bare<N extends LeafName> = Omit<LeafTypes[N], keyof Written>
+type Bare<N extends LeafName> = Omit<LeafTypes[N], keyof Written>
 
-export interface LeafContext {
+interface LeafContext {
   /** What a bare number means. */
   units: 'in' | 'mm'
   limits: Limits

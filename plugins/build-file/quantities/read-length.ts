@@ -1,12 +1,9 @@
 import {units as unitTables} from '../../tables/units.ts'
-import type {Length} from '../values.ts'
-import {explainFigure} from './explain-figure.ts'
-import {findUnit} from './find-unit.ts'
-import {likelyUnit} from './likely-unit.ts'
-import {plainText} from './plain-text.ts'
-import {type Misreading, misreading, quoted, type Reading, reading} from './reading.ts'
-import {type Figure, takeFigure} from './take-figure.ts'
-import {takeSign} from './take-sign.ts'
+import type {Limits} from '../kinds.ts'
+import type {Gauge, Length} from '../values.ts'
+import {explainFigure, type Figure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
+import {type Misreading, misreading, quoted, type Reading, reading, withinLimits} from './reading.ts'
+import {writeLength} from './write-length.ts'
 
 const rows = unitTables.length
 const inch = findUnit('in', rows)!
@@ -78,4 +75,94 @@ function millimetres(
   return Number.isFinite(mm)
     ? reading({mm: mm + 0})
     : misreading('unreadable-length', `${quoted(text)} is too large to be a length`)
+}
+
+const thousandthMm = 0.0254
+
+/**
+ * Read a length and see that it lies within its limits (in mm): below zero only where it may lie on either
+ * side. Where it is out of range, the same figure in another unit is proposed, if that would do.
+ */
+export function readLengthWithin(
+  text: string,
+  units: 'in' | 'mm',
+  limits: Limits,
+): Reading<Pick<Length, 'mm'>> {
+  const length = readLength(text, units)
+  if (!length.ok) return length
+  const {mm} = length.value
+  if (mm < 0 && !limits.signed) {
+    return misreading('negative-length', `${quoted(text)} is below zero, which this length cannot be`, [
+      plainText(text).replace(/^- ?/, ''),
+    ])
+  }
+  const word = (limit: number, rounding: 'up' | 'down') =>
+    units === 'mm'
+      ? `${limit} mm`
+      : writeLength(limit, {units, rulerMm: limit < 10 ? thousandthMm : 25.4 / 16}, rounding)
+  const within = withinLimits(mm, text, limits, word, () => inAnotherUnit(text, units, limits))
+  return within.ok ? length : within
+}
+
+function inAnotherUnit(
+  text: string,
+  units: 'in' | 'mm',
+  {min = 0, max = Number.POSITIVE_INFINITY}: Limits,
+): string[] {
+  const figure = plainText(text).replace(/ ?([a-z]+\.?|["'])$/i, '')
+  if (/[a-z"']/i.test(figure) || Number(figure) === 0) return []
+  return (units === 'in' ? ['in', 'mm', 'cm'] : ['mm', 'in', 'cm'])
+    .map((unit) => `${figure} ${unit}`)
+    .filter((spelling) => {
+      const tried = readLength(spelling, units)
+      return tried.ok && tried.value.mm >= min && tried.value.mm <= max
+    })
+}
+
+/** The diameters that strings are made in, in millimetres. */
+const usual = {min: 0.1, max: 3}
+
+/** Read a string's diameter, with `w` last where it is wound: `.017`, `.032w`, `0.43 mm`, `0.8 mm w`. */
+export function readGauge(
+  text: string,
+  units: 'in' | 'mm',
+  limits: Limits,
+): Reading<Pick<Gauge, 'mm' | 'wound'>> {
+  const plain = plainText(text)
+  const [, size = '', wound] = /^(.*?)(?: ?(w))?$/i.exec(plain) ?? []
+  const length = readLength(size, units)
+  if (!length.ok) {
+    const example = units === 'in' ? '.017 or .032w' : '0.43 or 0.8w'
+    return misreading(
+      'unreadable-gauge',
+      `${quoted(text)} is not a gauge, as ${example} is`,
+      woundLast(plain),
+    )
+  }
+  const {mm} = length.value
+  const {min = usual.min, max = usual.max} = limits
+  if (mm >= min && mm <= max) return reading({mm, wound: wound !== undefined})
+  const why = `${quoted(text)} is ${mm > max ? 'thicker' : 'thinner'} than any string (${min} to ${max} mm)`
+  const likely = otherUnits(size).filter((spelling) => {
+    const tried = readLength(spelling, units)
+    return tried.ok && tried.value.mm >= min && tried.value.mm <= max
+  })
+  return misreading(
+    'out-of-range',
+    why,
+    likely.map((spelling) => (wound ? `${spelling} w` : spelling)),
+  )
+}
+
+/** The figure with each unit in turn, and as thousandths of an inch where it is a whole number. */
+function otherUnits(size: string): string[] {
+  const figure = size.replace(/ ?[a-z"']+\.?$/i, '')
+  const thousandths = /^\d{1,3}$/.test(figure) ? [`.${figure.padStart(3, '0')} in`] : []
+  return [`${figure} in`, `${figure} mm`, ...thousandths]
+}
+
+/** Move a `w` that stands before the unit to the end. */
+function woundLast(plain: string): string[] {
+  const [, figure, unit] = /^([\d./ ]+) ?w ?(in|mm)$/i.exec(plain) ?? []
+  return figure ? [`${figure.trim()} ${unit} w`] : []
 }

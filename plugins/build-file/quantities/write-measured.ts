@@ -1,6 +1,5 @@
+import {poundForceN} from '../../tables/units.ts'
 import {writeLength} from './write-length.ts'
-
-const newtonsPerPoundForce = 4.4482216152605
 
 /**
  * Write a measured quantity with its unit, finer than the maker's ruler, since differences are finer than marks:
@@ -16,9 +15,15 @@ export function writeMeasured(
     const rulerMm = units === 'in' ? 25.4 / (isFine ? 1000 : 64) : isFine ? 0.01 : 0.1
     return writeLength(value, {units, rulerMm})
   }
-  if (unit === 'N') return units === 'in' ? `${short(value / newtonsPerPoundForce)} lbf` : `${short(value)} N`
+  if (unit === 'N') return units === 'in' ? `${short(value / poundForceN)} lbf` : `${short(value)} N`
   if (unit === 'deg') return `${short(value)}°`
   return `${short(value)} ${unit}`
 }
 
 const short = (value: number) => String(Number(value.toFixed(1)) + 0)
+
+/** Write a force (N) as plain text: `19.8 lbf (88 N)`, or `88 N` in a millimetre build. NIST SP 811, appendix B. */
+export function writeForce(n: number, units: 'in' | 'mm'): string {
+  const newtons = `${n.toFixed(n < 10 ? 1 : 0)} N`
+  return units === 'in' ? `${(n / poundForceN).toFixed(1)} lbf (${newtons})` : newtons
+}

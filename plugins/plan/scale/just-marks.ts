@@ -1,5 +1,5 @@
-import {nearestMark} from '../../build-file/quantities/nearest-mark.ts'
-import {justIntervals} from '../../tables/just-intervals.ts'
+import {nearestMark} from '../../build-file/quantities/write-length.ts'
+import {justIntervals} from '../../tables/intervals.ts'
 import type {PlanPart} from '../part.ts'
 
 /**

@@ -1,4 +1,4 @@
-import {nearestMark} from '../../build-file/quantities/nearest-mark.ts'
+import {nearestMark} from '../../build-file/quantities/write-length.ts'
 import type {Line} from '../shape/scale.ts'
 import {centsAbove} from './cents-above.ts'
 import type {PatternLine} from './line-pattern.ts'

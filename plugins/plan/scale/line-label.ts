@@ -1,4 +1,4 @@
-import {diatonicFrets} from '../../tables/diatonic-frets.ts'
+import {diatonicFrets} from '../../tables/intervals.ts'
 
 /**
  * Name a line of a diatonic fingerboard as its players do, by semitones above the open string: 12 is `7`, and

@@ -1,4 +1,4 @@
-import {diatonicFrets} from '../../tables/diatonic-frets.ts'
+import {diatonicFrets} from '../../tables/intervals.ts'
 import {diatonicLabel, isDiatonic} from './line-label.ts'
 
 export interface PatternLine {

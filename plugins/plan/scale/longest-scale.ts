@@ -1,5 +1,5 @@
 import {assumptionRows} from '../../build-file/assumptions.ts'
-import {wholeFile} from '../../build-file/place.ts'
+import {wholeFile} from '../../build-file/problem.ts'
 import {boxPlace} from '../box/box.ts'
 import {cutNeck} from '../neck/cut-neck.ts'
 import {neckBlank} from '../neck/neck-blank.ts'

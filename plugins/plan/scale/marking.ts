@@ -1,4 +1,4 @@
-import {nearestMarkMm} from '../../build-file/quantities/nearest-mark.ts'
+import {nearestMarkMm} from '../../build-file/quantities/write-length.ts'
 import {noticeableCents, rulerMarks} from '../../tables/hearing.ts'
 import type {PlanPart} from '../part.ts'
 import type {Line} from '../shape/scale.ts'

@@ -1,5 +1,4 @@
-import {type StringMaterial, stringMaterials} from '../../tables/string-materials.ts'
-import {unevenPull} from '../../tables/string-pulls.ts'
+import {type StringMaterial, stringMaterials, unevenPull} from '../../tables/strings.ts'
 import {median} from './median.ts'
 import {pullLimits} from './pull-word.ts'
 import type {StringFacts} from './string-facts.ts'

@@ -1,6 +1,5 @@
-import {coreSpread} from '../../tables/string-wraps.ts'
-import type {StringFacts, StringPlace} from './string-facts.ts'
-import {stringFacts} from './string-facts.ts'
+import {coreSpread} from '../../tables/strings.ts'
+import {type StringFacts, type StringPlace, stringFacts} from './string-facts.ts'
 import type {StringValues} from './string-wire.ts'
 
 /**

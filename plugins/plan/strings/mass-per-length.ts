@@ -1,5 +1,4 @@
-import {stringMaterials} from '../../tables/string-materials.ts'
-import {stringWraps} from '../../tables/string-wraps.ts'
+import {stringMaterials, stringWraps} from '../../tables/strings.ts'
 import type {Wire} from './string-wire.ts'
 
 /**

@@ -1,4 +1,4 @@
-import {breakLimits} from '../../tables/string-pulls.ts'
+import {breakLimits} from '../../tables/strings.ts'
 import type {Balance} from './balance.ts'
 import {noteFrequencyHz} from './note-frequency.ts'
 import {noteName} from './note-name.ts'

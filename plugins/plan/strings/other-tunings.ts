@@ -1,5 +1,5 @@
-import {breakLimits} from '../../tables/string-pulls.ts'
-import {tunings} from '../../tables/tunings.ts'
+import {tunings} from '../../tables/intervals.ts'
+import {breakLimits} from '../../tables/strings.ts'
 import type {PlanPart} from '../part.ts'
 import type {StringPlan, Tuning} from '../shape/strings.ts'
 import {balance} from './balance.ts'

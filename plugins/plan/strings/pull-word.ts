@@ -1,5 +1,4 @@
-import {type StringMaterial, stringMaterials} from '../../tables/string-materials.ts'
-import {type StringPullRow, stringPulls} from '../../tables/string-pulls.ts'
+import {type StringMaterial, type StringPullRow, stringMaterials, stringPulls} from '../../tables/strings.ts'
 
 export type PullWord = 'slack' | 'easy' | 'firm' | 'stiff'
 

@@ -1,4 +1,4 @@
-import {packetLengths, pastThePostMm} from '../../tables/string-gauges.ts'
+import {packetLengths, pastThePostMm} from '../../tables/strings.ts'
 import type {PlanPart} from '../part.ts'
 import {stationOf} from '../station-of.ts'
 

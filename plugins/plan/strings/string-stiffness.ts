@@ -1,5 +1,5 @@
 import {musicWireStiffness} from '../../tables/music-wire.ts'
-import {type StringMaterialRow, stringMaterials} from '../../tables/string-materials.ts'
+import {type StringMaterialRow, stringMaterials} from '../../tables/strings.ts'
 import type {StringValues, Wire} from './string-wire.ts'
 
 /** What resists bending and stretching in a string: Young's modulus (MPa) of a round section (diameter in mm). */

@@ -1,6 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {StringMaterial} from '../../tables/string-materials.ts'
-import type {StringWrap} from '../../tables/string-wraps.ts'
+import type {StringMaterial, StringWrap} from '../../tables/strings.ts'
 
 export type StringValues = NonNullable<BuildValues['strings']>[number]
 

@@ -2,7 +2,7 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Plan} from '../../../plugins/plan/shape/plan.ts'
 import type {Step} from '../../../plugins/plan/shape/work.ts'
-import {cautionSigns} from '../../../plugins/tables/caution-signs.ts'
+import {cautionSigns} from '../../../plugins/tables/hazards.ts'
 
 const signs: Readonly<Record<string, {name: string; does: string} | undefined>> = cautionSigns
 

@@ -1,7 +1,5 @@
-import {diatonicFrets} from '../../../plugins/tables/diatonic-frets.ts'
 import {noticeableCents, noticeableSource} from '../../../plugins/tables/hearing.ts'
-import {justIntervals} from '../../../plugins/tables/just-intervals.ts'
-import {tunings} from '../../../plugins/tables/tunings.ts'
+import {diatonicFrets, justIntervals, tunings} from '../../../plugins/tables/intervals.ts'
 import {noSource, right, type SourceTable} from './source-table.ts'
 
 /** The tables of notes. */

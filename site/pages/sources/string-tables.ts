@@ -5,9 +5,14 @@ import {
   musicWireSource,
   musicWireStiffness,
 } from '../../../plugins/tables/music-wire.ts'
-import {type StringMaterialRow, stringMaterials} from '../../../plugins/tables/string-materials.ts'
-import {breakLimits, stringPulls} from '../../../plugins/tables/string-pulls.ts'
-import {stringWraps, usualCores} from '../../../plugins/tables/string-wraps.ts'
+import {
+  breakLimits,
+  type StringMaterialRow,
+  stringMaterials,
+  stringPulls,
+  stringWraps,
+  usualCores,
+} from '../../../plugins/tables/strings.ts'
 import {noSource, right, type SourceTable} from './source-table.ts'
 
 /** The tables that strings are computed from. */

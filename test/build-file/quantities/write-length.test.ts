@@ -1,8 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
-import {nearestMark} from '../../../plugins/build-file/quantities/nearest-mark.ts'
 import {readLength} from '../../../plugins/build-file/quantities/read-length.ts'
-import {type Rounding, writeLength} from '../../../plugins/build-file/quantities/write-length.ts'
+import {nearestMark, type Rounding, writeLength} from '../../../plugins/build-file/quantities/write-length.ts'
 
 const thirtySecond = 25.4 / 32
 

@@ -1,8 +1,41 @@
 /**
+ * The pure intervals of the octave that a slide can stop at.
+ *
+ * Source: five-limit just intonation, as in any list of just ratios; the harmonic seventh 7/4 besides.
+ */
+interface JustIntervalRow {
+  name: string
+  over: number
+  under: number
+}
+
+// biome-ignore format: a line each
+export const justIntervals: readonly JustIntervalRow[] = [
+  {name: 'major second', over: 9, under: 8},
+  {name: 'minor third', over: 6, under: 5},
+  {name: 'major third', over: 5, under: 4},
+  {name: 'fourth', over: 4, under: 3},
+  {name: 'fifth', over: 3, under: 2},
+  {name: 'major sixth', over: 5, under: 3},
+  {name: 'harmonic seventh', over: 7, under: 4},
+  {name: 'minor seventh', over: 9, under: 5},
+  {name: 'major seventh', over: 15, under: 8},
+  {name: 'octave', over: 2, under: 1},
+]
+
+/**
+ * Semitones above the open string of the seven frets of a diatonic fingerboard's first octave; the next octave
+ * repeats them. The open string begins a Mixolydian scale, the third fret is the tonic of the Ionian and the first
+ * that of the Aeolian; a fret half a step below the octave is called 6 1/2.
+ * Source: common practice, no source; agrees with what reference works say of the Appalachian dulcimer.
+ */
+export const diatonicFrets: readonly number[] = [2, 4, 5, 7, 9, 10, 12]
+
+/**
  * Tunings that small box instruments are commonly given, by how many strings: semitones above the lowest string.
  * Common practice, no source.
  */
-export interface TuningRow {
+interface TuningRow {
   name: string
   semitones: readonly number[]
 }
