@@ -4,7 +4,6 @@ import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {ShelfPiece} from '../plugins/plan/rack.ts'
 import type {Plan} from '../plugins/plan/shape/plan.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
-import type {Surround} from './layouts/surround.ts'
 import type {Picture} from './pictures/picture.ts'
 import type {Artefact} from './publish/page.ts'
 
@@ -55,4 +54,19 @@ export interface SiteData {
   builds: readonly SiteBuild[]
   /** Files that could not be read at all, shown while writing. */
   unread: readonly {file: string; message: string}[]
+}
+
+/** What all pages of one site share: where it lies, what it is called, and where its own files are. */
+export interface Surround {
+  /** `/`, or the path that the site lies under: `/journal/`. */
+  prefix: string
+  /** The journal's name. */
+  title: string
+  maker?: string
+  /** Where the site is published, without a slash at its end: `https://journal.example`. */
+  origin?: string
+  /** Addresses of style sheet, scripts and icon, by name. */
+  assets: Readonly<Record<string, string>>
+  /** Served while somebody writes: pages reload themselves, and drafts are there. */
+  isWriting: boolean
 }

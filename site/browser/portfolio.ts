@@ -1,5 +1,5 @@
 // The portfolio's controls: they narrow, sort and search the cards, and keep the choice in the page's address.
-import {plain} from '../make/words-of.ts'
+import {plain} from '../search-words.ts'
 
 const list = document.querySelector<HTMLUListElement>('.cards')
 const controls = document.querySelector<HTMLElement>('.controls')

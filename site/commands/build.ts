@@ -1,15 +1,12 @@
 import {rm} from 'node:fs/promises'
 import {relative} from 'node:path'
-import {buildAssets} from '../assets/build-assets.ts'
+import {cacheOf} from '../cache.ts'
 import {makeSite} from '../make/make-site.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
-import {clearVersions} from '../publish/clear-versions.ts'
-import {outputFolder} from '../publish/output-folder.ts'
-import {newVersion} from '../publish/site-folder.ts'
-import {swapSite} from '../publish/swap-site.ts'
+import {buildAssets} from '../publish/assets.ts'
+import {outputFolder, pathPrefix} from '../publish/output.ts'
+import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeSite} from '../publish/write-site.ts'
-import {openWorkshop} from '../work/workshop.ts'
-import {pathPrefix} from './path-prefix.ts'
 import {type FileProblems, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -37,9 +34,8 @@ process.exitCode = await build(prefix, output.site).catch((error: Error) => {
 
 async function build(prefix: string, site: string): Promise<number> {
   const assets = await buildAssets()
-  const {works, tidy} = await openWorkshop(root)
-  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, works)
-  await tidy()
+  const cache = await cacheOf(root)
+  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, cache)
   const told = made.isStopped ? made.problems : made.problems.map(withoutRemarks)
   if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
   if (made.isStopped) {
@@ -63,6 +59,7 @@ async function build(prefix: string, site: string): Promise<number> {
     throw error
   }
   await clearVersions(site)
+  await cache.tidy()
   return 0
 }
 

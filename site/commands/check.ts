@@ -3,8 +3,8 @@ import {findFile, notThere} from '../journal/find-file.ts'
 import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
-import {readSettings, settingsFiles} from '../journal/read-settings.ts'
-import {ownWorks} from '../work/own-works.ts'
+import {readSettings, settingsFiles} from '../journal/settings.ts'
+import {uncachedSteps} from '../make/run-steps.ts'
 import {type FileProblems, fails, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -20,7 +20,7 @@ const root = process.cwd()
 const from = process.env.INIT_CWD ?? root
 
 async function all(): Promise<FileProblems[]> {
-  const {builds, problems, others} = await readJournalFolder(root, ownWorks())
+  const {builds, problems, others} = await readJournalFolder(root, uncachedSteps())
   for (const {file, message} of others) console.error(`${file} ${message}`)
   return [...problems, ...builds].sort((a, b) => (a.file < b.file ? -1 : 1))
 }

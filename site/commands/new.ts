@@ -7,8 +7,8 @@ import {readLeaf} from '../../plugins/build-file/quantities/read-leaf.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
-import {readSettings} from '../journal/read-settings.ts'
-import {ownWorks} from '../work/own-works.ts'
+import {readSettings} from '../journal/settings.ts'
+import {uncachedSteps} from '../make/run-steps.ts'
 import {readArguments} from './usage.ts'
 
 const kinds = Object.entries(usualKinds).map(([name, {says}]) => `  ${name.padEnd(21)} ${says}`)
@@ -90,7 +90,7 @@ async function fromKind(): Promise<string> {
 }
 
 async function fromPast(from: string): Promise<string> {
-  const {builds} = await readJournalFolder(root, ownWorks())
+  const {builds} = await readJournalFolder(root, uncachedSteps())
   const past = builds.find((build) => build.slug === from)
   if (!past) {
     const close = nearest(

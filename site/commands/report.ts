@@ -1,5 +1,4 @@
 import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
-import {colour} from './colour.ts'
 
 /** The problems of one file. */
 export interface FileProblems {
@@ -24,7 +23,7 @@ function lineOf({line, column, severity, message, rule, cause}: Problem, stream:
 const plural = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`
 
 /** Count problems by severity: `8 builds: 1 error, 2 remarks`. */
-export function countOf(files: readonly FileProblems[]): string {
+function countOf(files: readonly FileProblems[]): string {
   const all = files.flatMap(({problems}) => problems)
   const severities: Severity[] = ['error', 'fault', 'warning', 'remark']
   const counts = severities
@@ -37,3 +36,16 @@ export function countOf(files: readonly FileProblems[]): string {
 /** Whether `check` fails: an error, or a fault. */
 export const fails = (files: readonly FileProblems[]): boolean =>
   files.some(({problems}) => problems.some(({severity}) => severity === 'error' || severity === 'fault'))
+
+const codes: Record<Severity | 'bold', string> = {
+  error: '31',
+  fault: '31',
+  warning: '33',
+  remark: '36',
+  bold: '1',
+}
+
+/** Colour a word on a terminal that takes colour; elsewhere, or under `NO_COLOR`, leave it as it is. */
+function colour(text: string, as: Severity | 'bold', stream: NodeJS.WriteStream = process.stdout): string {
+  return stream.isTTY && !process.env.NO_COLOR ? `\u001b[${codes[as]}m${text}\u001b[0m` : text
+}

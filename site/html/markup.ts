@@ -1,5 +1,10 @@
 import type {Element, ElementContent, Root} from 'hast'
 import {toHtml} from 'hast-util-to-html'
+import {visit} from 'unist-util-visit'
+import {fractions} from '../../plugins/sections/kit/fraction.ts'
+import {inline} from '../../plugins/sections/kit/inline.ts'
+import {toElements} from '../../plugins/sections/kit/to-elements.ts'
+import {length, lengthAlone, type Ruler} from '../../plugins/sections/kit.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {
@@ -10,3 +15,39 @@ export function markup(tree: Root | Element | ElementContent[], space: 'html' | 
 export function written(html: string): ElementContent {
   return {type: 'raw', value: html} as unknown as ElementContent
 }
+
+const linking = ['href', 'src', 'poster'] as const
+
+/** Put the path prefix (`/`, `/journal/`) before every link of a tree that starts at the site's root; changes the tree. */
+export function withPrefix<T extends Root | Element>(tree: T, prefix: string): T {
+  if (prefix !== '/') visit(tree, 'element', (element: Element) => prefixElement(element, prefix))
+  return tree
+}
+
+function prefixElement({properties}: Element, prefix: string): void {
+  for (const name of linking) {
+    const value = properties[name]
+    if (typeof value === 'string') properties[name] = underPrefix(value, prefix)
+  }
+  // A list of addresses with their widths, a comma between.
+  const {srcSet} = properties
+  if (typeof srcSet === 'string')
+    properties.srcSet = srcSet
+      .split(', ')
+      .map((one) => underPrefix(one, prefix))
+      .join(', ')
+}
+
+/** Put the prefix before one address that starts at the site's root. */
+function underPrefix(address: string, prefix: string): string {
+  return /^\/(?!\/)/.test(address) ? prefix + address.slice(1) : address
+}
+
+/** Write a length in the build's units, the other in smaller type. */
+export const lengthOf = (mm: number, ruler: Ruler): ElementContent[] => toElements([length(mm, ruler)])
+
+/** Write a length in the build's units alone. */
+export const lengthOnly = (mm: number, ruler: Ruler): ElementContent[] => toElements([lengthAlone(mm, ruler)])
+
+/** Set the fractions of a text a maker wrote. */
+export const withFractions = (text: string): ElementContent[] => toElements(inline(fractions(text)))

@@ -2,23 +2,23 @@ import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
-import {type RackContext, type Shelf, shelfOf} from '../../plugins/plan/rack.ts'
+import type {RackBuild} from '../../plugins/plan/rack.ts'
+import {type RackContext, type Shelf, seesRack, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
-import {inTurns} from '../work/in-turns.ts'
-import {relevant} from '../work/relevant.ts'
-import type {Works} from '../work/works.ts'
-import {folderLists} from './folder-lists.ts'
-import {listBuilds, type NoBuild} from './list-builds.ts'
-import {type OpenBuild, openBuild} from './open-build.ts'
-import {planOnRack} from './plan-on-rack.ts'
-import {readSettings} from './read-settings.ts'
+import {keyOf} from '../cache.ts'
+import {inTurns} from '../in-turns.ts'
+import type {ReadResult, Steps} from '../make/steps.ts'
+import {folderLists} from './folder.ts'
+import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
+import {readSettings, readText} from './settings.ts'
+import {relevant} from './surroundings.ts'
 
 /** A build, planned and checked; `problems` are all that were found, in the order of the file. */
 export interface PlannedBuild extends OpenBuild {
   plan: Plan
 }
 
-export interface Journal {
+interface Journal {
   settings: JournalSettings
   rack: StockPiece[]
   /** The rack as it stands after all builds. */
@@ -31,14 +31,14 @@ export interface Journal {
 }
 
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
-export async function readJournalFolder(root: string, works: Works): Promise<Journal> {
+export async function readJournalFolder(root: string, steps: Steps): Promise<Journal> {
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
-  const opened = await inTurns(found, (each) => openBuild(each, settings, works))
+  const opened = await inTurns(found, (each) => openBuild(each, settings, steps))
   const filesOf = folderLists(found)
   const names = opened.map(nameOf)
   const {planned: builds, shelf} = await planOnRack(shelfOf(rack), opened, async (each, context) =>
-    planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, works),
+    planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, steps),
   )
   return {
     settings,
@@ -61,11 +61,66 @@ export async function planOpened(
   opened: OpenBuild,
   surroundings: Surroundings,
   {settings, pieces, gone}: {settings: JournalSettings} & RackContext,
-  works: Works,
+  steps: Steps,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
   const around = relevant(build, surroundings)
   const read = {key, build, problems}
-  const planned = await works.plan({read, surroundings: around, journal: settings, pieces, gone})
+  const planned = await steps.plan({read, surroundings: around, journal: settings, pieces, gone})
   return {...opened, ...planned, build: {...build, surroundings: around}}
+}
+
+/** A build of the journal, read; `problems` are the reader's own. */
+export interface OpenBuild extends BuildFile, ReadResult {
+  text: string
+  /** The key of the reading alone. */
+  readKey: string
+}
+
+/** Read one build file of a journal. */
+export async function openBuild(
+  found: BuildFile,
+  settings: JournalSettings,
+  steps: Steps,
+): Promise<OpenBuild> {
+  const text = (await readText(found.path)) ?? ''
+  const read = await steps.read({slug: found.slug, text, journal: settings})
+  if (!found.twice) return {...found, ...read, text, readKey: read.key}
+  const problems = [twiceProblem(found.file, found.twice), ...read.problems]
+  return {...found, ...read, text, readKey: read.key, key: keyOf(read.key, found.twice), problems}
+}
+
+const twiceProblem = (file: string, other: string): Problem => ({
+  rule: 'build-twice',
+  severity: 'error',
+  line: 1,
+  column: 1,
+  endLine: 1,
+  endColumn: 1,
+  message: `this build is there twice, as ${file} and as ${other}; keep one`,
+})
+
+const noRack: RackContext = {pieces: [], gone: []}
+
+/**
+ * Plan builds with the wood that stands on the rack on their day, and say how the rack stands after them all.
+ * Those that do not look at the rack are planned first, several at a time; the others wait for those before them.
+ */
+export async function planOnRack<O extends {build: RackBuild}, P extends {plan: Plan}>(
+  rack: Shelf,
+  opened: readonly O[],
+  plan: (one: O, context: RackContext) => Promise<P>,
+): Promise<{planned: P[]; shelf: Shelf}> {
+  const planned = await inTurns(opened, async (one) => (seesRack(one.build) ? undefined : plan(one, noRack)))
+  const places = new Map(opened.map(({build}, at) => [build, at]))
+  const shelf = await throughRack(
+    rack,
+    opened.map(({build}) => build),
+    async (build, context) => {
+      const at = places.get(build)!
+      planned[at] ??= await plan(opened[at]!, context)
+      return planned[at].plan.cuts
+    },
+  )
+  return {planned: planned.map((one) => one!), shelf}
 }

@@ -1,17 +1,24 @@
 import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {type RackContext, seesRack, shelfOf} from '../../plugins/plan/rack.ts'
-import {inTurns} from '../work/in-turns.ts'
-import {ownWorks} from '../work/own-works.ts'
-import type {Works} from '../work/works.ts'
+import type {RackContext} from '../../plugins/plan/rack.ts'
+import {seesRack, shelfOf} from '../../plugins/plan/rack.ts'
+import {inTurns} from '../in-turns.ts'
+import {uncachedSteps} from '../make/run-steps.ts'
+import type {Steps} from '../make/steps.ts'
 import type {Found} from './find-file.ts'
-import {folderLists} from './folder-lists.ts'
+import {folderLists} from './folder.ts'
 import {type BuildFile, listBuilds} from './list-builds.ts'
-import {type OpenBuild, openBuild} from './open-build.ts'
-import {planOnRack} from './plan-on-rack.ts'
-import {nameOf, type PlannedBuild, planOpened, readJournalFolder} from './read-journal.ts'
-import {readSettings} from './read-settings.ts'
+import {
+  nameOf,
+  type OpenBuild,
+  openBuild,
+  type PlannedBuild,
+  planOnRack,
+  planOpened,
+  readJournalFolder,
+} from './read-journal.ts'
+import {readSettings} from './settings.ts'
 
 /** Read, plan and check one build that was found, within its journal or among its neighbours where it lies. */
 export async function readOne(
@@ -19,21 +26,21 @@ export async function readOne(
   root: string,
 ): Promise<PlannedBuild> {
   if (found.isOfJournal) {
-    const journal = await readJournalFolder(root, ownWorks())
+    const journal = await readJournalFolder(root, uncachedSteps())
     const own = journal.builds.find(({path}) => path === found.build.path)
     if (own) return own
   }
   const {settings, rack} = await readSettings(found.journalFolder)
   const {builds: beside} = await listBuilds(join(found.journalFolder, '..'), found.journalFolder)
-  const works = ownWorks()
-  const opened = await openBuild(found.build, settings, works)
-  const builds = await ancestry(nameOf(opened), beside, settings, works)
+  const steps = uncachedSteps()
+  const opened = await openBuild(found.build, settings, steps)
+  const builds = await ancestry(nameOf(opened), beside, settings, steps)
   const files = await folderLists(beside)(found.build)
   const planOne = (one: OpenBuild, context: RackContext) =>
-    planOpened(one, {files: one === opened ? files : [], builds}, {settings, ...context}, works)
+    planOpened(one, {files: one === opened ? files : [], builds}, {settings, ...context}, steps)
   if (rack.length === 0 || !seesRack(opened.build)) return planOne(opened, {pieces: [], gone: []})
   const others = beside.filter(({path}) => path !== opened.path)
-  const around = await inTurns(others, (each) => openBuild(each, settings, works))
+  const around = await inTurns(others, (each) => openBuild(each, settings, steps))
   const {planned} = await planOnRack(shelfOf(rack), [opened, ...around], planOne)
   return planned[0]!
 }
@@ -43,7 +50,7 @@ async function ancestry(
   own: Surroundings['builds'][number],
   beside: readonly BuildFile[],
   settings: JournalSettings,
-  works: Works,
+  steps: Steps,
 ): Promise<Surroundings['builds']> {
   const names = new Map(beside.map(({slug}) => [slug, {slug} as Surroundings['builds'][number]]))
   names.set(own.slug, own)
@@ -52,7 +59,7 @@ async function ancestry(
     seen.add(slug)
     const file = beside.find((each) => each.slug === slug)
     if (!file) break
-    const name = nameOf(await openBuild(file, settings, works))
+    const name = nameOf(await openBuild(file, settings, steps))
     names.set(name.slug, name)
     slug = name.basedOn
   }

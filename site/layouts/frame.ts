@@ -1,11 +1,25 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {markup} from '../html/markup.ts'
-import {withPrefix} from '../html/with-prefix.ts'
+import {markup, withPrefix} from '../html/markup.ts'
 import type {Layout} from '../publish/page.ts'
+import type {Surround} from '../site-data.ts'
 import {head} from './head.ts'
-import {navigation} from './navigation.ts'
-import type {Surround} from './surround.ts'
+
+/** The pages that every page leads to, in order: above the page, and below it. */
+const navigation = {
+  above: [
+    ['/', 'Builds'],
+    ['/side-by-side/', 'Side by side'],
+    ['/rack/', 'Rack'],
+    ['/planned-and-measured/', 'Planned and measured'],
+  ],
+  below: [
+    ['/rules/', 'What is checked'],
+    ['/woods/', 'Woods'],
+    ['/sources/', 'Sources'],
+    ['/feed.xml', 'Feed'],
+  ],
+} as const satisfies Record<string, readonly (readonly [string, string])[]>
 
 /** Wrap a page in the journal's frame: name, ways to the other pages, and the nut line that the page hangs from. */
 export function frame(around: Surround): Layout {

@@ -2,8 +2,22 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {written} from '../html/markup.ts'
 import type {PageData} from '../publish/page.ts'
-import {policy} from './policy.ts'
-import type {Surround} from './surround.ts'
+import type {Surround} from '../site-data.ts'
+
+/** What a page may load and run: nothing but this site's own files. Stands in each page, and in the server's answers. */
+export const policy = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self'",
+  "media-src 'self'",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ')
 
 /** Write the head of a page: what it may load, its names, its style sheet and its scripts. */
 export function head(around: Surround, data: PageData & {address: string}): Element {

@@ -1,9 +1,8 @@
 import {h} from 'hastscript'
-import {markup, written} from '../html/markup.ts'
-import {withPrefix} from '../html/with-prefix.ts'
+import {markup, withPrefix, written} from '../html/markup.ts'
 import type {Layout} from '../publish/page.ts'
+import type {Surround} from '../site-data.ts'
 import {head} from './head.ts'
-import type {Surround} from './surround.ts'
 
 /** Wrap a sheet that is made to be printed: nothing around it but the way back to where it came from. */
 export function sheet(around: Surround): Layout {

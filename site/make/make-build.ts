@@ -1,15 +1,15 @@
-import type {ElementContent} from 'hast'
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {cardDrawing} from '../../plugins/drawings/views/card.ts'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {type PageInput, renderPageBody} from '../../plugins/render-page-body.ts'
-import {withPrefix} from '../html/with-prefix.ts'
-import type {Picture} from '../pictures/picture.ts'
-import {showPicture} from '../pictures/show-picture.ts'
-import type {MadeBuild} from '../site-data.ts'
-import {hangingOf} from './hanging-of.ts'
-import {wordsOf} from './words-of.ts'
+import {markup, withPrefix} from '../html/markup.ts'
+import {type Picture, showPicture} from '../pictures/picture.ts'
+import {wordsOf} from '../search-words.ts'
+import type {Hanging, MadeBuild} from '../site-data.ts'
 
 /** All that the costly part of a build's pages is made of. */
-export interface BuildParts extends Omit<PageInput, 'picture'> {
+interface BuildParts extends Omit<PageInput, 'picture'> {
   /** The build's photographs, by the names that its file gives them. */
   pictures: Readonly<Record<string, Picture>>
 }
@@ -28,4 +28,23 @@ export function makeBuild(input: BuildParts): MadeBuild {
   }
   const {html, headings} = renderPageBody({...page, pathPrefix, picture})
   return {html, headings: [...headings], hanging: hangingOf(input.plan), words: wordsOf(input.text)}
+}
+
+/** Heavier lines than a drawing to work from, in mm at the instrument's own size; thin ones vanish at this scale. */
+const strokeMm: Readonly<Record<string, number>> = {outline: 4, edge: 2.5, nut: 2.5, string: 1.6}
+
+/** Take the portfolio's drawing apart, so that a row can hang it and a card can lay it on its side. */
+function hangingOf(plan: Plan): Hanging | undefined {
+  const drawing = cardDrawing(plan)
+  if (!drawing) return undefined
+  const {svg, widthMm, heightMm, nutYMm, centreXMm} = drawing
+  const shapes = svg.children.filter(
+    (child) => child.type === 'element' && child.tagName === 'g',
+  ) as Element[]
+  for (const {properties} of shapes) {
+    const [ink] = properties.className as string[]
+    const width = strokeMm[ink?.replace('ink-', '') ?? '']
+    if (width !== undefined) properties.strokeWidth = String(width)
+  }
+  return {shapes: markup(shapes, 'svg'), frame: {x: -centreXMm, y: -nutYMm, width: widthMm, height: heightMm}}
 }

@@ -1,18 +1,17 @@
-import {join} from 'node:path'
+import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {rackOn, type Shelf} from '../../plugins/plan/rack.ts'
+import type {Shelf} from '../../plugins/plan/rack.ts'
+import {rackOn} from '../../plugins/plan/rack.ts'
+import type {Cache} from '../cache.ts'
 import type {FileProblems} from '../commands/report.ts'
+import {inTurns} from '../in-turns.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {Surround} from '../layouts/surround.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
-import {inTurns} from '../work/in-turns.ts'
-import type {Works} from '../work/works.ts'
-import {lastDay} from './last-day.ts'
-import {kinOf} from './relatives-of.ts'
-import {siteBuild} from './site-build.ts'
+import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
+import {cachedSteps} from './cached-steps.ts'
+import {kinOf, siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
-export interface SiteOptions {
+interface SiteOptions {
   prefix: string
   isWriting: boolean
   assets: Surround['assets']
@@ -25,9 +24,10 @@ export interface SiteOptions {
 export async function makeSite(
   root: string,
   options: SiteOptions,
-  works: Works,
+  cache: Cache,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
-  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, works)
+  const steps = cachedSteps(cache)
+  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, steps)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
@@ -35,8 +35,8 @@ export async function makeSite(
     hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
     around,
     journal: settings,
-    pictureCache: join(root, '.cache/pictures'),
-    works,
+    cache,
+    steps,
   }
   const made = await inTurns(shown, (one) => siteBuild(one, among))
   return {
@@ -81,4 +81,19 @@ const dateOf = ({build}: SiteBuild) => (build.values.finished ?? build.values.st
 
 function newestFirst(a: SiteBuild, b: SiteBuild): number {
   return dateOf(a) === dateOf(b) ? (a.slug < b.slug ? -1 : 1) : dateOf(a) > dateOf(b) ? -1 : 1
+}
+
+/** Find the last date that the builds of a journal carry: the day that "today" means on the rack's page. */
+function lastDay(builds: readonly Build[]): string | undefined {
+  const days = builds.flatMap(({values, days: entries}) => [
+    values.started?.iso,
+    values.finished?.iso,
+    values.measured?.on?.iso,
+    ...(values.played ?? []).map(({on}) => on?.iso),
+    ...entries.map(({iso}) => iso),
+  ])
+  return days
+    .filter((day) => day !== undefined)
+    .sort()
+    .at(-1)
 }

@@ -4,10 +4,10 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import {placeOf} from '../../plugins/build-file/path.ts'
 import type {Place, Problem} from '../../plugins/build-file/problem.ts'
 import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
-import type {OpenBuild} from '../journal/open-build.ts'
+import type {Cache} from '../cache.ts'
+import type {OpenBuild} from '../journal/read-journal.ts'
 import type {Picture} from '../pictures/picture.ts'
-import {pictureFiles} from '../pictures/picture-files.ts'
-import {readPicture} from '../pictures/read-picture.ts'
+import {pictureFiles, readPicture} from '../pictures/picture-files.ts'
 import type {Artefact} from '../publish/page.ts'
 
 // What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
@@ -19,7 +19,7 @@ const pictures = new Set(
 )
 
 /** What a build shows of its own folder: pictures by the names that the file gives them, and all files to publish. */
-export interface PublishedFiles {
+interface PublishedFiles {
   pictures: Record<string, Picture>
   files: Artefact[]
   /** Pictures that cannot be opened. */
@@ -27,7 +27,7 @@ export interface PublishedFiles {
 }
 
 /** Gather the pictures, recordings and other files that a build names and that lie in its folder. */
-export async function publishedFiles(one: OpenBuild, pictureCache: string): Promise<PublishedFiles> {
+export async function publishedFiles(one: OpenBuild, cache: Cache): Promise<PublishedFiles> {
   const there = new Set(one.build.surroundings?.files)
   const found: PublishedFiles = {pictures: {}, files: [], problems: []}
   for (const {target, at} of new Map(namedFiles(one.build).map((each) => [each.target, each])).values()) {
@@ -38,7 +38,7 @@ export async function publishedFiles(one: OpenBuild, pictureCache: string): Prom
     const picture = pictures.has(ending) ? await readPicture(path, one.slug) : undefined
     if (picture) {
       found.pictures[target] = picture
-      found.files.push(...pictureFiles(picture, path, pictureCache))
+      found.files.push(...pictureFiles(picture, path, cache))
     } else if (pictures.has(ending)) found.problems.push(unreadable(target, at, one.build))
     else if (published.has(ending)) found.files.push(await copied(`/builds/${one.slug}/${inside}`, path))
   }

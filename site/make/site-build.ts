@@ -1,40 +1,39 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import {inOrder} from '../../plugins/build-file/read.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
-import {keyOf} from '../html/page-of.ts'
+import {type Cache, keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import type {Surround} from '../layouts/surround.ts'
+import {linkedBuilds} from '../journal/surroundings.ts'
 import type {Artefact} from '../publish/page.ts'
-import type {SiteBuild} from '../site-data.ts'
-import {linkedBuilds} from '../work/relevant.ts'
-import type {Works} from '../work/works.ts'
+import type {SiteBuild, Surround} from '../site-data.ts'
+import type {Downloads} from './downloads.ts'
 import {publishedFiles} from './published-files.ts'
-import {type Kin, relativesOf} from './relatives-of.ts'
-import type {TakeAways} from './take-aways.ts'
+import type {Steps} from './steps.ts'
 
 /** What a build's pages depend on besides the build. */
-export interface Among {
+interface Among {
   /** The builds that the site shows. */
   shown: Kin
   /** Slugs of drafts: named on no page. */
   hidden: readonly string[]
   around: Surround
   journal: JournalSettings
-  pictureCache: string
-  works: Works
+  cache: Cache
+  steps: Steps
 }
 
 /** Make what the pages of one build are written from. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
-  const {shown, around, pictureCache, works} = among
+  const {shown, around, cache, steps} = among
   const {slug, file, text, plan} = one
   const build = withoutHiddenOriginal(one.build, among)
   const relatives = relativesOf(build, shown)
-  const {pictures, files, problems: unread} = await publishedFiles(one, pictureCache)
+  const {pictures, files, problems: unread} = await publishedFiles(one, cache)
   const problems = inOrder([...one.problems, ...unread])
   const told = problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
-  const {key: madeKey, ...made} = await works.make({
+  const {key: madeKey, ...made} = await steps.make({
     build,
     planned: {
       key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
@@ -49,7 +48,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     published: ledTo(build, relatives, shown),
     pathPrefix: around.prefix,
   })
-  const given = await works.give({planKey: one.key, build, plan, text, journal: among.journal})
+  const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
   const cover = build.values.cover && pictures[build.values.cover.value]
   return {
     slug,
@@ -86,10 +85,39 @@ function ledTo(build: Build, {original, copies}: Relatives, {bySlug}: Kin): stri
 /** Tell whether a message names a slug, as a word of its own. */
 const names = (message: string, slug: string): boolean => message.split(/[^a-z0-9-]+/).includes(slug)
 
-function givenFiles(slug: string, given: TakeAways): Artefact[] {
+function givenFiles(slug: string, given: Downloads): Artefact[] {
   return Object.entries(given).map(([name, file]) => {
     const content = 'text' in file ? file.text : file.base64
     const bytes = () => ('text' in file ? file.text : Buffer.from(file.base64, 'base64'))
     return {address: `/builds/${slug}/${name}`, key: keyOf(content), bytes}
   })
 }
+
+/** Builds by their slugs, and the copies of each: gathered once for all who ask. */
+interface Kin {
+  bySlug: ReadonlyMap<string, Build>
+  copies: ReadonlyMap<string, readonly Build[]>
+}
+
+/** Gather which builds were copied from which. */
+export function kinOf(builds: readonly Build[]): Kin {
+  const copies = new Map<string, Build[]>()
+  for (const build of builds) {
+    const from = build.values['based-on']?.value
+    if (from === undefined || from === build.slug) continue
+    copies.set(from, [...(copies.get(from) ?? []), build])
+  }
+  return {bySlug: new Map(builds.map((build) => [build.slug, build])), copies}
+}
+
+/** Find what a build was copied from and what was changed, and what was copied from it. */
+function relativesOf(build: Build, {bySlug, copies}: Kin): Relatives {
+  const from = build.values['based-on']?.value
+  const original = from === undefined || from === build.slug ? undefined : bySlug.get(from)
+  return {
+    ...(original && {original: {...named(original), changes: changesFrom(original, build)}}),
+    copies: (copies.get(build.slug) ?? []).map(named),
+  }
+}
+
+const named = ({slug, values}: Build) => ({slug, title: values.title?.value ?? slug})

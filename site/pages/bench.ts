@@ -1,13 +1,14 @@
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Step} from '../../plugins/plan/shape/work.ts'
 import {howFar} from '../../plugins/sections/work-order/how-far.ts'
-import {comesFirst} from '../../plugins/tables/hazards.ts'
-import {markup} from '../html/markup.ts'
-import {keyOf} from '../html/page-of.ts'
-import {withPrefix} from '../html/with-prefix.ts'
+import {cautionSigns, comesFirst} from '../../plugins/tables/hazards.ts'
+import {keyOf} from '../cache.ts'
+import {markup, withPrefix} from '../html/markup.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {benchCautions} from './bench/bench-cautions.ts'
-import {benchStep} from './bench/bench-step.ts'
+import {benchStep} from './bench-step.ts'
 
 /** Write the sheet that lies on the bench, for each build that there is work on. */
 export function benchPages({builds, around}: SiteData): Page[] {
@@ -43,4 +44,46 @@ function sheet({title, plan}: SiteBuild) {
       work.map((step, at) => benchStep(step, {plan, beside: beside(step), inHand: work[at - 1]?.tool})),
     ),
   ])
+}
+
+const signs: Readonly<Record<string, {name: string; does: string} | undefined>> = cautionSigns
+
+/** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
+export interface Beside {
+  first: Element | undefined
+  again: ElementContent[]
+}
+
+/** Put each caution beside the steps that it belongs to; `others` are those that belong to no step of this build. */
+function benchCautions({work = [], cautions = []}: Plan): {
+  others: Element[]
+  beside: (step: Step) => Beside
+} {
+  const firstAt = new Map<string, string>()
+  for (const {id, cautions: ids} of work) for (const one of ids) if (!firstAt.has(one)) firstAt.set(one, id)
+  const others = cautions.filter(({id}) => !firstAt.has(id))
+  return {
+    others: others.map(({id, hazard, does}) =>
+      id.startsWith('own-') ? mind([h('strong', does)]) : mind(told(id, signs[id]?.does ?? hazard)),
+    ),
+    beside: ({id: step, cautions: ids}) => {
+      const isFirst = (id: string) => firstAt.get(id) === step
+      const first = ids
+        .filter(isFirst)
+        .flatMap((id, at) => [...after(at, '; '), ...told(id, signs[id]?.does)])
+      const again = ids.filter((id) => !isFirst(id)).flatMap((id, at) => [...after(at, ', '), ...told(id)])
+      return {first: first.length > 0 ? mind(first) : undefined, again}
+    },
+  }
+}
+
+function told(id: string, does?: string): ElementContent[] {
+  const name = h('strong', signs[id]?.name ?? id)
+  return does === undefined ? [name] : [name, {type: 'text', value: `: ${does}`}]
+}
+
+const after = (at: number, sign: string): ElementContent[] => (at > 0 ? [{type: 'text', value: sign}] : [])
+
+function mind(content: ElementContent[]): Element {
+  return h('p.mind', [...content, {type: 'text', value: '.'}])
 }

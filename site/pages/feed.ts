@@ -1,8 +1,7 @@
 import {createHash} from 'node:crypto'
-import {kindFacts} from '../html/kind-facts.ts'
-import {textPage} from '../html/page-of.ts'
+import {kindFacts} from '../html/build-facts.ts'
 import {xmlText} from '../html/xml-text.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, textPage} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Write the feed (Atom, RFC 4287) of builds that carry a date, newest first. Dates are those of the files. */

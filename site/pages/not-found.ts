@@ -1,6 +1,5 @@
 import {h} from 'hastscript'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
 /** Write the page for addresses that lead nowhere. */

@@ -3,11 +3,9 @@ import {h} from 'hastscript'
 import {writeMeasured} from '../../plugins/build-file/quantities/write-measured.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
 import {fractions, link, measured, paragraph, table} from '../../plugins/sections/kit.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {type Comparison, comparisons} from './measured/deviations.ts'
-import {spread} from './measured/spread.ts'
+import {type Comparison, comparisons, spread} from './deviations.ts'
 
 /** Fewer builds than this say nothing about a workshop; common practice, no source. */
 const fewest = 5

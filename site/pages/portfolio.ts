@@ -1,13 +1,12 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {kindFacts} from '../html/kind-facts.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {kindFacts} from '../html/build-facts.ts'
+import {type Page, pageOf, textPage} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {card} from './portfolio/card.ts'
-import {controls} from './portfolio/controls.ts'
-import {hangingRow} from './portfolio/hanging-row.ts'
-import {unreadFiles} from './portfolio/unread-files.ts'
+import {hangingRow} from './hanging-row.ts'
+import {card} from './portfolio-card.ts'
+import {controls} from './portfolio-controls.ts'
+import {unreadFiles} from './while-writing.ts'
 
 /** Write the portfolio: all instruments hung from one nut line, and a card for each. */
 export function portfolioPage({around, journal, builds, unread}: SiteData): Page[] {
@@ -46,4 +45,10 @@ function empty() {
       ' starts it.',
     ]),
   ])
+}
+
+/** Write the words of every build, for the portfolio's search to fetch once somebody searches. */
+export function searchPage({builds}: SiteData): Page[] {
+  const words = Object.fromEntries(builds.map(({slug, made}) => [slug, made.words]))
+  return [textPage('/search.json', 'Words', `${JSON.stringify(words)}\n`)]
 }

@@ -4,8 +4,7 @@ import type {ShelfPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link} from '../../plugins/sections/kit/inline.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
 import {lengthAlone, type Ruler, table} from '../../plugins/sections/kit.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */

@@ -1,8 +1,7 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {type RuleName, type RuleRow, rules} from '../../plugins/tables/rules.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
 const groups = [

@@ -1,6 +1,5 @@
-import {textPage} from '../html/page-of.ts'
 import {xmlText} from '../html/xml-text.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, textPage} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */

@@ -1,13 +1,10 @@
 import {h} from 'hastscript'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
 import {source, table} from '../../plugins/sections/kit.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
-import {lumberTables} from './sources/lumber-tables.ts'
-import {shopTables} from './sources/shop-tables.ts'
-import {soundTables} from './sources/sound-tables.ts'
-import {stringTables} from './sources/string-tables.ts'
+import {lumberTables, shopTables, soundTables} from './source-tables.ts'
+import {stringTables} from './string-tables.ts'
 
 /** Write the page of the tables that the computations use, besides woods, with where they come from. */
 export function sourcesPage({around}: SiteData): Page[] {

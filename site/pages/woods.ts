@@ -4,8 +4,7 @@ import {number} from '../../plugins/sections/kit/number.ts'
 import {toElements} from '../../plugins/sections/kit/to-elements.ts'
 import {table} from '../../plugins/sections/kit.ts'
 import {looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'
-import {pageOf} from '../html/page-of.ts'
-import type {Page} from '../publish/page.ts'
+import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
 const kinds = [

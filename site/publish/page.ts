@@ -1,3 +1,7 @@
+import type {ElementContent} from 'hast'
+import {keyOf} from '../cache.ts'
+import {markup, withPrefix} from '../html/markup.ts'
+
 /** What a layout needs to know about the page inside it. */
 export interface PageData {
   /** What the page is called, without the journal's name. */
@@ -35,4 +39,26 @@ export interface Artefact {
   address: string
   key: string
   bytes: () => string | Uint8Array | Promise<string | Uint8Array>
+}
+
+/** Name the file, from the site's root, that an address is served from: `/builds/x/` is `builds/x/index.html`. */
+export function fileOf(address: string): string {
+  return address.slice(1) + (address.endsWith('/') ? 'index.html' : '')
+}
+
+/** Make a page of elements: written at once, so that its key stands for what is on it. */
+export function pageOf(
+  address: string,
+  data: PageData,
+  content: ElementContent[],
+  prefix: string,
+  layout: Exclude<LayoutName, 'bare'> = 'frame',
+): Page {
+  const html = markup(withPrefix({type: 'root', children: content}, prefix))
+  return {address, layout, data, key: keyOf(JSON.stringify(data), html), content: () => html}
+}
+
+/** Make a page of a text that stands as it is: a feed, a plan. */
+export function textPage(address: string, title: string, text: string): Page {
+  return {address, layout: 'bare', data: {title}, key: keyOf(text), content: () => text}
 }

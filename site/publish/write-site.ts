@@ -1,9 +1,12 @@
+import {mkdir, writeFile} from 'node:fs/promises'
+import {dirname, join} from 'node:path'
+import {fileURLToPath} from 'node:url'
+import type {UserConfig} from '@11ty/eleventy'
+import Eleventy from '@11ty/eleventy'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
-import type {Surround} from '../layouts/surround.ts'
-import type {Artefact, Page} from './page.ts'
-import {writeArtefacts} from './write-artefacts.ts'
-import {writePages} from './write-pages.ts'
+import type {Surround} from '../site-data.ts'
+import {type Artefact, fileOf, type Layout, type LayoutName, type Page, type PageData} from './page.ts'
 
 /** Write pages and files of a site into `folder` (absolute). */
 export async function writeSite(
@@ -13,4 +16,75 @@ export async function writeSite(
 ): Promise<void> {
   await writePages(pages, {frame: frame(around), sheet: sheet(around)}, folder)
   await writeArtefacts(files, folder)
+}
+
+/** No file can hold these lines, so that nothing is ever taken for front matter. */
+const neverInAFile: [string, string] = ['\u0000 opens', '\u0000 closes']
+
+/**
+ * Write pages into `folder` (absolute) with Eleventy, each inside its layout.
+ *
+ * Every page and layout is a typed function handed over as a virtual template. Eleventy is given no folder of
+ * the journal, so nothing that lies there (scripts, data files, templates, front matter in other languages) can
+ * run, move a page or name a layout. A page's file comes from its address alone.
+ */
+async function writePages(
+  pages: readonly Page[],
+  layouts: Readonly<Record<Exclude<LayoutName, 'bare'>, Layout>>,
+  folder: string,
+): Promise<void> {
+  if (pages.length === 0) return
+  const eleventy = new Eleventy(fileURLToPath(new URL('../pages/', import.meta.url)), folder, {
+    quietMode: true,
+    configPath: false,
+    config(config) {
+      closeEleventy(config)
+      for (const [name, layout] of Object.entries(layouts)) addLayout(config, name, layout)
+      pages.forEach((page, at) => {
+        addPage(config, page, at)
+      })
+    },
+  })
+  eleventy.disableLogger()
+  await eleventy.init()
+  await eleventy.write()
+}
+
+function closeEleventy(config: UserConfig): void {
+  config.setTemplateFormats(['11ty.js'])
+  config.setDataFileSuffixes([])
+  config.setFrontMatterParsingOptions({delimiters: neverInAFile})
+  config.setUseGitIgnore(false)
+}
+
+function addLayout(config: UserConfig, name: string, layout: Layout): void {
+  config.addTemplate(`_includes/${name}.11ty.js`, (data: {of: PageData; address: string; content: string}) =>
+    layout({...data.of, address: data.address, content: data.content}),
+  )
+}
+
+function addPage(config: UserConfig, page: Page, at: number): void {
+  config.addTemplate(`page-${at}.11ty.js`, {
+    data: {
+      permalink: '/' + fileOf(page.address),
+      of: page.data,
+      address: page.address,
+      eleventyExcludeFromCollections: true,
+      ...(page.layout === 'bare' ? {} : {layout: `${page.layout}.11ty.js`}),
+    },
+    render: page.content,
+  })
+}
+
+/** Write the files of the site that are no pages into `folder`, a few at a time. */
+async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<void> {
+  const waiting = [...artefacts]
+  const work = async () => {
+    for (let artefact = waiting.pop(); artefact; artefact = waiting.pop()) {
+      const file = join(folder, fileOf(artefact.address))
+      await mkdir(dirname(file), {recursive: true})
+      await writeFile(file, await artefact.bytes())
+    }
+  }
+  await Promise.all([work(), work(), work(), work()])
 }

@@ -1,14 +1,12 @@
 import {createReadStream} from 'node:fs'
+import {realpath, stat} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
-import {extname} from 'node:path'
+import {extname, join, sep} from 'node:path'
 import {pipeline} from 'node:stream'
-import {policy} from '../layouts/policy.ts'
-import {byteRange} from './byte-range.ts'
-import {fileFor} from './file-for.ts'
-import {mediaTypes} from './media-types.ts'
+import {policy} from '../layouts/head.ts'
 
 /** What a site is served from. */
-export interface Served {
+interface Served {
   folder: string
   prefix: string
 }
@@ -61,4 +59,80 @@ function send(
   })
   if (request.method === 'HEAD' || bytes === 0) response.end()
   else pipeline(createReadStream(file, {start: from, end: to}), response, () => {})
+}
+
+/** A file to answer with, or the address to go to instead. */
+type Found = {file: string; bytes: number; changed: number} | {to: string} | undefined
+
+/**
+ * Find what `folder` (absolute, resolved) holds for the path of a request, `prefix` taken off. A folder is
+ * answered by its index.html and asked for with a slash at its end. Nothing outside the folder is found.
+ */
+export async function fileFor(folder: string, prefix: string, path: string): Promise<Found> {
+  const inside = decoded(path)
+  if (inside === undefined || /\0|\\|\/\//.test(inside)) return undefined
+  if (`${inside}/` === prefix) return {to: prefix}
+  if (!inside.startsWith(prefix)) return undefined
+  const asked = join(folder, inside.slice(prefix.length), inside.endsWith('/') ? 'index.html' : '')
+  const file = await realpath(asked).catch(() => undefined)
+  if (!file || (file !== folder && !file.startsWith(folder + sep))) return undefined
+  const kind = await stat(file)
+  if (kind.isDirectory()) return inside.endsWith('/') ? undefined : {to: `${path}/`}
+  return {file, bytes: kind.size, changed: kind.mtimeMs}
+}
+
+function decoded(path: string): string | undefined {
+  try {
+    return decodeURIComponent(path)
+  } catch {
+    return undefined
+  }
+}
+
+/**
+ * Read a Range header for a file of `bytes`: from and to, both included. Undefined where there is none or it
+ * asks for several; 'none' where it asks for what the file does not have. Source: RFC 9110, section 14.
+ */
+export function byteRange(header: string | undefined, bytes: number): [number, number] | 'none' | undefined {
+  const asked = /^bytes=(\d*)-(\d*)$/.exec(header ?? '')
+  if (!asked || (asked[1] === '' && asked[2] === '')) return undefined
+  const last = bytes - 1
+  const [from, to] =
+    asked[1] === ''
+      ? [Math.max(0, bytes - Number(asked[2])), last]
+      : [Number(asked[1]), asked[2] === '' ? last : Math.min(Number(asked[2]), last)]
+  return from > last || from > to ? 'none' : [from, to]
+}
+
+/** The kinds of file that a site holds, by the ending of the name. */
+const mediaTypes: Readonly<Record<string, string>> = {
+  html: 'text/html; charset=utf-8',
+  css: 'text/css; charset=utf-8',
+  js: 'text/javascript; charset=utf-8',
+  json: 'application/json; charset=utf-8',
+  md: 'text/markdown; charset=utf-8',
+  txt: 'text/plain; charset=utf-8',
+  csv: 'text/csv; charset=utf-8',
+  xml: 'application/xml; charset=utf-8',
+  webmanifest: 'application/manifest+json',
+  svg: 'image/svg+xml',
+  png: 'image/png',
+  jpeg: 'image/jpeg',
+  jpg: 'image/jpeg',
+  webp: 'image/webp',
+  avif: 'image/avif',
+  gif: 'image/gif',
+  ico: 'image/x-icon',
+  mp3: 'audio/mpeg',
+  m4a: 'audio/mp4',
+  ogg: 'audio/ogg',
+  oga: 'audio/ogg',
+  opus: 'audio/ogg',
+  wav: 'audio/wav',
+  flac: 'audio/flac',
+  mp4: 'video/mp4',
+  webm: 'video/webm',
+  pdf: 'application/pdf',
+  dxf: 'image/vnd.dxf',
+  woff2: 'font/woff2',
 }

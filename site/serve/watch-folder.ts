@@ -1,6 +1,6 @@
 import {type FSWatcher, watch} from 'node:fs'
-import {stat} from 'node:fs/promises'
-import {snapshot} from './snapshot.ts'
+import {readdir, stat} from 'node:fs/promises'
+import {join} from 'node:path'
 
 /** How long a burst of events may last, and how often to look where no event comes; ms. */
 const settleMs = 30
@@ -59,4 +59,17 @@ function listenTo(folder: string, wake: () => void): FSWatcher | undefined {
   } catch {
     return undefined
   }
+}
+
+/** Describe what lies below a folder so that any change of a file, name or link changes the description. */
+async function snapshot(folder: string): Promise<string> {
+  const entries = await readdir(folder, {recursive: true, withFileTypes: true}).catch(() => [])
+  const lines = await Promise.all(
+    entries.map(async (entry) => {
+      const path = join(entry.parentPath, entry.name)
+      const kind = await stat(path).catch(() => undefined)
+      return kind ? `${path} ${kind.ino} ${kind.size} ${kind.mtimeMs} ${kind.ctimeMs}` : path
+    }),
+  )
+  return lines.sort().join('\n')
 }

@@ -1,21 +1,20 @@
 import {rm} from 'node:fs/promises'
 import {join} from 'node:path'
-import {type Assets, buildAssets} from '../assets/build-assets.ts'
+import {type Cache, cacheOf} from '../cache.ts'
 import type {FileProblems} from '../commands/report.ts'
-import type {Surround} from '../layouts/surround.ts'
 import {makeSite} from '../make/make-site.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
-import {fileOf} from '../publish/file-of.ts'
-import type {Artefact, Page} from '../publish/page.ts'
+import {type Assets, buildAssets} from '../publish/assets.ts'
+import {type Artefact, fileOf, type Page} from '../publish/page.ts'
 import {writeSite} from '../publish/write-site.ts'
-import {openWorkshop, type Workshop} from '../work/workshop.ts'
+import type {Surround} from '../site-data.ts'
 
 /** The site as it is while somebody writes: written whole once, then kept up with the journal. */
 export class WritingSession {
   readonly #root: string
   readonly #folder: string
   #assets: Promise<Assets> | undefined
-  #workshop: Promise<Workshop> | undefined
+  #cache: Promise<Cache> | undefined
   /** The key of each page and file that is written. */
   readonly #standing = new Map<string, string>()
 
@@ -31,18 +30,18 @@ export class WritingSession {
    */
   async refresh(shown: (changed: readonly string[]) => void = () => {}): Promise<FileProblems[]> {
     this.#assets ??= buildAssets()
-    this.#workshop ??= openWorkshop(this.#root)
+    this.#cache ??= cacheOf(this.#root)
     const assets = await this.#assets
-    const {works, tidy} = await this.#workshop
+    const cache = await this.#cache
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
-    const {site, problems} = await makeSite(this.#root, options, works)
+    const {site, problems} = await makeSite(this.#root, options, cache)
     const own = pagesOfBuilds(site)
     const files = [...assets.files, ...site.builds.flatMap((one) => one.files)]
     shown(await this.#write(own, files, site.around))
     const pages = pagesOfTheJournal(site, own)
     const changed = await this.#write(pages, [], site.around)
     shown([...changed, ...(await this.#clear([...own, ...files, ...pages]))])
-    await tidy()
+    await cache.tidy()
     return problems
   }
 

@@ -9,8 +9,7 @@ import {
 } from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
-import {pathPrefix} from '../../site/commands/path-prefix.ts'
-import {outputFolder} from '../../site/publish/output-folder.ts'
+import {outputFolder, pathPrefix} from '../../site/publish/output.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 

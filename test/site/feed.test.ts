@@ -3,8 +3,8 @@ import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
 import {xmlText} from '../../site/html/xml-text.ts'
-import {plain, wordsOf} from '../../site/make/words-of.ts'
-import {spread} from '../../site/pages/measured/spread.ts'
+import {spread} from '../../site/pages/deviations.ts'
+import {plain, wordsOf} from '../../site/search-words.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 
 const journal = tempJournal({

@@ -1,6 +1,6 @@
 import {readFileSync} from 'node:fs'
 import {expect, test} from 'vitest'
-import {generated} from '../../site/generate/generated.ts'
+import {generated} from '../../site/generated.ts'
 
 for (const {file, write} of generated)
   test(`${file} is up to date: npm run generate`, () => {

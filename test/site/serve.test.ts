@@ -2,8 +2,7 @@ import {mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {byteRange} from '../../site/serve/byte-range.ts'
-import {fileFor} from '../../site/serve/file-for.ts'
+import {byteRange, fileFor} from '../../site/serve/answer.ts'
 
 // Source of the forms and of what each means: RFC 9110, section 14.1.2, whose examples are of 10,000 bytes.
 describe('byteRange', () => {

@@ -14,9 +14,7 @@ import {
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterEach, beforeEach, describe, expect, test} from 'vitest'
-import {clearVersions} from '../../site/publish/clear-versions.ts'
-import {newVersion, writerOf} from '../../site/publish/site-folder.ts'
-import {swapSite} from '../../site/publish/swap-site.ts'
+import {clearVersions, newVersion, swapSite, writerOf} from '../../site/publish/versions.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 

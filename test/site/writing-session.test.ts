@@ -1,7 +1,7 @@
 import {realpathSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {newVersion} from '../../site/publish/site-folder.ts'
+import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 

@@ -1,0 +1,49 @@
+import {readdir, realpath, stat} from 'node:fs/promises'
+import {basename, join, sep} from 'node:path'
+import type {BuildFile} from './list-builds.ts'
+
+/**
+ * List the files of builds' folders, each folder once. A build that is a file of its own shares the journal's
+ * folder, less the folders that belong to other builds.
+ */
+export function folderLists(found: readonly BuildFile[]): (build: BuildFile) => Promise<string[]> {
+  const owned = new Set(found.filter(isFolder).map(({folder}) => basename(folder)))
+  const lists = new Map<string, Promise<string[]>>()
+  return (build) => {
+    const there = lists.get(build.folder)
+    if (there) return there
+    const list = listFolder(build.folder, isFolder(build) ? undefined : owned)
+    lists.set(build.folder, list)
+    return list
+  }
+}
+
+const isFolder = ({file}: BuildFile) => file.endsWith('/index.md')
+
+/** Enough for any build's photographs; a folder with more is listed as far as this. */
+const mostFiles = 5000
+
+/**
+ * List the files below `folder` (absolute, resolved), relative to it with `/` between, sorted. A link counts
+ * where it ends inside the folder; hidden files and folders named in `leaveOut` do not count.
+ */
+async function listFolder(folder: string, leaveOut: ReadonlySet<string> = new Set()): Promise<string[]> {
+  const files: string[] = []
+  const seen = new Set([folder])
+  const walk = async (at: string) => {
+    for (const name of (await readdir(join(folder, at)).catch(() => [])).sort()) {
+      const inside = at ? `${at}/${name}` : name
+      if (name.startsWith('.') || leaveOut.has(inside) || files.length >= mostFiles) continue
+      const path = await realpath(join(folder, inside)).catch(() => undefined)
+      if (!path?.startsWith(folder + sep)) continue
+      const kind = await stat(path).catch(() => undefined)
+      if (kind?.isFile()) files.push(inside)
+      if (kind?.isDirectory() && !seen.has(path)) {
+        seen.add(path)
+        await walk(inside)
+      }
+    }
+  }
+  await walk('')
+  return files
+}

@@ -1,0 +1,92 @@
+import type {Root} from 'mdast'
+import {readBody} from '../../plugins/build-file/body.ts'
+import {emptyBuild} from '../../plugins/build-file/build.ts'
+import {plainLines} from '../../plugins/build-file/front-matter.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
+import {checks} from '../../plugins/checks/checks.ts'
+import {planBuild} from '../../plugins/plan/plan-build.ts'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
+import {downloads} from './downloads.ts'
+import {makeBuild} from './make-build.ts'
+import type {MakeInput, MakeResult, PlanInput, PlanResult, ReadInput, ReadResult, Steps} from './steps.ts'
+import {makeKey, planKey, readKey} from './steps.ts'
+
+/** Do the work here and now. A text is parsed once: its tree waits between the first step and the last. */
+export function uncachedSteps(): Steps {
+  const trees = new Map<string, Root>()
+  return {
+    read: async (input) => readHere(input, trees),
+    plan: async (input) => planHere(input),
+    make: async (input) => {
+      const tree = trees.get(input.readKey)
+      trees.delete(input.readKey)
+      return makeHere(input, tree)
+    },
+    give: downloads,
+  }
+}
+
+function readHere(input: ReadInput, trees: Map<string, Root>): ReadResult {
+  const {slug, text, journal} = input
+  const key = readKey(input)
+  const body = (plain: string) => {
+    const tree = parseBuildFile(plain)
+    trees.set(key, tree)
+    return readBody(tree)
+  }
+  try {
+    return {key, ...readBuild(text, {slug, journal, body})}
+  } catch (error) {
+    return {key, build: emptyBuild(slug), problems: [programFails('read', error)]}
+  }
+}
+
+function planHere(input: PlanInput): PlanResult {
+  const {read, surroundings, journal, pieces, gone} = input
+  const key = planKey(input)
+  const build = {...read.build, surroundings}
+  try {
+    const plan = planBuild(build, {journal, pieces, gone})
+    return {key, plan, problems: inOrder([...read.problems, ...checks(build, plan)])}
+  } catch (error) {
+    return {
+      key,
+      plan: nothingPlanned(build.slug),
+      problems: inOrder([...read.problems, programFails('plan', error)]),
+    }
+  }
+}
+
+const nothingPlanned = (slug: string): Plan => ({
+  slug,
+  units: 'in',
+  rulerMm: 25.4 / 32,
+  handed: 'right',
+  assumptions: [],
+})
+
+function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
+  const {build, planned, text, path, relatives, pictures, published, pathPrefix} = input
+  const {plan, problems} = planned
+  const key = makeKey(input)
+  const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
+  try {
+    return {key, ...makeBuild({...known, problems, ...(tree && {tree})})}
+  } catch (error) {
+    const told = {
+      ...known,
+      plan: nothingPlanned(build.slug),
+      text: '',
+      problems: [...problems, programFails('show', error)],
+    }
+    return {key, ...makeBuild(told)}
+  }
+}
+
+/** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
+export function programFails(step: string, error: unknown): Problem {
+  const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
+  return {rule: 'program-fails', severity: 'error', line: 1, column: 1, endLine: 1, endColumn: 1, message}
+}

@@ -1,0 +1,90 @@
+import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Relatives} from '../../plugins/sections/section.ts'
+import {keyOf} from '../cache.ts'
+import type {Picture} from '../pictures/picture.ts'
+import type {MadeBuild} from '../site-data.ts'
+import type {DownloadOptions, Downloads} from './downloads.ts'
+
+/** A build file and what reading it depends on. */
+export interface ReadInput {
+  slug: string
+  text: string
+  journal: JournalSettings
+}
+
+/** `key` stands for all that the result comes from: the same key, the same result. */
+export interface ReadResult {
+  key: string
+  build: Build
+  problems: Problem[]
+}
+
+/** A build that was read, and what planning it depends on besides. */
+export interface PlanInput {
+  read: ReadResult
+  surroundings: Surroundings
+  journal: JournalSettings
+  pieces: readonly Piece[]
+  gone: readonly GonePiece[]
+}
+
+export interface PlanResult {
+  key: string
+  plan: Plan
+  /** The reader's problems and those of the checks, in the order of the file. */
+  problems: Problem[]
+}
+
+/** A build that was planned, and what its page depends on besides. */
+export interface MakeInput {
+  /** The build among its surroundings. */
+  build: Build
+  planned: PlanResult
+  readKey: string
+  text: string
+  /** The file's path within `builds/`. */
+  path: string
+  relatives: Relatives
+  pictures: Readonly<Record<string, Picture>>
+  /** Slugs of the builds with a page that this one links to. */
+  published: readonly string[]
+  pathPrefix: string
+}
+
+export interface MakeResult extends MadeBuild {
+  key: string
+}
+
+/** A build that was planned, and what the files that it gives away depend on besides. */
+interface DownloadsInput extends DownloadOptions {
+  /** The key of its plan. */
+  planKey: string
+}
+
+/**
+ * The costly steps from a build file to its page and to what is given away beside it. Each is made of its input alone,
+ * so that it can be kept by its key; none throws for anything that a file can hold.
+ */
+export interface Steps {
+  read: (input: ReadInput) => Promise<ReadResult>
+  plan: (input: PlanInput) => Promise<PlanResult>
+  make: (input: MakeInput) => Promise<MakeResult>
+  give: (input: DownloadsInput) => Promise<Downloads>
+}
+
+/** The keys of the steps: each stands for its input, and through it for the step before. */
+export const readKey = ({slug, text, journal}: ReadInput): string =>
+  keyOf('read', slug, text, JSON.stringify(journal))
+
+export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput): string =>
+  keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces, gone]))
+
+export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
+  keyOf('make', planned.key, path, JSON.stringify([relatives, pictures, published, pathPrefix]))
+
+export const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
+  keyOf('give', key, build.slug, JSON.stringify(journal))

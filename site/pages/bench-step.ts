@@ -1,0 +1,101 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {writeLength} from '../../plugins/build-file/quantities/write-length.ts'
+import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Step} from '../../plugins/plan/shape/work.ts'
+import type {Ruler} from '../../plugins/sections/kit.ts'
+import {hoursInWords} from '../../plugins/sections/work-order/hours-in-words.ts'
+import {withFractions} from '../html/markup.ts'
+import type {Beside} from './bench.ts'
+
+interface AroundStep {
+  plan: Plan
+  beside: Beside
+  /** The tool of the step before. */
+  inHand: string | undefined
+}
+
+/**
+ * Write one step of the bench sheet: what to do and to mind, then setting, places, check and wait. The tool is named
+ * unless it is in hand from the step before.
+ */
+export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Element {
+  const {first, again} = beside
+  const {id, does, tool, setting, check, isDone} = step
+  const name = h('strong', `${step.step}${tool && tool !== inHand ? ` (${tool})` : ''}.`)
+  const mindAgain = again.length > 0 ? [' Mind ', ...again, '.'] : []
+  // Where each place is listed under its bit, the bits need not be said before.
+  const isListed = step.stations.some(({bit}) => bit !== undefined)
+  const ticked = (words: string) => boxToTick(`${id} ${words}`, withFractions(words))
+  const last = [...(check ? [ticked(check), ' '] : []), ...waiting(step, plan)]
+  return h('li', [
+    boxToTick(id, [name, ' ', ...withFractions(does), ...mindAgain], isDone),
+    first,
+    setting && !isListed ? h('p', [ticked(setting)]) : undefined,
+    ...benchStations(step, plan),
+    last.length > 0 ? h('p.last', last) : undefined,
+  ])
+}
+
+function waiting({waitH, meanwhile: ids = []}: Step, {work = []}: Plan): Element[] {
+  if (waitH === undefined) return []
+  const [first] = ids.flatMap((id) => work.find((one) => one.id === id)?.step.toLowerCase() ?? [])
+  return [h('em', `Wait ${hoursInWords(waitH)}${first ? `; meanwhile ${first}` : ''}.`)]
+}
+
+type Station = Step['stations'][number]
+
+/** List a step's places, each with its box: lines by their number, holes under their face, bit and what they are for. */
+function benchStations({id, stations}: Step, plan: Plan): Element[] {
+  const groups = new Map<string, Station[]>()
+  for (const station of stations) {
+    const of = groupOf(station)
+    groups.set(of, [...(groups.get(of) ?? []), station])
+  }
+  return [...groups].map(([of, places]) =>
+    h(of ? 'div.places.holes' : 'div.places', [
+      ...(of ? [h('em', withFractions(`${of}: `))] : []),
+      h(
+        'ul',
+        places.flatMap((place) => [
+          h('li', [boxToTick(`${id} ${keyOf(place)}`, words(place, of !== '', plan))]),
+          ' ',
+        ]),
+      ),
+    ]),
+  )
+}
+
+/** Holes of one face, bit and kind stand together: `neck back, 5/16 in, ferrule`. */
+function groupOf({what, face, bit}: Station): string {
+  if (bit === undefined) return ''
+  const kind = what.replace(/^screw, (\w+).*$/, '$1').replace(/,.*$/, '')
+  return [face, bit.replace(/ (brad-point )?bit$/, ''), kind].filter(Boolean).join(', ')
+}
+
+const keyOf = ({what, stationMm, offMm = 0, bit = ''}: Station) =>
+  `${what} ${stationMm.toFixed(2)} ${offMm.toFixed(2)} ${bit}`.trim()
+
+function words({what, stationMm, offMm, depthMm}: Station, isGrouped: boolean, plan: Plan) {
+  const name = isGrouped ? (/^screw/.test(what) ? '' : (what.split(', ')[1] ?? '')) : shortName(what)
+  return [
+    name && `${name}: `,
+    h('strong', bare(stationMm, plan)),
+    ...(offMm ? [' off ', ...bare(offMm, plan)] : []),
+    ...(depthMm === undefined ? [] : [' deep ', ...bare(depthMm, plan, 'down')]),
+  ]
+}
+
+const shortName = (what: string) => what.replace(/^(line|fret|round-over) /, '').replace(/, dot$/, ' dot')
+
+/** Write a length (mm) to the ruler without its unit, which the sheet names once. */
+function bare(mm: number, ruler: Ruler, rounding: 'nearest' | 'down' = 'nearest'): ElementContent[] {
+  const written = writeLength(mm, ruler, rounding).replace('-', '−')
+  return withFractions(written.replace(/ (in|mm)$/, ''))
+}
+
+/** Set a box before what it ticks. The browser keeps ticks by `key`, which no other box of the sheet has. */
+function boxToTick(key: string, words: (string | ElementContent)[], isTicked = false): Element {
+  const box = h('input', {type: 'checkbox', value: key, ...(isTicked && {checked: true})})
+  return h('label', [box, ' ', h('span', words)])
+}

@@ -1,0 +1,64 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {kindFacts, said} from '../html/build-facts.ts'
+import {lengthOf, withFractions} from '../html/markup.ts'
+import type {SiteBuild} from '../site-data.ts'
+
+/** Open a build's page: its name, a sentence, and what it is at a glance. */
+export function buildHead(one: SiteBuild): Element {
+  const summary = one.build.values.summary?.value
+  return h('header.page-head', [
+    h('h1', one.title),
+    summary ? h('p', withFractions(summary)) : undefined,
+    notYet(one),
+    one.isDraft ? h('p.draft', 'Draft: not on the published site') : undefined,
+    h(
+      'dl.at-a-glance',
+      glance(one).map(([name, what]) => h('div', [h('dt', name), h('dd', what)])),
+    ),
+  ])
+}
+
+/** Say at the top what would not work, and lead there. */
+function notYet({problems, made}: SiteBuild): Element | undefined {
+  const isBad = problems.some(({severity}) => severity === 'fault' || severity === 'error')
+  if (!isBad || !made.headings.some(({id}) => id === 'before-you-cut')) return undefined
+  return h('p.not-yet', [
+    h('strong', 'Do not cut yet. '),
+    h('a', {href: '#before-you-cut'}, 'What would not work'),
+  ])
+}
+
+function glance(one: SiteBuild): [string, ElementContent[]][] {
+  const {plan, build} = one
+  const facts = kindFacts(one)
+  const joins =
+    facts.join && {'on top': 'neck on top', through: 'neck through', end: 'neck at the end'}[facts.join]
+  const box = [said(one, 'box.wood'), joins].filter(Boolean).join(', ')
+  const plays = [facts.play, facts.frets, facts.isPlayedWell ? 'played well' : undefined]
+    .filter(Boolean)
+    .join(', ')
+  const strings = plan.strings?.flatMap(({note, gauge}, at): ElementContent[] => [
+    ...(at > 0 ? [text(', ')] : []),
+    h('span.string', gauge ? `${note} ${gauge}` : note),
+  ])
+  const rows: [string, ElementContent[] | string | undefined][] = [
+    ['Scale length', facts.scaleMm ? lengthOf(facts.scaleMm, plan) : undefined],
+    ['Strings, from the bass side', strings],
+    ['Box', box],
+    ['Plays', plays],
+    ['Status', facts.status],
+    ['Worked on', days(build.values.started?.iso, build.values.finished?.iso)],
+  ]
+  return rows.flatMap(([name, what]) => {
+    const shown = typeof what === 'string' ? (what ? [text(what)] : []) : (what ?? [])
+    return shown.length > 0 ? [[name, shown] as [string, ElementContent[]]] : []
+  })
+}
+
+function days(started: string | undefined, finished: string | undefined): string | undefined {
+  if (started && finished && started !== finished) return `${started} to ${finished}`
+  return finished ?? (started && `since ${started}`)
+}
+
+const text = (value: string): ElementContent => ({type: 'text', value})

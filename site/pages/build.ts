@@ -1,0 +1,104 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import {markup, withPrefix, written} from '../html/markup.ts'
+import type {Page} from '../publish/page.ts'
+import type {MadeBuild, SiteBuild, SiteData} from '../site-data.ts'
+import {buildHead} from './build-head.ts'
+import {whileWriting} from './while-writing.ts'
+
+/** Write the page of each build. Its body was made before and is kept; nothing here depends on other builds. */
+export function buildPages({builds, around}: SiteData): Page[] {
+  return builds.map((one) => ({
+    address: `/builds/${one.slug}/`,
+    layout: 'frame',
+    key: one.key,
+    data: {
+      title: one.title,
+      within: '/',
+      ...(one.build.values.summary ? {describes: one.build.values.summary.value} : {}),
+      ...(one.isDraft ? {unlisted: true as const} : {}),
+    },
+    content: () => content(one, around),
+  }))
+}
+
+function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): string {
+  const page = h('article.build', [
+    buildHead(one),
+    isWriting ? whileWriting(one) : undefined,
+    contents(one.made.headings),
+    h('div.prose', [written(one.made.html)]),
+    recordings(one),
+    takeAway(one),
+  ])
+  return markup(withPrefix(page, prefix))
+}
+
+/** List what is on the page, to go there at once; a short page needs none. */
+function contents(headings: MadeBuild['headings']): Element | undefined {
+  const shown = headings.filter(({depth}) => depth <= 2)
+  if (shown.length < 4) return undefined
+  return h('details.contents', [
+    h('summary', 'On this page'),
+    h('nav', {ariaLabel: 'On this page'}, [
+      h(
+        'ul',
+        shown.map(({id, title}) => h('li', [h('a', {href: `#${id}`}, title)])),
+      ),
+    ]),
+  ])
+}
+
+/** Let the instrument be heard; nothing plays or loads by itself. */
+function recordings({build, slug, files}: SiteBuild): Element | undefined {
+  const there = (build.values.recordings ?? []).flatMap(({file, says}) => {
+    const address = `/builds/${slug}/${file?.value ?? ''}`
+    return file && files.some((one) => one.address === address)
+      ? [{address, says: says?.value ?? file.value}]
+      : []
+  })
+  if (there.length === 0) return undefined
+  return h('section.recordings', [
+    h('h2#Recordings', there.length === 1 ? 'Recording' : 'Recordings'),
+    ...there.map(({address, says}) =>
+      h('figure', [
+        h('figcaption', says),
+        h('audio', {controls: true, preload: 'none', src: encodeURI(address), ariaLabel: says}),
+      ]),
+    ),
+  ])
+}
+
+/** What can be taken away from a build's page: address below it, name, and what it is for. */
+const files = [
+  ['bench/', 'Bench sheet', 'the work step by step, to print and tick'],
+  ['care/', 'Strings and care', 'the sheet that goes with the instrument'],
+  [
+    'start.md',
+    'A build file to start from',
+    'these dimensions, as measured where measured, and a blank journal',
+  ],
+  ['template-letter.pdf', 'Paper templates, Letter', 'full size, to print and join'],
+  ['template-a4.pdf', 'Paper templates, A4', 'the same on the other paper'],
+  ['template.svg', 'The templates on one sheet, SVG', 'full size in millimetres, for a laser or a plotter'],
+  ['template.dxf', 'The templates on one sheet, DXF', 'the same for machines that read DXF'],
+  ['build.md', 'The dimensions', 'as written in its file'],
+  ['plan.json', 'The plan', 'every number computed, for other programs'],
+] as const
+
+/** Lead to the files beside a build's page. */
+function takeAway({slug, plan, files: given}: SiteBuild): Element {
+  const isThere = (name: string) =>
+    ['care/', 'build.md', 'plan.json'].includes(name) ||
+    (name === 'bench/' && plan.work !== undefined) ||
+    given.some(({address}) => address === `/builds/${slug}/${name}`)
+  return h('section.take-away', [
+    h('h2#TakeAway', 'To take away'),
+    h(
+      'ul',
+      files
+        .filter(([file]) => isThere(file))
+        .map(([file, name, what]) => h('li', [h('a', {href: `/builds/${slug}/${file}`}, name), `: ${what}`])),
+    ),
+  ])
+}

@@ -1,0 +1,93 @@
+import type {Element} from 'hast'
+import {h, s} from 'hastscript'
+import {written} from '../html/markup.ts'
+import type {Hanging, SiteBuild} from '../site-data.ts'
+
+/** As many as a row can show; the cards below are all of them. */
+const most = 120
+
+/** How a hanging drawing is inked, wherever it stands. */
+export const pen = {fill: 'none', stroke: 'currentColor', strokeLineCap: 'round', strokeLineJoin: 'round'}
+
+/** Hang instruments side by side from one nut line at one scale, with a rule to read them by. */
+export function hangingRow(builds: readonly SiteBuild[], units: 'in' | 'mm'): Element[] {
+  const hung = builds.filter((one) => one.made.hanging)
+  if (hung.length === 0) return []
+  const view = rowView(hung.map((one) => one.made.hanging!))
+  const row = h('section.hanging', {ariaLabel: 'Side by side from the nut line'}, [
+    h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: 'Instruments at one scale'}, [
+      h('ol', [
+        h('li.rule', {ariaHidden: 'true'}, [hangingRule(view, units)]),
+        ...hung.slice(0, most).map((one) => hangs(one, view)),
+      ]),
+    ]),
+    ...(hung.length > most
+      ? [
+          h(
+            'div',
+            {hidden: true},
+            hung.slice(most).map((one) => drawing(one, view)),
+          ),
+        ]
+      : []),
+  ])
+  return [row]
+}
+
+/** The nut line lies at a fifth of the view's height, where the style sheet draws it. */
+function rowView(all: readonly Hanging[]): RowView {
+  const above = Math.max(...all.map(({frame}) => -frame.y))
+  const below = Math.max(...all.map(({frame}) => frame.y + frame.height))
+  const heightMm = Math.ceil(Math.max(above * 5, below / 0.8))
+  return {topMm: -heightMm / 5, heightMm}
+}
+
+function hangs(one: SiteBuild, view: RowView): Element {
+  return h('li', {dataCard: `card-${one.slug}`}, [
+    h('a', {href: `/builds/${one.slug}/`}, [drawing(one, view), h('span', one.title)]),
+  ])
+}
+
+function drawing({slug, made}: SiteBuild, {topMm, heightMm}: RowView): Element {
+  const {shapes, frame} = made.hanging!
+  return s(
+    'svg.drawing',
+    {viewBox: [frame.x, topMm, frame.width, heightMm].join(' '), ariaHidden: 'true', ...pen},
+    [s('g', {id: `hanging-${slug}`}, [written(shapes)])],
+  )
+}
+
+/** From what height above the nut line (negative) all instruments of a row are seen, and how tall the view is; mm. */
+interface RowView {
+  topMm: number
+  heightMm: number
+}
+
+/** Marks in mm, and how many of them to the next figure. */
+const marks = {in: {mm: 25.4, toFigure: 6}, mm: {mm: 20, toFigure: 5}}
+
+/** Draw the rule that hangs at the row's beginning: marks from the nut line down, figures in the journal's units. */
+function hangingRule({topMm, heightMm}: RowView, units: 'in' | 'mm'): Element {
+  const {mm, toFigure} = marks[units]
+  const count = Math.floor((topMm + heightMm - mm) / mm)
+  const places = Array.from({length: count + 1}, (_, at) => at)
+  const line = (at: number) => `M0 ${(at * mm).toFixed(1)}h${at % toFigure === 0 ? 22 : 11}`
+  return s(
+    'svg.drawing',
+    {viewBox: `0 ${topMm} 90 ${heightMm}`, fill: 'none', stroke: 'currentColor', strokeWidth: 1.6},
+    [
+      s('path', {d: places.map(line).join('')}),
+      ...places
+        .filter((at) => at > 0 && at % toFigure === 0)
+        .map((at) =>
+          s(
+            'text',
+            {x: 28, y: at * mm + 10, fontSize: 30, fill: 'currentColor', stroke: 'none'},
+            figure(at, units),
+          ),
+        ),
+    ],
+  )
+}
+
+const figure = (at: number, units: 'in' | 'mm') => (units === 'in' ? `${at} in` : `${at * marks.mm.mm}`)

@@ -1,0 +1,51 @@
+import {fileURLToPath} from 'node:url'
+import {build} from 'esbuild'
+import type {Artefact} from './page.ts'
+
+const home = fileURLToPath(new URL('..', import.meta.url))
+
+/** The browser scripts, by the names that pages ask for. */
+const scripts = ['page', 'portfolio', 'side-by-side', 'unfold', 'live'] as const
+
+/** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
+export interface Assets {
+  addresses: Readonly<Record<string, string>>
+  files: Artefact[]
+}
+
+/** Bundle the style sheet and the browser scripts; a file's name changes with what is in it. */
+export async function buildAssets(): Promise<Assets> {
+  const {outputFiles, metafile} = await build({
+    absWorkingDir: home,
+    entryPoints: ['styles/style.css', 'styles/icon.svg', ...scripts.map((name) => `browser/${name}.ts`)],
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    target: ['es2022', 'chrome111', 'firefox114', 'safari16'],
+    loader: {'.woff2': 'file', '.svg': 'copy'},
+    outdir: '/assets',
+    outbase: '.',
+    entryNames: '[name]-[hash]',
+    assetNames: '[name]-[hash]',
+    chunkNames: '[name]-[hash]',
+    legalComments: 'none',
+    write: false,
+    metafile: true,
+    logLevel: 'error',
+  })
+  const addresses: Record<string, string> = {}
+  for (const [file, {entryPoint}] of Object.entries(metafile.outputs)) {
+    const name = file.endsWith('.woff2') ? 'face' : entryPoint?.split('/').at(-1)?.split('.')[0]
+    if (name) addresses[name] = addressOf(file)
+  }
+  const files = outputFiles.map(({path, contents, hash}) => ({
+    address: addressOf(path),
+    key: hash,
+    bytes: () => contents,
+  }))
+  return {addresses, files: files.sort((a, b) => (a.address < b.address ? -1 : 1))}
+}
+
+function addressOf(file: string): string {
+  return `/assets/${file.replaceAll('\\', '/').split('/').at(-1)}`
+}

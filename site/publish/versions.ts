@@ -1,0 +1,86 @@
+import {randomBytes} from 'node:crypto'
+import {lstat, mkdir, readdir, readlink, rename, rm, rmdir, symlink} from 'node:fs/promises'
+import {basename, dirname, join, relative} from 'node:path'
+
+/** The folder, beside a site, that holds the versions of it. */
+export function storeOf(site: string): string {
+  return join(dirname(site), '.site')
+}
+
+/** Name a version so that it tells which site it belongs to and which process writes it. */
+function versionName(site: string): string {
+  return `${basename(site)}-${process.pid}-${randomBytes(4).toString('hex')}`
+}
+
+/** Make an empty folder to write the next version of `site` (absolute) into; nothing points at it yet. */
+export async function newVersion(site: string): Promise<string> {
+  const folder = join(storeOf(site), versionName(site))
+  await mkdir(folder, {recursive: true})
+  return folder
+}
+
+/** The process that writes a version, by its name; undefined for a name that is no version of `site`. */
+export function writerOf(name: string, site: string): number | undefined {
+  const start = `${basename(site)}-`
+  const pid = /^(\d+)-[0-9a-f]{8}$/.exec(name.startsWith(start) ? name.slice(start.length) : '')?.[1]
+  return pid === undefined ? undefined : Number(pid)
+}
+
+/**
+ * Make `site` (absolute) show the finished `version` in one step: a new link is renamed over the old one, so
+ * that whoever reads `site` meets either the old site whole or the new one whole, also if this process is
+ * killed. A folder that stands where the link belongs is moved aside once; its new place is the answer.
+ */
+export async function swapSite(site: string, version: string): Promise<string | undefined> {
+  const link = `${site}.${randomBytes(4).toString('hex')}`
+  await symlink(relative(dirname(site), version), link, 'junction')
+  const moved = await moveFolderAside(site)
+  await rename(link, site)
+  return moved
+}
+
+async function moveFolderAside(site: string): Promise<string | undefined> {
+  const there = await lstat(site).catch(() => undefined)
+  if (!there || there.isSymbolicLink()) return undefined
+  if (there.isDirectory() && (await readdir(site)).length === 0) {
+    await rmdir(site)
+    return undefined
+  }
+  const aside = join(
+    dirname(site),
+    `${site.slice(dirname(site).length + 1)}.before-${randomBytes(4).toString('hex')}`,
+  )
+  await rename(site, aside)
+  return aside
+}
+
+/**
+ * Remove the versions of `site` that it does not show and that nobody is writing: those of builds that were
+ * killed, and those that a newer one replaced. Links left behind by a killed swap go with them.
+ */
+export async function clearVersions(site: string): Promise<void> {
+  const shown = basename(await readlink(site).catch(() => ''))
+  const store = storeOf(site)
+  for (const name of await readdir(store).catch(() => [])) {
+    const writer = writerOf(name, site)
+    if (writer === undefined || name === shown || (writer !== process.pid && isRunning(writer))) continue
+    await rm(join(store, name), {recursive: true, force: true})
+  }
+  for (const name of await readdir(dirname(site))) {
+    const isLeftover = name.startsWith(`${basename(site)}.`) && /\.[0-9a-f]{8}$/.test(name)
+    const target = isLeftover ? await readlink(join(dirname(site), name)).catch(() => undefined) : undefined
+    if (target !== undefined && !isRunning(writerOf(basename(target), site))) {
+      await rm(join(dirname(site), name), {force: true})
+    }
+  }
+}
+
+function isRunning(pid: number | undefined): boolean {
+  if (pid === undefined) return false
+  try {
+    process.kill(pid, 0)
+    return true
+  } catch (error) {
+    return error instanceof Error && 'code' in error && error.code === 'EPERM'
+  }
+}

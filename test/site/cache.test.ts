@@ -1,0 +1,143 @@
+import {mkdtempSync, readdirSync, rmSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {afterAll, describe, expect, test} from 'vitest'
+import {readBody} from '../../plugins/build-file/body.ts'
+import type {Surroundings} from '../../plugins/build-file/build.ts'
+import {readBuild} from '../../plugins/build-file/read.ts'
+import {openCache} from '../../site/cache.ts'
+import {relevant} from '../../site/journal/surroundings.ts'
+import {cachedSteps} from '../../site/make/cached-steps.ts'
+import {uncachedSteps} from '../../site/make/run-steps.ts'
+import type {Steps} from '../../site/make/steps.ts'
+import {fourLines} from '../support/temp-journal.ts'
+
+/** Do all steps of a build. */
+async function whole(steps: Steps, text: string, slug = 'needle-box') {
+  const read = await steps.read({slug, text, journal: {}})
+  const surroundings = {files: [], builds: [{slug}]}
+  const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
+  const build = {...read.build, surroundings}
+  const relatives = {copies: []}
+  const page = {path: `${slug}.md`, relatives, pictures: {}, published: [], pathPrefix: '/'}
+  const made = await steps.make({build, planned, readKey: read.key, text, ...page})
+  const given = await steps.give({planKey: planned.key, build, plan: planned.plan, text, journal: {}})
+  return {read, planned, made, given}
+}
+
+describe('steps', () => {
+  test('a file that this program fails on is a problem of that file', async () => {
+    const steps = uncachedSteps()
+    const read = await steps.read({slug: 'a', text: fourLines('A'), journal: {}})
+    const broken = {
+      ...read,
+      build: {...read.build, values: {...read.build.values, strings: 'broken' as never}},
+    }
+    const planned = await steps.plan({
+      read: broken,
+      surroundings: {files: [], builds: []},
+      journal: {},
+      pieces: [],
+      gone: [],
+    })
+    expect(planned.problems.map(({rule, severity}) => [rule, severity])).toContainEqual([
+      'program-fails',
+      'error',
+    ])
+    expect(planned.plan.slug).toBe('a')
+  })
+})
+
+describe('what is kept', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'kept-'))
+  afterAll(() => rmSync(folder, {recursive: true}))
+
+  /** Steps that count how often each step is done. */
+  function counted() {
+    const done = {read: 0, plan: 0, make: 0, give: 0}
+    const own = uncachedSteps()
+    const count =
+      <I, R>(step: keyof Steps, work: (input: I) => Promise<R>) =>
+      (input: I) => {
+        done[step]++
+        return work(input)
+      }
+    const steps: Steps = {
+      read: count('read', own.read),
+      plan: count('plan', own.plan),
+      make: count('make', own.make),
+      give: count('give', own.give),
+    }
+    return {done, steps}
+  }
+
+  test('is taken again for the same input, also by another process, and done anew for another', async () => {
+    const first = counted()
+    const made = await whole(cachedSteps(openCache(folder, 'v1'), first.steps), fourLines('Needle box'))
+    const again = counted()
+    const kept = cachedSteps(openCache(folder, 'v1'), again.steps)
+    expect(await whole(kept, fourLines('Needle box'))).toEqual(JSON.parse(JSON.stringify(made)))
+    expect(again.done).toEqual({read: 0, plan: 0, make: 0, give: 0})
+    await whole(kept, fourLines('Needle box', 'status: on the bench\n'))
+    expect(again.done).toEqual({read: 1, plan: 1, make: 1, give: 1})
+  })
+
+  test('is not taken by another version, and a torn file is as if it were not there', async () => {
+    for (const name of readdirSync(join(folder, 'v1'))) writeFileSync(join(folder, 'v1', name), '{"torn')
+    const torn = counted()
+    const keeps = openCache(folder, 'v1')
+    await whole(cachedSteps(keeps, torn.steps), fourLines('Needle box'))
+    expect(torn.done).toEqual({read: 1, plan: 1, make: 1, give: 1})
+    const newer = counted()
+    const newest = openCache(folder, 'v2')
+    await whole(cachedSteps(newest, newer.steps), fourLines('Needle box'))
+    expect(newer.done.read).toBe(1)
+    await newest.tidy()
+    expect(readdirSync(folder)).toEqual(['v2'])
+  })
+})
+
+describe('what a build depends on around it', () => {
+  const around: Surroundings = {
+    files: ['front.jpg', 'back.jpg', 'other.txt'],
+    builds: [
+      {slug: 'a'},
+      {slug: 'b', basedOn: 'c'},
+      {slug: 'c', basedOn: 'd'},
+      {slug: 'd'},
+      {slug: 'needle-box'},
+    ],
+  }
+  const of = (front: string, body = '') =>
+    relevant(
+      readBuild(`---\ntitle: A\n${front}---\n${body}`, {slug: 'a', journal: {}, body: readBody}).build,
+      around,
+    )
+
+  test('is what it names and what its original descends from', () => {
+    expect(of('based-on: b\n', '![x](front.jpg) [d](d.md)')).toEqual({
+      files: ['front.jpg'],
+      builds: [{slug: 'a'}, {slug: 'b', basedOn: 'c'}, {slug: 'c', basedOn: 'd'}, {slug: 'd'}],
+    })
+    expect(of('')).toEqual({files: [], builds: [{slug: 'a'}]})
+  })
+
+  test('and for what is not there, the nearest that is', () => {
+    expect(of('based-on: nedle-box\n', '![x](frnt.jpg)')).toEqual({
+      files: ['front.jpg'],
+      builds: [{slug: 'a'}, {slug: 'needle-box'}],
+    })
+  })
+
+  test('goes round a circle of copies once', () => {
+    const circle = {
+      files: [],
+      builds: [
+        {slug: 'a', basedOn: 'b'},
+        {slug: 'b', basedOn: 'a'},
+      ],
+    }
+    const {build} = readBuild('---\ntitle: A\nbased-on: b\n---\n', {slug: 'a', journal: {}, body: readBody})
+    expect(relevant(build, circle)).toEqual(circle)
+  })
+})
