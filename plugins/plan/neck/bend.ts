@@ -14,12 +14,12 @@ const halves = 2 * steps
 
 /**
  * Integrate curvature twice from the first break to the last and measure the hollow (mm) under the chord between them.
+ * The breaks rise, and no two are the same place (distinctPlaces).
  * Each stretch between breaks is integrated by Simpson's rule, so curvature may jump at a break. A constant M/EI over
  * L gives M·L²/(8EI): M 1,000 N·mm, L 400 mm, EI 2·10⁸ gives 0.1 mm.
  * Source: Gere & Goodno, Mechanics of Materials, App. G, equal end couples.
  */
-export function bend(curvature: Curvature, breaksMm: readonly number[]): Bent {
-  const breaks = [...new Set(breaksMm)].sort((a, b) => a - b)
+export function bend(curvature: Curvature, breaks: readonly number[]): Bent {
   const xs = [breaks[0] ?? 0]
   const ys = [0]
   let slope = 0

@@ -6,6 +6,17 @@ export interface Change {
   what: string
 }
 
+/** Places (mm) nearer than this are one place: what lies between them is no stretch of wood. */
+const samePlaceMm = 1e-6
+
+/** Sort places (mm) and keep one of those that are the same to within a millionth of a millimetre. */
+export function distinctPlaces(placesMm: readonly number[]): number[] {
+  const distinct: number[] = []
+  for (const at of [...placesMm].sort((a, b) => a - b))
+    if (!(at - (distinct.at(-1) ?? Number.NEGATIVE_INFINITY) < samePlaceMm)) distinct.push(at)
+  return distinct
+}
+
 /**
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
  * box edges, and wherever a layer or the round-over begins or ends.
@@ -16,7 +27,7 @@ export function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scal
   const changes: Change[] = []
   const add = (stationMm: number | undefined, what: string) => {
     if (stationMm === undefined || stationMm < 0 || stationMm > endMm) return
-    for (const other of changes) if (Math.abs(other.stationMm - stationMm) < 1e-6) return
+    for (const other of changes) if (Math.abs(other.stationMm - stationMm) < samePlaceMm) return
     changes.push({stationMm, what})
   }
   add(0, 'nut')

@@ -1,4 +1,5 @@
 import {neckWidthAt} from '../neck-width-at.ts'
+import {distinctPlaces} from './changes-along.ts'
 import type {NeckConcern} from './concern.ts'
 import type {Cutter} from './cut-neck.ts'
 import {headPoint} from './head-shape.ts'
@@ -34,14 +35,13 @@ const unknown = [{kg: Number.NaN, atMm: 0}]
 
 /** Cut the neck into lumps by Simpson's rule. */
 function neckLumps({changes}: NeckModel, cut: Cutter, fromMm: number, toMm: number): Lump[] {
-  const breaks = [fromMm, 0, ...changes.map(({stationMm}) => stationMm), toMm]
-    .filter((at) => at >= fromMm && at <= toMm)
-    .sort((a, b) => a - b)
+  const breaks = distinctPlaces(
+    [fromMm, 0, ...changes.map(({stationMm}) => stationMm), toMm].filter((at) => at >= fromMm && at <= toMm),
+  )
   const lumps: Lump[] = []
   for (let i = 1; i < breaks.length; i++) {
     const start = breaks[i - 1]!
     const h = (breaks[i]! - start) / (2 * steps)
-    if (!(h > 0)) continue
     for (let k = 0; k <= 2 * steps; k++) {
       const atMm = start + h * Math.min(2 * steps - 1e-9, Math.max(1e-9, k))
       const kgM = cut(atMm)?.values.massPerLengthKgM ?? Number.NaN

@@ -1,5 +1,6 @@
 import type {Plan} from '../shape/plan.ts'
 import {type Bent, bend, type Curvature} from './bend.ts'
+import {distinctPlaces} from './changes-along.ts'
 import type {Cutter} from './cut-neck.ts'
 import type {NeckModel} from './neck-model.ts'
 
@@ -44,7 +45,7 @@ export function strungNeck(
   const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changes.map(({stationMm}) => stationMm)]
   const bent = bend(
     (stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)),
-    breaks.filter((at) => at >= 0 && at <= scaleMm),
+    distinctPlaces(breaks.filter((at) => at >= 0 && at <= scaleMm)),
   )
   return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

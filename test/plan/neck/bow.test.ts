@@ -1,6 +1,7 @@
 import {all, create} from 'mathjs'
 import {describe, expect, test} from 'vitest'
 import {bend} from '../../../plugins/plan/neck/bend.ts'
+import {distinctPlaces} from '../../../plugins/plan/neck/changes-along.ts'
 import {neckModel} from '../../../plugins/plan/neck/neck-model.ts'
 import {sectionAt} from '../../../plugins/plan/neck/section-at.ts'
 import {settle} from '../../../plugins/plan/settle.ts'
@@ -28,6 +29,13 @@ describe('a constant section under equal end couples', () => {
     const neck = bend(() => 1e-6, [0, 400])
     expect(neck.hollowAt(100)).toBeCloseTo(0.75 * neck.reliefMm, 9)
     expect(neck.hollowAt(33)).toBeCloseTo((1e-6 * 33 * 367) / 2, 9)
+  })
+
+  // Two ends of layers one last bit apart are one place.
+  test('two places one last bit apart are one', () => {
+    const middle = 200.00000000000003
+    expect(distinctPlaces([400, middle, 0, 200, 400])).toEqual([0, 200, 400])
+    expect(bend(() => 1e-6, distinctPlaces([0, 200, middle, 400])).reliefMm).toBeCloseTo(0.02, 12)
   })
 
   // Held straight from a on, the hollow under the chord is (κa²/2)(b/L + a²/(4L²)), b being L − a: statics.
