@@ -9,7 +9,7 @@ import {describe, expect, it} from 'vitest'
 import {remarkBuild} from '../plugins/remark-build.ts'
 
 // A folder a case, named like a sentence: input.md, and what is expected of it, output.md and messages.txt.
-// `UPDATE_FIXTURES=1 npx vitest run --config test/vitest.config.ts test/fixtures.test.ts` writes the expectations;
+// `UPDATE_FIXTURES=1 npx vitest run test/fixtures.test.ts` writes the expectations;
 // read the difference before you keep it.
 const folder = new URL('fixtures/', import.meta.url)
 const isUpdating = process.env.UPDATE_FIXTURES === '1'

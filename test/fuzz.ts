@@ -1,3 +1,4 @@
+import {spawnSync} from 'node:child_process'
 import {readdirSync, readFileSync} from 'node:fs'
 import {parseArgs} from 'node:util'
 import fc from 'fast-check'
@@ -9,7 +10,8 @@ import {planBuild} from '../plugins/plan/plan-build.ts'
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same builds again
 
-Prints its seed. Leaves with 1 if it finds any.`
+Prints its seed. Leaves with 1 if it finds any. Two thirds of the time go to slipped builds, the rest to the suite's
+properties from other seeds.`
 
 // Every build of the journal and of the fixtures, with some of its words changed for words that makers slip into.
 const sources = ['builds', 'test/journals']
@@ -103,11 +105,24 @@ console.log(`seed ${seed}`)
 const found = fc.check(fc.property(build, holds), {
   seed,
   numRuns: 1_000_000,
-  interruptAfterTimeLimit: seconds * 1000,
+  interruptAfterTimeLimit: (seconds * 2000) / 3,
   markInterruptAsFailure: false,
 })
 console.log(`${found.numRuns} builds tried`)
 if (found.failed) {
   console.log(`${String(found.errorInstance)}\n\n${found.counterexample?.[0] ?? ''}`)
   process.exitCode = 1
+}
+
+const properties = readdirSync('test', {recursive: true, withFileTypes: true})
+  .filter(({name}) => name.endsWith('.test.ts'))
+  .map(({parentPath, name}) => `${parentPath}/${name}`)
+  .filter((file) => readFileSync(file, 'utf8').includes('support/properties.ts'))
+const until = Date.now() + (seconds * 1000) / 3
+for (let other = seed; Date.now() < until && !process.exitCode; other++) {
+  console.log(`properties, seed ${other}`)
+  const words = ['node_modules/vitest/vitest.mjs', 'run', '--pool=threads', '--no-isolate', '--reporter=dot']
+  const env = {...process.env, PROPERTY_SEED: String(other)}
+  process.exitCode =
+    spawnSync(process.execPath, [...words, ...properties], {stdio: 'inherit', env}).status ?? 1
 }

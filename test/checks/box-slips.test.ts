@@ -1,7 +1,7 @@
-import fc from 'fast-check'
 import {expect, test} from 'vitest'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'
+import fc from '../support/properties.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 
 test('ten slips in one file are all named, each at its own line', () => {

@@ -1,6 +1,6 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {cutStock, type StockPart, type StockPiece} from '../../plugins/cut-stock/cut-stock.ts'
+import fc from '../support/properties.ts'
 import {randomCutting} from './random-cutting.ts'
 
 const saw = {kerfMm: 3, trimMm: 0}

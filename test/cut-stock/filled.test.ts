@@ -3,6 +3,7 @@ import {cutStock} from '../../plugins/cut-stock/cut-stock.ts'
 import {cutPlanFaults} from './cut-plan-faults.ts'
 import {numbers} from './random-cutting.ts'
 import {rods} from './rods.ts'
+import '../support/slow.ts'
 
 /** Cut a length into so many parts that fill it with their kerfs to the last mark. */
 function cutUp(

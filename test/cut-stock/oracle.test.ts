@@ -4,6 +4,7 @@ import {cutStock, type StockPart, type StockPiece} from '../../plugins/cut-stock
 import {cutPlanFaults} from './cut-plan-faults.ts'
 import {randomCutting} from './random-cutting.ts'
 import {twoStageOracle} from './two-stage-oracle.ts'
+import '../support/slow.ts'
 
 const volume = (it: StockPart | StockPiece) => (it.lengthMm * it.widthMm * it.thicknessMm) / 1000
 const total = (all: readonly (StockPart | StockPiece)[]) => all.reduce((sum, one) => sum + volume(one), 0)

@@ -1,10 +1,10 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
 import {extent, isClear, overlaps, textBox} from '../../plugins/drawings/kit/extent.ts'
 import {type Drawing, path, type Rect, type Text} from '../../plugins/drawings/kit/shapes.ts'
 import {planBuild} from '../../plugins/plan/plan-build.ts'
+import fc from '../support/properties.ts'
 import {templateBuilds} from './support/builds.ts'
 import {randomBuild} from './support/random-build.ts'
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {extent, overlaps, textBox} from '../../plugins/drawings/kit/extent.ts'
@@ -8,6 +7,7 @@ import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {overlapMm, tile} from '../../plugins/drawings/templates/tiles.ts'
 import {plainLatin} from '../../plugins/drawings/writers/plain-latin.ts'
 import {planBuild} from '../../plugins/plan/plan-build.ts'
+import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
 
 describe('tiles', () => {

@@ -1,4 +1,3 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
@@ -7,6 +6,7 @@ import {templateDxf} from '../../plugins/drawings/templates/files.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
 import {planBuild} from '../../plugins/plan/plan-build.ts'
+import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
 
 const read = (frontMatter: string) => {

@@ -1,9 +1,9 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {bridgeMoveMm} from '../../plugins/plan/setting-up.ts'
 import {setupFaults} from '../../plugins/tables/setup-faults.ts'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'
+import fc from '../support/properties.ts'
 
 const build = `
 title: Slack water

@@ -7,6 +7,7 @@ import {planBuild} from '../../plugins/plan/plan-build.ts'
 import {renderPageBody} from '../../plugins/render-page-body.ts'
 import {sectionNames} from '../../plugins/sections/names.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
+import '../support/slow.ts'
 
 const frontMatter = `---
 title: Needle box

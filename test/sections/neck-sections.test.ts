@@ -10,6 +10,7 @@ import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 import {soundNecks} from '../support/sound-necks.ts'
+import '../support/slow.ts'
 
 const read = (children: RootContent[]) =>
   toMarkdown({type: 'root', children}, {extensions: [gfmToMarkdown(), kitToMarkdown], bullet: '-'})

@@ -12,6 +12,7 @@ import {afterAll, describe, expect, test} from 'vitest'
 import {outputFolder, pathPrefix} from '../../site/publish/output.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 const journal = tempJournal({
   'builds/needle-box.md': fourLines('Needle box'),

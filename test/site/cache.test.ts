@@ -11,6 +11,7 @@ import {cachedSteps} from '../../site/make/cached-steps.ts'
 import {uncachedSteps} from '../../site/make/run-steps.ts'
 import type {Steps} from '../../site/make/steps.ts'
 import {fourLines} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 /** Do all steps of a build. */
 async function whole(steps: Steps, text: string, slug = 'needle-box') {

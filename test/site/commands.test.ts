@@ -3,6 +3,7 @@ import {cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} fro
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import '../support/slow.ts'
 
 const root = resolve('.')
 let home = ''

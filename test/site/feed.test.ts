@@ -6,6 +6,7 @@ import {xmlText} from '../../site/html/xml-text.ts'
 import {spread} from '../../site/pages/deviations.ts'
 import {plain, wordsOf} from '../../site/search-words.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 const journal = tempJournal({
   'builds/journal.yaml': 'title: Loft & <quay>\nmaker: the loft\nsite: https://journal.example/\n',

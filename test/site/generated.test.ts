@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {expect, test} from 'vitest'
 import {generated} from '../../site/generated.ts'
+import '../support/slow.ts'
 
 for (const {file, write} of generated)
   test(`${file} is up to date: npm run generate`, () => {

@@ -3,6 +3,7 @@ import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 // What a build file or the folder around it may carry for Eleventy to run, read or obey. None of it may change
 // anything outside the build's own page. Found by trying each on Eleventy 3.1.8.

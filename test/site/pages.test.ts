@@ -10,6 +10,7 @@ import {listen} from '../../site/serve/listen.ts'
 import {openBrowser} from '../support/browser.ts'
 import {filesOf} from '../support/site-files.ts'
 import {tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 // The project's own journal, built for a path prefix and looked at in a real browser under the site's own policy.
 
@@ -50,7 +51,7 @@ const addressOf = (name: string) => home + name.replace(/index\.html$/, '')
 
 describe('every page', () => {
   // Outside check: html-validate's recommended and accessibility rules, after the HTML standard and WCAG.
-  test('is valid', {timeout: 120_000}, async () => {
+  test('is valid', async () => {
     const validator = new HtmlValidate({
       extends: ['html-validate:recommended', 'html-validate:a11y'],
       // An id may begin with any character (HTML standard, 3.2.6); days' headings begin with their date.
@@ -129,7 +130,7 @@ describe.each([
   })
   afterAll(() => context?.close())
 
-  test('pages are quiet, fit the screen, and pass axe', {timeout: 180_000}, async () => {
+  test('pages are quiet, fit the screen, and pass axe', async () => {
     for (const name of kinds()) {
       await page.goto(addressOf(name))
       const wide = await page.evaluate(() => document.documentElement.scrollWidth)

@@ -5,6 +5,7 @@ import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {publishedWidths} from '../../site/pictures/picture.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 const journal = tempJournal({
   'builds/tea-tin/index.md': `${fourLines('Tea tin', 'cover: photos/Front.JPG\nrecordings: [{file: sounds/a.mp3, says: Slow}]\n')}

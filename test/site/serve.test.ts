@@ -3,6 +3,7 @@ import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {byteRange, fileFor} from '../../site/serve/answer.ts'
+import '../support/slow.ts'
 
 // Source of the forms and of what each means: RFC 9110, section 14.1.2, whose examples are of 10,000 bytes.
 describe('byteRange', () => {

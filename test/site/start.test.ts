@@ -5,6 +5,7 @@ import {createServer} from 'node:http'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 const journal = tempJournal({
   'builds/needle-box.md': fourLines('Needle box'),

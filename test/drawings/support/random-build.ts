@@ -1,4 +1,4 @@
-import fc from 'fast-check'
+import fc from '../../support/properties.ts'
 
 const mm = (min: number, max: number) => fc.integer({min, max})
 

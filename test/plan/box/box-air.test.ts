@@ -1,7 +1,7 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {airResonanceHz, wallsGive} from '../../../plugins/plan/box/box-air.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 
 describe('the note of the air in a box', () => {

@@ -1,4 +1,3 @@
-import fc from 'fast-check'
 import {expect, test} from 'vitest'
 import type {BuildValues} from '../../../plugins/build-file/schema.ts'
 import {stringAnchors} from '../../../plugins/plan/anchors.ts'
@@ -8,6 +7,7 @@ import {screwPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
 import type {PlanPart, Settled} from '../../../plugins/plan/part.ts'
 import type {Plan} from '../../../plugins/plan/shape/plan.ts'
 import {tunerPosts} from '../../../plugins/plan/tuner-posts.ts'
+import fc from '../../support/properties.ts'
 
 const mm = (value: number) => ({
   mm: value,

@@ -1,6 +1,6 @@
-import fc from 'fast-check'
 import {expect, test} from 'vitest'
 import {gapBetween, gapToRectangle, gapToSides, rectangle} from '../../../plugins/plan/box/gap.ts'
+import fc from '../../support/properties.ts'
 
 const length = fc.double({min: 1, max: 200, noNaN: true})
 const place = fc.double({min: -300, max: 300, noNaN: true})

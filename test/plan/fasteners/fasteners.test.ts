@@ -1,10 +1,10 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {endScrewLoads, screwLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
 import {pilotOf, screwSize, withdrawalN} from '../../../plugins/plan/fasteners/screw-size.ts'
 import {woodOf} from '../../../plugins/plan/wood-of.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 
 const inch = 25.4

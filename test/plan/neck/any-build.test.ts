@@ -1,8 +1,8 @@
-import fc from 'fast-check'
 import {expect, test} from 'vitest'
 import {allChecks} from '../../../plugins/checks/all.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 /** Numbers of the neck's plan that may lie on either side of nought. */
 const eitherSide =

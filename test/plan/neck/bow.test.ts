@@ -9,6 +9,7 @@ import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import {soundNecks} from '../../support/sound-necks.ts'
+import '../../support/slow.ts'
 
 // The library's own types leave it out.
 const {solveODE: solveOde} = create(all!) as unknown as {solveODE: CallableFunction}

@@ -1,8 +1,8 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {crossSection, type SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
 import {layerWood} from '../../../plugins/plan/neck/layer-wood.ts'
 import type {Outline} from '../../../plugins/plan/neck/width-moments.ts'
+import fc from '../../support/properties.ts'
 import {polygonSection} from './polygon-section.ts'
 
 const stack = (...layers: [thicknessMm: number, eMpa: number][]): SectionLayer[] => {

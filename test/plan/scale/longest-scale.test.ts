@@ -1,7 +1,7 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import type {Piece} from '../../../plugins/plan/part.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 const inch = 25.4
 const longest = (frontMatter: string, pieces?: Piece[]) => planOf(frontMatter, pieces).plan.scale?.longestMm

@@ -1,5 +1,4 @@
 import {Decimal} from 'decimal.js'
-import fc from 'fast-check'
 import Fraction from 'fraction.js'
 import {describe, expect, test} from 'vitest'
 import {centsAbove} from '../../../plugins/plan/scale/cents-above.ts'
@@ -8,6 +7,7 @@ import {linePattern} from '../../../plugins/plan/scale/line-pattern.ts'
 import {lineStation} from '../../../plugins/plan/scale/line-station.ts'
 import type {Line} from '../../../plugins/plan/shape/scale.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 const Precise = Decimal.clone({precision: 40})
 const scales = fc.double({min: 100, max: 2000, noNaN: true})

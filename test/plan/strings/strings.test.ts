@@ -1,6 +1,6 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 const one = (string: string, more = '') =>
   planOf(`title: One\nscale: {length: 650 mm}\n${more}\nstrings:\n  - ${string}`).plan.strings![0]!

@@ -1,9 +1,9 @@
-import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {hazards} from '../../../plugins/tables/hazards.ts'
 import {workKinds} from '../../../plugins/tables/work-kinds.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import {soundNecks} from '../../support/sound-necks.ts'
 

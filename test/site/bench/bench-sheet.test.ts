@@ -8,6 +8,7 @@ import {listen} from '../../../site/serve/listen.ts'
 import {openBrowser} from '../../support/browser.ts'
 import {filesOf} from '../../support/site-files.ts'
 import {tempJournal} from '../../support/temp-journal.ts'
+import '../../support/slow.ts'
 
 // The sheets of the project's own builds, printed by a real browser and read back.
 
@@ -60,7 +61,7 @@ test('every build that there is work on has a sheet, and its page leads there', 
   for (const slug of slugs) expect(files[`builds/${slug}/index.html`]).toContain(`/builds/${slug}/bench/`)
 })
 
-test('a sheet is at most two pages, on either paper, in 14 points at least', {timeout: 120_000}, async () => {
+test('a sheet is at most two pages, on either paper, in 14 points at least', async () => {
   for (const slug of slugs) {
     // The second time the typeface is at hand.
     for (let times = 0; times < 2; times++) await page.goto(addressOf(slug))
