@@ -12,7 +12,7 @@ import {planBuild} from './plan/plan-build.ts'
 import type {Plan} from './plan/shape/plan.ts'
 import {reportProblems} from './report-problems.ts'
 import {fillBody} from './sections/fill-body.ts'
-import {kitToMarkdown} from './sections/kit/kit-to-markdown.ts'
+import {kitToMarkdown} from './sections/kit-to-markdown.ts'
 import type {Relatives} from './sections/section.ts'
 import {remarkBuildSyntax} from './syntax/parse-build-file.ts'
 

@@ -10,7 +10,7 @@ import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {planBuild} from '../plugins/plan/plan-build.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
-import {sectionNames} from '../plugins/sections/names.ts'
+import {sectionNames} from '../plugins/tables/section-names.ts'
 
 const text = `---
 title: Needle box

@@ -1,6 +1,6 @@
 import type {Element, ElementContent, Node, Parent, Root, RootContent} from 'hast'
 import type {Handlers, State} from 'mdast-util-to-hast'
-import type {ComputedSection, ComputedValue} from '../sections/placed.ts'
+import type {ComputedSection, ComputedValue} from '../sections/kit-nodes.ts'
 import {walk} from '../syntax/walk.ts'
 
 /** What was computed, kept apart from what the author wrote until that is made harmless. */

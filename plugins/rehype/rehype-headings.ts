@@ -1,6 +1,6 @@
 import type {Element, Root, RootContent} from 'hast'
 import type {VFile} from 'vfile'
-import {textOf} from '../sections/kit/text-of.ts'
+import {textOf} from '../sections/kit-table.ts'
 import {walk} from '../syntax/walk.ts'
 import {isComputed} from './computed.ts'
 

@@ -1,5 +1,7 @@
 import type {AsBuilt} from '../plan/shape/work.ts'
-import {type Cell, fractions, list, measured, note, subHeading, table} from './kit.ts'
+import {list, note, subHeading} from './kit.ts'
+import {type Cell, table} from './kit-table.ts'
+import {fractions, measured} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** What was measured on the finished thing, beside what was drawn, and what the difference does. */

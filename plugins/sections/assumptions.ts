@@ -1,4 +1,6 @@
-import {fractions, paragraph, table} from './kit.ts'
+import {paragraph} from './kit.ts'
+import {table} from './kit-table.ts'
+import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** What the plan took for granted, with its reason: a usual value for each key that the file does not have. */

@@ -1,5 +1,7 @@
 import type {Cost} from '../plan/shape/work.ts'
-import {facts, number, table} from './kit.ts'
+import {number} from '../words/numbers.ts'
+import {facts} from './kit.ts'
+import {table} from './kit-table.ts'
 import type {Section} from './section.ts'
 
 /** What has to be got, and what was paid for it. */

@@ -1,11 +1,10 @@
-import {airInWords} from './box/air-in-words.ts'
-import {anchorsInWords} from './box/anchors-in-words.ts'
-import {blocksToGlue} from './box/blocks-to-glue.ts'
-import {neckMeetsBox} from './box/neck-meets-box.ts'
-import {prepareBox} from './box/prepare-box.ts'
-import {strapButtons} from './box/strap-buttons.ts'
-import {whereBoxLies} from './box/where-box-lies.ts'
-import {wiring} from './box/wiring.ts'
+import type {BlockContent} from 'mdast'
+import type {Plan} from '../plan/shape/plan.ts'
+import {inWords, number} from '../words/numbers.ts'
+import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
+import {wiring} from './box-wiring.ts'
+import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
+import {angle, area, force, length, percent} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Where the box lies and how the neck meets it, how to prepare it, what its air answers to, anchors and wiring. */
@@ -29,4 +28,143 @@ export const box: Section = {
     ...wiring(plan, build),
     ...strapButtons(plan),
   ],
+}
+
+/** Say where the box lies under the strings, and how the bridge stands on it and is pushed. */
+function whereBoxLies(plan: Plan): BlockContent[] {
+  const {box, bridge} = plan
+  const {outside, inside} = box ?? {}
+  const at = (mm: number) => length(mm, plan)
+  const rows: [string, ...Inline[]][] = []
+  if (outside)
+    rows.push(['Outside', at(outside.lengthMm), ' × ', at(outside.widthMm), ' × ', at(outside.depthMm)])
+  if (inside)
+    rows.push(['Inside', at(inside.lengthMm), ' × ', at(inside.widthMm), ' × ', at(inside.heightMm)])
+  if (box?.atMm !== undefined && box.tailMm !== undefined)
+    rows.push(['From the nut', at(box.atMm), ' to ', at(box.tailMm)])
+  if (bridge?.alongMm !== undefined && box?.bridgeFraction !== undefined)
+    rows.push([
+      'Bridge line',
+      at(bridge.alongMm),
+      ` from the box’s head-side edge, ${percent(box.bridgeFraction)} of the way along it; on the ${bridge.on ?? 'top'}`,
+    ])
+  if (bridge?.heightMm !== undefined)
+    rows.push(['Bridge height', at(bridge.heightMm), `, from the ${bridge.on ?? 'top'} to the strings`])
+  if (bridge?.breakAngleDeg !== undefined)
+    rows.push([
+      'Strings behind the bridge',
+      `go down ${angle(bridge.breakAngleDeg)} to the anchors`,
+      ...(bridge.downforceN === undefined
+        ? []
+        : ['; together they push the bridge down with ', force(bridge.downforceN, plan)]),
+    ])
+  if (!rows.length) return []
+  const isFlat = bridge?.breakAngleDeg !== undefined && bridge.breakAngleDeg < 4
+  return [
+    facts(rows),
+    ...(isFlat
+      ? [
+          note(
+            'So flat an angle lets strings slide sideways and buzz on the bridge: cut a notch for each, or set the anchors lower.',
+          ),
+        ]
+      : []),
+  ]
+}
+
+/** Say how the neck joins the box: what stands on what, heights over the top, notch, daylight and shim. */
+function neckMeetsBox(plan: Plan): BlockContent[] {
+  const {box, bridge} = plan
+  const neck = box?.neck
+  if (!neck || !box) return []
+  const at = (mm: number) => length(mm, plan)
+  const rows: [string, ...Inline[]][] = [['Playing face', ...overTop(neck.aboveTopMm, at)]]
+  if (neck.joins !== 'on top') rows.push(['Back of the neck', ...overTop(-neck.backBelowTopMm, at)])
+  if (neck.stringAboveTopMm !== undefined)
+    rows.push(['Strings over the top', at(neck.stringAboveTopMm), ' at the box’s head-side edge'])
+  if (neck.notch)
+    rows.push([
+      neck.notch.isGiven ? 'Notch' : 'Notch in each end wall',
+      at(neck.notch.widthMm),
+      ' wide and ',
+      at(neck.notch.depthMm),
+      ' deep from the box’s upper edge',
+      ...(neck.notch.leftMm !== undefined && neck.notch.leftMm > 0
+        ? ['; it leaves ', at(neck.notch.leftMm), ' of the wall under it']
+        : []),
+      ...(neck.notch.besideMm !== undefined && neck.notch.besideMm > 0
+        ? [' and ', at(neck.notch.besideMm), ' at each side']
+        : []),
+    ])
+  if (neck.leastGapMm !== undefined && neck.gapMm === undefined)
+    rows.push([
+      'Daylight under the top',
+      'not said under box.neck-gap; the top must not come down on the neck',
+    ])
+  if (neck.gapMm !== undefined)
+    rows.push([
+      'Daylight under the top',
+      at(neck.gapMm),
+      ': cut the neck down by that and the top’s thickness where it passes under it',
+    ])
+  if (neck.shim)
+    rows.push([
+      'Shim',
+      `for ${angle(neck.shim.angleDeg)} of tilt a wedge `,
+      at(neck.shim.lengthMm),
+      ' long, from nothing to ',
+      at(neck.shim.thickMm),
+      neck.shim.angleDeg > 0 ? ' at its tail end' : ' at its head end',
+    ])
+  return [subHeading('Neck and box'), paragraph(freeBody(neck.joins, bridge?.on)), facts(rows)]
+}
+
+function overTop(mm: number, at: (mm: number) => Inline): Inline[] {
+  if (Math.abs(mm) < 0.05) return ['level with the top']
+  return [at(Math.abs(mm)), mm > 0 ? ' above the top' : ' below the top’s face']
+}
+
+/** What the strings really do to the joint, by how the neck joins. */
+function freeBody(joins: string, on: string | undefined): string {
+  if (joins === 'through')
+    return 'The neck runs through the box: it takes the pull of the strings, and the top takes the push of the bridge. It must not touch the top under the bridge.'
+  if (joins === 'end')
+    return 'The neck ends at the box: the joint takes the strings’ pull times their height over it, as a lever on its screws or its glue.'
+  return on === 'top'
+    ? 'The neck lies on the top and the bridge stands on the box: the strings lift the neck as hard as they push the bridge down, and its screws take that.'
+    : 'The neck lies on the top with the bridge on it: where the strings are anchored on the neck as well, their pull closes inside it, and its screws carry almost none of it.'
+}
+
+/** Say what note the air in the box answers to and where that falls on the strings; fold volume and frequency away. */
+function airInWords(plan: Plan): BlockContent[] {
+  const {box} = plan
+  if (box?.resonanceHz === undefined || box.resonanceLowHz === undefined || box.volumeL === undefined)
+    return []
+  const places = (box.nearestLines ?? []).map(({string, label}) =>
+    label === '0' ? `the open ${string}` : `line ${label} of ${string}`,
+  )
+  return [
+    subHeading('The note of the air'),
+    paragraph(
+      strong(`The air in the box answers near ${box.nearestNote}`),
+      places.length ? `, which is ${inWords(places)}: ` : ': ',
+      'notes there come out fuller and die away sooner. Thin walls give, so tapped with the holes open it will sound up to a semitone lower.',
+    ),
+    figures(`Figures: ${number(box.resonanceLowHz, 0)} to ${number(box.resonanceHz, 0)} Hz`, [
+      facts([
+        ['Air inside', `${number(box.volumeL, 2)} L, less neck and blocks`],
+        ...(box.holeAreaMm2 === undefined
+          ? []
+          : [['Sound holes', area(box.holeAreaMm2, plan), ' together'] as const]),
+        ['In a stiff box', `${number(box.resonanceHz, 1)} Hz`],
+        ['As thin walls lower it', `${number(box.resonanceLowHz, 1)} Hz`],
+      ]),
+      note(
+        'A larger hole or a smaller box raises it. Tap the top with the holes open, strings damped, and keep what you hear as resonance under measured.',
+      ),
+      source(
+        'J. Woodhouse, Euphonics §4.2.1, with 8/(3π) of the radius added at each end of a hole (Rayleigh); speed of sound 343 m/s at 20 °C (OpenStax University Physics vol. 1, 17.2); walls: Nia et al., Proc. R. Soc. A 471, 20140905 (2015), 0.944.',
+      ),
+    ]),
+  ]
 }

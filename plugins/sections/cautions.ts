@@ -1,7 +1,10 @@
 import type {BlockContent, List} from 'mdast'
 import type {Caution} from '../plan/shape/work.ts'
 import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
-import {figures, fractions, list, note, number, paragraph, strong, table} from './kit.ts'
+import {number} from '../words/numbers.ts'
+import {figures, list, note, paragraph, strong} from './kit.ts'
+import {table} from './kit-table.ts'
+import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** What can happen while this one is made, the worst first: what to do, why it is said here, and its source. */

@@ -2,8 +2,9 @@ import type {BlockContent} from 'mdast'
 import type {Hole} from '../plan/shape/holes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {drillSource} from '../tables/drills.ts'
-import {bitWords} from './drilling/bit-words.ts'
-import {type Cell, lengthAlone, note, paragraph, source, table} from './kit.ts'
+import {note, paragraph, source} from './kit.ts'
+import {type Cell, table} from './kit-table.ts'
+import {bitWords, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Every hole once: a table a face, in the order of bit changes, with place, depth, bit and backing. */

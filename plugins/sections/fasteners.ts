@@ -1,10 +1,11 @@
 import type {BlockContent} from 'mdast'
 import type {Fastener} from '../plan/shape/holes.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {bitsTable} from './fasteners/bits-table.ts'
-import {holding} from './fasteners/holding.ts'
-import {screwName} from './fasteners/screw-name.ts'
-import {force, type Inline, inWords, length, lengthAlone, paragraph} from './kit.ts'
+import {screwSources} from '../tables/screws.ts'
+import {inWords, number} from '../words/numbers.ts'
+import {figures, type Inline, note, paragraph, source} from './kit.ts'
+import {type Cell, table} from './kit-table.ts'
+import {bitWords, force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Each screw: its bits, wood under its head, thread, what stays over its tip, what it holds and what is asked of it. */
@@ -64,3 +65,88 @@ function loadInWords(mostN: number, isGlued: boolean, plan: Plan): Inline[] {
     ]
   return [' The strings draw the most loaded one by ', force(mostN, plan), `.${glue}`]
 }
+
+/** Set out the bits and depths of each row of screws, the worst of its tips. */
+function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
+  const at = (mm: number) => lengthAlone(mm, plan)
+  return table({
+    caption: 'Bits and depths, a row of screws each',
+    columns: [
+      {head: 'Screws'},
+      {head: 'Clearance hole'},
+      {head: 'Pilot hole'},
+      {head: 'Wood'},
+      {head: 'Under the head', align: 'right'},
+      {head: 'Thread that bites', align: 'right'},
+      {head: 'Tip to far face', align: 'right'},
+      {head: 'Longest that fits', align: 'right'},
+    ],
+    rows: rows.map((row): Cell[] => {
+      const screw = row.reduce((worst, one) =>
+        (one.tipToFaceMm ?? 0) < (worst.tipToFaceMm ?? 0) ? one : worst,
+      )
+      const {tipToFaceMm: tip, longestMm} = screw
+      return [
+        `${row.length} × ${screwName(screw)}`,
+        bitWords(screw.clearanceBit),
+        bitWords(screw.pilotBit),
+        screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
+        at(screw.underHeadMm),
+        at(screw.threadMm),
+        tip === undefined ? 'no face ahead' : tip < 0 ? ['comes out by ', at(-tip)] : at(tip),
+        longestMm === undefined ? '' : lengthAlone(longestMm, plan, 'down'),
+      ]
+    }),
+    note: 'Screws differ between makers: measure the core of yours, and bore 90 % of it in hardwood, 70 % in softwood.',
+  })
+}
+
+/** Fold away each row's diameters, both roots among them, and what a screw of it holds and is asked for. */
+function holding(rows: readonly Fastener[][], plan: Plan): BlockContent {
+  return figures('Figures: what each screw holds', [holdingTable(rows, plan), ...sources()])
+}
+
+function holdingTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
+  const mm = (value: number) => `${number(value, 2)} mm`
+  return table({
+    caption: 'Diameters and holding power of one screw',
+    columns: [
+      {head: 'Screws'},
+      {head: 'Shank', align: 'right'},
+      {head: 'Root, tapered screw', align: 'right'},
+      {head: 'Root, design tables', align: 'right'},
+      {head: 'Pilot', align: 'right'},
+      {head: 'Draws out at', align: 'right'},
+      {head: 'Asked of it', align: 'right'},
+    ],
+    rows: rows.flatMap(([screw]) =>
+      screw
+        ? [
+            [
+              screwName(screw),
+              mm(screw.shankMm),
+              mm(screw.rootMm),
+              screw.rootDesignMm === undefined ? 'not listed' : mm(screw.rootDesignMm),
+              mm(screw.pilotMm),
+              force(screw.withdrawalN, plan),
+              screw.loadN === undefined ? 'open' : force(screw.loadN, plan),
+            ],
+          ]
+        : [],
+    ),
+  })
+}
+
+function sources(): BlockContent[] {
+  return [
+    note(
+      'A third of the holding power is the most to ask of a screw that stays under load: common practice, no source. Of a wood known by a loose name the lightest is taken.',
+    ),
+    source(
+      `${screwSources.withdrawal}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
+    ),
+  ]
+}
+
+/** Name a screw by its gauge. */
+const screwName = ({size}: Fastener): string => `number ${size}`

@@ -1,9 +1,12 @@
-import type {Root, RootContent} from 'mdast'
-import {planValue} from '../plan/plan-value.ts'
+import type {PhrasingContent, Root, RootContent} from 'mdast'
+import {type FoundValue, planValue} from '../plan/plan-value.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {walk} from '../syntax/walk.ts'
-import {wordValue} from './word-value.ts'
-import './placed.ts'
+import {number} from '../words/numbers.ts'
+import {inline, text} from './kit.ts'
+import {angle, area, cents, force, fractions, length, mass, massPerLength, percent} from './measures.ts'
+
+import './kit-nodes.ts'
 
 /** Put the plan's values where a sentence names them, in place; a name that the plan does not have stays as written. */
 export function fillValues(tree: Root, plan: Plan): void {
@@ -19,3 +22,32 @@ export function fillValues(tree: Root, plan: Plan): void {
     return 'skip'
   })
 }
+
+/**
+ * Word a value of the plan for a sentence, in the build's units to its ruler; the unit is read off the end of its
+ * name. A value not computed yet reads `open`.
+ */
+function wordValue(found: FoundValue, plan: Plan): PhrasingContent[] {
+  if (found.is !== 'value') return [{type: 'emphasis', children: [text('open')]}]
+  const {key, value} = found
+  if (typeof value === 'boolean') return [text(value ? 'yes' : 'no')]
+  if (typeof value === 'string') return inline(fractions(value))
+  const [, word] = units.find(([ending]) => ending.test(key)) ?? []
+  return inline([word ? word(value, plan) : number(value, 2)])
+}
+
+const units: readonly (readonly [RegExp, (value: number, plan: Plan) => string | PhrasingContent])[] = [
+  [/Nmm2$/, (value) => `${number(value / 1e6, 1)} N·m²`],
+  [/Mm2$/, area],
+  [/Mm$/, length],
+  [/Mpa$/, (value) => `${number(value, 0)} MPa`],
+  [/KgM$/, massPerLength],
+  [/Kg$/, mass],
+  [/Hz$/, (value) => `${number(value, 1)} Hz`],
+  [/Deg$/, angle],
+  [/Cents$|^cents$/, (value) => cents(value, 1)],
+  [/N$/, force],
+  [/[a-z]L$/, (value) => `${number(value, 1)} L`],
+  [/[a-z]H$|^hours$/, (value) => `${number(value, 1)} h`],
+  [/Fraction$/, percent],
+]

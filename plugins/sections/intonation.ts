@@ -1,11 +1,10 @@
-import {centsPlotted} from './intonation/cents-plotted.ts'
-import {centsTable} from './intonation/cents-table.ts'
-import {noSetback} from './intonation/no-setback.ts'
-import {saddleDoubts} from './intonation/saddle-doubts.ts'
-import {saddleFigures} from './intonation/saddle-figures.ts'
-import {saddleInWords} from './intonation/saddle-in-words.ts'
-import {saddleTable} from './intonation/saddle-table.ts'
-import {note, paragraph} from './kit.ts'
+import type {BlockContent} from 'mdast'
+import type {Plan} from '../plan/shape/plan.ts'
+import {inWords, number} from '../words/numbers.ts'
+import {centsPlotted, centsTable, saddleFigures} from './intonation-figures.ts'
+import {type Inline, note, paragraph, strong} from './kit.ts'
+import {table} from './kit-table.ts'
+import {length, lengthAlone, type Ruler} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Where the saddle goes so that fretted notes are in tune, and what is left over; on a fretless neck, why nowhere else. */
@@ -38,4 +37,120 @@ function missing({plan: {scale, strings, action}, build: {values}}: SectionInput
     ({stiffnessMpa, tensionN}) => stiffnessMpa === undefined || tensionN === undefined,
   )
   return [`strings.${at + 1}.${values.strings?.[at]?.gauge ? 'material' : 'gauge'}`]
+}
+
+/** Say where the bridge goes on a fretless neck, and why it is not set back. */
+function noSetback(plan: Plan): Inline[][] {
+  const bridgeMm = plan.bridge?.stationMm
+  if (bridgeMm === undefined) return []
+  return [
+    [
+      strong('The bridge goes on its line'),
+      ', ',
+      length(bridgeMm, plan),
+      ' from the nut line, with no setback. ',
+      'A setback makes up for the stretch of a string that is pressed to a fret. Without frets the slide or the finger ',
+      'stops the string wherever the note is, so there is nothing to make up for: the lines only show where to look.',
+    ],
+  ]
+}
+
+/** Say in one sentence where the saddle goes against the scale length as drawn, and what a straight one leaves over. */
+function saddleInWords(plan: Plan): Inline[][] {
+  const {bridge, scale, strings = []} = plan
+  const [alone] = bridge?.setbacks ?? []
+  if (!bridge || !alone) return []
+  const ruler = fine(plan)
+  const {slantedSaddle: slanted, squareSaddle: square} = bridge
+  const where: Inline[] = slanted
+    ? [
+        'Set a straight saddle back ',
+        length(slanted.firstMm, ruler),
+        ` at ${strings[0]?.name} and `,
+        length(slanted.lastMm, ruler),
+        ` at ${strings.at(-1)?.name}`,
+      ]
+    : ['Set the saddle back ', length(alone.setbackMm, ruler)]
+  const worstCents = (slanted ?? alone).worstCents
+  const noticeable = scale?.noticeableCents ?? 0
+  const drawn = number(bridge.drawnWorstCents ?? alone.plainWorstCents, 1)
+  return [
+    [
+      strong(...where),
+      ' behind the bridge line, which lies ',
+      length(bridge.stationMm, plan),
+      ` from the nut line. It leaves no fret of the first twelve more than ${number(worstCents, 1)} cents off; as drawn, with no setback, the worst would be ${drawn}.`,
+    ],
+    ...(square
+      ? [
+          [
+            'Square to the neck, ',
+            lengthAlone(square.firstMm, ruler),
+            ` back leaves at most ${number(square.worstCents, 1)} cents; ears notice about ${number(noticeable, 0)}.`,
+          ],
+        ]
+      : []),
+    ...(worstCents > noticeable
+      ? [
+          [
+            'Moving the nut towards the frets as well leaves less, as the figures below show; so does a lower nut.',
+          ],
+        ]
+      : []),
+  ]
+}
+
+/** List where each string would best end by itself, against what it would be off as drawn. */
+function saddleTable(plan: Plan): BlockContent[] {
+  const {setbacks = []} = plan.bridge ?? {}
+  const ruler = fine(plan)
+  return [
+    table({
+      caption: 'Where each string would best end, saddle alone',
+      columns: [
+        {head: 'String'},
+        {head: 'Set back', align: 'right'},
+        {head: 'From the nut line', align: 'right'},
+        {head: 'Furthest off then', align: 'right'},
+        {head: 'As drawn', align: 'right'},
+      ],
+      rows: setbacks.map(({name, setbackMm, stationMm, worstCents, plainWorstCents}) => [
+        name,
+        length(setbackMm, ruler),
+        length(stationMm, ruler),
+        `${number(worstCents, 1)} cents`,
+        `${number(plainWorstCents, 1)} cents`,
+      ]),
+    }),
+  ]
+}
+
+const soft = new Set(['nylon', 'gut', 'fluorocarbon'])
+
+/** Say what the setbacks hang on that is only a usual value: stiffness, cores, the height of the crowns. */
+function saddleDoubts({strings = [], action}: Plan, hasCrown: boolean): Inline[][] {
+  const names = (which: (string: (typeof strings)[number]) => boolean) =>
+    inWords(strings.filter(which).map(({name}) => name))
+  const softNames = names(({stiffnessFrom = ''}) => soft.has(stiffnessFrom))
+  const coredNames = names(({coreAssumed, stiffnessFrom}) => coreAssumed === true && stiffnessFrom !== 'file')
+  return [
+    ...(softNames
+      ? [
+          [
+            `The stiffness of ${softNames} is only a usual one, 5 GPa, and such strings run from 3.4 to 8.3: let the saddle move until it is set by ear.`,
+          ],
+        ]
+      : []),
+    ...(coredNames
+      ? [[`The core of ${coredNames} is assumed; a packet that tells it makes this surer.`]]
+      : []),
+    ...(!hasCrown && action
+      ? [['The frets’ crowns are not given, so the bridge’s height is taken from the tops of the frets.']]
+      : []),
+  ]
+}
+
+/** Give the ruler that a saddle is placed by: finer than a neck is marked by, since less than a millimetre is heard. */
+function fine({units}: Pick<Plan, 'units'>): Ruler {
+  return {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1}
 }

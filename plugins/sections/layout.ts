@@ -1,5 +1,7 @@
 import type {Station} from '../plan/shape/layout.ts'
-import {type Cell, length, lengthAlone, note, paragraph, strong, table} from './kit.ts'
+import {note, paragraph, strong} from './kit.ts'
+import {type Cell, table} from './kit-table.ts'
+import {length, lengthAlone} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Every station in order, from the nut, from the head end and from the tail end, to the maker's ruler. */

@@ -1,6 +1,8 @@
 import type {RootContent} from 'mdast'
 import type {Change} from '../plan/changes.ts'
-import {figures, fractions, link, list, paragraph, table} from './kit.ts'
+import {figures, link, list, paragraph} from './kit.ts'
+import {table} from './kit-table.ts'
+import {fractions} from './measures.ts'
 import type {Relatives, Section} from './section.ts'
 
 /** What a build was copied from and what was changed, and what was copied from it. */

@@ -1,4 +1,4 @@
-import {table} from './kit.ts'
+import {table} from './kit-table.ts'
 import type {Section} from './section.ts'
 
 /** What it was like to play, note by note, as the maker wrote it. */

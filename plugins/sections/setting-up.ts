@@ -1,5 +1,7 @@
 import type {RootContent} from 'mdast'
-import {type Cell, fractions, list, paragraph, source, strong, subHeading, table} from './kit.ts'
+import {list, paragraph, source, strong, subHeading} from './kit.ts'
+import {type Cell, table} from './kit-table.ts'
+import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** What to move once it is strung, and what to look for where it buzzes, hops, dies or hums. */

@@ -2,22 +2,10 @@ import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {Step} from '../plan/shape/work.ts'
 import {cautionSigns, comesFirst} from '../tables/hazards.ts'
-import {
-  type BenchStep,
-  fractions,
-  type Inline,
-  inWords,
-  link,
-  note,
-  paragraph,
-  source,
-  steps,
-  strong,
-} from './kit.ts'
+import {hoursInWords, inWords, number} from '../words/numbers.ts'
+import {type BenchStep, type Inline, link, note, paragraph, source, steps, strong} from './kit.ts'
+import {fractions, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
-import {hoursInWords} from './work-order/hours-in-words.ts'
-import {howFar} from './work-order/how-far.ts'
-import {stationsInWords} from './work-order/stations-in-words.ts'
 
 /** The steps of this design in an order that works, ticked as far as the journal tells. */
 export const workOrder: Section = {
@@ -63,4 +51,28 @@ function warned(ids: readonly string[]): Inline[] {
   if (ids.length === 0) return []
   const signs: Readonly<Record<string, {name: string} | undefined>> = cautionSigns
   return [strong('Mind: '), link('#cautions', ids.map((id) => signs[id]?.name ?? id).join(', ')), '.']
+}
+
+/** Say how far the build is, and how long its waits and its days take: a sentence each. */
+export function howFar({work = [], workTime}: Plan): string[] {
+  const done = work.filter(({isDone}) => isDone).length
+  const next = work.find(({isDone}) => !isDone)
+  const {waitH = 0, benchH} = workTime ?? {}
+  return [
+    `${done} of ${work.length} steps done${next && done > 0 ? `; next: ${next.step}` : ''}.`,
+    ...(waitH > 0 ? [`Glue and finish ask for ${hoursInWords(waitH)} of waiting at least.`] : []),
+    ...(benchH === undefined ? [] : [`The days told of so far: ${number(benchH, 1)} h at the bench.`]),
+  ]
+}
+
+type Station = Step['stations'][number]
+
+/** Say where a step is done, from the nut line: `line 1 at 1 3/8 in; line 2 at 2 21/32 in`. */
+function stationsInWords(stations: readonly Station[], plan: Plan): Inline[] {
+  return stations.flatMap((station, at): Inline[] => [
+    `${at > 0 ? '; ' : ''}${station.what} at `,
+    lengthAlone(station.stationMm, plan),
+    ...(station.offMm ? [', ', lengthAlone(station.offMm, plan), ' off centre'] : []),
+    ...(station.depthMm === undefined ? [] : [', ', lengthAlone(station.depthMm, plan, 'down'), ' deep']),
+  ])
 }

@@ -1,10 +1,8 @@
 import type {Element, ElementContent, Root} from 'hast'
 import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
-import {fractions} from '../../plugins/sections/kit/fraction.ts'
-import {inline} from '../../plugins/sections/kit/inline.ts'
-import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {length, lengthAlone, type Ruler} from '../../plugins/sections/kit.ts'
+import {inline, toElements} from '../../plugins/sections/kit.ts'
+import {fractions, length, lengthAlone, type Ruler} from '../../plugins/sections/measures.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {

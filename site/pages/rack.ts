@@ -1,9 +1,9 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {ShelfPiece} from '../../plugins/plan/rack.ts'
-import {type Inline, link} from '../../plugins/sections/kit/inline.ts'
-import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {lengthAlone, type Ruler, table} from '../../plugins/sections/kit.ts'
+import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
+import {table} from '../../plugins/sections/kit-table.ts'
+import {lengthAlone, type Ruler} from '../../plugins/sections/measures.ts'
 import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 

@@ -1,6 +1,6 @@
 import {writeLength} from '../../plugins/build-file/quantities/write-length.ts'
-import {fractions} from '../../plugins/sections/kit/fraction.ts'
-import type {TableOptions} from '../../plugins/sections/kit/table.ts'
+import type {TableOptions} from '../../plugins/sections/kit-table.ts'
+import {fractions} from '../../plugins/sections/measures.ts'
 import {drillSource, letterDrillsIn, numberDrillsIn} from '../../plugins/tables/drills.ts'
 import {noticeableCents, noticeableSource} from '../../plugins/tables/hearing.ts'
 import {diatonicFrets, justIntervals, tunings} from '../../plugins/tables/intervals.ts'

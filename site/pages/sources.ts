@@ -1,6 +1,6 @@
 import {h} from 'hastscript'
-import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {source, table} from '../../plugins/sections/kit.ts'
+import {source, toElements} from '../../plugins/sections/kit.ts'
+import {table} from '../../plugins/sections/kit-table.ts'
 import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 import {lumberTables, shopTables, soundTables} from './source-tables.ts'

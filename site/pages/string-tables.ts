@@ -1,4 +1,3 @@
-import {number} from '../../plugins/sections/kit/number.ts'
 import {
   musicWire,
   musicWireFit,
@@ -13,6 +12,7 @@ import {
   stringWraps,
   usualCores,
 } from '../../plugins/tables/strings.ts'
+import {number} from '../../plugins/words/numbers.ts'
 import {noSource, right, type SourceTable} from './source-tables.ts'
 
 /** The tables that strings are computed from. */

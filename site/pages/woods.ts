@@ -1,9 +1,9 @@
 import {h} from 'hastscript'
 import {woodFacts} from '../../plugins/plan/wood-facts.ts'
-import {number} from '../../plugins/sections/kit/number.ts'
-import {toElements} from '../../plugins/sections/kit/to-elements.ts'
-import {table} from '../../plugins/sections/kit.ts'
+import {toElements} from '../../plugins/sections/kit.ts'
+import {table} from '../../plugins/sections/kit-table.ts'
 import {looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'
+import {number} from '../../plugins/words/numbers.ts'
 import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 

@@ -5,9 +5,8 @@ import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan-build.ts'
 import {renderPageBody} from '../../plugins/render-page-body.ts'
-import {sectionNames} from '../../plugins/sections/names.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
-import '../support/slow.ts'
+import {sectionNames} from '../../plugins/tables/section-names.ts'
 
 const frontMatter = `---
 title: Needle box

@@ -8,7 +8,7 @@ import {describe, expect, test} from 'vitest'
 import {cutDiagram} from '../../plugins/drawings/cut-diagram.ts'
 import {pageSvg} from '../../plugins/drawings/writers/svg.ts'
 import {cutList} from '../../plugins/sections/cut-list.ts'
-import {kitToMarkdown} from '../../plugins/sections/kit/kit-to-markdown.ts'
+import {kitToMarkdown} from '../../plugins/sections/kit-to-markdown.ts'
 import {planOf} from '../support/plan-of.ts'
 
 function read(frontMatter: string): string {

@@ -3,32 +3,33 @@ import type {RootContent} from 'mdast'
 import {gfmToMarkdown} from 'mdast-util-gfm'
 import {toMarkdown} from 'mdast-util-to-markdown'
 import {describe, expect, it} from 'vitest'
-import {kitToMarkdown} from '../../plugins/sections/kit/kit-to-markdown.ts'
-import {textOf} from '../../plugins/sections/kit/text-of.ts'
-import {toElements} from '../../plugins/sections/kit/to-elements.ts'
+import {
+  facts,
+  figure,
+  figures,
+  list,
+  note,
+  paragraph,
+  problemLink,
+  source,
+  steps,
+  toElements,
+} from '../../plugins/sections/kit.ts'
+import {table, textOf} from '../../plugins/sections/kit-table.ts'
+import {kitToMarkdown} from '../../plugins/sections/kit-to-markdown.ts'
 import {
   angle,
   area,
   cents,
-  facts,
-  figure,
-  figures,
   force,
   length,
   lengthAlone,
   lengthPlain,
-  list,
   mass,
   massPerLength,
-  note,
-  number,
-  paragraph,
   percent,
-  problemLink,
-  source,
-  steps,
-  table,
-} from '../../plugins/sections/kit.ts'
+} from '../../plugins/sections/measures.ts'
+import {number} from '../../plugins/words/numbers.ts'
 
 const inches = {units: 'in', rulerMm: 25.4 / 32} as const
 const millimetres = {units: 'mm', rulerMm: 0.5} as const

@@ -7,11 +7,11 @@ import {asBuilt} from '../../plugins/sections/as-built.ts'
 import {assumptions} from '../../plugins/sections/assumptions.ts'
 import {beforeYouCut} from '../../plugins/sections/before-you-cut.ts'
 import {bill} from '../../plugins/sections/bill.ts'
-import {kitToMarkdown} from '../../plugins/sections/kit/kit-to-markdown.ts'
+import {kitToMarkdown} from '../../plugins/sections/kit-to-markdown.ts'
 import {lineage} from '../../plugins/sections/lineage.ts'
-import {sectionNames} from '../../plugins/sections/names.ts'
 import {played} from '../../plugins/sections/played.ts'
 import type {Section, SectionInput} from '../../plugins/sections/section.ts'
+import {sectionNames} from '../../plugins/tables/section-names.ts'
 import {planOf} from '../support/plan-of.ts'
 
 const read = (content: RootContent[]) =>

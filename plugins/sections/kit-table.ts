@@ -1,0 +1,96 @@
+import type {Element, Nodes} from 'hast'
+import type {Table, TableCell, TableRow} from 'mdast'
+import {type Inline, inline, note as noteBelow, toElements} from './kit.ts'
+import type {CaptionedTable} from './kit-nodes.ts'
+
+/** A cell: a text, one inline node, or several. */
+export type Cell = Inline | readonly Inline[]
+
+export interface TableOptions {
+  /** One line that names the table; also its name for those who do not see it. */
+  caption: Inline | readonly Inline[]
+  /** `align: 'right'` for numbers. */
+  columns: readonly {head: Cell; align?: 'right'}[]
+  rows: readonly (readonly Cell[])[]
+  /** The first cell of each row is its heading; true unless said otherwise. */
+  rowHeads?: boolean
+  /** A class for each row that stands out, by its number from 0. */
+  rowClass?: (row: number) => string | undefined
+  /** A remark below the table. */
+  note?: Inline | readonly Inline[]
+}
+
+/**
+ * Write a table with caption and scopes, in a box that scrolls sideways inside itself and takes the focus.
+ * Cells of a right-hand column carry the class `number`.
+ */
+export function table(options: TableOptions): CaptionedTable {
+  const caption = inline(cells(options.caption))
+  const plain: Table = {
+    type: 'table',
+    align: options.columns.map((column) => column.align ?? null),
+    children: [
+      headRow(options),
+      ...options.rows.map((row, at) => bodyRow(options, row, options.rowClass?.(at))),
+    ],
+  }
+  const [element] = toElements([{...plain, align: null}]) as [Element]
+  const captionElement: Element = {
+    type: 'element',
+    tagName: 'caption',
+    properties: {},
+    children: toElements(caption),
+  }
+  plain.data = {hChildren: [captionElement, ...element.children]}
+  return {
+    type: 'captionedTable',
+    caption,
+    table: plain,
+    data: {hName: 'div', hProperties: {className: ['table']}},
+    children: [
+      {type: 'scrolling', data: {hName: 'div', hProperties: scrolling(captionElement)}, children: [plain]},
+      ...(options.note === undefined ? [] : [noteBelow(...cells(options.note))]),
+    ],
+  }
+}
+
+function scrolling(caption: Element) {
+  return {className: ['scrolling'], tabIndex: 0, role: 'group', ariaLabel: textOf(caption)}
+}
+
+function headRow({columns}: TableOptions): TableRow {
+  return {type: 'tableRow', children: columns.map(({head, align}) => cell(head, {scope: 'col', align}))}
+}
+
+function bodyRow(
+  {columns, rowHeads = true}: TableOptions,
+  row: readonly Cell[],
+  className?: string,
+): TableRow {
+  return {
+    type: 'tableRow',
+    ...(className && {data: {hProperties: {className: [className]}}}),
+    children: row.map((content, at) =>
+      cell(content, {align: columns[at]?.align, ...(rowHeads && at === 0 ? {scope: 'row' as const} : {})}),
+    ),
+  }
+}
+
+function cell(content: Cell, {scope, align}: {scope?: 'col' | 'row'; align: 'right' | undefined}): TableCell {
+  const hProperties = {...(scope && {scope}), ...(align && {className: ['number']})}
+  return {
+    type: 'tableCell',
+    data: {hProperties, ...(scope === 'row' && {hName: 'th'})},
+    children: inline(cells(content)),
+  }
+}
+
+function cells(content: Cell): readonly Inline[] {
+  return Array.isArray(content) ? content : [content as Inline]
+}
+
+/** Give the text of an element, as it is read. */
+export function textOf(node: Nodes): string {
+  if (node.type === 'text') return node.value
+  return 'children' in node ? node.children.map(textOf).join('') : ''
+}

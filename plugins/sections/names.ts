@@ -1,1 +1,0 @@
-export {type SectionName, sectionNames} from '../tables/section-names.ts'

@@ -1,0 +1,142 @@
+import type {BlockContent, RootContent} from 'mdast'
+import type {Bow} from '../plan/shape/neck.ts'
+import type {Plan} from '../plan/shape/plan.ts'
+import {number} from '../words/numbers.ts'
+import {facts, figures, type Inline, needed, source} from './kit.ts'
+import {table} from './kit-table.ts'
+import {area, length, lengthAlone, massPerLength, measure} from './measures.ts'
+
+/** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
+export function bowInWords(plan: Plan): Inline[][] {
+  const {bow, layup} = plan.neck ?? {}
+  if (bow) return [verdict(plan, bow), [sentence(bow.why)]]
+  const unknown = layup?.layers.find(({isWoodKnown}) => !isWoodKnown)
+  if (!unknown) return []
+  return [
+    [
+      'How far the strings bow it, and what it weighs, depends on its wood. ',
+      ...needed([`${unknown.of}.wood`]),
+    ],
+  ]
+}
+
+function verdict(plan: Plan, bow: Bow): Inline[] {
+  const {reliefMm, reliefAfterCreepMm, rangeMm, tooLow} = bow
+  const [low = reliefMm, high = reliefMm] = rangeMm
+  const range: Inline[] =
+    high - low > plan.rulerMm / 2
+      ? [', or anything from ', ...bowed(plan, low), ' to ', ...bowed(plan, high), ' as box and wood have it']
+      : []
+  return [
+    tooLow ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
+    ...bowed(plan, reliefMm),
+    ...range,
+    ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
+    ', and in time by up to ',
+    ...bowed(plan, reliefAfterCreepMm),
+    '.',
+  ]
+}
+
+function bowed(plan: Plan, mm: number): Inline[] {
+  if (mm >= plan.rulerMm / 2) return [lengthAlone(mm, plan)]
+  return ['less than ', lengthAlone(plan.rulerMm, plan)]
+}
+
+const sentence = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}.`
+
+/** Say how much the neck's width moves with the seasons, and how far neighbours at a glue line part. */
+export function movementInWords({neck, units}: Plan): Inline[][] {
+  const {movement} = neck ?? {}
+  if (!movement) return []
+  const {season, perPercent} = movement
+  const {quarterMm, flatMm, glueLineMm} = season ?? perPercent
+  const when = season
+    ? `Between your driest and your dampest air (${number(season.fromPercent, 0)} to ${number(season.toPercent, 0)} % moisture in the wood)`
+    : 'For each 1 % that the moisture in the wood changes (a heated winter to a damp summer is about 5 %)'
+  const glueLine: Inline[] =
+    glueLineMm === undefined
+      ? []
+      : [
+          ', and at the glue line that works hardest two flat-sawn neighbours part by ',
+          fine(glueLineMm, units),
+        ]
+  return [
+    [
+      `${when} its width moves by `,
+      fine(quarterMm, units),
+      ' if it is quarter-sawn, ',
+      fine(flatMm, units),
+      ' if flat-sawn',
+      ...glueLine,
+      '.',
+    ],
+  ]
+}
+
+/** What moves is less than any ruler shows. */
+function fine(mm: number, units: Plan['units']): Inline {
+  const [inches, metric] = [`${number(mm / 25.4, 4)} in`, `${number(mm, 2)} mm`]
+  return units === 'in' ? measure(inches, metric) : measure(metric, inches)
+}
+
+/** Fold away the sections across the neck, its margin against buckling and where the numbers come from. */
+export function neckFigures(plan: Plan): RootContent[] {
+  const {sections, bow} = plan.neck ?? {}
+  if (!sections) return []
+  const across = table({
+    caption: 'The neck cut across',
+    columns: [
+      {head: 'Where'},
+      {head: 'From the nut', align: 'right'},
+      {head: 'Wide', align: 'right'},
+      {head: 'Thick', align: 'right'},
+      {head: 'Area', align: 'right'},
+      {head: 'Neutral axis under the face', align: 'right'},
+      {head: 'Stiffness EI, N·m²', align: 'right'},
+      {head: 'Weight, g/m', align: 'right'},
+    ],
+    rows: sections.map((section) => [
+      section.what ?? '',
+      length(section.stationMm, plan),
+      lengthAlone(section.widthMm, plan),
+      lengthAlone(section.thicknessMm, plan),
+      area(section.areaMm2, plan),
+      section.neutralAxisMm === undefined ? '' : lengthAlone(section.neutralAxisMm, plan),
+      section.eiNmm2 === undefined ? '' : number(section.eiNmm2 / 1e6, 1),
+      section.massPerLengthKgM === undefined
+        ? ''
+        : massPerLength(section.massPerLengthKgM).replace(' g/m', ''),
+    ]),
+  })
+  const rest: BlockContent[] = bow
+    ? [
+        facts([
+          [
+            'Bows between',
+            lengthAlone(bow.fromMm, plan),
+            ' and ',
+            lengthAlone(bow.toMm, plan),
+            ' from the nut',
+          ],
+          ...(bow.bucklingMargin === undefined
+            ? []
+            : [
+                [
+                  'Margin against buckling',
+                  `${number(bow.bucklingMargin, 0)} times the strings’ pull`,
+                ] as const,
+              ]),
+        ]),
+      ]
+    : []
+  return [
+    figures('Figures of the neck', [
+      across,
+      ...rest,
+      source(
+        'Wood Handbook, FPL-GTR-190, Tables 5-3a and 13-5, averages at 12 % moisture; transformed section and end couples: Gere & Goodno, Mechanics of Materials; a load that stays doubles the bow in time: Wood Handbook, FPL-GTR-282, ch. 5',
+      ),
+    ]),
+  ]
+}

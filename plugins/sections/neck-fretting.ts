@@ -1,0 +1,60 @@
+import type {RootContent} from 'mdast'
+import type {Plan} from '../plan/shape/plan.ts'
+import {number} from '../words/numbers.ts'
+import {type Inline, paragraph, subHeading} from './kit.ts'
+import {table} from './kit-table.ts'
+import {length, lengthAlone, measure} from './measures.ts'
+
+/** Say how to fret the neck: the slots, the wire to buy, and the pieces to cut from it. */
+export function fretting(plan: Plan): RootContent[] {
+  const {fretting: frets} = plan.neck ?? {}
+  if (!frets) return []
+  const {pieces, wireMm, overhangMm} = frets
+  return [
+    subHeading('Fretting'),
+    ...slots(plan).map((said) => paragraph(...said)),
+    ...(wireMm === undefined
+      ? []
+      : [
+          paragraph(
+            'Buy at least ',
+            length(wireMm, plan, 'up'),
+            ' of wire. Each piece is cut ',
+            lengthAlone(overhangMm, plan),
+            ' over at both ends, and filed flush when it is in.',
+          ),
+        ]),
+    ...(pieces
+      ? [
+          table({
+            caption: 'Pieces of wire to cut',
+            columns: [{head: 'Fret'}, {head: 'Long', align: 'right'}],
+            rows: pieces.map(({label, lengthMm}) => [label, length(lengthMm, plan, 'up')]),
+          }),
+        ]
+      : []),
+  ]
+}
+
+function slots({neck, units}: Plan): Inline[][] {
+  const {slotWidthMm, slotDepthMm, fitMm, inMm} = neck!.fretting!
+  if (slotWidthMm === undefined) return []
+  const deep: Inline[] = slotDepthMm === undefined ? [] : [' and ', fine(slotDepthMm, units), ' deep']
+  const through =
+    slotDepthMm !== undefined && inMm !== undefined && slotDepthMm >= inMm
+      ? [['That is deeper than the layer they are sawn in: they run on into the one below.']]
+      : []
+  const fit: Inline[] =
+    fitMm === undefined
+      ? []
+      : fitMm < 0
+        ? [': tighter than the tang, so widen it']
+        : [': the barbs of the tang hold in it']
+  return [['Saw the slots ', fine(slotWidthMm, units), ' wide', ...deep, ...fit, '.'], ...through]
+}
+
+/** Wire is sold in thousandths. */
+function fine(mm: number, units: Plan['units']): Inline {
+  const [inches, metric] = [`${number(mm / 25.4, 3)} in`, `${number(mm, 2)} mm`]
+  return units === 'in' ? measure(inches, metric) : measure(metric, inches)
+}
