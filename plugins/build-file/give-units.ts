@@ -1,5 +1,6 @@
 import type {Build} from './build.ts'
 import {plainLines} from './front-matter.ts'
+import {leavesOf} from './path.ts'
 import type {Gauge, Length} from './values.ts'
 
 const bare = /^[-+−\d\s./⁄¼-¾⅐-⅞]+$/
@@ -8,9 +9,9 @@ const bare = /^[-+−\d\s./⁄¼-¾⅐-⅞]+$/
 export function giveUnits(source: string, build: Build, units: 'in' | 'mm'): string {
   const lines = plainLines(source).split('\n')
   // From the end, so that no place moves before its turn.
-  const lengths = lengthsIn(build.values).sort(
-    (a, b) => b.place.line - a.place.line || b.place.column - a.place.column,
-  )
+  const lengths = leavesOf(build.values)
+    .flatMap(([, value]) => ('mm' in value ? [value as Length | Gauge] : []))
+    .sort((a, b) => b.place.line - a.place.line || b.place.column - a.place.column)
   for (const value of lengths) {
     const {line, column, endLine, endColumn} = value.place
     if (line !== endLine) continue
@@ -26,11 +27,4 @@ export function withUnit(value: Length | Gauge, units: 'in' | 'mm'): string {
   const isWound = 'wound' in value && value.wound
   const amount = isWound ? value.text.replace(/\s*w$/i, '') : value.text
   return bare.test(amount) ? `${amount} ${units}${isWound ? ' w' : ''}` : value.text
-}
-
-/** List every length and gauge of a build's values, each place once. */
-function lengthsIn(tree: unknown): (Length | Gauge)[] {
-  if (typeof tree !== 'object' || tree === null) return []
-  if ('place' in tree) return 'mm' in tree ? [tree as Length] : []
-  return Object.values(tree).flatMap(lengthsIn)
 }

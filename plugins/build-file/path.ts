@@ -2,6 +2,68 @@ import type {Build} from './build.ts'
 import type {Kind, Leaf} from './kinds.ts'
 import {type Place, wholeFile} from './problem.ts'
 import {buildSchema} from './schema.ts'
+import type {Pitch, Written} from './values.ts'
+
+/*
+ * A dotted path names a value of the front matter: `neck.laminations.1.thickness`. Lists count from 1, and a string
+ * may be named by its note: `strings.D4.gauge`.
+ */
+
+/** Find what stands at a dotted path of a build's values: a value, a record or a list; undefined where nothing does. */
+export function valueAt(values: object, path: string): unknown {
+  let at: unknown = values
+  for (const step of path.split('.')) {
+    if (typeof at !== 'object' || at === null) return undefined
+    const key = keyOf(at, step)
+    at = Object.hasOwn(at, key) ? (at as Tree)[key] : undefined
+  }
+  return at
+}
+
+/** Find how the value at a path is written; undefined where there is none, or a record. */
+export const textAt = (values: object, path: string): string | undefined =>
+  (valueAt(values, path) as Partial<Written> | undefined)?.text
+
+/** Set a value at a path in a copy; the values given stay as they are, and share with the copy what is not on the way. */
+export function withValueAt<T extends object>(values: T, path: string, value: unknown): T {
+  const dot = path.indexOf('.')
+  const copy = (Array.isArray(values) ? [...values] : {...values}) as Tree
+  const key = keyOf(values, dot < 0 ? path : path.slice(0, dot))
+  copy[key] =
+    dot < 0 ? value : withValueAt((copy[key] as object | undefined) ?? {}, path.slice(dot + 1), value)
+  return copy as T
+}
+
+/** List all that was read below some values, each with its path. */
+export function leavesOf(values: unknown, path = ''): [path: string, value: Written][] {
+  if (typeof values !== 'object' || values === null) return []
+  if ('place' in values) return [[path, values as Written]]
+  const isList = Array.isArray(values)
+  return Object.entries(values).flatMap(([key, value]) =>
+    leavesOf(value, joined(path, isList ? String(Number(key) + 1) : key)),
+  )
+}
+
+/** Name the strings by their notes, a second one of a note `D4-2`; one without a note by its number. */
+export function stringNames(strings: readonly {note?: Pick<Pitch, 'name'>}[] = []): string[] {
+  const seen = new Map<string, number>()
+  return strings.map(({note}, at) => {
+    const name = note?.name ?? String(at + 1)
+    const count = (seen.get(name) ?? 0) + 1
+    seen.set(name, count)
+    return count === 1 ? name : `${name}-${count}`
+  })
+}
+
+type Tree = Record<string, unknown>
+
+const joined = (path: string, step: string): string => (path ? `${path}.${step}` : step)
+
+/** Give the property that a step of a path names in a record or a list. */
+function keyOf(at: object, step: string): string {
+  if (!Array.isArray(at)) return step
+  return String(/^\d+$/.test(step) ? Number(step) - 1 : stringNames(at).indexOf(step))
+}
 
 /**
  * Find what the schema says at a dotted path (`neck.laminations.1.thickness`; a string also by its note,
@@ -11,7 +73,8 @@ export function kindAt(path: string, kind: Kind = buildSchema): Kind | undefined
   if (path === '') return kind
   const [head = '', ...rest] = path.split('.')
   const tail = rest.join('.')
-  if (kind.is === 'record') return kind.fields[head] ? kindAt(tail, kind.fields[head]) : undefined
+  if (kind.is === 'record')
+    return Object.hasOwn(kind.fields, head) ? kindAt(tail, kind.fields[head]) : undefined
   if (kind.is === 'list') return kindAt(tail, kind.item)
   if (kind.is === 'either') return kindAt(path, kind.first) ?? kindAt(path, kind.second)
   return undefined
@@ -37,9 +100,7 @@ export function quantityPaths(kind: Kind = buildSchema, path = ''): string[] {
     const own = leafOf(kind) && path ? [path] : []
     return [
       ...own,
-      ...Object.entries(kind.fields).flatMap(([key, field]) =>
-        quantityPaths(field, path ? `${path}.${key}` : key),
-      ),
+      ...Object.entries(kind.fields).flatMap(([key, field]) => quantityPaths(field, joined(path, key))),
     ]
   }
   if (kind.is === 'list') return quantityPaths(kind.item, `${path}.1`)

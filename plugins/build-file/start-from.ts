@@ -1,22 +1,12 @@
-import {
-  type Document,
-  isMap,
-  isScalar,
-  isSeq,
-  type Node,
-  parseDocument,
-  Scalar,
-  stringify,
-  type YAMLMap,
-} from 'yaml'
+import {type Document, isMap, parseDocument, stringify, type YAMLMap} from 'yaml'
 import type {Build} from './build.ts'
+import {deleteAt, hasAt, setText} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {giveUnits, withUnit} from './give-units.ts'
-import type {Kind} from './kinds.ts'
+import {leavesOf, stringNames} from './path.ts'
 import {writeLength} from './quantities/write-length.ts'
 import {readBuild} from './read.ts'
-import {shortParts} from './read-record.ts'
-import {buildSchema, type JournalSettings} from './schema.ts'
+import type {BuildValues, JournalSettings} from './schema.ts'
 import type {Length} from './values.ts'
 
 /** What belongs to the instrument that was made, and not to its dimensions. */
@@ -64,7 +54,7 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
 
   for (const {path, value} of past.values.measured?.paths ?? []) {
     const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
-    setText(doc, noteToNumber(path, past), text)
+    setText(doc, byNumber(path, past.values), text)
   }
   dropContradicted(doc, past)
   for (const key of left) doc.delete(key)
@@ -86,21 +76,18 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
 /** Of two ways to say one thing, leave out the one that was drawn where the other was measured. */
 function dropContradicted(doc: Document, {values}: Build): void {
   const measured = new Set(values.measured?.paths.map(({path}) => path))
-  const heights = ['bridge.height', 'action.octave', 'action.nut'].filter((path) =>
-    doc.hasIn(path.split('.')),
-  )
+  const heights = ['bridge.height', 'action.octave', 'action.nut'].filter((path) => hasAt(doc, path))
   const drawn = heights.find((path) => !measured.has(path))
-  if (heights.length === 3 && drawn && heights.some((path) => measured.has(path)))
-    doc.deleteIn(drawn.split('.'))
+  if (heights.length === 3 && drawn && heights.some((path) => measured.has(path))) deleteAt(doc, drawn)
   if (
     measured.has('neck.thickness') &&
     !measured.has('neck.above-top') &&
     values.neck?.joins?.value !== 'through'
   )
-    doc.deleteIn(['neck', 'above-top'])
+    deleteAt(doc, 'neck.above-top')
   const moved = ['scale.length', 'scale', 'box.length', 'bridge.from-tail'].some((path) => measured.has(path))
-  if (moved && !measured.has('box.at') && doc.hasIn(['bridge', 'from-tail'])) doc.deleteIn(['box', 'at'])
-  if (measured.has('box.at') && !measured.has('bridge.from-tail')) doc.deleteIn(['bridge', 'from-tail'])
+  if (moved && !measured.has('box.at') && hasAt(doc, 'bridge.from-tail')) deleteAt(doc, 'box.at')
+  if (measured.has('box.at') && !measured.has('bridge.from-tail')) deleteAt(doc, 'bridge.from-tail')
 }
 
 /** Write the document between its fences; given new keys, they stand first, and a blank journal below. */
@@ -117,65 +104,11 @@ const blankJournal = `
 and its hours may stand in brackets at its end: ## 2026-03-07 Milling the strips (1 h 30 min) -->
 `
 
-function noteToNumber(path: string, {values}: Build): string {
-  const note = /^strings\.([^.]+)\./.exec(path)?.[1]
-  if (!note || /^\d+$/.test(note)) return path
-  const index = values.strings?.findIndex((string) => string.note?.name === note) ?? -1
-  return path.replace(note, String(index + 1))
-}
-
-/** Set the text at a path; a short form on the way is written out first. Remarks stay. */
-function setText(doc: Document, path: string, text: string): void {
-  const keys = path.split('.')
-  let kind: Kind = buildSchema as unknown as Kind
-  const at: (string | number)[] = []
-  for (const [i, key] of keys.entries()) {
-    const node = at.length ? (doc.getIn(at, true) as Node | undefined) : (doc.contents as Node)
-    if (kind.is === 'list') {
-      kind = kind.item
-      if (isSeq(node)) at.push(Number(key) - 1)
-      continue
-    }
-    if (kind.is !== 'record') return
-    // A last key that is the record's one short value takes the place of the whole.
-    const isWhole = i === keys.length - 1 && kind.short?.keys.length === 1 && kind.short.keys[0] === key
-    if (isWhole && at.length && !isMap(node)) break
-    if (isScalar(node) && kind.short) doc.setIn(at, writtenOut(doc, node, kind))
-    const field: Kind | undefined = kind.fields[key]
-    if (!field) return
-    kind = field
-    at.push(key)
-  }
-  const inner = kind.is === 'record' ? kind.short?.keys[0] : undefined
-  if (isMap(doc.getIn(at, true)) && inner) at.push(inner)
-  doc.setIn(at, keepingRemarks(doc.getIn(at, true), scalarOf(text)))
-}
-
-function writtenOut(doc: Document, node: Scalar, kind: Extract<Kind, {is: 'record'}>): Node {
-  const {keys, between} = kind.short!
-  const parts = shortParts(String(node.source ?? node.value), between, keys.length)
-  const map = doc.createNode({}) as unknown as YAMLMap
-  map.flow = true
-  for (const [i, part] of parts.entries()) map.set(keys[i]!, scalarOf(part.text))
-  return keepingRemarks(node, map as unknown as Node)
-}
-
-function keepingRemarks<T extends Node>(from: unknown, to: T): T {
-  const {comment, commentBefore, spaceBefore} = (from ?? {}) as Partial<Node>
-  return Object.assign(
-    to,
-    comment ? {comment} : {},
-    commentBefore ? {commentBefore} : {},
-    spaceBefore ? {spaceBefore} : {},
-  )
-}
-
-/** A plain scalar that reads as it is written. */
-function scalarOf(text: string): Scalar {
-  const isNumber = /^-?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)
-  const scalar = new Scalar(isNumber ? Number(text) : text)
-  if (isNumber) scalar.minFractionDigits = text.split('.')[1]?.length ?? 0
-  return scalar
+/** Name a string of a path by its number where its note names it. */
+function byNumber(path: string, {strings}: BuildValues): string {
+  const [list, string = '', ...rest] = path.split('.')
+  const at = list === 'strings' ? stringNames(strings).indexOf(string) : -1
+  return at < 0 ? path : [list, at + 1, ...rest].join('.')
 }
 
 /** Move whatever stands at or past the octave along with the bridge: the box, and what is measured from it. */
@@ -191,11 +124,5 @@ function moveWithBridge(doc: Document, build: Build, byMm: number, fromMm: numbe
 const isStation = /^(?!tuners)(?:.*\.)?(?:at|from|to)(?:\.\d+)?$/
 
 /** List the lengths that are places from the nut line, with their paths. */
-function stations(tree: unknown, path = ''): [string, Length][] {
-  if (typeof tree !== 'object' || tree === null) return []
-  if ('place' in tree) return 'mm' in tree && isStation.test(path) ? [[path, tree as Length]] : []
-  const isList = Array.isArray(tree)
-  return Object.entries(tree).flatMap(([key, value]) =>
-    stations(value, [path, isList ? String(Number(key) + 1) : key].filter(Boolean).join('.')),
-  )
-}
+const stations = (values: BuildValues) =>
+  leavesOf(values).filter(([path, value]) => 'mm' in value && isStation.test(path)) as [string, Length][]
