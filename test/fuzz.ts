@@ -5,7 +5,7 @@ import fc from 'fast-check'
 import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {checks} from '../plugins/checks/checks.ts'
-import {planBuild} from '../plugins/plan/plan-build.ts'
+import {planBuild} from '../plugins/plan/plan.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same builds again

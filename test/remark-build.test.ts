@@ -8,7 +8,7 @@ import {VFile} from 'vfile'
 import {describe, expect, it} from 'vitest'
 import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
-import {planBuild} from '../plugins/plan/plan-build.ts'
+import {planBuild} from '../plugins/plan/plan.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
 import {sectionNames} from '../plugins/tables/section-names.ts'
 

@@ -5,13 +5,23 @@ import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {downloads} from './downloads.ts'
 import {makeBuild} from './make-build.ts'
-import type {MakeInput, MakeResult, PlanInput, PlanResult, ReadInput, ReadResult, Steps} from './steps.ts'
-import {makeKey, planKey, readKey} from './steps.ts'
+import {
+  type MakeInput,
+  type MakeResult,
+  makeKey,
+  type PlanInput,
+  type PlanResult,
+  planKey,
+  type ReadInput,
+  type ReadResult,
+  readKey,
+  type Steps,
+} from './steps.ts'
 
 /** Do the work here and now. A text is parsed once: its tree waits between the first step and the last. */
 export function uncachedSteps(): Steps {

@@ -2,10 +2,8 @@ import {readFileSync} from 'node:fs'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {cuts} from '../../plugins/plan/cut-list.ts'
-import {parts} from '../../plugins/plan/parts.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import type {Measure} from '../bench.ts'
 
 interface Took {
@@ -40,12 +38,10 @@ export async function bench(): Promise<Measure[]> {
   const {build} = readBuild(text, {slug: 'lantern-pier'})
   const context = {journal: {}, pieces: []}
   const plan = planBuild(build, context)
-  const uncut = parts.filter((part) => part !== cuts)
-  const planned = medianMs(() => {
-    const {settled, assumptions} = settle(build, context.journal)
-    const soFar: Plan = {...plan, assumptions}
-    for (const part of uncut) Object.assign(soFar, part(settled, soFar, context))
-  })
+  const {settled} = settle(build, context.journal)
+  const whole = medianMs(() => planBuild(build, context))
+  const cut = medianMs(() => cuts(settled, plan, context))
+  const planned = {ms: whole.ms - cut.ms, atWorstMs: whole.atWorstMs - cut.ms}
   const read = medianMs(() => readBuild(text, {slug: 'lantern-pier'}))
   const checked = medianMs(() => checks(build, plan))
   return [

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 
 const head = '---\ntitle: Needle box\nbox: 10 1/8 x 7 x 2\n'
 const inBox = (lines: string) => `${head}${lines}\n---\n`

@@ -6,7 +6,7 @@ import {bothBars} from '../../plugins/drawings/templates/marks.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {overlapMm, tile} from '../../plugins/drawings/templates/tiles.ts'
 import {plainLatin} from '../../plugins/drawings/writers/plain-latin.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
 

@@ -5,7 +5,7 @@ import {extent} from '../../plugins/drawings/kit/extent.ts'
 import {templateDxf} from '../../plugins/drawings/templates/files.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
 

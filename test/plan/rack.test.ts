@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {Context} from '../../plugins/plan/part.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import {offcutName, rackOn, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import {renderPageBody} from '../../plugins/render-page-body.ts'
 
 function render(body: string) {

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {readBody} from '../../../plugins/build-file/body.ts'
 import {readBuild} from '../../../plugins/build-file/read.ts'
-import {planBuild} from '../../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../../plugins/plan/plan.ts'
 import {named} from '../../../plugins/plan/work/step.ts'
 
 const front = `---

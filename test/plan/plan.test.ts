@@ -2,7 +2,7 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
 import {z} from 'zod'
 import {readBuild} from '../../plugins/build-file/read.ts'
-import {planBuild} from '../../plugins/plan/plan-build.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
 import {planShape} from '../../plugins/plan/shape/plan.ts'
 import {planOf} from '../support/plan-of.ts'
 
