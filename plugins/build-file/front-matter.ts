@@ -1,4 +1,5 @@
 import type {Place, Problem} from './problem.ts'
+import type {ReaderRule} from './rules.ts'
 
 const largestFile = 1_000_000
 
@@ -20,8 +21,8 @@ export const plainLines = (text: string): string => text.replace(/^\uFEFF/, '').
  * Split a build file (plain lines) at its fences.
  * Reports, at line 1, whatever is no build file: binary, too large, no fence, another language's fence, no end.
  */
-export function splitFrontMatter(text: string): {front?: FrontMatter; problems: Problem[]} {
-  const refuse = (rule: Problem['rule'], message: string, place: Partial<Place> = {}) => ({
+export function splitFrontMatter(text: string): {front?: FrontMatter; problems: Problem<ReaderRule>[]} {
+  const refuse = (rule: ReaderRule, message: string, place: Partial<Place> = {}) => ({
     problems: [
       {
         rule,

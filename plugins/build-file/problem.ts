@@ -1,5 +1,3 @@
-import type {RuleName} from '../tables/rules.ts'
-
 /** A stretch of a build's file. Lines and columns count from 1; the end is exclusive. */
 export interface Place {
   line: number
@@ -23,8 +21,8 @@ export type Severity = 'error' | 'fault' | 'warning' | 'remark'
  * `message` says what was found and what would do; `expected` lists values that would do, as a maker writes
  * them; `note` explains at length; `cause` is where the value stands that this one disagrees with.
  */
-export interface Problem {
-  rule: RuleName
+export interface Problem<Rule extends string = string> {
+  rule: Rule
   severity: Severity
   line: number
   column: number

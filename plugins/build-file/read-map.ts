@@ -1,5 +1,4 @@
 import {isMap, isScalar, type Node} from 'yaml'
-import {rules} from '../tables/rules.ts'
 import {date, force, type Kind, type Leaf, length, type MapOf, type MeasuredValues, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
@@ -18,17 +17,6 @@ export function readMap(
   if (!isMap(node)) return wrongShape(node, kind, path, context)
   const read: Record<string, unknown> = {}
   for (const {key, name, value} of pairsOf(node, path, context)) {
-    if (kind.keys === 'rule' && !Object.hasOwn(rules, name)) {
-      const close = nearest(name, Object.keys(rules))
-      report(
-        context,
-        'unknown-rule',
-        context.placeOf(key),
-        `${name} is not a rule that is known${close ? `; was ${close} meant?` : ''}`,
-        {expected: close ? [close] : undefined},
-      )
-      continue
-    }
     const of = kind.keys === 'path' ? howFarOff(quantityKind(name, key, context)) : kind.value
     const got = of && value ? readValue(value, of, `${path}.${name}`, context) : undefined
     if (got !== undefined) read[name] = got

@@ -1,11 +1,11 @@
 import {type Document, isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import {type RuleName, rules} from '../tables/rules.ts'
 import {type Choice, type Either, exampleOf, type Kind, type Leaf, type ListOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import type {Place, Problem} from './problem.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
+import {type ReaderRule, readerRules} from './rules.ts'
 
 /** What the reader of values carries along: units, places found so far, and where problems go. */
 export interface ReadingContext {
@@ -14,20 +14,20 @@ export interface ReadingContext {
   placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
   places: Record<string, Place>
   keys: Record<string, Place>
-  problems: Problem[]
+  problems: Problem<ReaderRule>[]
 }
 
 /** Report a problem of a rule, with the rule's own severity. */
 export function report(
   context: ReadingContext,
-  rule: RuleName,
+  rule: ReaderRule,
   place: Place,
   message: string,
   more: {expected?: string[] | undefined; cause?: Place | undefined; note?: string} = {},
 ): void {
   context.problems.push({
     rule,
-    severity: rules[rule].severity,
+    severity: readerRules[rule].severity,
     ...place,
     message,
     ...(more.expected?.length ? {expected: more.expected} : {}),

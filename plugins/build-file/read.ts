@@ -5,6 +5,7 @@ import {plainLines, splitFrontMatter} from './front-matter.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
+import type {ReaderRule} from './rules.ts'
 import {
   type BuildValues,
   buildSchema,
@@ -39,7 +40,7 @@ interface ReadOptions {
 export function readBuild(
   source: string,
   {slug, journal, surroundings, body}: ReadOptions,
-): {build: Build; problems: Problem[]} {
+): {build: Build; problems: Problem<ReaderRule>[]} {
   const text = plainLines(source)
   const {front, problems} = splitFrontMatter(text)
   const empty: Build = {...emptyBuild(slug), ...(surroundings ? {surroundings} : {})}
@@ -56,7 +57,7 @@ export function readBuild(
 }
 
 /** Read the settings of a journal (`journal.yaml`, no fences). */
-export function readJournal(source: string): {settings: JournalSettings; problems: Problem[]} {
+export function readJournal(source: string): {settings: JournalSettings; problems: Problem<ReaderRule>[]} {
   const read = readYaml<JournalSettings>(plainLines(source), 1, schemas.journal)
   return {settings: read.values ?? {}, problems: inOrder(read.problems)}
 }
@@ -65,7 +66,7 @@ export function readJournal(source: string): {settings: JournalSettings; problem
 export function readRack(
   source: string,
   journal: JournalSettings = {},
-): {pieces: StockPiece[]; problems: Problem[]} {
+): {pieces: StockPiece[]; problems: Problem<ReaderRule>[]} {
   const text = plainLines(source)
   const read = readYaml<{pieces?: StockPiece[]}>(text, 1, schemas.rack, journal.units?.value, 'pieces')
   return {pieces: read.values?.pieces ?? [], problems: inOrder(read.problems)}
@@ -75,7 +76,7 @@ interface YamlRead<T> {
   values: T | undefined
   places: Build['places']
   keys: Build['keys']
-  problems: Problem[]
+  problems: Problem<ReaderRule>[]
   sound: boolean
 }
 
@@ -127,7 +128,7 @@ function unitsOf(root: unknown): 'in' | 'mm' | undefined {
   return said === 'in' || said === 'mm' ? said : undefined
 }
 
-const titleMissing: Problem = {
+const titleMissing: Problem<ReaderRule> = {
   rule: 'title-missing',
   severity: 'error',
   ...wholeFile,
@@ -136,7 +137,7 @@ const titleMissing: Problem = {
 }
 
 /** Find a second block of dimensions right after the first: keys that a build knows, then another fence. */
-function secondDocument(body: string, bodyLine: number): Problem | undefined {
+function secondDocument(body: string, bodyLine: number): Problem<ReaderRule> | undefined {
   const lines = body.split('\n')
   const start = lines.findIndex((line) => line.trim() !== '')
   const end = lines.findIndex((line, i) => i > start && /^---[ \t]*$/.test(line))
@@ -157,7 +158,7 @@ function secondDocument(body: string, bodyLine: number): Problem | undefined {
 }
 
 /** Sort problems by place; of one place, the gravest first. */
-export function inOrder(problems: readonly Problem[]): Problem[] {
+export function inOrder<Rule extends string>(problems: readonly Problem<Rule>[]): Problem<Rule>[] {
   const grave = {error: 0, fault: 1, warning: 2, remark: 3}
   return [...problems].sort(
     (a, b) =>

@@ -9,6 +9,7 @@ import {
   visit,
 } from 'yaml'
 import type {Place, Problem} from './problem.ts'
+import type {ReaderRule} from './rules.ts'
 
 const mostUnfolded = 100_000
 
@@ -16,7 +17,7 @@ const mostUnfolded = 100_000
 interface YamlTree {
   doc: Document.Parsed
   placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
-  problems: Problem[]
+  problems: Problem<ReaderRule>[]
   /** Values past the first slip of syntax are guesses of the parser. */
   soundUpToLine: number
 }
@@ -51,7 +52,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     const b = point(Math.max(start, end))
     return {line: a.line, column: a.column, endLine: b.line, endColumn: b.column}
   }
-  const problems: Problem[] = []
+  const problems: Problem<ReaderRule>[] = []
   let soundUpToLine = Number.POSITIVE_INFINITY
   for (const slip of [...doc.errors, ...doc.warnings]) {
     const place = between(slip.pos[0], slip.pos[1])

@@ -1,193 +1,54 @@
-import {anchorNearEdge, anchorsCrowded, stringHole} from './anchors.ts'
-import {measuredLineUnknown, measureOutOfTolerance} from './as-built.ts'
-import {
-  cautionsLeftOut,
-  directiveTwice,
-  nestedTooDeep,
-  openValue,
-  unknownDirective,
-  unknownValue,
-} from './body.ts'
-import {blockOutside, blockUnderNeck, boxPlacesDisagree, boxWithoutInside, topShutsIn} from './box.ts'
-import {bridgeNearTail, bridgeOffBox, bridgePlace} from './bridge.ts'
-import {coreNotInside, coreOnPlain, packetIncomplete, pitchesOutOfOrder, woundTooThin} from './gauges.ts'
-import {headTooThick, headTooThin, scarfAngle, stringAngleFlat, stringAngleSteep} from './head.ts'
-import {heightsDisagree, stringsOnFace} from './heights.ts'
-import {
-  bridgeOverHole,
-  holeNearBlock,
-  holeNearEdge,
-  holeNearNeck,
-  holesClose,
-  holeUnderNeck,
-} from './holes.ts'
-import {
-  altMissing,
-  basedOnCircle,
-  basedOnMissing,
-  fileMissing,
-  fileOutside,
-  finishedBeforeStarted,
-} from './journal.ts'
-import {
-  bowTooLarge,
-  laminationsTooThick,
-  laminationsTooThin,
-  neckTooShort,
-  roundOverTooLarge,
-  thinUnderNut,
-} from './neck.ts'
-import {
-  aboveTopDisagrees,
-  neckMissesBox,
-  neckTooTall,
-  neckTouchesTop,
-  notchTooDeep,
-  notchTooNarrow,
-} from './neck-joint.ts'
-import {jackInside, jackTooShort, pickupInside} from './pickup.ts'
-import type {Check} from './rule.ts'
-import {
-  dotWithoutLine,
-  linePastBridge,
-  linesPastPattern,
-  patternNotRising,
-  temperamentNotRising,
-  temperamentOctave,
-} from './scale.ts'
-import {
-  screwComesOut,
-  screwHeadThin,
-  screwMissesBlock,
-  screwNearEdge,
-  screwOffBox,
-  screwOverloaded,
-  screwThreadShort,
-} from './screws.ts'
-import {stringNearEdge, stringsTooClose} from './spacing.ts'
-import {
-  clearOutside,
-  needsStarted,
-  partUnplaced,
-  pieceGone,
-  pieceTwice,
-  pieceUnknown,
-  sizeMissing,
-  tooManyParts,
-  unknownWood,
-} from './stock.ts'
-import {
-  stringMaterialOpen,
-  stringNearBreaking,
-  stringSlack,
-  stringStiff,
-  stringTooLong,
-  stringUneven,
-} from './strings.ts'
-import {
-  buttonsTouch,
-  stringFoulsPost,
-  stringsCross,
-  tunerHolesClose,
-  tunerNearEdge,
-  tunersUneven,
-} from './tuners.ts'
+import {readerRules} from '../build-file/rules.ts'
+import {unknownRule} from './accept.ts'
+import {anchorRules} from './anchors.ts'
+import {asBuiltRules} from './as-built.ts'
+import {bodyRules} from './body.ts'
+import {boxRules} from './box.ts'
+import {bridgeRules} from './bridge.ts'
+import {gaugeRules} from './gauges.ts'
+import {headRules} from './head.ts'
+import {heightRules} from './heights.ts'
+import {holeRules} from './holes.ts'
+import {journalRules, openingRules} from './journal.ts'
+import {neckRules} from './neck.ts'
+import {neckJointRules} from './neck-joint.ts'
+import {pickupRules} from './pickup.ts'
+import type {Rule} from './rule.ts'
+import {scaleRules} from './scale.ts'
+import {screwRules} from './screws.ts'
+import {spacingRules} from './spacing.ts'
+import {stockRules} from './stock.ts'
+import {stringRules} from './strings.ts'
+import {tunerRules} from './tuners.ts'
 
-/** Every check, sorted by rule, a line each. */
-// biome-ignore format: a line each, so that checks can be added side by side
-export const allChecks: readonly Check[] = [
-  aboveTopDisagrees,
-  altMissing,
-  anchorNearEdge,
-  anchorsCrowded,
-  basedOnCircle,
-  basedOnMissing,
-  blockOutside,
-  blockUnderNeck,
-  bowTooLarge,
-  boxPlacesDisagree,
-  boxWithoutInside,
-  bridgeNearTail,
-  bridgeOffBox,
-  bridgeOverHole,
-  bridgePlace,
-  buttonsTouch,
-  cautionsLeftOut,
-  clearOutside,
-  coreNotInside,
-  coreOnPlain,
-  directiveTwice,
-  dotWithoutLine,
-  fileMissing,
-  fileOutside,
-  finishedBeforeStarted,
-  headTooThick,
-  headTooThin,
-  heightsDisagree,
-  holeNearBlock,
-  holeNearEdge,
-  holeNearNeck,
-  holeUnderNeck,
-  holesClose,
-  jackInside,
-  jackTooShort,
-  laminationsTooThick,
-  laminationsTooThin,
-  linePastBridge,
-  linesPastPattern,
-  measureOutOfTolerance,
-  measuredLineUnknown,
-  neckMissesBox,
-  neckTooShort,
-  neckTooTall,
-  neckTouchesTop,
-  needsStarted,
-  nestedTooDeep,
-  notchTooDeep,
-  notchTooNarrow,
-  openValue,
-  packetIncomplete,
-  partUnplaced,
-  patternNotRising,
-  pickupInside,
-  pieceGone,
-  pieceTwice,
-  pieceUnknown,
-  pitchesOutOfOrder,
-  roundOverTooLarge,
-  scarfAngle,
-  screwComesOut,
-  screwHeadThin,
-  screwMissesBlock,
-  screwNearEdge,
-  screwOffBox,
-  screwOverloaded,
-  screwThreadShort,
-  sizeMissing,
-  stringAngleFlat,
-  stringAngleSteep,
-  stringFoulsPost,
-  stringHole,
-  stringMaterialOpen,
-  stringNearBreaking,
-  stringNearEdge,
-  stringSlack,
-  stringStiff,
-  stringTooLong,
-  stringUneven,
-  stringsCross,
-  stringsOnFace,
-  stringsTooClose,
-  temperamentNotRising,
-  temperamentOctave,
-  thinUnderNut,
-  tooManyParts,
-  topShutsIn,
-  tunerHolesClose,
-  tunerNearEdge,
-  tunersUneven,
-  unknownDirective,
-  unknownValue,
-  unknownWood,
-  woundTooThin,
-]
+const known = {
+  ...readerRules,
+  ...openingRules,
+  ...anchorRules,
+  ...asBuiltRules,
+  ...bodyRules,
+  ...boxRules,
+  ...bridgeRules,
+  ...gaugeRules,
+  ...headRules,
+  ...heightRules,
+  ...holeRules,
+  ...journalRules,
+  ...neckJointRules,
+  ...neckRules,
+  ...pickupRules,
+  ...scaleRules,
+  ...screwRules,
+  ...spacingRules,
+  ...stockRules,
+  ...stringRules,
+  ...tunerRules,
+}
+
+export type RuleName = keyof typeof known | 'unknown-rule'
+
+const names = [...Object.keys(known), 'unknown-rule'].sort() as RuleName[]
+const byName: Record<RuleName, Rule> = {...known, 'unknown-rule': unknownRule(names)}
+
+/** Every rule that a problem can name, sorted by name: those of the reader, of the checks, and of whoever opens the journal. */
+export const rules = names.map((name) => ({name, ...byName[name]}))

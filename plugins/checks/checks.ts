@@ -3,9 +3,8 @@ import {placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {type RuleRow, rules} from '../tables/rules.ts'
-import {allChecks} from './all.ts'
-import type {Check, Finding} from './rule.ts'
+import {type RuleName, rules} from './all.ts'
+import type {Finding, Rule} from './rule.ts'
 
 const exists = new Set(['strung up', 'retired', 'sold', 'given'])
 
@@ -14,23 +13,32 @@ const exists = new Set(['strung up', 'retired', 'sold', 'given'])
  * An instrument that is strung up exists and plays: faults and warnings of its design are remarks.
  * A rule that the build accepts is a remark that prints the reason.
  */
-export function checks(build: Build, plan: Plan): Problem[] {
+export function checks(build: Build, plan: Plan): Problem<RuleName>[] {
   return inOrder(
-    allChecks.flatMap((check) =>
-      check.find(build, plan).map((finding) => problemOf(finding, check, build, plan)),
+    rules.flatMap((rule) =>
+      findings(rule.name, build, plan).map((finding) => problemOf(finding, rule, build, plan)),
     ),
   )
 }
 
-function problemOf(finding: Finding, check: Check, build: Build, plan: Plan): Problem {
-  const row: RuleRow = rules[check.rule]
+/** Find what one rule finds, as the paths of values; nothing is softened or accepted. */
+export function findings(name: RuleName, build: Build, plan: Plan): Finding[] {
+  return rules.find((rule) => rule.name === name)?.find?.(build, plan) ?? []
+}
+
+function problemOf(
+  finding: Finding,
+  {name, severity, about}: Rule & {name: RuleName},
+  build: Build,
+  plan: Plan,
+): Problem<RuleName> {
   const cause = finding.cause ? placeOf(build, finding.cause) : undefined
-  const found = finding.severity ?? row.severity
-  const reason = found === 'error' ? undefined : build.values.accept?.[check.rule]
+  const found = finding.severity ?? severity
+  const reason = found === 'error' ? undefined : build.values.accept?.[name]
   const isSoftened =
-    row.about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
+    about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
   return {
-    rule: check.rule,
+    rule: name,
     severity: reason || isSoftened ? 'remark' : found,
     ...(typeof finding.at === 'string' ? placeOf(build, finding.at) : finding.at),
     message: reason ? `${finding.message} (accepted: ${reason.value})` : finding.message,

@@ -1,7 +1,7 @@
 import type {Build} from '../build-file/build.ts'
 import type {Place, Severity} from '../build-file/problem.ts'
+import type {RuleText} from '../build-file/rules.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import type {RuleName} from '../tables/rules.ts'
 
 /** What a check found, by paths of the build file; the frame turns paths into places. */
 export interface Finding {
@@ -19,7 +19,10 @@ export interface Finding {
 }
 
 /** A rule: it asks the plan and words what it finds; it computes nothing. */
-export interface Check {
-  rule: RuleName
-  find: (build: Build, plan: Plan) => Finding[]
+export interface Rule extends RuleText {
+  /** Absent where what it finds is found before there is a build. */
+  find?: (build: Build, plan: Plan) => Finding[]
 }
+
+/** Check the shape of a rule where it is written. */
+export const rule = (rule: Rule): Rule => rule

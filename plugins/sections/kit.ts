@@ -12,7 +12,6 @@ import type {
   Text,
 } from 'mdast'
 import {toHast} from 'mdast-util-to-hast'
-import type {RuleName} from '../tables/rules.ts'
 import type {Drawing, Fact, FactPart, Facts, Figures} from './kit-nodes.ts'
 
 /** What may stand in a line of text: plain text, or any phrasing node. */
@@ -165,7 +164,7 @@ function oneStep({does, under = [], isDone = false}: BenchStep): ListItem {
 }
 
 /** Link to the page of rules, at the rule that a problem comes from: what it looks for, why, how to mend it. */
-export function problemLink(rule: RuleName, ...content: Inline[]): Link {
+export function problemLink(rule: string, ...content: Inline[]): Link {
   return link('/rules/#' + rule, ...content)
 }
 

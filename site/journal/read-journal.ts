@@ -2,6 +2,7 @@ import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
 import type {RackBuild} from '../../plugins/plan/rack.ts'
 import {type RackContext, type Shelf, seesRack, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
@@ -90,7 +91,7 @@ export async function openBuild(
   return {...found, ...read, text, readKey: read.key, key: keyOf(read.key, found.twice), problems}
 }
 
-const twiceProblem = (file: string, other: string): Problem => ({
+const twiceProblem = (file: string, other: string): Problem<RuleName> => ({
   rule: 'build-twice',
   severity: 'error',
   line: 1,

@@ -3,6 +3,7 @@ import {extname, join} from 'node:path'
 import type {Build} from '../../plugins/build-file/build.ts'
 import {placeOf} from '../../plugins/build-file/path.ts'
 import type {Place, Problem} from '../../plugins/build-file/problem.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
 import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
 import type {Cache} from '../cache.ts'
 import type {OpenBuild} from '../journal/read-journal.ts'
@@ -45,7 +46,7 @@ export async function publishedFiles(one: OpenBuild, cache: Cache): Promise<Publ
   return found
 }
 
-function unreadable(target: string, at: string | Place, build: Build): Problem {
+function unreadable(target: string, at: string | Place, build: Build): Problem<RuleName> {
   const place = typeof at === 'string' ? placeOf(build, at) : at
   const message = `the photograph ${target} cannot be opened; save it as JPEG, PNG or WebP`
   return {rule: 'picture-unreadable', severity: 'warning', ...place, message}

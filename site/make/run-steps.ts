@@ -4,6 +4,7 @@ import {emptyBuild} from '../../plugins/build-file/build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
@@ -96,7 +97,7 @@ function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
 }
 
 /** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
-export function programFails(step: string, error: unknown): Problem {
+export function programFails(step: string, error: unknown): Problem<RuleName> {
   const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
   return {rule: 'program-fails', severity: 'error', line: 1, column: 1, endLine: 1, endColumn: 1, message}
 }

@@ -1,6 +1,6 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {type RuleName, type RuleRow, rules} from '../../plugins/tables/rules.ts'
+import {rules} from '../../plugins/checks/all.ts'
 import {type Page, pageOf} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
 
@@ -33,12 +33,12 @@ export function rulesPage({around}: SiteData): Page[] {
 }
 
 function group([severity, title, says]: (typeof groups)[number]): ElementContent[] {
-  const rows = (Object.entries(rules) as [RuleName, RuleRow][]).filter(([, row]) => row.severity === severity)
+  const rows = rules.filter((rule) => rule.severity === severity)
   if (rows.length === 0) return []
-  return [h('h2', title), h('p', says), h('div.rules.wide', rows.map(rule))]
+  return [h('h2', title), h('p', says), h('div.rules.wide', rows.map(article))]
 }
 
-function rule([name, {what, why, mend}]: [RuleName, RuleRow]): ElementContent {
+function article({name, what, why, mend}: (typeof rules)[number]): ElementContent {
   return h(`article.rule#${name}`, [
     h('h3', what.replace(/\.$/, '')),
     h('p', why),

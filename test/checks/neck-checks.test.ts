@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {placeOf} from '../../plugins/build-file/path.ts'
-import {allChecks} from '../../plugins/checks/all.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
+import {findings} from '../../plugins/checks/checks.ts'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
@@ -10,7 +11,7 @@ const bases = {...soundBuilds, ...soundNecks}
 
 type Changes = Record<string, string>
 interface Case {
-  rule: string
+  rule: RuleName
   base?: keyof typeof bases
   /** What both builds change, and what each changes besides: one mark of the ruler apart where it is about a measure. */
   both?: Changes
@@ -232,7 +233,7 @@ describe.each(cases)('$rule, $fails', ({rule, base = 'on top', both = {}, passes
     const {build, plan} = planOf(failing)
     const found = grave(failing, rule)
     expect(found.map((one) => [one.rule, one.severity])).toEqual([[rule, severity]])
-    const [finding] = allChecks.find((check) => check.rule === rule)!.find(build, plan)
+    const [finding] = findings(rule, build, plan)
     const at = finding!.at as string
     const {line, column} = placeOf(build, at)
     expect(found[0]).toMatchObject({line, column})

@@ -1,12 +1,12 @@
-import type {RuleName} from '../../tables/rules.ts'
 import type {UnitRow} from '../../tables/units.ts'
+import type {ReaderRule} from '../rules.ts'
 import {explainFigure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 
 /** Read a number that has no unit: `440`, `1.5`, `2 1/2`. */
 export function readNumber(
   text: string,
-  rule: RuleName = 'unreadable-number',
+  rule: ReaderRule = 'unreadable-number',
   what = 'a number',
 ): Reading<number> {
   const {sign, body} = takeSign(plainText(text))
@@ -22,7 +22,7 @@ export function readNumber(
 export interface MeasureKind {
   /** With its article: `a force`. */
   what: string
-  rule: RuleName
+  rule: ReaderRule
   rows: readonly UnitRow[]
   /** What a bare number means; left out, a unit must be given. */
   bare?: UnitRow

@@ -1,12 +1,12 @@
-import type {RuleName} from '../../tables/rules.ts'
 import type {Limits} from '../kinds.ts'
+import type {ReaderRule} from '../rules.ts'
 
 /** What came of reading one value: the value, or why it cannot be read and what would do. */
 export type Reading<T> = {ok: true; value: T} | Misreading
 
 export interface Misreading {
   ok: false
-  rule: RuleName
+  rule: ReaderRule
   message: string
   /** Values that would do, as a maker writes them. */
   expected?: string[]
@@ -16,7 +16,7 @@ export interface Misreading {
 export const reading = <T>(value: T): Reading<T> => ({ok: true, value})
 
 /** Say that a value cannot be read; the values that would do are added to the message. */
-export function misreading(rule: RuleName, message: string, expected: string[] = []): Misreading {
+export function misreading(rule: ReaderRule, message: string, expected: string[] = []): Misreading {
   if (expected.length === 0) return {ok: false, rule, message}
   const [last, ...others] = [...expected].reverse()
   const choice = others.length > 0 ? `${others.reverse().join(', ')} or ${last}` : last
