@@ -1,4 +1,5 @@
 import {usualCores} from '../tables/strings.ts'
+import {inch, inchMm} from '../tables/units.ts'
 import type {BuildValues} from './schema.ts'
 
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
@@ -17,7 +18,7 @@ interface AssumptionRow {
 }
 
 const practice = 'common practice, no source'
-const inch = (inches: number) => ({mm: inches * 25.4})
+const inches = (count: number) => ({mm: inch(count)})
 
 const hasStrings = (v: BuildValues) => (v.strings?.length ?? 0) > 0
 const hasNeck = (v: BuildValues) => Boolean(v.neck ?? v.box ?? v.scale)
@@ -107,13 +108,13 @@ export const assumptionRows: readonly AssumptionRow[] = [
   {
     path: 'neck.width.nut',
     listed: 'neck.width',
-    value: (v) => (hasNeck(v) ? inch((v.strings?.length ?? 3) > 4 ? 2 : 1.5) : undefined),
+    value: (v) => (hasNeck(v) ? inches((v.strings?.length ?? 3) > 4 ? 2 : 1.5) : undefined),
     why: practice,
     says: '1 1/2 for up to four strings, 2 for more',
   },
   {
     path: 'neck.thickness',
-    value: (v) => (v.neck?.laminations ? known(laminationsMm(v)) : hasNeck(v) ? inch(0.75) : undefined),
+    value: (v) => (v.neck?.laminations ? known(laminationsMm(v)) : hasNeck(v) ? inches(0.75) : undefined),
     why: 'the laminations’ sum, or 3/4 in by common practice, no source',
     says: "3/4, or the laminations' sum",
   },
@@ -136,20 +137,20 @@ export const assumptionRows: readonly AssumptionRow[] = [
   },
   {
     path: 'head.length',
-    value: (v) => (hasNeck(v) ? inch(3 + 1.25 * Math.ceil((v.strings?.length ?? 3) / 2)) : undefined),
+    value: (v) => (hasNeck(v) ? inches(3 + 1.25 * Math.ceil((v.strings?.length ?? 3) / 2)) : undefined),
     why: practice,
     says: '3 in and 1 1/4 in for every two strings begun',
   },
   {
     path: 'head.ledge',
-    value: (v) => (v.head?.joint?.value === 'scarf' ? inch(0.25) : undefined),
+    value: (v) => (v.head?.joint?.value === 'scarf' ? inches(0.25) : undefined),
     why: practice,
     says: '1/4',
   },
 
-  {path: 'box.sides', value: (v) => (v.box ? inch(3 / 16) : undefined), why: practice, says: '3/16'},
-  {path: 'box.top.thickness', value: (v) => (v.box ? inch(1 / 8) : undefined), why: practice, says: '1/8'},
-  {path: 'box.back', value: (v) => (v.box ? inch(1 / 8) : undefined), why: practice, says: '1/8'},
+  {path: 'box.sides', value: (v) => (v.box ? inches(3 / 16) : undefined), why: practice, says: '3/16'},
+  {path: 'box.top.thickness', value: (v) => (v.box ? inches(1 / 8) : undefined), why: practice, says: '1/8'},
+  {path: 'box.back', value: (v) => (v.box ? inches(1 / 8) : undefined), why: practice, says: '1/8'},
   {
     path: 'bridge.on',
     value: (v) => (v.box || v.bridge ? (v.neck?.joins?.value === 'on top' ? 'neck' : 'top') : undefined),
@@ -176,7 +177,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
       // Anchors further out need 1/4 in of wood behind them.
       const anchor = anchors?.at?.mm ?? (anchors?.along ? tail - box.length.mm + anchors.along.mm : tail)
       const body = anchors?.body?.mm ?? anchors?.['string-hole']?.mm ?? 0
-      return {mm: head.length.mm + Math.max(tail + 25.4, anchor + body / 2 + 6.35)}
+      return {mm: head.length.mm + Math.max(tail + inchMm, anchor + body / 2 + inch(1 / 4))}
     },
     why: 'the neck ends 1 in past the box, or 1/4 in past anchors further out; common practice, no source',
     says: 'as long as it must be, 1 in past the box',
@@ -186,7 +187,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'strings.*.material',
     value: (v, i) => {
       const gauge = v.strings?.[i]?.gauge
-      return gauge && !gauge.wound && gauge.mm <= 0.022 * 25.4 + 1e-9 ? 'steel' : undefined
+      return gauge && !gauge.wound && gauge.mm <= inch(0.022) + 1e-9 ? 'steel' : undefined
     },
     why: 'plain strings up to .022 are steel; common practice, no source',
     says: 'steel where plain and up to .022',
@@ -217,7 +218,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
     value: (v) => {
       const width = v.neck?.width?.nut?.mm
       if (!hasStrings(v) || width === undefined) return undefined
-      return v.strings!.length === 1 ? {mm: 0} : width > 9.525 ? {mm: width - 9.525} : undefined
+      return v.strings!.length === 1 ? {mm: 0} : width > inch(3 / 8) ? {mm: width - inch(3 / 8)} : undefined
     },
     why: 'the width less 3/16 in at each side; common practice, no source',
     says: 'the width less 3/16 in at each side',
@@ -232,7 +233,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'action.nut',
     value: (v) => {
       if (!hasStrings(v) || !v.scale?.length || (v.action?.octave && v.bridge?.height)) return undefined
-      return slides(v) ? inch(1 / 8) : isFretted(v) ? inch(0.02) : inch(1 / 32)
+      return slides(v) ? inches(1 / 8) : isFretted(v) ? inches(0.02) : inches(1 / 32)
     },
     why: practice,
     says: 'slide 1/8; fingers on frets 0.020; fingers without frets 1/32',
@@ -241,27 +242,27 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'action.octave',
     value: (v) => {
       if (!hasStrings(v) || !v.scale?.length || v.bridge?.height) return undefined
-      if (slides(v)) return inch(7 / 32)
-      return isFretted(v) ? (isNylon(v) ? inch(7 / 64) : inch(3 / 32)) : inch(1 / 8)
+      if (slides(v)) return inches(7 / 32)
+      return isFretted(v) ? (isNylon(v) ? inches(7 / 64) : inches(3 / 32)) : inches(1 / 8)
     },
     why: practice,
     says: 'slide 7/32; fingers on steel frets 3/32, nylon 7/64; fingers without frets 1/8',
   },
   {
     path: 'saw.kerf',
-    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 8) : undefined),
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inches(1 / 8) : undefined),
     why: practice,
     says: '1/8',
   },
   {
     path: 'saw.trim',
-    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 2) : undefined),
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inches(1 / 2) : undefined),
     why: practice,
     says: '1/2',
   },
   {
     path: 'saw.plane',
-    value: (v) => (hasNeck(v) || v.parts || v.stock ? inch(1 / 16) : undefined),
+    value: (v) => (hasNeck(v) || v.parts || v.stock ? inches(1 / 16) : undefined),
     why: practice,
     says: '1/16 a face',
   },
@@ -269,7 +270,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
 
 /** Say how thick the core of a wound string of this gauge usually is; both in mm. Between the table's rows in a straight line. */
 export function usualCoreMm(gaugeMm: number): number {
-  const gaugeIn = gaugeMm / 25.4
+  const gaugeIn = gaugeMm / inchMm
   const upper = usualCores.findIndex((row) => gaugeIn <= row.gaugeIn)
   const [a, b] = upper > 0 ? [usualCores[upper - 1]!, usualCores[upper]!] : []
   if (!a || !b) return gaugeMm * usualCores.at(upper)!.coreFraction

@@ -1,3 +1,4 @@
+import {inchMm} from '../tables/units.ts'
 import {
   angle,
   capacitance,
@@ -91,7 +92,7 @@ const saw = record('What the saw and the planer take away.', {
 const units = choice(['in', 'mm'], 'What a bare number means, and the unit shown first.')
 const ruler = length('The finest mark that is worked to.', {
   min: 0.05,
-  max: 25.4,
+  max: inchMm,
 })
 
 export const journalSchema = record('Settings that every build of the journal inherits.', {

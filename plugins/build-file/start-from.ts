@@ -4,7 +4,7 @@ import {deleteAt, hasAt, setText} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {giveUnits, withUnit} from './give-units.ts'
 import {leavesOf, stringNames} from './path.ts'
-import {writeLength} from './quantities/write-length.ts'
+import {fineRulers, writeBare} from './quantities/write-length.ts'
 import {readBuild} from './read.ts'
 import type {BuildValues, JournalSettings} from './schema.ts'
 import type {Length} from './values.ts'
@@ -113,9 +113,8 @@ function byNumber(path: string, {strings}: BuildValues): string {
 
 /** Move whatever stands at or past the octave along with the bridge: the box, and what is measured from it. */
 function moveWithBridge(doc: Document, build: Build, byMm: number, fromMm: number, units: 'in' | 'mm'): void {
-  const ruler = {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1}
   const move = (path: string, value: Length | undefined) => {
-    if (value) setText(doc, path, writeLength(value.mm + byMm, ruler).replace(/ (in|mm)$/, ''))
+    if (value) setText(doc, path, writeBare(value.mm + byMm, fineRulers[units]))
   }
   for (const [path, value] of stations(build.values)) if (value.mm >= fromMm - 0.5) move(path, value)
   move('neck.length', build.values.neck?.length)

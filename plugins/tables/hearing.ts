@@ -1,3 +1,5 @@
+import {inch} from './units.ts'
+
 /**
  * The least difference of pitch that listeners notice, in cents.
  *
@@ -12,11 +14,11 @@ export const noticeableSource =
 /** Marks that rules and scales have, coarsest first, with the build’s units that they belong to. */
 export const rulerMarks = {
   in: [
-    {mm: 25.4 / 8, text: '1/8 in'},
-    {mm: 25.4 / 16, text: '1/16 in'},
-    {mm: 25.4 / 32, text: '1/32 in'},
-    {mm: 25.4 / 64, text: '1/64 in'},
-    {mm: 25.4 / 100, text: '1/100 in'},
+    {mm: inch(1 / 8), text: '1/8 in'},
+    {mm: inch(1 / 16), text: '1/16 in'},
+    {mm: inch(1 / 32), text: '1/32 in'},
+    {mm: inch(1 / 64), text: '1/64 in'},
+    {mm: inch(1 / 100), text: '1/100 in'},
   ],
   mm: [
     {mm: 2, text: '2 mm'},

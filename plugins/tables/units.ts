@@ -1,19 +1,44 @@
+/*
+ * Sources: the inch is 25.4 mm and the pound 0.45359237 kg (international yard and pound agreement, 1959); standard
+ * gravity (3rd General Conference on Weights and Measures, 1901); 1200 cents to the octave (Ellis, 1885); SI prefixes.
+ */
+
+/** Millimetres of an inch, exact. */
+export const inchMm = 25.4
+
+/** Say how many millimetres some inches are, as near as a number can: `inch(3 / 8)` → 9.525. */
+export const inch = (inches: number): number => (inches * 127) / 5
+
+const inchM = inchMm / 1000
+const footM = 0.3048
+const poundKg = 0.45359237
+/** Standard gravity, m/s². */
+const gravityMs2 = 9.80665
+
+/** Newtons of a pound-force, exact. */
+export const poundForceN = poundKg * gravityMs2
+
+/** Megapascals of a thousand pounds-force on a square inch, to the digits that tables of wire are made with. */
+export const ksiMpa = 6.894757
+
+/** Say how many cents a ratio of frequencies or of string lengths is: 2 → 1200. */
+export const centsOf = (ratio: number): number => 1200 * Math.log2(ratio)
+
+/** Say what ratio of frequencies some cents are: 1200 → 2. */
+export const ratioOf = (cents: number): number => 2 ** (cents / 1200)
+
+export const radians = (degrees: number): number => (degrees * Math.PI) / 180
+
+export const degrees = (radians: number): number => (radians * 180) / Math.PI
+
 /**
  * The units a quantity may carry: `words` are its spellings (compared without regard to case), the first the
  * one that is written; `times` is the exact factor to the project's own unit of that kind, as a fraction.
- *
- * Source: the inch is 25.4 mm, the pound 0.45359237 kg (international yard and pound agreement, 1959);
- * standard gravity 9.80665 m/s² (3rd General Conference on Weights and Measures, 1901); SI prefixes.
  */
 export interface UnitRow {
   words: readonly string[]
   times: readonly [number, number]
 }
-
-const poundKg = 0.45359237
-export const poundForceN = 4.4482216152605
-const footM = 0.3048
-const inchM = 0.0254
 
 // biome-ignore format: a unit a line
 export const units = {

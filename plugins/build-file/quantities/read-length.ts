@@ -1,4 +1,4 @@
-import {units as unitTables} from '../../tables/units.ts'
+import {inch, units as unitTables} from '../../tables/units.ts'
 import type {Limits} from '../kinds.ts'
 import type {Gauge, Length} from '../values.ts'
 import {explainFigure, type Figure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
@@ -6,7 +6,7 @@ import {type Misreading, misreading, quoted, type Reading, reading, withinLimits
 import {writeLength} from './write-length.ts'
 
 const rows = unitTables.length
-const inch = findUnit('in', rows)!
+const inches = findUnit('in', rows)!
 const foot = findUnit('ft', rows)!
 const unitWord = /^([a-zµ]+|["'])\.?(?: ?)(.*)$/i
 
@@ -23,9 +23,9 @@ export function readLength(text: string, units: 'in' | 'mm'): Reading<Pick<Lengt
   if (first.unit !== foot) return leftOver(text, first.rest)
   const second = takeTerm(text, first.rest.replace(/^- ?/, ''))
   if ('ok' in second) return second
-  if (second.unit && second.unit !== inch) return wrong(text, 'only inches can follow feet')
+  if (second.unit && second.unit !== inches) return wrong(text, 'only inches can follow feet')
   if (second.rest !== '') return leftOver(text, second.rest)
-  return millimetres(text, sign, [first.figure, foot.times], [second.figure, inch.times])
+  return millimetres(text, sign, [first.figure, foot.times], [second.figure, inches.times])
 }
 
 /** Take a figure and its unit, if it has one, off the front of a text. */
@@ -77,8 +77,6 @@ function millimetres(
     : misreading('unreadable-length', `${quoted(text)} is too large to be a length`)
 }
 
-const thousandthMm = 0.0254
-
 /**
  * Read a length and see that it lies within its limits (in mm): below zero only where it may lie on either
  * side. Where it is out of range, the same figure in another unit is proposed, if that would do.
@@ -99,7 +97,7 @@ export function readLengthWithin(
   const word = (limit: number, rounding: 'up' | 'down') =>
     units === 'mm'
       ? `${limit} mm`
-      : writeLength(limit, {units, rulerMm: limit < 10 ? thousandthMm : 25.4 / 16}, rounding)
+      : writeLength(limit, {units, rulerMm: inch(limit < 10 ? 0.001 : 1 / 16)}, rounding)
   const within = withinLimits(mm, text, limits, word, () => inAnotherUnit(text, units, limits))
   return within.ok ? length : within
 }

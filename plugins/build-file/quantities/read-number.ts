@@ -1,4 +1,4 @@
-import type {UnitRow} from '../../tables/units.ts'
+import {centsOf, type UnitRow} from '../../tables/units.ts'
 import type {ReaderRule} from '../rules.ts'
 import {explainFigure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
@@ -80,7 +80,7 @@ export function readStep(text: string): Reading<number> {
   const match = ratio.exec(plainText(text))
   if (!match)
     return readNumber(text, 'unreadable-step', 'a step: that is a number of cents or a ratio, as 702 or 3/2')
-  const cents = 1200 * Math.log2(Number(match[1]) / Number(match[2]))
+  const cents = centsOf(Number(match[1]) / Number(match[2]))
   if (Number.isFinite(cents)) return reading(cents)
   return misreading('unreadable-step', `${quoted(text)} is not a ratio: neither of its numbers can be 0`)
 }

@@ -1,6 +1,19 @@
+import {inch, inchMm} from '../../tables/units.ts'
+
 export type Rounding = 'nearest' | 'down' | 'up'
 
-const inchMm = 25.4
+/** The unit that is written, and how far apart the marks of the ruler are that is read. */
+export interface Ruler {
+  units: 'in' | 'mm'
+  rulerMm: number
+}
+
+/** Finer than most rulers that are worked to: for sizes that are only named. */
+export const fineRulers = {
+  in: {units: 'in', rulerMm: inch(1 / 64)},
+  mm: {units: 'mm', rulerMm: 0.1},
+} as const satisfies Record<string, Ruler>
+
 /** Rounding down must not lose a whole mark to the last bit of a number that stands on it. */
 const slack = 1e-6
 
@@ -10,21 +23,53 @@ const slack = 1e-6
  * are no round number of the unit, to three decimals of an inch or one of a millimetre.
  * `down` gives no more than the length, `up` no less.
  */
-export function writeLength(
-  mm: number,
-  {units, rulerMm}: {units: 'in' | 'mm'; rulerMm: number},
-  rounding: Rounding = 'nearest',
-): string {
+export function writeLength(mm: number, ruler: Ruler, rounding?: Rounding): string {
+  return `${writeBare(mm, ruler, rounding)} ${ruler.units}`
+}
+
+/** Write a length as writeLength does, without its unit: `1 1/2`. */
+export function writeBare(mm: number, {units, rulerMm}: Ruler, rounding: Rounding = 'nearest'): string {
   const unitMm = units === 'in' ? inchMm : 1
   const parts = unitMm / rulerMm
   if (units === 'in' && isPowerOfTwo(parts)) {
     const under = Math.round(parts)
-    return `${fraction(toWhole((mm * under) / inchMm, rounding), under)} in`
+    return fraction(toWhole((mm * under) / inchMm, rounding), under)
   }
   const places = decimals(rulerMm / unitMm)
   const step = places === undefined ? (units === 'in' ? 0.001 : 0.1) : rulerMm / unitMm
   const value = toWhole(mm / unitMm / step, rounding) * step
-  return `${Number(value.toFixed(places ?? (units === 'in' ? 3 : 1))) + 0} ${units}`
+  return String(Number(value.toFixed(places ?? (units === 'in' ? 3 : 1))) + 0)
+}
+
+/**
+ * Find the mark of the ruler nearest to a place. `mm` is the mark's own place, `text` as it is read off the
+ * ruler: in inches off a ruler that divides the inch, whatever the build's units.
+ */
+export function nearestMark(mm: number, ruler: Ruler): {mm: number; text: string} {
+  const {units, rulerMm} = ruler
+  const {perInch, dividesMetre} = divisions(ruler)
+  const marks = Math.round(mm / rulerMm)
+  const readIn = perInch ? 'in' : dividesMetre ? 'mm' : units
+  return {
+    mm: placeOf(marks, rulerMm, perInch),
+    text: writeLength(marks * rulerMm, {units: readIn, rulerMm}),
+  }
+}
+
+/** Find only the place (mm) of the mark nearest to a place. */
+export function nearestMarkMm(mm: number, ruler: Ruler): number {
+  return placeOf(Math.round(mm / ruler.rulerMm), ruler.rulerMm, divisions(ruler).perInch)
+}
+
+const placeOf = (marks: number, rulerMm: number, perInch: number | undefined): number =>
+  perInch ? inch(marks / perInch) : marks * rulerMm
+
+/** Say how many marks an inch has on a ruler that is read in inches, and whether it divides the metre. */
+function divisions({units, rulerMm}: Ruler): {perInch: number | undefined; dividesMetre: boolean} {
+  const perInch = Math.round(inchMm / rulerMm)
+  const dividesInch = Math.abs(inchMm / rulerMm - perInch) < 1e-9
+  const dividesMetre = Math.abs(1000 / rulerMm - Math.round(1000 / rulerMm)) < 1e-6
+  return {perInch: dividesInch && !(units === 'mm' && dividesMetre) ? perInch : undefined, dividesMetre}
 }
 
 function toWhole(marks: number, rounding: Rounding): number {
@@ -54,40 +99,4 @@ function fraction(count: number, under: number): string {
   while (over > 0 && over % 2 === 0) [over, parts] = [over / 2, parts / 2]
   if (over === 0) return `${sign}${whole}`
   return `${sign}${whole > 0 ? `${whole} ` : ''}${over}/${parts}`
-}
-
-interface Ruler {
-  units: 'in' | 'mm'
-  rulerMm: number
-}
-
-/**
- * Find the mark of the ruler nearest to a place. `mm` is the mark's own place, `text` as it is read off the
- * ruler: in inches off a ruler that divides the inch, whatever the build's units.
- */
-export function nearestMark(mm: number, ruler: Ruler): {mm: number; text: string} {
-  const {units, rulerMm} = ruler
-  const {perInch, dividesMetre} = divisions(ruler)
-  const marks = Math.round(mm / rulerMm)
-  const readIn = perInch ? 'in' : dividesMetre ? 'mm' : units
-  return {
-    mm: placeOf(marks, rulerMm, perInch),
-    text: writeLength(marks * rulerMm, {units: readIn, rulerMm}),
-  }
-}
-
-/** Find only the place (mm) of the mark nearest to a place. */
-export function nearestMarkMm(mm: number, ruler: Ruler): number {
-  return placeOf(Math.round(mm / ruler.rulerMm), ruler.rulerMm, divisions(ruler).perInch)
-}
-
-const placeOf = (marks: number, rulerMm: number, perInch: number | undefined): number =>
-  perInch ? (marks * 25.4) / perInch : marks * rulerMm
-
-/** Say how many marks an inch has on a ruler that is read in inches, and whether it divides the metre. */
-function divisions({units, rulerMm}: Ruler): {perInch: number | undefined; dividesMetre: boolean} {
-  const perInch = Math.round(25.4 / rulerMm)
-  const dividesInch = Math.abs(25.4 / rulerMm - perInch) < 1e-9
-  const dividesMetre = Math.abs(1000 / rulerMm - Math.round(1000 / rulerMm)) < 1e-6
-  return {perInch: dividesInch && !(units === 'mm' && dividesMetre) ? perInch : undefined, dividesMetre}
 }

@@ -1,5 +1,5 @@
-import {poundForceN} from '../../tables/units.ts'
-import {writeLength} from './write-length.ts'
+import {inch, poundForceN} from '../../tables/units.ts'
+import {fineRulers, writeLength} from './write-length.ts'
 
 /**
  * Write a measured quantity with its unit, finer than the maker's ruler, since differences are finer than marks:
@@ -12,8 +12,8 @@ export function writeMeasured(
 ): string {
   if (unit === 'mm') {
     const isFine = Math.abs(near) < 1
-    const rulerMm = units === 'in' ? 25.4 / (isFine ? 1000 : 64) : isFine ? 0.01 : 0.1
-    return writeLength(value, {units, rulerMm})
+    const finest = {units, rulerMm: units === 'in' ? inch(0.001) : 0.01}
+    return writeLength(value, isFine ? finest : fineRulers[units])
   }
   if (unit === 'N') return units === 'in' ? `${short(value / poundForceN)} lbf` : `${short(value)} N`
   if (unit === 'deg') return `${short(value)}°`
