@@ -1,4 +1,4 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 
 type Ruler = Pick<Plan, 'units' | 'rulerMm'>
@@ -7,10 +7,7 @@ type Ruler = Pick<Plan, 'units' | 'rulerMm'>
 export const lengthWords = (mm: number, ruler: Ruler): string => writeLength(mm, ruler)
 
 /** Write a length as a figure of a drawing, whose unit is said once beside it (ISO 129-1): `1 1/2`. */
-export const figureOf = (mm: number, ruler: Ruler): string =>
-  writeLength(mm, ruler)
-    .replace(/ (in|mm)$/, '')
-    .replace(/^-/, '−')
+export const figureOf = (mm: number, ruler: Ruler): string => writeBare(mm, ruler).replace('-', '−')
 
 /** Write a diameter: `Ø 1 1/8`. */
 export const diameterOf = (mm: number, ruler: Ruler): string => `Ø ${figureOf(mm, ruler)}`

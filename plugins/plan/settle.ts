@@ -3,7 +3,7 @@ import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt, placeOf} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
 import type {Written} from '../build-file/values.ts'
 import type {Settled} from './part.ts'
@@ -92,7 +92,7 @@ function lengthText(mm: number, units: 'in' | 'mm'): string {
   const onRuler = Math.abs(mm / ruler - Math.round(mm / ruler)) < 1e-6
   // Such as a gauge's core: thinner than any ruler shows.
   if (mm < 1 && !onRuler) return (units === 'in' ? mm / 25.4 : mm).toFixed(4).replace(/0$/, '')
-  return writeLength(mm, {units, rulerMm: ruler}).replace(/ (in|mm)$/, '')
+  return writeBare(mm, {units, rulerMm: ruler})
 }
 
 function assumedValue(path: string, text: string, units: 'in' | 'mm'): object {

@@ -1,5 +1,5 @@
 import type {Cost} from '../plan/shape/work.ts'
-import {number} from '../words/numbers.ts'
+import {number} from '../words/quantities.ts'
 import {facts} from './kit.ts'
 import {table} from './kit-table.ts'
 import type {Section} from './section.ts'

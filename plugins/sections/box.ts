@@ -1,10 +1,10 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
-import {inWords, number} from '../words/numbers.ts'
+import {angle, inWords, number, percent} from '../words/quantities.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {wiring} from './box-wiring.ts'
 import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
-import {angle, area, force, length, percent} from './measures.ts'
+import {area, force, length} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Where the box lies and how the neck meets it, how to prepare it, what its air answers to, anchors and wiring. */

@@ -1,7 +1,7 @@
 import type {BlockContent, List} from 'mdast'
 import type {Caution} from '../plan/shape/work.ts'
 import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
-import {number} from '../words/numbers.ts'
+import {number} from '../words/quantities.ts'
 import {figures, list, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'

@@ -3,11 +3,11 @@ import type {Plan} from '../plan/shape/plan.ts'
 import type {Cuts, Part} from '../plan/shape/stock.ts'
 import {unplacedRows} from '../plan/unplaced-parts.ts'
 import {lumberSources} from '../tables/lumber.ts'
-import {number} from '../words/numbers.ts'
+import {number, percent} from '../words/quantities.ts'
 import {cutPieces, plainName} from './cut-pieces.ts'
 import {figures, list, note, paragraph, source, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {fractions, length, lengthAlone, percent} from './measures.ts'
+import {fractions, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Which piece gives which part, where to rip and crosscut, what goes back on the rack, and what to buy. */

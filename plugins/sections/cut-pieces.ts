@@ -4,7 +4,7 @@ import {unitWords} from '../drawings/words.ts'
 import {pageSvg} from '../drawings/writers/svg.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {Cuts, Part, SawnPieceShape} from '../plan/shape/stock.ts'
-import {inWords, number} from '../words/numbers.ts'
+import {inWords, number} from '../words/quantities.ts'
 import {type BenchStep, figure, type Inline, note, paragraph, steps, subHeading} from './kit.ts'
 import {lengthAlone} from './measures.ts'
 

@@ -2,9 +2,9 @@ import type {PhrasingContent, Root, RootContent} from 'mdast'
 import {type FoundValue, planValue} from '../plan/plan-value.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import {walk} from '../syntax/walk.ts'
-import {number} from '../words/numbers.ts'
+import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
 import {inline, text} from './kit.ts'
-import {angle, area, cents, force, fractions, length, mass, massPerLength, percent} from './measures.ts'
+import {area, force, fractions, length, mass} from './measures.ts'
 
 import './kit-nodes.ts'
 

@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import {centsPlot} from '../drawings/plots/cents-plot.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {inWords, number} from '../words/numbers.ts'
+import {inWords, number} from '../words/quantities.ts'
 import {figure, figures, source} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions, lengthAlone} from './measures.ts'

@@ -1,10 +1,11 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
-import {inWords, number} from '../words/numbers.ts'
+import {saddleRuler} from '../words/lengths.ts'
+import {inWords, number} from '../words/quantities.ts'
 import {centsPlotted, centsTable, saddleFigures} from './intonation-figures.ts'
 import {type Inline, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
-import {length, lengthAlone, type Ruler} from './measures.ts'
+import {length, lengthAlone} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Where the saddle goes so that fretted notes are in tune, and what is left over; on a fretless neck, why nowhere else. */
@@ -60,7 +61,7 @@ function saddleInWords(plan: Plan): Inline[][] {
   const {bridge, scale, strings = []} = plan
   const [alone] = bridge?.setbacks ?? []
   if (!bridge || !alone) return []
-  const ruler = fine(plan)
+  const ruler = saddleRuler(plan)
   const {slantedSaddle: slanted, squareSaddle: square} = bridge
   const where: Inline[] = slanted
     ? [
@@ -103,7 +104,7 @@ function saddleInWords(plan: Plan): Inline[][] {
 /** List where each string would best end by itself, against what it would be off as drawn. */
 function saddleTable(plan: Plan): BlockContent[] {
   const {setbacks = []} = plan.bridge ?? {}
-  const ruler = fine(plan)
+  const ruler = saddleRuler(plan)
   return [
     table({
       caption: 'Where each string would best end, saddle alone',
@@ -148,9 +149,4 @@ function saddleDoubts({strings = [], action}: Plan, hasCrown: boolean): Inline[]
       ? [['The frets’ crowns are not given, so the bridge’s height is taken from the tops of the frets.']]
       : []),
   ]
-}
-
-/** Give the ruler that a saddle is placed by: finer than a neck is marked by, since less than a millimetre is heard. */
-function fine({units}: Pick<Plan, 'units'>): Ruler {
-  return {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1}
 }

@@ -1,12 +1,13 @@
 import type {BlockContent} from 'mdast'
-import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {Line} from '../plan/shape/scale.ts'
 import {noticeableSource} from '../tables/hearing.ts'
-import {number} from '../words/numbers.ts'
+import {inchMm} from '../tables/units.ts'
+import {exactBoth, lengthWords} from '../words/lengths.ts'
+import {cents, number} from '../words/quantities.ts'
 import {figures, type Inline, paragraph, source, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {cents, fractions, length, measure} from './measures.ts'
+import {fractions, length, measure} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Where every fret or marker line goes, what the ruler makes of it, and how finely to mark. */
@@ -45,7 +46,7 @@ function markingInWords({scale, ...plan}: Plan): Inline[][] {
       ? 'marker line'
       : 'marker lines'
   const ruler = fractions(
-    writeLength(plan.rulerMm, {...plan, rulerMm: plan.units === 'in' ? 25.4 / 64 : 0.05}),
+    lengthWords(plan.rulerMm, {...plan, rulerMm: plan.units === 'in' ? inchMm / 64 : 0.05}),
   )
   const isFine = worstMarkErrorCents <= noticeableCents
   const finer: Inline[] = rulerNeeded
@@ -80,9 +81,13 @@ function lineTable(plan: Plan) {
       cell: ({label}) => [...fractions(label), ...(dotted.has(label) ? [' •'] : [])],
     },
     {head: 'Mark at', align: 'right', cell: ({mark}) => strong(...fractions(mark))},
-    {head: 'Exactly', align: 'right', cell: ({fromNutMm}) => exactly(fromNutMm, plan)},
+    {head: 'Exactly', align: 'right', cell: ({fromNutMm}) => measure(...exactBoth(fromNutMm, plan))},
     {head: 'The mark is off', align: 'right', cell: ({markErrorCents}) => cents(markErrorCents, 1)},
-    {head: 'From the line before', align: 'right', cell: ({fromPreviousMm}) => exactly(fromPreviousMm, plan)},
+    {
+      head: 'From the line before',
+      align: 'right',
+      cell: ({fromPreviousMm}) => measure(...exactBoth(fromPreviousMm, plan)),
+    },
     ...(lines.some(({offEqualCents = 0}) => Math.abs(offEqualCents) > 1e-6) ? pitchColumns : []),
   ]
   return table({
@@ -100,13 +105,6 @@ const pitchColumns: Column[] = [
   {head: 'Above the open string', align: 'right', cell: ({cents: above}) => `${above.toFixed(1)} cents`},
   {head: 'Off equal semitones', align: 'right', cell: ({offEqualCents = 0}) => cents(offEqualCents, 1)},
 ]
-
-/** To a thousandth of an inch and a hundredth of a millimetre, finer than any mark. */
-function exactly(mm: number, {units}: Plan) {
-  const inches = `${(mm / 25.4).toFixed(3)} in`
-  const millimetres = `${mm.toFixed(2)} mm`
-  return units === 'in' ? measure(inches, millimetres) : measure(millimetres, inches)
-}
 
 /** List where a slide finds the pure intervals, for marks on the side of a fretless neck. */
 function justMarks({scale}: Plan): BlockContent[] {

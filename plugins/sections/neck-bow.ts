@@ -1,10 +1,11 @@
 import type {BlockContent, RootContent} from 'mdast'
 import type {Bow} from '../plan/shape/neck.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {number} from '../words/numbers.ts'
+import {fineBoth} from '../words/lengths.ts'
+import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {area, length, lengthAlone, massPerLength, measure} from './measures.ts'
+import {area, length, lengthAlone, measure} from './measures.ts'
 
 /** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
 export function bowInWords(plan: Plan): Inline[][] {
@@ -50,6 +51,7 @@ export function movementInWords({neck, units}: Plan): Inline[][] {
   const {movement} = neck ?? {}
   if (!movement) return []
   const {season, perPercent} = movement
+  const fine = (mm: number) => measure(...fineBoth(mm, {units}, 4))
   const {quarterMm, flatMm, glueLineMm} = season ?? perPercent
   const when = season
     ? `Between your driest and your dampest air (${number(season.fromPercent, 0)} to ${number(season.toPercent, 0)} % moisture in the wood)`
@@ -57,27 +59,18 @@ export function movementInWords({neck, units}: Plan): Inline[][] {
   const glueLine: Inline[] =
     glueLineMm === undefined
       ? []
-      : [
-          ', and at the glue line that works hardest two flat-sawn neighbours part by ',
-          fine(glueLineMm, units),
-        ]
+      : [', and at the glue line that works hardest two flat-sawn neighbours part by ', fine(glueLineMm)]
   return [
     [
       `${when} its width moves by `,
-      fine(quarterMm, units),
+      fine(quarterMm),
       ' if it is quarter-sawn, ',
-      fine(flatMm, units),
+      fine(flatMm),
       ' if flat-sawn',
       ...glueLine,
       '.',
     ],
   ]
-}
-
-/** What moves is less than any ruler shows. */
-function fine(mm: number, units: Plan['units']): Inline {
-  const [inches, metric] = [`${number(mm / 25.4, 4)} in`, `${number(mm, 2)} mm`]
-  return units === 'in' ? measure(inches, metric) : measure(metric, inches)
 }
 
 /** Fold away the sections across the neck, its margin against buckling and where the numbers come from. */
@@ -104,9 +97,7 @@ export function neckFigures(plan: Plan): RootContent[] {
       area(section.areaMm2, plan),
       section.neutralAxisMm === undefined ? '' : lengthAlone(section.neutralAxisMm, plan),
       section.eiNmm2 === undefined ? '' : number(section.eiNmm2 / 1e6, 1),
-      section.massPerLengthKgM === undefined
-        ? ''
-        : massPerLength(section.massPerLengthKgM).replace(' g/m', ''),
+      section.massPerLengthKgM === undefined ? '' : gramsPerMetre(section.massPerLengthKgM),
     ]),
   })
   const rest: BlockContent[] = bow

@@ -1,6 +1,6 @@
 import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
-import {number} from '../words/numbers.ts'
+import {fineBoth} from '../words/lengths.ts'
 import {type Inline, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'
 import {length, lengthAlone, measure} from './measures.ts'
@@ -39,7 +39,8 @@ export function fretting(plan: Plan): RootContent[] {
 function slots({neck, units}: Plan): Inline[][] {
   const {slotWidthMm, slotDepthMm, fitMm, inMm} = neck!.fretting!
   if (slotWidthMm === undefined) return []
-  const deep: Inline[] = slotDepthMm === undefined ? [] : [' and ', fine(slotDepthMm, units), ' deep']
+  const fine = (mm: number) => measure(...fineBoth(mm, {units}, 3))
+  const deep: Inline[] = slotDepthMm === undefined ? [] : [' and ', fine(slotDepthMm), ' deep']
   const through =
     slotDepthMm !== undefined && inMm !== undefined && slotDepthMm >= inMm
       ? [['That is deeper than the layer they are sawn in: they run on into the one below.']]
@@ -50,11 +51,5 @@ function slots({neck, units}: Plan): Inline[][] {
       : fitMm < 0
         ? [': tighter than the tang, so widen it']
         : [': the barbs of the tang hold in it']
-  return [['Saw the slots ', fine(slotWidthMm, units), ' wide', ...deep, ...fit, '.'], ...through]
-}
-
-/** Wire is sold in thousandths. */
-function fine(mm: number, units: Plan['units']): Inline {
-  const [inches, metric] = [`${number(mm / 25.4, 3)} in`, `${number(mm, 2)} mm`]
-  return units === 'in' ? measure(inches, metric) : measure(metric, inches)
+  return [['Saw the slots ', fine(slotWidthMm), ' wide', ...deep, ...fit, '.'], ...through]
 }

@@ -1,10 +1,10 @@
 import type {RootContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
 import type {Plan} from '../plan/shape/plan.ts'
-import {number} from '../words/numbers.ts'
+import {angle, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {angle, area, force, length, lengthAlone} from './measures.ts'
+import {area, force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** How the head is sawn and glued, how thick it is for its tuners, and how each string runs to its post. */

@@ -2,10 +2,10 @@ import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {StringPlan} from '../plan/shape/strings.ts'
 import {musicWireSource} from '../tables/music-wire.ts'
-import {inWords, number} from '../words/numbers.ts'
+import {wireInches} from '../words/lengths.ts'
+import {inWords, massPerLength, number, percent} from '../words/quantities.ts'
 import {figures, note, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {massPerLength, percent} from './measures.ts'
 
 /** Say how near breaking the strings are; fold mass, stress, stretch and inharmonicity away, with their sources. */
 export function stringFigures({strings = []}: Plan): BlockContent[] {
@@ -79,6 +79,6 @@ function coreInWords({name, coreMm, coreDoubt, tensionN, stressMpa}: StringPlan)
   const spread = ([low = 0, high = 0]: readonly number[], digits: number) =>
     `${number(low, digits)} to ${number(high, digits)}`
   return [
-    `${name}’s core is assumed at ${number(coreMm / 25.4, 3).replace(/^0/, '')} in (${number(coreMm, 2)} mm). A core a twentieth of the gauge thinner or thicker hardly moves the pull, ${spread(coreDoubt.tensionN, 0)} N, but the stress much, ${spread(coreDoubt.stressMpa, 0)} MPa.`,
+    `${name}’s core is assumed at ${wireInches(coreMm)} in (${number(coreMm, 2)} mm). A core a twentieth of the gauge thinner or thicker hardly moves the pull, ${spread(coreDoubt.tensionN, 0)} N, but the stress much, ${spread(coreDoubt.stressMpa, 0)} MPa.`,
   ]
 }

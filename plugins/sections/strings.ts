@@ -2,10 +2,10 @@ import type {BlockContent} from 'mdast'
 import {pullPlot} from '../drawings/plots/pull-plot.ts'
 import type {Plan} from '../plan/shape/plan.ts'
 import type {StringPlan} from '../plan/shape/strings.ts'
-import {inWords} from '../words/numbers.ts'
+import {forceWords, inWords} from '../words/quantities.ts'
 import {figure, type Inline, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {force, forceAlone, length} from './measures.ts'
+import {force, length} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 import {stringFigures} from './string-figures.ts'
 
@@ -115,7 +115,7 @@ function pullsPlotted(plan: Plan): BlockContent[] {
           {
             label: gauge ? `${name} ${gauge}` : name,
             tensionN,
-            says: forceAlone(tensionN, plan),
+            says: forceWords(tensionN, plan),
             limits,
             pull,
           },
@@ -137,7 +137,7 @@ function otherGauges(plan: Plan): BlockContent[] {
     const said = alternatives.flatMap(({gauge, tensionN}, at): Inline[] => [
       ...(at === 0 ? [] : ['; ']),
       strong(gauge),
-      ` ${forceAlone(tensionN, plan)}`,
+      ` ${forceWords(tensionN, plan)}`,
     ])
     return said.length > 0 ? [[name, said]] : []
   })
@@ -156,7 +156,7 @@ function otherTunings(plan: Plan): BlockContent[] {
   const {tunings = []} = plan
   if (tunings.length === 0) return []
   const pulls = (tensionsN: readonly number[], words: readonly string[]) =>
-    tensionsN.map((tensionN, at) => `${forceAlone(tensionN, plan)} ${words[at]}`).join('; ')
+    tensionsN.map((tensionN, at) => `${forceWords(tensionN, plan)} ${words[at]}`).join('; ')
   return [
     table({
       caption: 'Other common tunings that these strings carry',

@@ -12,6 +12,10 @@ export const inch = (inches: number): number => (inches * 127) / 5
 const inchM = inchMm / 1000
 const footM = 0.3048
 const poundKg = 0.45359237
+
+/** Kilograms of an ounce, exact. */
+export const ounceKg = poundKg / 16
+
 /** Standard gravity, m/s². */
 const gravityMs2 = 9.80665
 

@@ -2,7 +2,8 @@ import type {Element, ElementContent, Root} from 'hast'
 import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
 import {inline, toElements} from '../../plugins/sections/kit.ts'
-import {fractions, length, lengthAlone, type Ruler} from '../../plugins/sections/measures.ts'
+import {fractions, length, lengthAlone} from '../../plugins/sections/measures.ts'
+import type {Ruler} from '../../plugins/words/lengths.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {

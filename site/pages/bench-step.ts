@@ -1,10 +1,9 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {writeLength} from '../../plugins/build-file/quantities/write-length.ts'
 import type {Plan} from '../../plugins/plan/shape/plan.ts'
 import type {Step} from '../../plugins/plan/shape/work.ts'
-import type {Ruler} from '../../plugins/sections/measures.ts'
-import {hoursInWords} from '../../plugins/words/numbers.ts'
+import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
+import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {withFractions} from '../html/markup.ts'
 import type {Beside} from './bench.ts'
 
@@ -90,8 +89,7 @@ const shortName = (what: string) => what.replace(/^(line|fret|round-over) /, '')
 
 /** Write a length (mm) to the ruler without its unit, which the sheet names once. */
 function bare(mm: number, ruler: Ruler, rounding: 'nearest' | 'down' = 'nearest'): ElementContent[] {
-  const written = writeLength(mm, ruler, rounding).replace('-', '−')
-  return withFractions(written.replace(/ (in|mm)$/, ''))
+  return withFractions(bareLength(mm, ruler, rounding))
 }
 
 /** Set a box before what it ticks. The browser keeps ticks by `key`, which no other box of the sheet has. */

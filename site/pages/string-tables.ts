@@ -12,7 +12,7 @@ import {
   stringWraps,
   usualCores,
 } from '../../plugins/tables/strings.ts'
-import {number} from '../../plugins/words/numbers.ts'
+import {number} from '../../plugins/words/quantities.ts'
 import {noSource, right, type SourceTable} from './source-tables.ts'
 
 /** The tables that strings are computed from. */

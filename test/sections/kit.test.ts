@@ -17,19 +17,9 @@ import {
 } from '../../plugins/sections/kit.ts'
 import {table, textOf} from '../../plugins/sections/kit-table.ts'
 import {kitToMarkdown} from '../../plugins/sections/kit-to-markdown.ts'
-import {
-  angle,
-  area,
-  cents,
-  force,
-  length,
-  lengthAlone,
-  lengthPlain,
-  mass,
-  massPerLength,
-  percent,
-} from '../../plugins/sections/measures.ts'
-import {number} from '../../plugins/words/numbers.ts'
+import {area, force, length, lengthAlone, mass} from '../../plugins/sections/measures.ts'
+import {lengthBoth} from '../../plugins/words/lengths.ts'
+import {angle, cents, massPerLength, number, percent} from '../../plugins/words/quantities.ts'
 
 const inches = {units: 'in', rulerMm: 25.4 / 32} as const
 const millimetres = {units: 'mm', rulerMm: 0.5} as const
@@ -47,7 +37,8 @@ describe('lengths', () => {
     [0.79375, inches, '1/32 in (0.8 mm)'],
   ])('%d mm read and copy as plain text', (mm, ruler, text) => {
     expect(copied(length(mm, ruler))).toBe(text)
-    expect(lengthPlain(mm, ruler)).toBe(text)
+    const [own, other] = lengthBoth(mm, ruler)
+    expect(`${own} (${other})`).toBe(text)
     expect(markdown(paragraph(length(mm, ruler)))).toBe(`${text}\n`)
   })
 
