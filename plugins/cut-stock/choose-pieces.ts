@@ -1,12 +1,18 @@
-import type {Effort} from './effort.ts'
-import {laneWorth} from './patterns.ts'
-import {allPieces, type Task} from './task.ts'
+import type {Context, Effort} from './context.ts'
+import {laneWorth, neededWorth} from './prices.ts'
+import {allPieces, type Demand, type Prices, type Task, total, widestByLane} from './task.ts'
 
 /** What any choice of pieces must hold: with so many of each kind, Σ count·worth is at least `needed`. */
 export interface Cover {
   worths: number[]
   needed: number
 }
+
+export const meetsCovers = (covers: readonly Cover[], chosen: readonly number[]): boolean =>
+  covers.every(({worths, needed}) => {
+    const held = chosen.reduce((sum, n, p) => sum + n * worths[p]!, 0)
+    return held >= needed - 1e-9 * Math.abs(needed)
+  })
 
 /** Which choices are wanted: none that `not` refuses, no part of one of `never`, none above the volume `under`. */
 interface Wanted {
@@ -21,13 +27,22 @@ interface Wanted {
  * ran out.
  */
 export function choosePieces(
-  volumes: readonly number[],
-  counts: readonly number[],
+  {task, effort}: Omit<Context, 'pool'>,
   covers: readonly Cover[],
   wanted: Wanted,
-  effort: Effort,
 ): number[] | 'cut short' | undefined {
-  return new Chooser(volumes, counts, covers, wanted, effort).choose()
+  return new Chooser(task, covers, wanted, effort).choose()
+}
+
+/** Bound from below how many pieces a choice needs that meets the covers, where one is known that takes so many. */
+export function fewestPieces(
+  {task, effort}: Omit<Context, 'pool'>,
+  covers: readonly Cover[],
+  used: number,
+): number {
+  const alike = {...task, pieces: task.pieces.map((piece) => ({...piece, volume: 1}))}
+  const found = choosePieces({task: alike, effort}, covers, {under: used})
+  return Array.isArray(found) ? total(found) : Math.min(used, 1)
 }
 
 /** Goes through the choices, the largest pieces first. */
@@ -48,15 +63,10 @@ class Chooser {
   private fewest = Infinity
   private isOver = false
 
-  constructor(
-    volumes: readonly number[],
-    counts: readonly number[],
-    covers: readonly Cover[],
-    wanted: Wanted,
-    effort: Effort,
-  ) {
+  constructor(task: Task, covers: readonly Cover[], wanted: Wanted, effort: Effort) {
+    const volumes = task.pieces.map(({volume}) => volume)
     this.volumes = volumes
-    this.counts = counts
+    this.counts = allPieces(task)
     this.covers = covers
     this.wanted = wanted
     this.effort = effort
@@ -69,7 +79,7 @@ class Chooser {
       const ratio = [...volumes, 0]
       for (let rank = this.order.length - 1; rank >= 0; rank--) {
         const p = this.order[rank]!
-        reach[rank] = reach[rank + 1]! + worths[p]! * counts[p]!
+        reach[rank] = reach[rank + 1]! + worths[p]! * this.counts[p]!
         ratio[rank] = Math.max(ratio[rank + 1]!, worths[p]! / volumes[p]!)
       }
       this.reach.push(reach)
@@ -78,12 +88,8 @@ class Chooser {
   }
 
   choose(): number[] | 'cut short' | undefined {
-    this.visit(
-      0,
-      0,
-      0,
-      this.covers.map(({needed}) => needed),
-    )
+    const needs = this.covers.map(({needed}) => needed)
+    this.visit(0, 0, 0, needs)
     return this.isOver ? 'cut short' : this.best
   }
 
@@ -126,46 +132,37 @@ class Chooser {
   }
 }
 
-/** Turn worths of parts into a condition on any choice of pieces that may leave so much volume uncut. */
-export function coverOf(
-  task: Task,
-  counts: ArrayLike<number>,
-  {worths, leftWorth}: {worths: ArrayLike<number>; leftWorth: number},
-  mayLeave: number,
-  effort: Effort,
-): Cover {
-  const widest = task.lanes.map((_, lane) =>
-    Math.max(0, ...task.pieces.filter((piece) => piece.lane === lane).map((piece) => piece.width)),
-  )
-  const lanes = widest.map((width, lane) => laneWorth(task, lane, counts, worths, width, effort))
-  let needed = -leftWorth * mayLeave
-  for (let at = 0; at < counts.length; at++) needed += counts[at]! * worths[at]!
-  return {worths: task.pieces.map((piece) => lanes[piece.lane]!.atWidth(piece.width)), needed}
-}
-
 /** Say what any choice of pieces must hold by plain reckoning: the area of all parts, and the number of each kind. */
-export function firstCovers(task: Task, counts: Int32Array, mayLeave: number): Cover[] {
-  const {atWidth, leftWorth, worths} = task.byArea
-  const needed = counts.reduce((sum, n, at) => sum + n * worths[at]!, 0)
+export function firstCovers(task: Task, demand: Demand): Cover[] {
+  const {atWidth} = task.byArea
   const area: Cover = {
-    worths: task.pieces.map((piece) => atWidth(piece.lane, piece.width)),
-    needed: needed - leftWorth * mayLeave,
+    worths: task.pieces.map(({lane, width}) => atWidth(lane, width)),
+    needed: neededWorth(demand, task.byArea),
   }
-  if (mayLeave > 0) return [area]
+  if (demand.mayLeave > 0) return [area]
   const each = task.parts.map((part, at) => ({
     worths: task.pieces.map((piece) => {
       const lane = task.lanes[piece.lane]!
       return lane.takes[at] ? Math.floor(lane.length / part.length) * Math.floor(piece.width / part.width) : 0
     }),
-    needed: counts[at]!,
+    needed: demand.counts[at]!,
   }))
   // Where any one piece could hold all of a kind, its number tells nothing.
-  return [area, ...each.filter(({worths, needed: n}) => worths.some((worth) => worth < n))]
+  return [area, ...each.filter(({worths, needed}) => worths.some((worth) => worth < needed))]
 }
 
-/** Bound from below how many pieces a choice needs that meets the covers, where one is known that takes so many. */
-export function fewestPieces(task: Task, covers: readonly Cover[], used: number, effort: Effort): number {
-  const ones = task.pieces.map(() => 1)
-  const found = choosePieces(ones, allPieces(task), covers, {under: used}, effort)
-  return Array.isArray(found) ? found.reduce((sum, n) => sum + n, 0) : Math.min(used, 1)
+/** Turn prices of parts into a condition on any choice of pieces that may leave so much volume uncut. */
+export function coverOf(context: Context, demand: Demand, prices: Prices): Cover {
+  const {pieces} = context.task
+  const widest = widestByLane(pieces.map(({lane, width}) => ({lane, width, count: 1})))
+  const lanes = new Map(
+    [...widest].map(([lane, width]) => [
+      lane,
+      laneWorth(context, {lane, width}, demand.counts, prices.worths),
+    ]),
+  )
+  return {
+    worths: pieces.map(({lane, width}) => lanes.get(lane)!.atWidth(width)),
+    needed: neededWorth(demand, prices),
+  }
 }

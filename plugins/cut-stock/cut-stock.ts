@@ -1,12 +1,11 @@
-import {Effort} from './effort.ts'
-import {layOut, type SawnPiece, sawnPiece} from './sawn-piece.ts'
-import {solveTask} from './solve-task.ts'
-import {type Saw, type StockPart, type StockPiece, wholeUnits} from './task.ts'
-import {tasksOf, volumeOf} from './tasks-of.ts'
+import {Effort} from './context.ts'
+import {type LaidPiece, type LaidStrip, layOut} from './lay-out.ts'
+import {solve} from './solve.ts'
+import {isKept, slackMm, slackUnits, unitsPerMm, wholeUnits} from './task.ts'
+import {type Saw, type Sized, type StockPart, type StockPiece, tasksOf, volumeOf} from './tasks-of.ts'
 import {tidiest} from './tidy.ts'
 
-export type {SawnPiece} from './sawn-piece.ts'
-export type {Saw, StockPart, StockPiece} from './task.ts'
+export type {Saw, StockPart, StockPiece} from './tasks-of.ts'
 
 export interface CutPlan {
   pieces: SawnPiece[]
@@ -25,6 +24,33 @@ export interface CutPlan {
   fenceSettings: number
 }
 
+/** What goes back on the rack; where it lies on the piece as for cuts. */
+interface Offcut {
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  atMm: number
+  acrossMm: number
+}
+
+/** A piece as it is sawn, all in mm: along from the end that `clear` counts from, across from the first edge. */
+export interface SawnPiece {
+  piece: StockPiece
+  /** Its place in the list of pieces. */
+  index: number
+  /** From where to where it is used, once squared. */
+  fromMm: number
+  toMm: number
+  strips: {
+    widthMm: number
+    acrossMm: number
+    cuts: {partId: string; atMm: number; lengthMm: number; widthMm: number}[]
+  }[]
+  offcuts: Offcut[]
+  /** The widths, in whole units, that the fence is set to. */
+  settings: number[]
+}
+
 /** What a search may take on before it says that it is not proven: a few seconds. */
 const usualEffort = 4e7
 
@@ -41,52 +67,86 @@ export function cutStock(
   effortLimit = usualEffort,
 ): CutPlan {
   const sound = {kerfMm: Math.max(saw.kerfMm, 0), trimMm: Math.max(saw.trimMm, 0)}
-  const kerf = wholeUnits(sound.kerfMm)
   const byId = new Map(parts.map((part) => [part.id, part]))
-  const [sizedParts, sizedPieces] = [parts.filter(isSized), pieces.filter(isSized)]
-  const tasks = tasksOf(sizedParts, sizedPieces, sound)
-  const solved = tasks.map((task) => ({task, ...solveTask(task, new Effort(effortLimit / tasks.length))}))
-  const index = new Map(pieces.map((piece, at) => [piece, at]))
+  const tasks = tasksOf(parts, pieces, sound)
+  const solved = tasks.map((task) => ({task, ...solve(task, new Effort(effortLimit / tasks.length))}))
   const sawn = solved
-    .flatMap((one) => layOut(one.task, tidiest(one.task, one, kerf, new Effort(effortLimit / 100)), kerf))
-    .map(({piece, strips}) => ({piece: sizedPieces[piece]!, strips}))
-    .map(({piece, strips}) => sawnPiece(piece, index.get(piece)!, strips, byId, sound))
+    .flatMap((one) => {
+      const context = {task: one.task, pool: [], effort: new Effort(effortLimit / 100)}
+      return layOut(one.task, tidiest(context, one))
+    })
+    .map((laid) => sawnPiece(laid, pieces[laid.index]!, byId, sound))
     .sort((a, b) => a.index - b.index)
-  const placed = new Set(
-    sawn.flatMap(({strips}) => strips.flatMap(({cuts}) => cuts.map(({partId}) => partId))),
-  )
-  const cutVolume = total(sawn.map(({piece}) => piece))
-  const partVolume = total(parts.filter(({id}) => placed.has(id)))
+  const cuts = sawn.flatMap(({strips}) => strips.flatMap((strip) => strip.cuts))
+  const placed = new Set(cuts.map(({partId}) => partId))
+  const cutVolume = volume(sawn.map(({piece}) => piece))
+  const partVolume = volume(parts.filter(({id}) => placed.has(id)))
+  const keptVolume = volume(sawn.flatMap(({offcuts}) => offcuts))
   const proven = solved.every((one) => one.proven)
   const mayPlaceMore = solved.reduce((sum, one) => sum + one.mayPlaceMore, 0)
   const boundVolume = solved.reduce((sum, one) => sum + one.boundVolume, 0)
+  const gaps = [share(mayPlaceMore, partVolume), share(cutVolume - boundVolume, boundVolume), 0]
   return {
     pieces: sawn,
     unplaced: parts.filter(({id}) => !placed.has(id)).map(({id}) => id),
     used: sawn.length,
     bound: solved.reduce((sum, {boundPieces}) => sum + boundPieces, 0),
     proven,
-    gapFraction: proven
-      ? 0
-      : Math.max(share(mayPlaceMore, partVolume), share(cutVolume - boundVolume, boundVolume), 0),
-    wasteFraction: Math.max(
-      share(cutVolume - partVolume - total(sawn.flatMap(({offcuts}) => offcuts)), cutVolume),
-      0,
-    ),
+    gapFraction: proven ? 0 : Math.max(...gaps),
+    wasteFraction: Math.max(share(cutVolume - partVolume - keptVolume, cutVolume), 0),
     fenceSettings: new Set(sawn.flatMap(({settings}) => settings)).size,
   }
 }
 
-interface Sized {
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
-}
-
-const isSized = ({lengthMm, widthMm, thicknessMm}: Sized) =>
-  [lengthMm, widthMm, thicknessMm].every((mm) => mm > 0 && Number.isFinite(mm))
-
-const total = (all: readonly Sized[]) => all.reduce((sum, one) => sum + volumeOf(one), 0)
+const volume = (all: readonly Sized[]) => all.reduce((sum, one) => sum + volumeOf(one), 0)
 
 /** A part of a whole; of nothing it is all. */
 const share = (part: number, whole: number) => (whole > 0 ? part / whole : part > 0 ? 1 : 0)
+
+/** Place strips and cuts on a piece, each past the last by one kerf, and say what is left that is worth keeping. */
+function sawnPiece(
+  {index, strips: laid}: LaidPiece,
+  piece: StockPiece,
+  parts: ReadonlyMap<string, StockPart>,
+  {kerfMm, trimMm}: Saw,
+): SawnPiece {
+  const [clearFrom, clearTo] = piece.clearMm ?? [0, piece.lengthMm]
+  const fromMm = Math.max(clearFrom, 0) + trimMm
+  const toMm = Math.min(clearTo, piece.lengthMm) - trimMm
+  const {thicknessMm} = piece
+  const ends: Offcut[] = []
+  let acrossMm = 0
+  const strips = laid.map(({width, partIds}) => {
+    const widthMm = width / unitsPerMm
+    let atMm = fromMm
+    const cuts = partIds.map((partId) => {
+      const part = parts.get(partId)!
+      const cut = {partId, atMm, lengthMm: part.lengthMm, widthMm: part.widthMm}
+      atMm += part.lengthMm + kerfMm
+      return cut
+    })
+    ends.push({lengthMm: toMm - atMm, widthMm, thicknessMm, atMm, acrossMm})
+    const strip = {widthMm, acrossMm, cuts}
+    acrossMm += widthMm + kerfMm
+    return strip
+  })
+  const beside = {
+    lengthMm: toMm - fromMm,
+    widthMm: piece.widthMm - acrossMm,
+    thicknessMm,
+    atMm: fromMm,
+    acrossMm,
+  }
+  const offcuts = [...ends, beside]
+    .filter(({lengthMm, widthMm}) => isKept(lengthMm, widthMm))
+    .sort((a, b) => b.lengthMm - a.lengthMm || b.widthMm - a.widthMm)
+  const isWhole = strips.length === 1 && piece.widthMm - strips[0]!.widthMm <= slackMm
+  const settings = [...(isWhole ? [] : laid.map(({width}) => width)), ...narrower(laid, parts)]
+  return {piece, index, fromMm, toMm, strips, offcuts, settings}
+}
+
+/** The widths of the parts that are narrower than their strip. */
+const narrower = (laid: readonly LaidStrip[], parts: ReadonlyMap<string, StockPart>): number[] =>
+  laid.flatMap(({width, partIds}) =>
+    partIds.map((id) => wholeUnits(parts.get(id)!.widthMm)).filter((other) => other < width - slackUnits),
+  )

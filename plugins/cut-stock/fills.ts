@@ -1,93 +1,33 @@
-import type {Effort} from './effort.ts'
-import {entryAt} from './knapsack.ts'
-import type {Task} from './task.ts'
+import type {Effort} from './context.ts'
+import type {Fill} from './cutting.ts'
+import type {FewMore, OpenStrip} from './open-strip.ts'
 
-/** A filling of one strip: how many of each kind, and what they are worth. */
-export interface Fill {
-  kinds: number[]
-  copies: number[]
-  worth: number
-}
-
-/** The kinds from `pivot` on that are wanted and that strips of a lane may hold. */
-function usableKinds(task: Task, lane: number, pivot: number, counts: ArrayLike<number>): number[] {
-  const {length, takes} = task.lanes[lane]!
-  const kinds: number[] = []
-  for (let at = pivot; at < counts.length; at++)
-    if (counts[at]! > 0 && takes[at] && task.parts[at]!.length <= length) kinds.push(at)
-  return kinds
-}
-
-/** A strip as wide as its pivot, open to be filled: what may go into it, kind by kind, and what of it is in. */
-class OpenStrip {
-  readonly capacity: number
-  readonly kinds: readonly number[]
-  readonly lengths: number[] = []
-  readonly worths: number[] = []
-  /** How many there are of each kind, and how many are in. */
-  readonly has: number[] = []
-  readonly copies: number[] = []
-  /** The best worth a length from each kind on; nothing past the last. */
-  readonly ratios: number[]
-
-  constructor(task: Task, lane: number, pivot: number, counts: Int32Array, worths: ArrayLike<number>) {
-    this.capacity = task.lanes[lane]!.length
-    this.kinds = usableKinds(task, lane, pivot, counts)
-    for (const at of this.kinds) {
-      this.lengths.push(task.parts[at]!.length)
-      this.worths.push(worths[at]!)
-      this.has.push(counts[at]!)
-      this.copies.push(0)
-    }
-    this.ratios = [...this.lengths, 0]
-    for (let k = this.kinds.length - 1; k >= 0; k--)
-      this.ratios[k] = Math.max(this.ratios[k + 1]!, this.worths[k]! / this.lengths[k]!)
-  }
-
-  /** The filling that so many copies of each kind make. */
-  fillOf(copies: readonly number[], worth: number): Fill {
-    const fill: Fill = {kinds: [], copies: [], worth}
-    for (let k = 0; k < copies.length; k++)
-      if (copies[k]! > 0) {
-        fill.kinds.push(this.kinds[k]!)
-        fill.copies.push(copies[k]!)
-      }
-    return fill
-  }
-}
-
-/** Which fillings to list: by worth, how many at most, also those that more would fit into, of how many parts at most. */
-interface FillRange {
+/**
+ * Which fillings to list: worth at least `atLeast` and less than `below`, at most so many of them, also those into
+ * which more would fit, of how many parts at most; and what a few more parts are worth at most.
+ */
+export interface FillRange {
   atLeast: number
   below: number
   most: number
   anyFill: boolean
-  mostParts?: number
+  mostParts: number
+  more: FewMore
 }
 
-/**
- * List the fillings of a strip as wide as `pivot` that hold it, worth at least `atLeast` and less than `below`, into
- * which nothing more would fit, unless any will do. False where the list ended at `most` or the effort ran out.
- */
+/** List the fillings of a strip that hold its first kind. False where the list ended at `most` or the effort ran out. */
 export function listFills(
-  task: Task,
-  lane: number,
-  pivot: number,
-  counts: Int32Array,
-  worths: ArrayLike<number>,
-  more: FewMore,
+  strip: OpenStrip,
   range: FillRange,
   effort: Effort,
   found: (fill: Fill) => void,
 ): boolean {
-  const strip = new OpenStrip(task, lane, pivot, counts, worths)
-  return strip.kinds[0] !== pivot || new Lister(strip, more, range, effort, found).list()
+  return new Lister(strip, range, effort, found).list()
 }
 
 /** Goes through the fillings of one strip, depth first. */
 class Lister {
   private readonly strip: OpenStrip
-  private readonly more: FewMore
   private readonly range: FillRange
   private readonly effort: Effort
   private readonly found: (fill: Fill) => void
@@ -97,15 +37,8 @@ class Lister {
   private nodes = 0
   private complete = true
 
-  constructor(
-    strip: OpenStrip,
-    more: FewMore,
-    range: FillRange,
-    effort: Effort,
-    found: (fill: Fill) => void,
-  ) {
+  constructor(strip: OpenStrip, range: FillRange, effort: Effort, found: (fill: Fill) => void) {
     this.strip = strip
-    this.more = more
     this.range = range
     this.effort = effort
     this.found = found
@@ -116,16 +49,15 @@ class Lister {
 
   list(): boolean {
     const {capacity, kinds} = this.strip
-    this.visit(0, capacity, 0, this.range.mostParts ?? Infinity)
+    this.visit(0, capacity, 0, this.range.mostParts)
     this.effort.spend(kinds.length + (this.nodes % 1000) / 2 + 10 * this.listed)
     return this.complete
   }
 
   private visit(from: number, room: number, gained: number, left: number): void {
     if (!this.complete) return
-    const {more} = this
     const {lengths, worths, has, copies, ratios} = this.strip
-    const {atLeast, below} = this.range
+    const {atLeast, below, more} = this.range
     const n = lengths.length
     let k = from
     while (k > 0 && k < n && lengths[k]! > room) k++
@@ -164,84 +96,14 @@ class Lister {
   }
 }
 
-/** The most that one more part, or two, could be worth in some room, whatever kinds are left. */
-export interface FewMore {
-  one: (room: number) => number
-  two: (room: number) => number
-}
-
-/** Pairs are listed up to this many kinds. */
-const mostForPairs = 120
-
-/** Prepare bounds on what one or two more parts can be worth, for a lane and the kinds that are wanted. */
-export function fewMore(
-  task: Task,
-  lane: number,
-  counts: ArrayLike<number>,
-  worths: ArrayLike<number>,
-  effort: Effort,
-): FewMore {
-  const ones: Sized[] = []
-  for (const at of usableKinds(task, lane, 0, counts))
-    ones.push({size: task.parts[at]!.length, worth: worths[at]!})
-  const hasPairs = ones.length <= mostForPairs
-  effort.spend(hasPairs ? (ones.length * (ones.length + 1)) / 2 : ones.length)
-  const one = stairs(ones)
-  let two: FewMore['two'] | undefined
-  return {
-    one,
-    two: (room) => {
-      two ??= hasPairs ? stairs(withPairs(ones)) : () => Infinity
-      return two(room)
-    },
-  }
-}
-
-interface Sized {
-  size: number
-  worth: number
-}
-
-function withPairs(ones: readonly Sized[]): Sized[] {
-  const all = [...ones]
-  for (let i = 0; i < ones.length; i++)
-    for (let j = i; j < ones.length; j++)
-      all.push({size: ones[i]!.size + ones[j]!.size, worth: ones[i]!.worth + ones[j]!.worth})
-  return all
-}
-
-/** The most that anything up to a size is worth. */
-function stairs(items: readonly Sized[]): (room: number) => number {
-  const sorted = [...items].sort((a, b) => a.size - b.size)
-  const sizes: number[] = []
-  const best: number[] = []
-  let most = 0
-  for (const {size, worth} of sorted) {
-    if (worth <= most) continue
-    most = worth
-    sizes.push(size)
-    best.push(most)
-  }
-  return (room) => (sizes.length === 0 || room < sizes[0]! ? 0 : best[entryAt(sizes, room)]!)
-}
-
 /** So many fillings are looked at before the best of them is taken. */
 const mostNodes = 400
 
 /**
- * Fill a strip as wide as the pivot with what is worth most, widest and longest first; the first filling worth
+ * Fill a strip with its first kind and what is worth most beside it, widest and longest first; the first filling worth
  * `enough` ends it.
  */
-export function fillWell(
-  task: Task,
-  lane: number,
-  pivot: number,
-  counts: Int32Array,
-  worths: ArrayLike<number>,
-  enough: number,
-  effort: Effort,
-): Fill {
-  const strip = new OpenStrip(task, lane, pivot, counts, worths)
+export function fillWell(strip: OpenStrip, enough: number, effort: Effort): Fill {
   const filler = new Filler(strip, enough)
   filler.visit(0, strip.capacity, 0)
   effort.spend(filler.nodes + strip.kinds.length)

@@ -1,10 +1,16 @@
-import type {Effort} from './effort.ts'
+import type {Effort} from './context.ts'
 
 /** Something to pack: its size with a kerf counted in, what it is worth, and how many there are. */
 export interface Packable {
   size: number
   worth: number
   count: number
+}
+
+/** How large a packing may be, and the effort to find it. */
+interface Within {
+  capacity: number
+  effort: Effort
 }
 
 /** What makes up an entry: copies of one thing on top of another entry. */
@@ -31,8 +37,8 @@ const mostEntries = 6000
  * Exact for any sizes; past some thousand entries the nearest sizes are merged, so that `worths` stay a bound from above
  * and what is in an entry a packing that fits.
  */
-export function knapsackFront(items: readonly Packable[], capacity: number, effort: Effort): Front {
-  return items.reduce((front, item, index) => withPackable(front, index, item, capacity, effort), emptyFront)
+export function knapsackFront(items: readonly Packable[], within: Within): Front {
+  return items.reduce((front, item, index) => withPackable(front, index, item, within), emptyFront)
 }
 
 /** Add one more kind of thing to a front, named by an index. */
@@ -40,8 +46,7 @@ export function withPackable(
   start: Front,
   item: number,
   {size, worth, count}: Packable,
-  capacity: number,
-  effort: Effort,
+  {capacity, effort}: Within,
 ): Front {
   let front = start
   if (worth <= 0) return front

@@ -1,11 +1,12 @@
-import {type Cover, choosePieces, coverOf} from './choose-pieces.ts'
-import {Effort} from './effort.ts'
-import {type Packed, type Packing, packInto} from './pack-into.ts'
-import type {Pattern} from './patterns.ts'
-import {mixedPrices, relaxedPrices} from './prices.ts'
+import {type Cover, choosePieces, coverOf, firstCovers, meetsCovers} from './choose-pieces.ts'
+import {allowed, type Context, Effort} from './context.ts'
+import type {Packing} from './cutting.ts'
+import {usedPieces} from './lay-out.ts'
+import {type Packed, packInto} from './pack.ts'
+import {mixedPrices} from './prices.ts'
 import {packQuickly} from './quick-cut.ts'
 import {relax} from './relax.ts'
-import {allPieces, binsOf, choiceVolume, type Prices, type Task} from './task.ts'
+import {allPieces, binsOf, choiceVolume, type Demand, type Job, type Prices} from './task.ts'
 
 interface Choice {
   packing: Packing
@@ -13,37 +14,13 @@ interface Choice {
   chosen: number[]
 }
 
-/** Do without pieces, the largest first, as long as the rest meets the covers and `pack` finds that it holds the parts. */
-export function dropPieces(
-  task: Task,
-  start: Choice,
-  covers: readonly Cover[],
-  pack: (bins: ReturnType<typeof binsOf>) => Packing | undefined,
-): Choice {
-  let best = start
-  const holdsEnough = (chosen: readonly number[]) =>
-    covers.every(({worths, needed}) => {
-      const held = chosen.reduce((sum, n, p) => sum + n * worths[p]!, 0)
-      return held >= needed - 1e-9 * Math.abs(needed)
-    })
-  const order = task.pieces
-    .map((_, p) => p)
-    .sort((a, b) => task.pieces[b]!.volume - task.pieces[a]!.volume || b - a)
-  for (const p of order)
-    for (let step = best.chosen[p]!; step >= 1; ) {
-      const chosen = best.chosen.map((n, at) => (at === p ? n - step : n))
-      const packing = chosen[p]! >= 0 && holdsEnough(chosen) ? pack(binsOf(task, chosen)) : undefined
-      if (packing) best = {packing, chosen}
-      else step >>= 1
-    }
-  return best
-}
-
-interface Least extends Choice {
+export interface Least extends Choice {
   /** No choice of less volume holds as much. */
   proven: boolean
   /** Below this volume there is none. */
   bound: number
+  /** What any choice that holds as much must hold. */
+  covers: Cover[]
 }
 
 /** A choice that is not settled, and what share of it the relaxed cutting takes. */
@@ -64,136 +41,180 @@ const few = 32
 const margins = [0.02, 0.05, 0.1, 0.15, 0.2, 0.3]
 
 /**
- * Find the pieces of least volume that hold all parts but `mayLeave` of volume, from a first choice that does.
+ * Find the pieces of least volume that the demand can be cut out of, from a first cutting of all pieces.
  * Choices are tried by rising volume; each that is shown to hold too little gives a condition that rules out others
- * (a cut, after Benders 1962), and joins `covers`. A choice that neither holds the parts nor is shown not to leaves the
- * answer unproven.
+ * (a cut, after Benders 1962). A choice that neither holds the parts nor is shown not to leaves the answer unproven.
  */
-export function leastPieces(
-  task: Task,
-  counts: Int32Array,
-  start: Choice,
-  covers: Cover[],
-  mayLeave: number,
-  pool: Pattern[],
-  effort: Effort,
-): Least {
-  const volumes = task.pieces.map(({volume}) => volume)
-  const all = allPieces(task)
-  const never: number[][] = []
-  let best = start
-  let least = choiceVolume(task, start.chosen)
-  let open: Open[] = []
-  const isLess = (volume: number) => volume < least * (1 - 1e-9)
-  const take = (choice: Choice) => {
-    best = choice
-    least = choiceVolume(task, choice.chosen)
-    open = open.filter(({volume}) => isLess(volume))
-  }
-  const pack = (chosen: readonly number[], share: number) =>
-    packInto(task, counts, binsOf(task, chosen), mayLeave, pool, effort.part(effort.limit * share))
-  const result = (proven: boolean, bound = least): Least => ({
-    ...best,
-    proven,
-    bound: Math.min(bound, ...open.map(({volume}) => volume)),
-  })
-  const {byArea} = task
-  const isFew = all.reduce((product, n) => product * (n + 1), 1) <= few
-  let prices: Prices | undefined
+export function leastPieces(context: Context, demand: Demand, first: Packing): Least {
+  return new LeastPieces(context, demand, first).find()
+}
 
-  // By rising volume: what holds the parts at once, what cannot, and what stays open.
-  let isThrough = false
-  let level: number | undefined
-  for (let tried = 0; tried < mostTried && effort.spent < 0.5 * effort.limit; tried++) {
-    const not = (chosen: readonly number[]) => open.some((one) => one.chosen.every((n, p) => n === chosen[p]))
-    const chosen = choosePieces(volumes, all, covers, {not, never, under: least}, effort)
-    if (chosen === 'cut short') return result(false, level ?? lowestLevel())
-    isThrough = chosen === undefined || chosen.every((n, p) => n === best.chosen[p])
-    if (!chosen || isThrough) break
-    level = choiceVolume(task, chosen)
-    const quick = packAtOnce(chosen)
-    if (quick) {
-      take({packing: quick, chosen})
-      isThrough = true
-      break
-    }
-    // What is as large as what was found already is only worth a quick look.
-    isThrough = !isLess(level)
-    if (isThrough) break
-    if (!prices && !isFew) {
-      const relaxed = relax(task, counts, binsOf(task, all), mayLeave, pool, effort, volumes)
-      covers.push(coverOf(task, counts, relaxed, mayLeave, effort))
-      prices = mixedPrices(relaxedPrices(relaxed), byArea, 0.3, binsOf(task, all))
-      continue
-    }
-    const isLookedInto = open.length < mostOpen && effort.spent < 0.2 * effort.limit
-    const {packing, ended, cover, share = 1}: Packed = isLookedInto ? pack(chosen, 1 / 400) : {ended: false}
-    if (packing) {
-      take({packing, chosen})
-      isThrough = true
-      break
-    }
-    if (ended) never.push(chosen)
-    else open.push({chosen, volume: level, share})
-    if (cover) covers.push(cover)
-    if (effort.over) return result(false, level)
-  }
-  if (open.length === 0 && isThrough) return result(true)
-  findLarger()
+class LeastPieces {
+  private readonly context: Context
+  private readonly demand: Demand
+  private readonly covers: Cover[]
+  /** Choices that hold too little, and those that are not settled. */
+  private readonly never: number[][] = []
+  private open: Open[] = []
+  private best: Choice
+  private least: number
+  /** Every choice of less volume was looked at. */
+  private level: number | undefined
+  /** Prices of the relaxed cutting of all pieces, once it was asked for. */
+  private prices: Prices | undefined
 
-  // What effort is left goes to the choices that stay open, the smallest and the roomiest first.
-  for (let share = 0.1; open.length > 0 && !effort.over; share *= 2) {
-    open.sort((a, b) => a.volume - b.volume || a.share - b.share)
-    for (const one of [...open]) {
-      if (!isLess(one.volume) || effort.over) break
-      const {packing, ended} = pack(one.chosen, share)
-      if (packing || ended) open = open.filter((other) => other !== one)
-      if (packing) take({packing, chosen: one.chosen})
-    }
+  constructor(context: Context, demand: Demand, packing: Packing) {
+    const {task} = context
+    this.context = context
+    this.demand = demand
+    this.covers = firstCovers(task, demand)
+    this.best = {packing, chosen: usedPieces(task, packing.steps)}
+    this.least = choiceVolume(task, this.best.chosen)
   }
-  // Every choice of less volume than the level reached was looked at.
-  const reached = level ?? lowestLevel()
-  const isLowest = isThrough || least <= reached * (1 + 1e-9)
-  return result(open.length === 0 && isLowest, isLowest ? least : reached)
 
-  function lowestLevel(): number {
-    const lowest = choosePieces(volumes, all, covers.slice(0, 1), {under: least}, new Effort(50_000))
+  find(): Least {
+    this.dropPieces((job) => packQuickly(this.context, job))
+    const end = this.climb()
+    if (end === 'cut short') return this.result(false, this.reached())
+    const isThrough = end === 'through'
+    if (isThrough && this.open.length === 0) return this.result(true, this.least)
+    this.findLarger()
+    this.settleOpen()
+    const reached = this.reached()
+    const isLowest = isThrough || this.least <= reached * (1 + 1e-9)
+    return this.result(isLowest && this.open.length === 0, isLowest ? this.least : reached)
+  }
+
+  private result(proven: boolean, bound: number): Least {
+    const {best, covers, open} = this
+    return {...best, covers, proven, bound: Math.min(bound, ...open.map(({volume}) => volume))}
+  }
+
+  /** The volume up to which every choice was looked at. */
+  private reached(): number {
+    if (this.level !== undefined) return this.level
+    const {task} = this.context
+    const context = {task, effort: new Effort(50_000)}
+    const lowest = choosePieces(context, this.covers.slice(0, 1), {under: this.least})
     return Array.isArray(lowest) ? choiceVolume(task, lowest) : 0
   }
 
-  function packAtOnce(chosen: readonly number[]): Packing | undefined {
-    const bins = binsOf(task, chosen)
-    return (
-      packQuickly(task, counts, bins, mayLeave, effort) ??
-      (prices && packQuickly(task, counts, bins, mayLeave, effort, prices))
-    )
+  private isLess(volume: number): boolean {
+    return volume < this.least * (1 - 1e-9)
+  }
+
+  private take(packing: Packing, chosen: number[]): void {
+    this.best = {packing, chosen}
+    this.least = choiceVolume(this.context.task, chosen)
+    this.open = this.open.filter(({volume}) => this.isLess(volume))
+  }
+
+  private jobOf(chosen: readonly number[]): Job {
+    return {...this.demand, bins: binsOf(this.context.task, chosen)}
+  }
+
+  private packAtOnce(chosen: readonly number[]): Packing | undefined {
+    const {context, prices} = this
+    const job = this.jobOf(chosen)
+    return packQuickly(context, job) ?? (prices && packQuickly(context, job, prices))
+  }
+
+  private pack(job: Job, share: number): Packed {
+    return packInto(allowed(this.context, this.context.effort.limit * share), job)
+  }
+
+  /** Do without pieces, the largest first, as long as the rest meets the covers and `pack` finds that it will do. */
+  private dropPieces(pack: (job: Job) => Packing | undefined): void {
+    const {pieces} = this.context.task
+    const order = pieces.map((_, p) => p).sort((a, b) => pieces[b]!.volume - pieces[a]!.volume || b - a)
+    for (const p of order)
+      for (let step = this.best.chosen[p]!; step >= 1; ) {
+        const chosen = this.best.chosen.map((n, at) => (at === p ? n - step : n))
+        const packing =
+          chosen[p]! >= 0 && meetsCovers(this.covers, chosen) ? pack(this.jobOf(chosen)) : undefined
+        if (packing) this.take(packing, chosen)
+        else step >>= 1
+      }
+  }
+
+  /** By rising volume: what holds the parts at once, what cannot, and what stays open. */
+  private climb(): 'through' | 'cut short' | undefined {
+    const {effort} = this.context
+    for (let tried = 0; tried < mostTried && effort.spent < 0.5 * effort.limit; tried++) {
+      const end = this.tryNext()
+      if (end) return end
+    }
+    return undefined
+  }
+
+  private tryNext(): 'through' | 'cut short' | undefined {
+    const {context, covers, never, least} = this
+    const {task, effort} = context
+    const not = (chosen: readonly number[]) => this.open.some((one) => isSame(one.chosen, chosen))
+    const chosen = choosePieces(context, covers, {not, never, under: least})
+    if (chosen === 'cut short') return chosen
+    if (!chosen || isSame(chosen, this.best.chosen)) return 'through'
+    const volume = choiceVolume(task, chosen)
+    this.level = volume
+    const quick = this.packAtOnce(chosen)
+    if (quick) this.take(quick, chosen)
+    // What is as large as what was found already is only worth a quick look.
+    if (quick || !this.isLess(volume)) return 'through'
+    if (!this.prices && !this.isFew()) return this.relaxAll()
+    const isLookedInto = this.open.length < mostOpen && effort.spent < 0.2 * effort.limit
+    const packed: Packed = isLookedInto ? this.pack(this.jobOf(chosen), 1 / 400) : {ended: false}
+    const {packing, ended, cover, share = 1} = packed
+    if (packing) this.take(packing, chosen)
+    if (packing) return 'through'
+    if (ended) never.push(chosen)
+    else this.open.push({chosen, volume, share})
+    if (cover) covers.push(cover)
+    return effort.over ? 'cut short' : undefined
+  }
+
+  private isFew(): boolean {
+    return allPieces(this.context.task).reduce((product, n) => product * (n + 1), 1) <= few
+  }
+
+  /** Take the condition and the prices that the relaxed cutting of all pieces gives. */
+  private relaxAll(): undefined {
+    const {context, demand} = this
+    const {task} = context
+    const job = this.jobOf(allPieces(task))
+    const volumes = task.pieces.map(({volume}) => volume)
+    const {prices} = relax(context, job, volumes)
+    this.covers.push(coverOf(context, demand, prices))
+    this.prices = mixedPrices(prices, task.byArea, 0.3, job.bins)
   }
 
   /** Find something larger that does hold the parts, so that the answer is not far off where nothing smaller is settled. */
-  function findLarger(): void {
-    take(
-      dropPieces(
-        task,
-        best,
-        covers,
-        (bins) =>
-          packQuickly(task, counts, bins, mayLeave, effort) ??
-          packInto(task, counts, bins, mayLeave, pool, effort.part(effort.limit / 400)).packing,
-      ),
-    )
+  private findLarger(): void {
+    const {context, covers, never} = this
+    this.dropPieces((job) => packQuickly(context, job) ?? this.pack(job, 1 / 400).packing)
     for (const margin of margins) {
       const eased = covers.map((cover) => ({...cover, needed: cover.needed * (1 + margin)}))
-      const chosen = choosePieces(
-        volumes,
-        all,
-        eased,
-        {never, under: least * (1 - 1e-9)},
-        effort.part(effort.limit / 100),
-      )
+      const own = allowed(context, context.effort.limit / 100)
+      const chosen = choosePieces(own, eased, {never, under: this.least * (1 - 1e-9)})
       if (!Array.isArray(chosen)) return
-      const packing = packAtOnce(chosen) ?? pack(chosen, 1 / 100).packing
-      if (packing) take({packing, chosen})
+      const packing = this.packAtOnce(chosen) ?? this.pack(this.jobOf(chosen), 1 / 100).packing
+      if (packing) this.take(packing, chosen)
       if (packing) return
     }
   }
+
+  /** Spend what effort is left on the choices that stay open, the smallest and the roomiest first. */
+  private settleOpen(): void {
+    const {effort} = this.context
+    for (let share = 0.1; this.open.length > 0 && !effort.over; share *= 2) {
+      this.open.sort((a, b) => a.volume - b.volume || a.share - b.share)
+      for (const one of [...this.open]) {
+        if (!this.isLess(one.volume) || effort.over) break
+        const {packing, ended} = this.pack(this.jobOf(one.chosen), share)
+        if (packing || ended) this.open = this.open.filter((other) => other !== one)
+        if (packing) this.take(packing, one.chosen)
+      }
+    }
+  }
 }
+
+const isSame = (one: readonly number[], other: readonly number[]) => one.every((n, p) => n === other[p])

@@ -1,60 +1,13 @@
-import type {Effort} from './effort.ts'
-import {contentsOf, emptyFront, entryAt, type Front, knapsackFront, withPackable} from './knapsack.ts'
-import type {Bin, Strip, Task} from './task.ts'
+import {restOf, type Step} from './cutting.ts'
+import {contentsOf, entryAt} from './knapsack.ts'
+import type {LaneWorth} from './prices.ts'
+import {type Bin, type Job, type Pattern, type Strip, type Task, total} from './task.ts'
 
-/** What a lane can yield at given worths of the parts: its best strip of each width, and the front over widths. */
-export interface LaneWorth {
-  strips: Strip[]
-  front: Front
-  /** The most that a rest of this width (one kerf added) can be worth. */
-  atWidth: (width: number) => number
-}
-
-/**
- * Find for one lane what any width of it can hold at most, by worths of the part kinds, strip by strip.
- * No strip holds more of a kind than `counts`; strips beside each other may repeat, so it is a bound from above.
- */
-export function laneWorth(
-  task: Task,
-  lane: number,
-  counts: ArrayLike<number>,
-  worths: ArrayLike<number>,
-  maxWidth: number,
-  effort: Effort,
-): LaneWorth {
-  const {length, takes} = task.lanes[lane]!
-  const strips: Strip[] = []
-  const best: number[] = []
-  let along = emptyFront
-  let pushed = emptyFront
-  // From the narrowest kind up: a strip holds what is as wide as it or narrower.
-  for (let at = task.parts.length - 1; at >= 0; at--) {
-    const {width, length: size} = task.parts[at]!
-    const isUsable = takes[at] && counts[at]! > 0 && width <= maxWidth
-    if (isUsable)
-      along = withPackable(along, at, {size, worth: worths[at]!, count: counts[at]!}, length, effort)
-    const last = along.worths.length - 1
-    if (along === pushed || task.parts[at - 1]?.width === width) continue
-    pushed = along
-    strips.push({width, holds: contentsOf(along, last)})
-    best.push(along.worths[last]!)
-  }
-  const across = strips.map(({width}, at) => ({
-    size: width,
-    worth: best[at]!,
-    count: Math.floor(maxWidth / width),
-  }))
-  const front = knapsackFront(across, maxWidth, effort)
-  return {strips, front, atWidth: (width) => front.worths[entryAt(front.sizes, width)]!}
-}
-
-/** A way to cut a bin: strips beside each other, so wide in all. */
-export interface Pattern {
-  lane: number
-  width: number
-  strips: Strip[]
-  /** How many of each kind it holds. */
-  uses: Map<number, number>
+/** A pattern that some bin, by its place in the list, is cut by; the amount need not be whole. */
+export interface Taken {
+  bin: number
+  pattern: Pattern
+  amount: number
 }
 
 /** A first pattern for a kind: as many of it as a bin holds, in the kind of bin where most fit. */
@@ -63,7 +16,7 @@ export function singleKind(
   at: number,
   count: number,
   bins: readonly Bin[],
-): {pattern: Pattern; bin: number} {
+): Omit<Taken, 'amount'> {
   const {length, width} = task.parts[at]!
   const fits = bins.map((bin) => {
     const lane = task.lanes[bin.lane]!
@@ -81,8 +34,7 @@ export function singleKind(
 
 /** The best pattern of a bin at the worths that its lane was valued at. */
 export function patternAt({front, strips}: LaneWorth, bin: Bin): Pattern {
-  let entry = 0
-  while (entry + 1 < front.sizes.length && front.sizes[entry + 1]! <= bin.width) entry++
+  const entry = entryAt(front.sizes, bin.width)
   const chosen: Strip[] = []
   const uses = new Map<number, number>()
   for (const [at, copies] of contentsOf(front, entry)) {
@@ -90,4 +42,33 @@ export function patternAt({front, strips}: LaneWorth, bin: Bin): Pattern {
     for (const [kind, count] of strips[at]!.holds) uses.set(kind, (uses.get(kind) ?? 0) + count * copies)
   }
   return {lane: bin.lane, width: front.sizes[entry]!, strips: chosen, uses}
+}
+
+/** With fewer parts than this every one is placed by search. */
+const mostSearched = 80
+
+/**
+ * Cut the whole part of each pattern's share first, where there are many parts: what is left is small, and a cutting
+ * of it completes them. (Rounding down after Gilmore & Gomory 1961.)
+ */
+export function wholePatterns(job: Job, taken: readonly Taken[]): {steps: Step[]; rest: Job} {
+  const counts = Int32Array.from(job.counts)
+  const bins = job.bins.map((bin) => ({...bin}))
+  const steps: Step[] = []
+  const shares = total(counts) < mostSearched ? [] : [...taken].sort((a, b) => b.amount - a.amount)
+  for (const {bin, pattern, amount} of shares)
+    for (let time = 0; time < Math.floor(amount + 1e-6); time++) {
+      const from = bins[bin]!
+      if (from.count === 0 || [...pattern.uses].some(([at, copies]) => counts[at]! < copies)) break
+      from.count--
+      let {width} = from
+      for (const strip of pattern.strips) {
+        const [kinds, copies] = [[...strip.holds.keys()], [...strip.holds.values()]]
+        steps.push({lane: pattern.lane, from: width, width: strip.width, kinds, copies})
+        width -= strip.width
+      }
+      restOf(bins, pattern.lane, width).count++
+      for (const [at, copies] of pattern.uses) counts[at]! -= copies
+    }
+  return {steps, rest: {...job, counts, bins: bins.filter(({count}) => count > 0)}}
 }

@@ -1,122 +1,93 @@
-import type {Effort} from './effort.ts'
+import type {Context} from './context.ts'
+import {Cutting, type Fill, type Packing, packingOf} from './cutting.ts'
 import {fillWell} from './fills.ts'
+import {OpenStrip} from './open-strip.ts'
 import {spareWorth} from './prices.ts'
-import type {Step} from './search.ts'
-import {restOf} from './search-state.ts'
-import {type Bin, lessLeft, type Prices, type Task} from './task.ts'
-
-interface QuickCut {
-  steps: Step[]
-  /** What found no room, by kind, and its volume. */
-  left: Int32Array
-  leftVolume: number
-}
+import {type Bin, type Job, lessLeft, type Prices, type Task} from './task.ts'
 
 /**
  * Cut the widest and longest parts first, each into the bin where least is lost by the prices, with its strip filled
  * well; a filling that loses at most `tolerance` is taken at once, so that the longer parts go early.
- * Undefined as soon as more than `mayLeave` of volume finds no room.
+ * Undefined as soon as more than may be left finds no room.
  */
-export function quickCut(
-  task: Task,
-  startCounts: ArrayLike<number>,
-  startBins: readonly Bin[],
-  {worths, atWidth}: Prices,
-  tolerance: number,
-  mayLeave: number,
-  effort: Effort,
-): QuickCut | undefined {
-  const counts = Int32Array.from(startCounts)
-  const bins = startBins.map((bin) => ({...bin}))
-  const left = new Int32Array(counts.length)
-  const steps: Step[] = []
-  let leftVolume = 0
-  for (let pivot = 0; pivot < counts.length; ) {
-    if (counts[pivot] === 0) {
-      pivot++
+export function quickCut(context: Context, job: Job, prices: Prices, tolerance: number): Packing | undefined {
+  const {task} = context
+  const cutting = new Cutting(task, job)
+  const {counts, steps} = cutting
+  for (let pivot = cutting.next(); pivot < counts.length; pivot = cutting.next(pivot)) {
+    const best = bestFill(context, cutting, prices, {pivot, tolerance})
+    if (best) {
+      const {bin, fill} = best
+      const times = fill.kinds.map((at, k) => Math.floor(counts[at]! / fill.copies[k]!))
+      cutting.saw(bin, fill, Math.min(bin.count, ...times))
       continue
     }
-    const part = task.parts[pivot]!
-    let best: {bin: Bin; fill: ReturnType<typeof fillWell>; loss: number} | undefined
-    for (const bin of bins) {
-      const {length, takes} = task.lanes[bin.lane]!
-      if (bin.count === 0 || bin.width < part.width || !takes[pivot] || length < part.length) continue
-      const base = atWidth(bin.lane, bin.width) - atWidth(bin.lane, bin.width - part.width)
-      const fill = fillWell(task, bin.lane, pivot, counts, worths, base - tolerance, effort)
-      const loss = base - fill.worth
-      if (!best || loss < best.loss) best = {bin, fill, loss}
-    }
-    if (!best) {
-      left[pivot] = counts[pivot]!
-      leftVolume += counts[pivot]! * part.volume
-      if (leftVolume > mayLeave) return undefined
-      counts[pivot] = 0
-      continue
-    }
-    const {bin, fill} = best
-    let times = bin.count
-    fill.kinds.forEach((at, k) => {
-      times = Math.min(times, Math.floor(counts[at]! / fill.copies[k]!))
-    })
-    restOf(bins, bin.lane, bin.width - part.width).count += times
-    bin.count -= times
-    fill.kinds.forEach((at, k) => {
-      counts[at]! -= times * fill.copies[k]!
-    })
-    const step = {lane: bin.lane, from: bin.width, width: part.width, kinds: fill.kinds, copies: fill.copies}
-    for (let time = 0; time < times; time++) steps.push(step)
+    cutting.leaveOut(pivot)
+    if (cutting.leftVolume > job.mayLeave) return undefined
   }
-  return {steps, left, leftVolume}
+  return packingOf(task, job.counts, steps)
+}
+
+/** The bin that loses least when a strip as wide as the pivot is sawn off and filled well; none where it fits in none. */
+function bestFill(
+  {task, effort}: Context,
+  {counts, bins}: Cutting,
+  {worths, atWidth}: Prices,
+  {pivot, tolerance}: {pivot: number; tolerance: number},
+): {bin: Bin; fill: Fill} | undefined {
+  const {width} = task.parts[pivot]!
+  let best: {bin: Bin; fill: Fill} | undefined
+  let least = Infinity
+  for (const bin of bins) {
+    const {lane} = bin
+    if (bin.count === 0 || bin.width < width || !task.lanes[lane]!.takes[pivot]) continue
+    const base = atWidth(lane, bin.width) - atWidth(lane, bin.width - width)
+    const strip = new OpenStrip(task, {lane, pivot}, counts, worths)
+    const fill = fillWell(strip, base - tolerance, effort)
+    const loss = base - fill.worth
+    if (best && loss >= least) continue
+    best = {bin, fill}
+    least = loss
+  }
+  return best
 }
 
 /** How much of what is to spare, shared out over all strips, a filling may lose and still be taken at once. */
 const shares = [0, 0.5, 1, 2, 4]
 
-/** Cut quickly with several tolerances; the first cutting that leaves at most `mayLeave`, if there is one. */
+/** Cut quickly with several tolerances; the first cutting that leaves little enough, if there is one. */
 export function packQuickly(
-  task: Task,
-  counts: ArrayLike<number>,
-  bins: readonly Bin[],
-  mayLeave: number,
-  effort: Effort,
-  prices: Prices = task.byArea,
-): QuickCut | undefined {
-  const {spare, held} = spareWorth(prices, counts, bins, mayLeave)
+  context: Context,
+  job: Job,
+  prices: Prices = context.task.byArea,
+): Packing | undefined {
+  const {spare, held} = spareWorth(job, prices)
   if (spare < -1e-9 * held) return undefined
-  for (const tolerance of tolerancesOf(task, counts, bins, prices)) {
-    const cut = quickCut(task, counts, bins, prices, tolerance, mayLeave, effort)
+  for (const tolerance of tolerancesOf(context.task, job, prices)) {
+    const cut = quickCut(context, job, prices, tolerance)
     if (cut) return cut
   }
   return undefined
 }
 
 /** Cut quickly with several tolerances; the cutting that leaves least. */
-export function packMostQuickly(
-  task: Task,
-  counts: ArrayLike<number>,
-  bins: readonly Bin[],
-  effort: Effort,
-): QuickCut {
-  let best: QuickCut | undefined
-  for (const tolerance of tolerancesOf(task, counts, bins, task.byArea)) {
+export function packMostQuickly(context: Context, job: Job): Packing {
+  const {task} = context
+  let best: Packing | undefined
+  for (const tolerance of tolerancesOf(task, job, task.byArea)) {
     const mayLeave = best ? lessLeft(task, best.leftVolume) : Infinity
     if (mayLeave < 0) break
-    best = quickCut(task, counts, bins, task.byArea, tolerance, mayLeave, effort) ?? best
+    best = quickCut(context, {...job, mayLeave}, task.byArea, tolerance) ?? best
   }
   return best!
 }
 
 /** What a filling may lose, by turns; nothing where nothing is to spare. */
-function tolerancesOf(
-  {parts}: Task,
-  counts: ArrayLike<number>,
-  bins: readonly Bin[],
-  prices: Prices,
-): readonly number[] {
-  const {spare} = spareWorth(prices, counts, bins, 0)
+function tolerancesOf({parts}: Task, job: Job, prices: Prices): readonly number[] {
+  const {spare} = spareWorth({...job, mayLeave: 0}, prices)
   if (spare <= 0) return [0]
   const narrowest = parts[parts.length - 1]!.width
   let strips = 0
-  for (const bin of bins) strips += bin.count * Math.max(1, Math.floor(bin.width / narrowest))
+  for (const bin of job.bins) strips += bin.count * Math.max(1, Math.floor(bin.width / narrowest))
   return shares.map((share) => (spare * share) / strips)
 }

@@ -110,3 +110,19 @@ export class Simplex<C extends Column> {
     this.sinceInverted = 0
   }
 }
+
+/** The column whose price most exceeds its cost; none where no column's does. */
+export function mostWanted<C extends Column>(columns: readonly C[], duals: Float64Array): C | undefined {
+  let least = -1e-9
+  let found: C | undefined
+  for (const column of columns) {
+    const {rows, values} = column
+    let reduced = column.cost
+    for (let e = 0; e < rows.length; e++) reduced -= duals[rows[e]!]! * values[e]!
+    if (reduced < least) {
+      least = reduced
+      found = column
+    }
+  }
+  return found
+}

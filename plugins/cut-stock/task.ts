@@ -10,26 +10,12 @@ export const slackUnits = 1000
 /** Count a length in whole units, so that parts which fill a piece exactly are seen to fit. */
 export const wholeUnits = (mm: number): number => Math.round(mm * unitsPerMm)
 
-/** A part to cut, as sawn. `wood` is a row of the wood table, any other name, or `any`. */
-export interface StockPart {
-  id: string
-  wood: string
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
-}
+/** The same in mm. */
+export const slackMm = slackUnits / unitsPerMm
 
-/** A piece to cut from, of one wood. */
-export interface StockPiece extends StockPart {
-  /** From where to where it is clear, from one end. */
-  clearMm?: readonly [number, number] | undefined
-}
-
-export interface Saw {
-  kerfMm: number
-  /** Squared off at each end of a piece. */
-  trimMm: number
-}
+/** Tell whether an offcut is worth keeping: 4 in by 1/2 in. */
+export const isKept = (lengthMm: number, widthMm: number): boolean =>
+  lengthMm >= 4 * 25.4 - slackMm && widthMm >= 25.4 / 2 - slackMm
 
 /** Parts alike. Sizes are whole units with one kerf added, so that n of them fit where their sum does. */
 export interface PartKind {
@@ -64,6 +50,7 @@ export interface Task {
   step: number
   lanes: Lane[]
   pieces: PieceKind[]
+  kerf: number
   /** Parts priced by their area, kerfs counted in: the plainest bound, and sharp where pieces are to be filled. */
   byArea: Prices
 }
@@ -82,10 +69,37 @@ export interface Bin {
   count: number
 }
 
+/** What is to be cut: so many of each kind, but for a volume (mm³) that may be left uncut. */
+export interface Demand {
+  counts: Int32Array
+  mayLeave: number
+}
+
+/** What is to be cut out of which bins. */
+export interface Job extends Demand {
+  bins: readonly Bin[]
+}
+
 /** A strip: how many parts of each kind it holds. */
 export interface Strip {
   width: number
   holds: Map<number, number>
+}
+
+/** A way to cut a bin: strips beside each other, so wide in all. */
+export interface Pattern {
+  lane: number
+  width: number
+  strips: Strip[]
+  /** How many of each kind it holds. */
+  uses: Map<number, number>
+}
+
+/** How many there are in all. */
+export function total(counts: Int32Array | readonly number[]): number {
+  let sum = 0
+  for (const n of counts) sum += n
+  return sum
 }
 
 /** The choice of all pieces: how many there are of each kind. */
@@ -99,26 +113,13 @@ export const choiceVolume = ({pieces}: Task, chosen: readonly number[]): number 
 export const binsOf = (task: Task, chosen: readonly number[]): Bin[] =>
   task.pieces.flatMap(({lane, width}, p) => (chosen[p]! > 0 ? [{lane, width, count: chosen[p]!}] : []))
 
+/** The widest bin of each lane that has any. */
+export function widestByLane(bins: readonly Bin[]): Map<number, number> {
+  const widest = new Map<number, number>()
+  for (const {lane, width, count} of bins)
+    if (count > 0) widest.set(lane, Math.max(widest.get(lane) ?? 0, width))
+  return widest
+}
+
 /** What must be left at most for less to be left than so much (mm³): volumes differ by whole steps. */
 export const lessLeft = ({step}: Task, volume: number): number => volume - Math.max(step / 2, 1e-9 * volume)
-
-/** The kinds of parts that fit in none of the bins, and their volume. */
-export function withoutRoom(
-  task: Task,
-  counts: ArrayLike<number>,
-  bins: readonly Bin[],
-): {kinds: Set<number>; volume: number} {
-  const kinds = new Set<number>()
-  let volume = 0
-  task.parts.forEach((part, at) => {
-    if (counts[at]! === 0) return
-    const fits = bins.some(({lane, width, count}) => {
-      const {length, takes} = task.lanes[lane]!
-      return count > 0 && width >= part.width && takes[at] && length >= part.length
-    })
-    if (fits) return
-    kinds.add(at)
-    volume += counts[at]! * part.volume
-  })
-  return {kinds, volume}
-}

@@ -3,14 +3,40 @@ import {
   type Lane,
   type PartKind,
   type PieceKind,
-  type Saw,
-  type StockPart,
-  type StockPiece,
   slackUnits,
   type Task,
   unitsPerMm,
   wholeUnits,
 } from './task.ts'
+
+export interface Sized {
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+}
+
+export const volumeOf = ({lengthMm, widthMm, thicknessMm}: Sized): number => lengthMm * widthMm * thicknessMm
+
+const isSized = ({lengthMm, widthMm, thicknessMm}: Sized): boolean =>
+  [lengthMm, widthMm, thicknessMm].every((mm) => mm > 0 && Number.isFinite(mm))
+
+/** A part to cut, as sawn. `wood` is a row of the wood table, any other name, or `any`. */
+export interface StockPart extends Sized {
+  id: string
+  wood: string
+}
+
+/** A piece to cut from, of one wood. */
+export interface StockPiece extends StockPart {
+  /** From where to where it is clear, from one end. */
+  clearMm?: readonly [number, number] | undefined
+}
+
+export interface Saw {
+  kerfMm: number
+  /** Squared off at each end of a piece. */
+  trimMm: number
+}
 
 /** A kind of part with what decides which pieces it fits; sizes in whole units. */
 interface SizedKind extends PartKind {
@@ -18,14 +44,12 @@ interface SizedKind extends PartKind {
   wood: string
 }
 
-export const volumeOf = (it: {lengthMm: number; widthMm: number; thicknessMm: number}): number =>
-  it.lengthMm * it.widthMm * it.thicknessMm
-
 /** Put parts alike together, by falling width, then length, then thickness; a kerf is added to length and width. */
 function partKinds(parts: readonly StockPart[], kerf: number): SizedKind[] {
   const kinds: SizedKind[] = []
   const byLength = new Map<number, SizedKind[]>()
-  for (const {id, wood, lengthMm, widthMm, thicknessMm} of parts) {
+  for (const part of parts) {
+    const {id, wood, lengthMm, widthMm, thicknessMm} = part
     const length = wholeUnits(lengthMm) + kerf
     const width = wholeUnits(widthMm) + kerf
     const thickness = wholeUnits(thicknessMm)
@@ -37,7 +61,7 @@ function partKinds(parts: readonly StockPart[], kerf: number): SizedKind[] {
       known.ids.push(id)
       continue
     }
-    const volume = lengthMm * widthMm * thicknessMm
+    const volume = volumeOf(part)
     const kind = {length, width, thickness, volume, ids: [id], wood}
     kinds.push(kind)
     if (asLong) asLong.push(kind)
@@ -75,12 +99,13 @@ function pieceKinds(pieces: readonly StockPiece[], parts: readonly SizedKind[], 
   const trim = wholeUnits(saw.trimMm)
   const kinds: (FreePiece & {wood: string})[] = []
   pieces.forEach((piece, index) => {
+    if (!isSized(piece)) return
     const {lengthMm, widthMm, thicknessMm, wood, clearMm: [from, to] = [0, lengthMm]} = piece
     const clear = wholeUnits(Math.min(to, lengthMm)) - wholeUnits(Math.max(from, 0))
     const length = clear - 2 * trim + kerf + slackUnits
     const width = wholeUnits(widthMm) + kerf + slackUnits
     const thickness = wholeUnits(thicknessMm)
-    const volume = lengthMm * widthMm * thicknessMm
+    const volume = volumeOf(piece)
     const known = kinds.find(
       (kind) =>
         kind.length === length &&
@@ -130,13 +155,15 @@ function lanesOf(
  * Parts that fit in no piece are in no task; pieces that hold no part neither.
  */
 export function tasksOf(parts: readonly StockPart[], pieces: readonly StockPiece[], saw: Saw): Task[] {
-  const kinds = partKinds(parts, wholeUnits(saw.kerfMm))
-  const step = volumeStep(parts)
+  const kerf = wholeUnits(saw.kerfMm)
+  const sized = parts.filter(isSized)
+  const kinds = partKinds(sized, kerf)
+  const step = volumeStep(sized)
   return hangingTogether(pieceKinds(pieces, kinds, saw)).map((group) => {
     const isHeld = kinds.map(() => false)
     for (const {holds} of group) for (const at of holds) isHeld[at] = true
     const held = kinds.flatMap((_, at) => (isHeld[at] ? [at] : []))
-    const task = {parts: held.map((at) => kinds[at]!), step, ...lanesOf(group, held)}
+    const task = {parts: held.map((at) => kinds[at]!), step, kerf, ...lanesOf(group, held)}
     return {...task, byArea: areaPrices(task)}
   })
 }

@@ -1,77 +1,9 @@
 import {choosePieces} from './choose-pieces.ts'
-import {type DraftPiece, draft} from './draft.ts'
-import type {Effort} from './effort.ts'
+import type {Context} from './context.ts'
+import {type DraftPiece, draft, isBetter, type Score, scorePiece} from './lay-out.ts'
 import {packQuickly} from './quick-cut.ts'
-import {keptOffcut} from './sawn-piece.ts'
-import type {Solved} from './solve-task.ts'
-import {allPieces, binsOf, choiceVolume, slackUnits, type Task, unitsPerMm} from './task.ts'
-
-/** How good the plan of a piece is beyond the first two aims; volumes in mm³, lengths in mm. */
-interface Score {
-  kept: number
-  longest: number
-  /** The widths, in whole units, that the fence is set to. */
-  settings: number[]
-}
-
-/** Score one piece by what goes back on the rack of it; undefined where its strips do not fit. */
-function scorePiece(task: Task, {kind, strips}: DraftPiece, kerf: number): Score | undefined {
-  const {lane, width, thickness} = task.pieces[kind]!
-  const {length, takes} = task.lanes[lane]!
-  const score: Score = {kept: 0, longest: 0, settings: []}
-  let across = width
-  for (const strip of strips) {
-    let along = length
-    let widest = 0
-    for (const at of strip) {
-      if (!takes[at]) return undefined
-      along -= task.parts[at]!.length
-      widest = Math.max(widest, task.parts[at]!.width)
-    }
-    across -= widest
-    if (along < 0 || across < 0) return undefined
-    keep(score, along - kerf - slackUnits, widest - kerf, thickness)
-    score.settings.push(widest)
-    for (const at of strip) if (task.parts[at]!.width < widest) score.settings.push(task.parts[at]!.width)
-  }
-  keep(score, length - kerf - slackUnits, across - kerf - slackUnits, thickness)
-  return score
-}
-
-/** Count an offcut (whole units) into a score, if it is worth keeping. */
-function keep(score: Score, length: number, width: number, thickness: number): void {
-  const [lengthMm, widthMm] = [length / unitsPerMm, width / unitsPerMm]
-  if (lengthMm < keptOffcut.lengthMm - 1e-6 || widthMm < keptOffcut.widthMm - 1e-6) return
-  score.kept += (lengthMm * widthMm * thickness) / unitsPerMm
-  score.longest = Math.max(score.longest, lengthMm)
-}
-
-/** Tell whether one plan, by the scores of its pieces, is better: less waste, then a longer offcut, then fewer settings. */
-function isBetter(one: readonly Score[], than: readonly Score[]): boolean {
-  const [kept, keptThan] = [keptOf(one), keptOf(than)]
-  if (Math.abs(kept - keptThan) > 1e-9 * Math.max(kept, keptThan)) return kept > keptThan
-  const [longest, longestThan] = [longestOf(one), longestOf(than)]
-  if (Math.abs(longest - longestThan) > 1e-6) return longest > longestThan
-  return settingsOf(one) < settingsOf(than)
-}
-
-function keptOf(scores: readonly Score[]): number {
-  let kept = 0
-  for (const score of scores) kept += score.kept
-  return kept
-}
-
-function longestOf(scores: readonly Score[]): number {
-  let longest = 0
-  for (const score of scores) longest = Math.max(longest, score.longest)
-  return longest
-}
-
-function settingsOf(scores: readonly Score[]): number {
-  const settings = new Set<number>()
-  for (const score of scores) for (const width of score.settings) settings.add(width)
-  return settings.size
-}
+import type {Solved} from './solve.ts'
+import {binsOf, choiceVolume, type Task, total} from './task.ts'
 
 /** So many changes are tried in all. */
 const mostTried = 20_000
@@ -88,8 +20,8 @@ interface Tidied {
  * Move parts to other strips, to strips of their own, and in exchange for others, as long as that wastes less, keeps a
  * longer offcut or saves a setting of the fence. The pieces cut stay the same.
  */
-function tidy(task: Task, start: readonly DraftPiece[], kerf: number): Tidied {
-  let best: Tidied = {plan: start, scores: start.map((piece) => scorePiece(task, piece, kerf)!)}
+function tidy(task: Task, start: readonly DraftPiece[]): Tidied {
+  let best: Tidied = {plan: start, scores: start.map((piece) => scorePiece(task, piece)!)}
   let parts = 0
   for (const {strips} of start) for (const strip of strips) parts += strip.length
   if (parts > mostParts) return best
@@ -99,7 +31,7 @@ function tidy(task: Task, start: readonly DraftPiece[], kerf: number): Tidied {
     better = undefined
     for (const moves of possibleMoves(task, best.plan)) {
       if (++tried > mostTried) return best
-      better = tryMoves(task, best, moves, kerf)
+      better = tryMoves(task, best, moves)
       if (better) break
     }
   }
@@ -158,17 +90,12 @@ function* possibleMoves(task: Task, plan: readonly DraftPiece[]): Generator<Move
 }
 
 /** The plan after the moves, where it is better. */
-function tryMoves(
-  task: Task,
-  {plan, scores}: Tidied,
-  moves: readonly Move[],
-  kerf: number,
-): Tidied | undefined {
+function tryMoves(task: Task, {plan, scores}: Tidied, moves: readonly Move[]): Tidied | undefined {
   const changed = {plan: [...plan], scores: [...scores]}
   const {from, q} = moves[0]!
   for (const at of from.q === q ? [q] : [from.q, q]) {
     const piece = withMoves(plan[at]!, at, moves)
-    const score = piece.strips.length > 0 ? scorePiece(task, piece, kerf) : undefined
+    const score = piece.strips.length > 0 ? scorePiece(task, piece) : undefined
     if (!score) return undefined
     changed.plan[at] = piece
     changed.scores[at] = score
@@ -198,27 +125,21 @@ const mostForOthers = 60
  * Of a solution, and of other choices of pieces with the same volume that hold the same parts, take the plan that
  * wastes least, keeps the longest offcut and sets the fence least often; the earlier pieces where they are equal.
  */
-export function tidiest(
-  task: Task,
-  {chosen, steps, left, covers}: Solved,
-  kerf: number,
-  effort: Effort,
-): readonly DraftPiece[] {
-  let best = tidy(task, draft(task, chosen, steps), kerf)
-  const volumes = task.pieces.map(({volume}) => volume)
-  const all = allPieces(task)
+export function tidiest(context: Context, {chosen, steps, left, covers}: Solved): readonly DraftPiece[] {
+  const {task, effort} = context
+  let best = tidy(task, draft(task, chosen, steps))
   const counts = Int32Array.from(task.parts, ({ids}, at) => ids.length - left[at]!)
-  if (counts.reduce((sum, n) => sum + n, 0) > mostForOthers) return best.plan
+  if (total(counts) > mostForOthers) return best.plan
   const volume = choiceVolume(task, chosen)
   const seen = [chosen.join()]
   for (let other = 0; other < mostOthers && !effort.over; other++) {
     const not = (one: readonly number[]) => seen.includes(one.join())
-    const next = choosePieces(volumes, all, covers, {not, under: volume}, effort)
+    const next = choosePieces(context, covers, {not, under: volume})
     if (!Array.isArray(next)) break
     seen.push(next.join())
-    const quick = packQuickly(task, counts, binsOf(task, next), 0, effort)
+    const quick = packQuickly(context, {counts, bins: binsOf(task, next), mayLeave: 0})
     if (!quick) continue
-    const tidied = tidy(task, draft(task, next, quick.steps), kerf)
+    const tidied = tidy(task, draft(task, next, quick.steps))
     if (isBetter(tidied.scores, best.scores)) best = tidied
   }
   return best.plan
