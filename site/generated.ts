@@ -1,6 +1,5 @@
-import type {z} from 'zod'
+import {createGenerator, type Schema} from 'ts-json-schema-generator'
 import {keyReference} from '../plugins/build-file/key-reference.ts'
-import {planShape} from '../plugins/plan/shape/plan.ts'
 
 /** A file that is written from the code, as a whole or in marked zones. */
 interface Generated {
@@ -20,32 +19,38 @@ function inZone(text: string, name: string, content: string): string {
   return `${text.slice(0, from)}\n\n${content}\n\n${text.slice(text.indexOf(end))}`
 }
 
+/** Give the JSON Schema of the plan from its TypeScript interfaces, closed all the way down. */
+export function planSchema(): Schema {
+  return createGenerator({
+    path: 'plugins/plan/plan.ts',
+    type: 'Plan',
+    skipTypeCheck: true,
+    expose: 'all',
+    topRef: false,
+    additionalProperties: false,
+  }).createSchema('Plan')
+}
+
 /** Write the table of the plan's value names (plugins/tables/plan-values.ts) from the shape of the plan. */
 function planValuesTable(): string {
-  const names = leafPaths(planShape).map((path) => `  '${path}',\n`)
+  const schema = planSchema()
+  const names = leafPaths(schema, schema.definitions ?? {}).map((path) => `  '${path}',\n`)
   return `/**
  * Every value of the plan that can stand in a sentence, by its path, in the plan's own order; \`*\` stands for the
  * name, label or number of one of several. Written from the shape of the plan: \`npm run generate\`.
  */
-const planValues: readonly string[] = [
+export const planValues: readonly string[] = [
 ${names.join('')}]
 `
 }
 
-type Definition = {
-  type: string
-  shape?: Record<string, z.ZodType>
-  element?: z.ZodType
-  innerType?: z.ZodType
-}
-
-/** List the paths of numbers, texts and choices below a shape; a list of lists counts twice. */
-function leafPaths(shape: z.ZodType, path = ''): string[] {
-  const definition = shape.def as Definition
-  if (definition.innerType) return leafPaths(definition.innerType, path)
-  if (definition.element) return leafPaths(definition.element, `${path}.*`)
-  if (!definition.shape) return [path]
-  return Object.entries(definition.shape).flatMap(([key, below]) =>
-    leafPaths(below, path ? `${path}.${key}` : key),
+/** List the paths of numbers, texts and choices below a schema; a list of lists counts twice. */
+function leafPaths(at: unknown, definitions: Schema['definitions'], path = ''): string[] {
+  const {$ref, items, properties} = at as Schema & {properties?: object}
+  if ($ref) return leafPaths(definitions?.[$ref.split('/').at(-1)!], definitions, path)
+  if (items) return leafPaths(items, definitions, `${path}.*`)
+  if (!properties) return [path]
+  return Object.entries(properties).flatMap(([key, below]) =>
+    leafPaths(below, definitions, path ? `${path}.${key}` : key),
   )
 }

@@ -1,7 +1,6 @@
 import type {Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
-import {keysMissingFor} from '../plan/keys-missing-for.ts'
-import {planValue} from '../plan/plan-value.ts'
+import {keysMissingFor, planValue} from '../plan/plan-value.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
 import {type Finding, rule} from './rule.ts'
 

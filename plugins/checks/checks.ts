@@ -2,7 +2,7 @@ import type {Build} from '../build-file/build.ts'
 import {placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {type RuleName, rules} from './all.ts'
 import type {Finding, Rule} from './rule.ts'
 

@@ -1,7 +1,7 @@
 import type {Build} from '../build-file/build.ts'
 import type {Place, Severity} from '../build-file/problem.ts'
 import type {RuleText} from '../build-file/rules.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 
 /** What a check found, by paths of the build file; the frame turns paths into places. */
 export interface Finding {

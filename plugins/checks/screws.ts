@@ -1,5 +1,5 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import type {Fastener} from '../plan/shape/holes.ts'
+import type {Fastener} from '../plan/fasteners/fasteners.ts'
 import {rule} from './rule.ts'
 
 export const screwRules = {

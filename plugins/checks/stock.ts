@@ -1,6 +1,6 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import type {Plan} from '../plan/shape/plan.ts'
-import type {StockTrouble} from '../plan/shape/stock.ts'
+import type {Plan} from '../plan/plan.ts'
+import type {StockTrouble} from '../plan/stock-at-hand.ts'
 import {unplacedRows} from '../plan/unplaced-parts.ts'
 import {type Finding, rule} from './rule.ts'
 

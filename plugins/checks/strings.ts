@@ -1,7 +1,7 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import {writeForce} from '../build-file/quantities/write-measured.ts'
-import type {Plan} from '../plan/shape/plan.ts'
-import type {StringPlan} from '../plan/shape/strings.ts'
+import type {Plan} from '../plan/plan.ts'
+import type {StringPlan} from '../plan/strings.ts'
 import {breakLimits} from '../tables/strings.ts'
 import {type Finding, rule} from './rule.ts'
 

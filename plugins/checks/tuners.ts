@@ -1,5 +1,5 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {type Finding, rule} from './rule.ts'
 
 export const tunerRules = {

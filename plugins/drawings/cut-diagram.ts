@@ -1,5 +1,5 @@
-import type {Plan} from '../plan/shape/plan.ts'
-import type {Part, SawnPieceShape} from '../plan/shape/stock.ts'
+import type {Part, SawnPieceShape} from '../plan/cut-list.ts'
+import type {Plan} from '../plan/plan.ts'
 import {lanes, type Span} from './kit/dimensions.ts'
 import {extent, textWidthMm} from './kit/extent.ts'
 import {box, type Drawing, path, type Shape, transpose} from './kit/shapes.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {boxInside} from './instrument/box-inside.ts'
 import type {Drawing, Rect, Shape} from './kit/shapes.ts'
 import {bareSection, composeSection} from './views/cross-section.ts'

@@ -1,5 +1,5 @@
 import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 
 type Ruler = Pick<Plan, 'units' | 'rulerMm'>
 

@@ -1,6 +1,25 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import type {PlanPart} from './part.ts'
-import {reliefAtMm} from './relief.ts'
+
+export interface Action {
+  nutMm: number
+  octaveMm: number
+  /** Above the playing face. */
+  bridgeHeightMm: number
+  /** The frets’ crowns above the playing face; 0 where not given or fretless. */
+  crownMm: number
+  reliefMm: number
+  /** What the bridge stands on, above the playing face; negative: below. */
+  bridgeStandsMm?: number | undefined
+  /** The least height of the strings over nut, lines and octave. */
+  leastMm: number
+  /** The bridge height that lets the strings run level with the playing face. */
+  levelHeightMm?: number | undefined
+  /** Where the file gives all three heights: the bridge height that nut and octave call for. */
+  calledHeightMm?: number | undefined
+  /** By string, then line. */
+  atLinesMm?: number[][] | undefined
+}
 
 /**
  * Put the strings at their heights (mm): at the nut and at half the scale length above the playing face (above the
@@ -70,5 +89,17 @@ function bridgeStandsMm(values: BuildValues, boxAtMm: number | undefined): numbe
   const aboveMm = neck?.['above-top']?.mm
   if (aboveMm === undefined) return undefined
   const leanRad = ((neck?.angle?.deg ?? 0) * Math.PI) / 180
-  return -aboveMm - (boxAtMm === undefined ? 0 : (stationMm - boxAtMm) * Math.tan(leanRad))
+  return 0 - aboveMm - (boxAtMm === undefined ? 0 : (stationMm - boxAtMm) * Math.tan(leanRad))
 }
+
+/**
+ * Give the hollow (mm) of a relieved neck at a distance from the nut (mm), by its deepest: a straight slope to the
+ * octave and back towards the bridge, as the model of intonation has it.
+ */
+export function reliefAtMm(deepestMm: number, fromNutMm: number, scaleMm: number): number {
+  return deepestMm * Math.min((2 * fromNutMm) / scaleMm, (2 * (scaleMm - fromNutMm)) / scaleMm)
+}
+
+/** Say how high (mm) the string stands above the playing face at the nut: `action.nutMm` is above the crowns. */
+export const nutAboveFaceMm = ({nutMm, crownMm = 0}: Pick<Action, 'nutMm' | 'crownMm'>): number =>
+  nutMm + crownMm

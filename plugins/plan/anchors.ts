@@ -1,9 +1,27 @@
 import {isAnchoredOnNeck} from './fasteners/joint-loads.ts'
-import {neckTaper} from './neck-taper.ts'
-import {neckWidthAt} from './neck-width-at.ts'
+import {neckTaper, neckWidthAt} from './neck/taper.ts'
 import type {PlanPart} from './part.ts'
 import {stationOf} from './station-of.ts'
-import {woodOf} from './wood-of.ts'
+import {woodOf} from './woods.ts'
+
+export interface AnchorRow {
+  bodyMm: number
+  /** Between neighbours and out to an edge, at least. */
+  woodMm: number
+  betweenMm?: number | undefined
+  /** The closest spacing. */
+  closestMm?: number | undefined
+  /** Wood outside the outer ones. */
+  edgeMm?: number | undefined
+  /** The widest spacing. */
+  widestMm?: number | undefined
+  /** The thickest string. */
+  stringMm?: number | undefined
+  /** Where ball ends hold: a ball, at the least. */
+  ballMm?: number | undefined
+  /** The strings would cut into bare wood here. */
+  isSoft?: boolean | undefined
+}
 
 /**
  * Place the strings' anchors in a row square to the neck, even about the centre line: mm from the nut line and off

@@ -1,8 +1,8 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {noticeableCents} from '../tables/hearing.ts'
 import type {Measure} from './as-built.ts'
-import type {Plan} from './shape/plan.ts'
-import {noteName} from './strings/note-name.ts'
+import {noteName} from './notes.ts'
+import type {Plan} from './plan.ts'
 
 /** A measure that has something to be compared with. */
 type Compared = Required<Measure> & {difference: number}

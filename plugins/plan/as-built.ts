@@ -3,8 +3,23 @@ import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
 import {effectsOf} from './as-built-effects.ts'
 import type {PlanPart, Settled} from './part.ts'
-import type {Plan} from './shape/plan.ts'
-import type {AsBuilt} from './shape/work.ts'
+import type {Plan} from './plan.ts'
+
+export interface AsBuilt {
+  path: string
+  planned?: number | undefined
+  measured: number
+  difference?: number | undefined
+  /** How far it may be off, in the same unit. */
+  tolerance?: number | undefined
+  /** Where that comes from. */
+  toleranceFrom?: string | undefined
+  /** Further off than that. */
+  isOut?: boolean | undefined
+  /** mm, deg, N, cents or Hz. */
+  unit: string
+  effects: string[]
+}
 
 /** Off by no more than the last bits of two readings: a measure on the limit is within it. */
 const slack = 1e-6

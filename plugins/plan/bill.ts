@@ -1,7 +1,24 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Context, PlanPart, Settled} from './part.ts'
-import type {Plan} from './shape/plan.ts'
-import type {BillRow} from './shape/work.ts'
+import type {Plan} from './plan.ts'
+
+export interface BillRow {
+  item: string
+  count: number
+  each?: number | undefined
+  total?: number | undefined
+  from: string
+}
+
+export interface Cost {
+  /** What has a price, summed; absent where nothing has. */
+  materials?: number | undefined
+  /** What the days of the journal add up to; work has no price. */
+  hours: number
+  /** The materials. */
+  total?: number | undefined
+  currency?: string | undefined
+}
 
 /**
  * List what has to be got: what the file says was paid for, then strings, and hardware and wood that the design asks

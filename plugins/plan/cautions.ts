@@ -4,7 +4,14 @@ import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
 import type {PlanPart} from './part.ts'
-import type {Caution} from './shape/work.ts'
+
+export interface Caution {
+  id: string
+  hazard: string
+  because: string
+  does: string
+  source: string
+}
 
 /** What brings each hazard to a build. */
 const triggers: Record<HazardName, Trigger> = {

@@ -1,10 +1,104 @@
 import {cutStock, type SawnPiece} from '../cut-stock/cut-stock.ts'
 import {blockParts, neckParts, sheetParts, smallPartMm, type WantedPart, woodRow} from './design-parts.ts'
 import type {PlanPart, Settled} from './part.ts'
-import type {Cuts} from './shape/stock.ts'
 import {type PieceAtHand, stockAtHand} from './stock-at-hand.ts'
 import {toBuy} from './to-buy.ts'
 import {unplacedParts} from './unplaced-parts.ts'
+import type {WouldDo} from './would-do.ts'
+
+export interface Cuts {
+  parts: Part[]
+  pieces: SawnPieceShape[]
+  /** How many pieces are cut. */
+  used: number
+  /** Boards to buy for what is unplaced. */
+  bought: {
+    /** Nominal, as shops name it. */
+    size: string
+    wood: string
+    lengthMm: number
+    widthMm: number
+    /** Dressed. */
+    thicknessMm: number
+    count: number
+    /** Of all of them; hardwood only. */
+    boardFeet?: number | undefined
+  }[]
+  /** Neither part nor kept offcut, of the volume of the pieces cut. */
+  wasteFraction: number
+  /** The proven least that used can be. */
+  bound: number
+  /** No plan is better on the first two aims: the most volume placed, out of the least volume cut. */
+  proven: boolean
+  /** How far at most the volume cut lies above the least, where it is not proven. */
+  gapFraction: number
+  /** How many widths the fence is set to. */
+  fenceSettings: number
+  unplaced: {
+    partId: string
+    nearest?: string | undefined
+    lacks: string
+    /** A size that some piece gives. */
+    wouldDo?: WouldDo | undefined
+  }[]
+  /** The build lists pieces, or takes them from the rack. */
+  hasStock: boolean
+  kerfMm: number
+  trimMm: number
+}
+
+export interface Part {
+  id: string
+  name: string
+  /** As written; any where the file does not say. */
+  wood: string
+  /** As sawn. */
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  /** Why it has its size. */
+  why: string
+  /** The path of the build file it comes from. */
+  of: string
+  /** So short that it is cut off its strip last. */
+  isSmall: boolean
+}
+
+export interface SawnPieceShape {
+  /** One of several alike is A4.1. */
+  id: string
+  /** As the build or the rack lists it. */
+  stockId: string
+  wood: string
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  /** Where the squared, clear length starts, from the end that clear counts from. */
+  fromMm: number
+  toMm: number
+  /** Ripped end to end, in the order sawn; each is then crosscut. */
+  strips: {
+    widthMm: number
+    /** From the first edge. */
+    acrossMm: number
+    cuts: {
+      partId: string
+      /** From the end that clear counts from. */
+      atMm: number
+      lengthMm: number
+      /** Of the part; less than the strip’s where the rest is ripped off. */
+      widthMm: number
+    }[]
+  }[]
+  /** Those that go back on the rack, the longest first. */
+  offcuts: {
+    lengthMm: number
+    widthMm: number
+    thicknessMm: number
+    atMm: number
+    acrossMm: number
+  }[]
+}
 
 /** List the parts that the file itself lists, cut as written; one of several carries its number. */
 function listedParts({values}: Settled): WantedPart[] {

@@ -1,7 +1,7 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Settled} from './part.ts'
-import type {Plan} from './shape/plan.ts'
-import {woodOf} from './wood-of.ts'
+import type {Plan} from './plan.ts'
+import {woodOf} from './woods.ts'
 
 /** A part to cut, sized as sawn (mm): where the build file implies or lists it, and why it has its size. */
 export interface WantedPart {

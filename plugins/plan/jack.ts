@@ -1,7 +1,24 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import type {Box} from './shape/box.ts'
-import type {Jack} from './shape/pickup.ts'
+import type {Box} from './box/box.ts'
 import {stationOf} from './station-of.ts'
+
+export interface Jack {
+  holeMm?: number | undefined
+  /** The wall it stands in. */
+  face: string
+  stationMm?: number | undefined
+  offMm: number
+  /** The file does not place it: a place with room. */
+  isProposed: boolean
+  wallMm?: number | undefined
+  threadMm?: number | undefined
+  /** The wall and 1/8 in for the nut. */
+  leastThreadMm?: number | undefined
+  /** Behind the wall’s outer face. */
+  bodyMm?: number | undefined
+  /** Behind the wall’s outer face. */
+  roomMm?: number | undefined
+}
 
 /** What the jack's nut and washer take of its thread (mm): common practice, no source. */
 const nutMm = 25.4 / 8

@@ -1,8 +1,26 @@
 import {nearestMark} from '../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {PlanPart} from './part.ts'
-import type {Station} from './shape/layout.ts'
-import type {Plan} from './shape/plan.ts'
+import type {Plan} from './plan.ts'
+
+export interface Station {
+  /** head end, tuner, slope, nut, line, dot, round-over, box edge, screw, sound hole, bridge, anchor or tail end. */
+  kind: string
+  /** In a maker’s words. */
+  what: string
+  /** From the nut line; behind it negative, along the head’s own face. */
+  stationMm: number
+  /** Off the centre line, where that matters. */
+  offMm?: number[] | undefined
+  /** From the head end. */
+  fromHeadMm?: number | undefined
+  /** From the tail end. */
+  fromTailMm?: number | undefined
+  /** The nearest mark of the maker’s ruler. */
+  mark: string
+  /** Mark less the exact place. */
+  markErrorMm: number
+}
 
 /**
  * List every station of the instrument in order, head end to tail end: mm from the nut line, from the head end and

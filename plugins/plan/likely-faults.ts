@@ -1,8 +1,8 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {SetupFault} from '../tables/setup-faults.ts'
+import {noteName} from './notes.ts'
 import type {Settled} from './part.ts'
-import type {Plan} from './shape/plan.ts'
-import {noteName} from './strings/note-name.ts'
+import type {Plan} from './plan.ts'
 
 // Limits below which a fault is likely: common practice, no source.
 const lowFrettedNutMm = 0.38

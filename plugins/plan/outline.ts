@@ -1,10 +1,91 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import {type NeckModel, neckModel} from './neck/neck-model.ts'
-import {neckTaper} from './neck-taper.ts'
-import {neckWidthAt} from './neck-width-at.ts'
+import {type NeckModel, neckModel} from './neck/model.ts'
+import {neckTaper, neckWidthAt} from './neck/taper.ts'
 import type {PlanPart} from './part.ts'
-import type {HeadOutline, NeckOutline, Outline} from './shape/outline.ts'
-import type {Plan} from './shape/plan.ts'
+import type {Plan} from './plan.ts'
+
+export interface Outline {
+  neck?: NeckOutline | undefined
+  head?: HeadOutline | undefined
+  nut?:
+    | {
+        kind: string
+        /** What it takes along the neck; 0 where that is not known. */
+        alongMm: number
+        /** How deep it lies in the neck. */
+        grooveMm: number
+      }
+    | undefined
+  bridge?:
+    | {
+        /** Across the strings. */
+        lengthMm: number
+        /** Along the strings; 0 where that is not known. */
+        footMm: number
+      }
+    | undefined
+  tuners?:
+    | {
+        side?: string | undefined
+        postHoleMm?: number | undefined
+        buttonMm?: number | undefined
+        stringHeightMm?: number | undefined
+      }
+    | undefined
+  anchors?:
+    | {
+        kind?: string | undefined
+        bodyMm?: number | undefined
+        stringHoleMm?: number | undefined
+        /** Where the string leaves it, above the playing face. */
+        heightMm: number
+      }
+    | undefined
+}
+
+export interface NeckOutline {
+  nutWidthMm: number
+  tailWidthMm: number
+  /** Where the stick ends; the bridge line where that is not known. */
+  tailMm: number
+  /** Where it ends is not known. */
+  isOpen: boolean
+  /** Playing face to back, all layers. */
+  thicknessMm: number
+  joins: string
+  /** Playing face above the top at the box’s edge. */
+  aboveTopMm?: number | undefined
+  tiltDeg: number
+  fingerboard?:
+    | {
+        fromMm: number
+        toMm: number
+        thicknessMm: number
+      }
+    | undefined
+  roundOver?:
+    | {
+        radiusMm: number
+        fromMm: number
+        toMm: number
+      }
+    | undefined
+}
+
+export interface HeadOutline {
+  /** Nut line to head end, along its own face. */
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  joint: string
+  angleDeg: number
+  /** Flat behind the nut line before its face goes down. */
+  ledgeMm: number
+  /** How far its face steps down besides. */
+  stepMm: number
+  /** Where it does: at the nut or at the ledge. */
+  steps: string
+}
 
 /**
  * Gather what drawings and templates need of the design and no other concern plans: the outlines of neck and head and

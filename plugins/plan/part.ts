@@ -1,5 +1,5 @@
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
-import type {Plan} from './shape/plan.ts'
+import type {Plan} from './plan.ts'
 
 /** A build with everything assumed that the trade has a usual value for: what the parts of the plan read. */
 export interface Settled {

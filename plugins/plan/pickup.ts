@@ -1,8 +1,27 @@
+import type {Box} from './box/box.ts'
 import {type Circle, gapToRectangle, gapToSides, rectangle} from './box/gap.ts'
-import {jackPlace} from './jack.ts'
+import {type Jack, jackPlace} from './jack.ts'
 import type {PlanPart} from './part.ts'
-import type {Box} from './shape/box.ts'
 import {stationOf} from './station-of.ts'
+
+export interface Pickup {
+  kind?: string | undefined
+  under?: string | undefined
+  stationMm?: number | undefined
+  offMm?: number | undefined
+  diameterMm?: number | undefined
+  thicknessMm?: number | undefined
+  /** The widest disc that fits there. */
+  largestMm?: number | undefined
+  /** What it would run into first. */
+  against?: string | undefined
+  capacitanceNf?: number | undefined
+  /** Below this it fades into a load of 1 MΩ. */
+  cornerHz?: number | undefined
+  /** The same into a load of 50 kΩ. */
+  cornerLowHz?: number | undefined
+  jack?: Jack | undefined
+}
 
 /**
  * Place the pickup and its jack (mm), with the room there is for both, and say below which frequency (Hz) a piezo

@@ -1,43 +1,98 @@
 import type {Build} from '../build-file/build.ts'
-import {action} from './action.ts'
-import {anchorRow, stringAnchors} from './anchors.ts'
-import {asBuilt} from './as-built.ts'
-import {bill} from './bill.ts'
-import {boxPlace, boxSizes, wayIn} from './box/box.ts'
+import {type Action, action} from './action.ts'
+import {type AnchorRow, anchorRow, stringAnchors} from './anchors.ts'
+import {type AsBuilt, asBuilt} from './as-built.ts'
+import {type BillRow, bill, type Cost} from './bill.ts'
+import {type Box, boxPlace, boxSizes, wayIn} from './box/box.ts'
 import {boxAir} from './box/box-air.ts'
 import {boxBlocks} from './box/box-blocks.ts'
 import {bridgePush} from './box/bridge-push.ts'
 import {bridgeSeat} from './box/bridge-seat.ts'
 import {neckInBox} from './box/neck-in-box.ts'
 import {soundHoles} from './box/sound-holes.ts'
-import {bridgePlace} from './bridge-place.ts'
-import {cautions} from './cautions.ts'
-import {cuts} from './cut-list.ts'
-import {holes} from './drilling/holes.ts'
-import {fasteners} from './fasteners/fasteners.ts'
-import {screwPlaces} from './fasteners/screw-places.ts'
-import {setbacks} from './intonation/setbacks.ts'
-import {straightSaddle} from './intonation/straight-saddle.ts'
-import {layout} from './layout.ts'
-import {neck} from './neck/neck.ts'
-import {neckBudget} from './neck/neck-budget.ts'
-import {outline} from './outline.ts'
+import {type Bridge, bridgePlace} from './bridge.ts'
+import {type Caution, cautions} from './cautions.ts'
+import {type Cuts, cuts} from './cut-list.ts'
+import {type Hole, holes} from './drilling/holes.ts'
+import {type Fastener, fasteners} from './fasteners/fasteners.ts'
+import {type ScrewPlace, screwPlaces} from './fasteners/screw-places.ts'
+import {type Intonation, setbacks} from './intonation.ts'
+import {layout, type Station} from './layout.ts'
+import {longestScale} from './longest-scale.ts'
+import {justMarks, marking} from './marking.ts'
+import {neckBudget} from './neck/budget.ts'
+import {type Neck, neck} from './neck/neck.ts'
+import {type Outline, outline} from './outline.ts'
 import type {Context, PlanPart} from './part.ts'
-import {pickup} from './pickup.ts'
-import {justMarks} from './scale/just-marks.ts'
-import {longestScale} from './scale/longest-scale.ts'
-import {marking} from './scale/marking.ts'
-import {scaleLines} from './scale/scale-lines.ts'
-import {settingUp} from './setting-up.ts'
-import {settle} from './settle.ts'
-import type {Plan} from './shape/plan.ts'
-import {stockTroubles} from './stock-at-hand.ts'
-import {otherTunings} from './strings/other-tunings.ts'
-import {stringLengths} from './strings/string-lengths.ts'
-import {strings} from './strings/strings.ts'
-import {tunerPosts} from './tuner-posts.ts'
+import {type Pickup, pickup} from './pickup.ts'
+import {straightSaddle} from './saddle.ts'
+import {type Scale, scaleLines} from './scale.ts'
+import {type SettingUp, settingUp} from './setting-up.ts'
+import {type Assumption, settle} from './settle.ts'
+import {type StockTrouble, stockTroubles} from './stock-at-hand.ts'
+import {stringLengths} from './string-lengths.ts'
+import {type StringPlan, strings} from './strings.ts'
+import {type Placed, tunerPosts} from './tuners.ts'
+import {otherTunings, type Tuning} from './tunings.ts'
 import {unknownWoods} from './unknown-woods.ts'
-import {workOrder} from './work/work-order.ts'
+import {type Step, type WorkTime, workOrder} from './work/work-order.ts'
+
+export interface Plan {
+  slug: string
+  title?: string | undefined
+  status?: string | undefined
+  play?: string | undefined
+  units: 'in' | 'mm'
+  /** The finest mark that the maker works to. */
+  rulerMm: number
+  handed: 'right' | 'left'
+  assumptions: Assumption[]
+  scale?: Scale | undefined
+  strings?: StringPlan[] | undefined
+  /** Every station in order, head end to tail end. */
+  layout?: Station[] | undefined
+  tensionTotalN?: number | undefined
+  /** Other common tunings that these gauges carry. */
+  tunings?: Tuning[] | undefined
+  bridge?: Bridge | undefined
+  intonation?: Intonation[] | undefined
+  action?: Action | undefined
+  neck?: Neck | undefined
+  box?: Box | undefined
+  tuners?: Placed[] | undefined
+  anchors?: Placed[] | undefined
+  screws?: ScrewPlace[] | undefined
+  anchorRow?: AnchorRow | undefined
+  holes?: Hole[] | undefined
+  fasteners?: Fastener[] | undefined
+  pickup?: Pickup | undefined
+  /** In an order that works. */
+  work?: Step[] | undefined
+  workTime?: WorkTime | undefined
+  cuts?: Cuts | undefined
+  /** More parts than can be planned. */
+  tooManyParts?:
+    | {
+        count: number
+        most: number
+      }
+    | undefined
+  stockTroubles?: StockTrouble[] | undefined
+  bill?: BillRow[] | undefined
+  cost?: Cost | undefined
+  cautions?: Caution[] | undefined
+  asBuilt?: AsBuilt[] | undefined
+  settingUp?: SettingUp[] | undefined
+  unknownWoods?:
+    | {
+        path: string
+        wood: string
+        nearest?: string | undefined
+      }[]
+    | undefined
+  /** What drawings and templates are drawn from. */
+  outline?: Outline | undefined
+}
 
 /**
  * Compute the whole plan of a build: lengths in mm, forces in N, masses in kg, angles in degrees, pitch in Hz and cents.

@@ -1,6 +1,6 @@
 import type {BuildValues, StockPiece} from '../build-file/schema.ts'
+import type {Cuts} from './cut-list.ts'
 import type {Context, GonePiece, Piece} from './part.ts'
-import type {Cuts} from './shape/stock.ts'
 
 /** A piece on the rack. */
 export interface ShelfPiece extends Piece {

@@ -1,9 +1,20 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {type SetupFault, setupFaults} from '../tables/setup-faults.ts'
+import type {AsBuilt} from './as-built.ts'
 import {likelyFaults} from './likely-faults.ts'
 import type {PlanPart, Settled} from './part.ts'
-import type {Plan} from './shape/plan.ts'
-import type {AsBuilt, SettingUp} from './shape/work.ts'
+import type {Plan} from './plan.ts'
+
+export interface SettingUp {
+  find: string
+  does: string
+  /** How far: down, deeper or away from the nut; negative the other way. */
+  amountMm?: number | undefined
+  /** Of a fault. */
+  cause?: string | undefined
+  /** Why this build makes that fault likely. */
+  because?: string | undefined
+}
 
 const names = Object.keys(setupFaults) as SetupFault[]
 

@@ -7,7 +7,13 @@ import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
 import type {Written} from '../build-file/values.ts'
 import type {Settled} from './part.ts'
-import type {Assumption} from './shape/plan.ts'
+
+export interface Assumption {
+  path: string
+  /** As a maker would write it. */
+  value: string
+  why: string
+}
 
 type Tree = Record<string, unknown>
 type Keys = readonly string[]

@@ -3,7 +3,26 @@ import type {BuildValues} from '../build-file/schema.ts'
 import type {StockPiece} from '../cut-stock/cut-stock.ts'
 import {woodRow} from './design-parts.ts'
 import type {Context, PlanPart, Settled} from './part.ts'
-import type {StockTrouble} from './shape/stock.ts'
+
+export interface StockTrouble {
+  /** twice, unknown, cut, later, undated, unsized or clear. */
+  kind: string
+  /** The path of the value to change. */
+  at: string
+  id: string
+  /** The path of the other one, where a piece is named twice. */
+  other?: string | undefined
+  /** The build that cut it, or that it comes from. */
+  by?: string | undefined
+  /** The day it came into the shop. */
+  on?: string | undefined
+  /** A piece that is there and may be meant. */
+  nearest?: string | undefined
+  /** The size that is missing. */
+  lacks?: string | undefined
+  /** What would do. */
+  mm?: number | undefined
+}
 
 /** A piece that this build may cut. */
 export interface PieceAtHand extends StockPiece {

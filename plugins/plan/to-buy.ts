@@ -7,9 +7,9 @@ import {
   softwoodWidths,
 } from '../tables/lumber.ts'
 import type {WoodRow} from '../tables/woods.ts'
+import type {Cuts} from './cut-list.ts'
 import type {WantedPart} from './design-parts.ts'
-import type {Cuts} from './shape/stock.ts'
-import {woodFacts} from './wood-facts.ts'
+import {woodFacts} from './woods.ts'
 
 /**
  * Count board feet: thickness × width × length in inches over 144; stock under 1 in counts as 1 in thick.

@@ -1,7 +1,7 @@
 import {nearest} from '../build-file/nearest.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../tables/woods.ts'
 import type {PlanPart} from './part.ts'
-import {woodOf} from './wood-of.ts'
+import {woodOf} from './woods.ts'
 
 const tables: readonly Readonly<Record<string, WoodRow | LooseWood>>[] = [looseWoods, woods]
 const names = tables.flatMap((table) =>

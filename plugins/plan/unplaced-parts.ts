@@ -1,8 +1,8 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import {cutStock, type Saw, type StockPart, type StockPiece} from '../cut-stock/cut-stock.ts'
+import type {Cuts} from './cut-list.ts'
 import type {WantedPart} from './design-parts.ts'
 import type {Settled} from './part.ts'
-import type {Cuts} from './shape/stock.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
 
 /** One measure that a piece falls short by, in mm. */

@@ -1,4 +1,4 @@
-import type {AsBuilt} from '../plan/shape/work.ts'
+import type {AsBuilt} from '../plan/as-built.ts'
 import {list, note, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'

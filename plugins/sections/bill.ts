@@ -1,4 +1,4 @@
-import type {Cost} from '../plan/shape/work.ts'
+import type {Cost} from '../plan/bill.ts'
 import {number} from '../words/quantities.ts'
 import {facts} from './kit.ts'
 import {table} from './kit-table.ts'

@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
 import {wiringDrawing} from '../drawings/plots/wiring.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {number} from '../words/quantities.ts'
 import {facts, figure, figures, type Inline, list, source, subHeading} from './kit.ts'
 import {length} from './measures.ts'

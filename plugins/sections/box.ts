@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {angle, inWords, number, percent} from '../words/quantities.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {wiring} from './box-wiring.ts'

@@ -1,5 +1,5 @@
 import type {BlockContent, List} from 'mdast'
-import type {Caution} from '../plan/shape/work.ts'
+import type {Caution} from '../plan/cautions.ts'
 import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
 import {number} from '../words/quantities.ts'
 import {figures, list, note, paragraph, strong} from './kit.ts'

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
-import type {Plan} from '../plan/shape/plan.ts'
-import type {Cuts, Part} from '../plan/shape/stock.ts'
+import type {Cuts, Part} from '../plan/cut-list.ts'
+import type {Plan} from '../plan/plan.ts'
 import {unplacedRows} from '../plan/unplaced-parts.ts'
 import {lumberSources} from '../tables/lumber.ts'
 import {number, percent} from '../words/quantities.ts'

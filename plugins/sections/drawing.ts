@@ -1,7 +1,7 @@
 import {draw, type ViewName, viewNames} from '../drawings/draw.ts'
 import {unitWords} from '../drawings/words.ts'
 import {pageSvg} from '../drawings/writers/svg.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {figure} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
 

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
-import type {Hole} from '../plan/shape/holes.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Hole} from '../plan/drilling/holes.ts'
+import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {note, paragraph, source} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
-import type {Fastener} from '../plan/shape/holes.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Fastener} from '../plan/fasteners/fasteners.ts'
+import type {Plan} from '../plan/plan.ts'
 import {screwSources} from '../tables/screws.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {figures, type Inline, note, paragraph, source} from './kit.ts'

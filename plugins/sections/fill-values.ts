@@ -1,6 +1,6 @@
 import type {PhrasingContent, Root, RootContent} from 'mdast'
+import type {Plan} from '../plan/plan.ts'
 import {type FoundValue, planValue} from '../plan/plan-value.ts'
-import type {Plan} from '../plan/shape/plan.ts'
 import {walk} from '../syntax/walk.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
 import {inline, text} from './kit.ts'

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import {centsPlot} from '../drawings/plots/cents-plot.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {figure, figures, source} from './kit.ts'
 import {table} from './kit-table.ts'

@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {centsPlotted, centsTable, saddleFigures} from './intonation-figures.ts'

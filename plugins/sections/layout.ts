@@ -1,4 +1,4 @@
-import type {Station} from '../plan/shape/layout.ts'
+import type {Station} from '../plan/layout.ts'
 import {note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {length, lengthAlone} from './measures.ts'

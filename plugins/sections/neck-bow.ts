@@ -1,6 +1,6 @@
 import type {BlockContent, RootContent} from 'mdast'
-import type {Bow} from '../plan/shape/neck.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Bow} from '../plan/neck/bow.ts'
+import type {Plan} from '../plan/plan.ts'
 import {fineBoth} from '../words/lengths.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'

@@ -1,5 +1,5 @@
 import type {RootContent} from 'mdast'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {fineBoth} from '../words/lengths.ts'
 import {type Inline, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'

@@ -1,5 +1,5 @@
 import type {RootContent} from 'mdast'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {angle} from '../words/quantities.ts'
 import {type Inline, note, paragraph} from './kit.ts'
 import {table} from './kit-table.ts'

@@ -1,6 +1,6 @@
 import type {RootContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {angle, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'

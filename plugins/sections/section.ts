@@ -2,7 +2,7 @@ import type {RootContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
 import type {Problem} from '../build-file/problem.ts'
 import type {Change} from '../plan/changes.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import type {SectionName} from '../tables/section-names.ts'
 
 /** The builds that this one is kin to; known only where the whole journal is. */

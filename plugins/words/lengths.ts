@@ -1,5 +1,5 @@
 import {fineRulers, type Rounding, writeBare} from '../build-file/quantities/write-length.ts'
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {inchMm} from '../tables/units.ts'
 import {type Both, bothOf, number} from './quantities.ts'
 

@@ -1,4 +1,4 @@
-import type {Plan} from '../plan/shape/plan.ts'
+import type {Plan} from '../plan/plan.ts'
 import {inchMm, ounceKg, poundForceN} from '../tables/units.ts'
 
 export type Units = Pick<Plan, 'units'>

@@ -3,9 +3,15 @@ import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
-import type {RackBuild} from '../../plugins/plan/rack.ts'
-import {type RackContext, type Shelf, seesRack, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
+import {
+  type RackBuild,
+  type RackContext,
+  type Shelf,
+  seesRack,
+  shelfOf,
+  throughRack,
+} from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
 import {inTurns} from '../in-turns.ts'
 import type {ReadResult, Steps} from '../make/steps.ts'

@@ -2,7 +2,7 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {templateDxf, templatePdf, templateSvg} from '../../plugins/drawings/templates/files.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
 
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */
 export type Downloads = Record<string, {text: string} | {base64: string}>

@@ -1,7 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
 import {type PageInput, renderPageBody} from '../../plugins/render-page-body.ts'
 import {markup, withPrefix} from '../html/markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'

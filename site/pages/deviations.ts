@@ -1,4 +1,4 @@
-import type {AsBuilt} from '../../plugins/plan/shape/work.ts'
+import type {AsBuilt} from '../../plugins/plan/as-built.ts'
 import type {SiteBuild} from '../site-data.ts'
 
 /** One measure of one build against its plan. */

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
 import {kindFacts, said} from '../html/build-facts.ts'
 import type {SiteBuild} from '../site-data.ts'
 

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {templatePdf} from '../../plugins/drawings/templates/files.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
 import {planOf} from '../support/plan-of.ts'
 import {templateBuilds} from './support/builds.ts'
 import {type Joined, joinSheets} from './support/join-sheets.ts'

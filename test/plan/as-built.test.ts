@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import type {AsBuilt} from '../../plugins/plan/shape/work.ts'
+import type {AsBuilt} from '../../plugins/plan/as-built.ts'
 import {changed} from '../support/changed.ts'
 import {planOf} from '../support/plan-of.ts'
 

@@ -1,6 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {keysMissingFor} from '../../plugins/plan/keys-missing-for.ts'
-import {planValue} from '../../plugins/plan/plan-value.ts'
+import {keysMissingFor, planValue} from '../../plugins/plan/plan-value.ts'
 import {planValues} from '../../plugins/tables/plan-values.ts'
 import {valueNeeds} from '../../plugins/tables/value-needs.ts'
 import {planOf} from '../support/plan-of.ts'

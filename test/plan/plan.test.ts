@@ -1,28 +1,9 @@
-import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
-import {z} from 'zod'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
-import {planShape} from '../../plugins/plan/shape/plan.ts'
 import {planOf} from '../support/plan-of.ts'
 
-const exact = z.strictObject(planShape.shape)
-const long = readFileSync('test/journals/long-example/builds/lantern-pier/index.md', 'utf8')
 const four = 'title: Needle box\nbox: 10 1/8 x 7 x 2\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]'
-
-describe('the plan has its shape', () => {
-  const longPlan = planBuild(readBuild(long, {slug: 'lantern-pier'}).build, {journal: {}, pieces: []})
-  test.each([
-    ['the long example', longPlan],
-    ['four lines', planOf(four).plan],
-    ['a title', planOf('title: A').plan],
-    ['nothing that can be read', planOf('title: A\nscale: 24 inn').plan],
-  ])('%s', (_, plan) => {
-    const read = exact.safeParse(plan)
-    expect(read.error?.issues ?? []).toEqual([])
-    expect(JSON.parse(JSON.stringify(plan))).toEqual(plan)
-  })
-})
 
 test('four lines give a whole plan', () => {
   const {plan, problems} = planOf(four)

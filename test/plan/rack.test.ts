@@ -1,9 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {Context} from '../../plugins/plan/part.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
+import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {offcutName, rackOn, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
 
 const rack = `
 - {id: A4, wood: beech, length: 40, width: 3, thickness: 3/4}

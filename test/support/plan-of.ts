@@ -3,8 +3,7 @@ import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import type {Piece} from '../../plugins/plan/part.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
-import type {Plan} from '../../plugins/plan/shape/plan.ts'
+import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 
 /** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */
 export function planOf(

@@ -1,8 +1,6 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
-import {movementOf} from '../../plugins/plan/movement-of.ts'
-import {woodFacts} from '../../plugins/plan/wood-facts.ts'
-import {woodOf} from '../../plugins/plan/wood-of.ts'
+import {movementOf, woodFacts, woodOf} from '../../plugins/plan/woods.ts'
 import {type LooseWood, looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'
 
 const rows: Readonly<Record<string, WoodRow>> = woods

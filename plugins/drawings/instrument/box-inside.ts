@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {circle, type Point, path, box as rectangle, type Shape} from '../kit/shapes.ts'
 import {placedBox, soundHolesFront} from './box.ts'
 import {type Hand, handOf} from './hand.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {circle, loop, type Point, path, type Shape} from '../kit/shapes.ts'
 import type {Hand} from './hand.ts'
 import {neckWidth} from './neck.ts'

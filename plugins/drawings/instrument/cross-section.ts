@@ -1,5 +1,5 @@
-import type {NeckSection} from '../../plan/shape/neck.ts'
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {NeckSection} from '../../plan/neck/cut.ts'
+import type {Plan} from '../../plan/plan.ts'
 import type {InkName} from '../kit/inks.ts'
 import {type Arc, arc, loop, type Point, path, pointOnCircle, type Shape} from '../kit/shapes.ts'
 

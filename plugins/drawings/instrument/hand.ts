@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 
 /** How an instrument that hangs by its head, strings towards us, lies on the page. */
 export interface Hand {

@@ -1,5 +1,5 @@
-import type {HeadOutline} from '../../plan/shape/outline.ts'
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {HeadOutline} from '../../plan/outline.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {type Point, path, type Shape} from '../kit/shapes.ts'
 
 const rad = (deg: number) => (deg * Math.PI) / 180

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {type PlacedBox, placedBox} from '../instrument/box.ts'
 import {topHoles} from '../instrument/box-inside.ts'
 import {handOf} from '../instrument/hand.ts'

@@ -1,5 +1,5 @@
 import type {Build} from '../../build-file/build.ts'
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import type {PaperName} from '../../tables/paper.ts'
 import {dxf} from '../writers/dxf.ts'
 import {sheetsPdf} from '../writers/pdf.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {handOf} from '../instrument/hand.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'

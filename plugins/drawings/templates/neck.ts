@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {placedBox} from '../instrument/box.ts'
 import {type Hand, handOf} from '../instrument/hand.ts'
 import {neckWidth} from '../instrument/neck.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {type PaperName, paper} from '../../tables/paper.ts'
 import {box, move, type Shape, type Sheet, type Text} from '../kit/shapes.ts'
 import {boxTemplate} from './box.ts'

@@ -1,5 +1,5 @@
 import type {Element} from 'hast'
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {boxFront} from '../instrument/box.ts'
 import {handOf} from '../instrument/hand.ts'
 import {nutAndBridge} from '../instrument/hardware.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {roundOverAt, sectionShapes, shownSection} from '../instrument/cross-section.ts'
 import {handOf} from '../instrument/hand.ts'
 import {lanes} from '../kit/dimensions.ts'

@@ -1,5 +1,5 @@
-import type {HeadOutline} from '../../plan/shape/outline.ts'
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {HeadOutline} from '../../plan/outline.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {handOf} from '../instrument/hand.ts'
 import {nutAndBridge, tunersFront} from '../instrument/hardware.ts'
 import {scarfFront} from '../instrument/head.ts'

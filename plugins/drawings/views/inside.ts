@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {type PlacedBox, placedBox} from '../instrument/box.ts'
 import {boxInside, insideHand, topHoles} from '../instrument/box-inside.ts'
 import {centreLine, lanes, running, type Span} from '../kit/dimensions.ts'

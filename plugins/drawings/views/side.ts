@@ -1,5 +1,5 @@
-import {nutAboveFaceMm} from '../../plan/nut-above-face.ts'
-import type {Plan} from '../../plan/shape/plan.ts'
+import {nutAboveFaceMm} from '../../plan/action.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {boxSide, placedBox, toBox} from '../instrument/box.ts'
 import {headPoint, scarfLine, scarfSide} from '../instrument/head.ts'
 import {neckSide} from '../instrument/neck.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {boxFront} from '../instrument/box.ts'
 import {handOf} from '../instrument/hand.ts'
 import {anchorsFront, nutAndBridge, tunersFront} from '../instrument/hardware.ts'

@@ -1,4 +1,4 @@
-import type {Plan} from '../../plan/shape/plan.ts'
+import type {Plan} from '../../plan/plan.ts'
 import type {Hand} from '../instrument/hand.ts'
 import type {Span} from '../kit/dimensions.ts'
 import {extent} from '../kit/extent.ts'

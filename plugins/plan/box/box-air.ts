@@ -1,10 +1,8 @@
-import {neckTaper} from '../neck-taper.ts'
-import {neckWidthAt} from '../neck-width-at.ts'
+import {neckTaper, neckWidthAt} from '../neck/taper.ts'
+import {noteFrequencyHz, noteName} from '../notes.ts'
 import type {PlanPart} from '../part.ts'
-import type {Box} from '../shape/box.ts'
-import type {Plan} from '../shape/plan.ts'
-import {noteFrequencyHz} from '../strings/note-frequency.ts'
-import {noteName} from '../strings/note-name.ts'
+import type {Plan} from '../plan.ts'
+import type {Box} from './box.ts'
 
 /**
  * Give the air in the box (L), the area of its holes (mm²), the note it answers to (Hz; lower as thin walls give),

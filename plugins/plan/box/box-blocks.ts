@@ -1,8 +1,30 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {PlanPart} from '../part.ts'
-import type {Block, Box} from '../shape/box.ts'
 import {stationOf} from '../station-of.ts'
-import {toMark} from '../to-mark.ts'
+import {toMark, type WouldDo} from '../would-do.ts'
+import type {Box} from './box.ts'
+
+export interface Block {
+  of: string
+  /** Its middle. */
+  stationMm: number
+  /** Its middle. */
+  alongMm: number
+  /** Its middle. */
+  offMm: number
+  /** Along the neck. */
+  lengthMm: number
+  /** Across the neck. */
+  widthMm: number
+  thicknessMm?: number | undefined
+  /** under the top, on the sides or at the ends. */
+  glued?: string | undefined
+  /** How far it reaches into a wall; 0 or less: it fits inside. */
+  overWallMm?: number | undefined
+  /** How far it reaches into a neck that runs through. */
+  overNeckMm?: number | undefined
+  wouldDo?: WouldDo | undefined
+}
 
 /**
  * Place the blocks inside the box, in mm from the nut line and off the centre line, and say how far each reaches into

@@ -1,4 +1,68 @@
 import type {PlanPart} from '../part.ts'
+import type {WouldDo} from '../would-do.ts'
+import type {Block} from './box-blocks.ts'
+import type {BridgeSeat} from './bridge-seat.ts'
+import type {NeckInBox} from './neck-in-box.ts'
+import type {SoundHole} from './sound-holes.ts'
+
+export interface Box {
+  /** Its head-side edge, from the nut. */
+  atMm?: number | undefined
+  /** Its tail edge, from the nut. */
+  tailMm?: number | undefined
+  /** The bridge line along the box, 0 at the head side. */
+  bridgeFraction?: number | undefined
+  /** Where bridge.from-tail would put the head-side edge, where box.at places it too. */
+  atByTailMm?: number | undefined
+  /** The path of the build file that says where it lies. */
+  placedBy?: string | undefined
+  /** Where it would lie for the bridge to stand well, where it does not. */
+  wouldDo?: WouldDo | undefined
+  outside?:
+    | {
+        lengthMm: number
+        widthMm: number
+        depthMm: number
+        sidesMm: number
+        topMm: number
+        backMm: number
+      }
+    | undefined
+  inside?:
+    | {
+        lengthMm: number
+        widthMm: number
+        heightMm: number
+      }
+    | undefined
+  neck?: NeckInBox | undefined
+  soundHoles?: SoundHole[] | undefined
+  blocks?: Block[] | undefined
+  /** Where the bridge stands on the top. */
+  bridgeSeat?: BridgeSeat | undefined
+  /** glued, screwed or hinged. */
+  topHeld?: string | undefined
+  /** The top is glued, and no hole lets a hand in. */
+  isShut?: boolean | undefined
+  /** The air inside: less the neck and the blocks. */
+  volumeL?: number | undefined
+  holeAreaMm2?: number | undefined
+  /** Both ends of each hole flanged, in a box that does not give. */
+  resonanceHz?: number | undefined
+  /** As thin walls lower it. */
+  resonanceLowHz?: number | undefined
+  nearestNote?: string | undefined
+  /** The resonance above that note. */
+  nearestCents?: number | undefined
+  /** Where that note falls on the neck; label 0 is the open string. */
+  nearestLines?:
+    | {
+        string: string
+        label: string
+        cents: number
+      }[]
+    | undefined
+}
 
 /**
  * Say where the box lies, in mm from the nut line: its head-side and tail edges, and the bridge line along it

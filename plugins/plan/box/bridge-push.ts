@@ -1,4 +1,4 @@
-import {nutAboveFaceMm} from '../nut-above-face.ts'
+import {nutAboveFaceMm} from '../action.ts'
 import type {PlanPart} from '../part.ts'
 import {stationOf} from '../station-of.ts'
 

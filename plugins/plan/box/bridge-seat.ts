@@ -1,6 +1,23 @@
 import type {PlanPart} from '../part.ts'
-import type {Box} from '../shape/box.ts'
-import {toMark} from '../to-mark.ts'
+import {toMark} from '../would-do.ts'
+import type {Box} from './box.ts'
+
+export interface BridgeSeat {
+  footMm: number
+  lengthMm: number
+  /** From its foot to the inside of the tail wall. */
+  fromTailWallMm: number
+  /** From the box’s head-side edge to its foot. */
+  fromHeadEdgeMm: number
+  /** From its foot to the box’s tail edge. */
+  fromTailEdgeMm: number
+  leastFromTailWallMm: number
+  /** The part of the box where bridges on the top sound best. */
+  belongs: {
+    from: number
+    to: number
+  }
+}
 
 /** What a bridge on the top keeps from the tail wall (mm), and the part of the box it belongs in: common practice, no source. */
 const keepsMm = (25.4 * 3) / 4

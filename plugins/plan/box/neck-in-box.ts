@@ -1,10 +1,58 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {neckTaper} from '../neck-taper.ts'
-import {neckWidthAt} from '../neck-width-at.ts'
-import {nutAboveFaceMm} from '../nut-above-face.ts'
+import {type Action, nutAboveFaceMm} from '../action.ts'
+import {neckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {PlanPart} from '../part.ts'
-import type {Box, NeckInBox} from '../shape/box.ts'
-import type {Action} from '../shape/strings.ts'
+import type {Box} from './box.ts'
+
+export interface NeckInBox {
+  /** on top, through or end. */
+  joins: string
+  thicknessMm: number
+  /** Its tail end, from the nut. */
+  tailMm?: number | undefined
+  /** Where it comes over the box’s head-side edge. */
+  widthMm: number
+  /** Its playing face above the box’s top. */
+  aboveTopMm: number
+  /** The same with its wood level with the top: the fingerboard’s thickness, or nothing. */
+  faceLevelMm: number
+  /** Its back below the box’s top; negative: above it. */
+  backBelowTopMm: number
+  /** How far above the top its thickness would put the playing face, where the file says that twice. */
+  faceByThicknessMm?: number | undefined
+  /** Daylight between a neck that runs through and the top. */
+  gapMm?: number | undefined
+  /** Where the bridge stands on that top. */
+  leastGapMm?: number | undefined
+  /** What a neck that runs through takes of the height inside. */
+  heightInsideMm?: number | undefined
+  /** The thickest neck that still runs through above the back. */
+  tallestMm?: number | undefined
+  notch?:
+    | {
+        widthMm: number
+        /** Down from the box’s upper edge. */
+        depthMm: number
+        /** What is left of the wall under it, above the back. */
+        leftMm?: number | undefined
+        /** The deepest that leaves enough of the wall. */
+        deepestMm?: number | undefined
+        isGiven: boolean
+        /** What is left of the wall at each side of it. */
+        besideMm?: number | undefined
+      }
+    | undefined
+  shim?:
+    | {
+        lengthMm: number
+        /** At its thick end. */
+        thickMm: number
+        angleDeg: number
+      }
+    | undefined
+  /** The string above the box’s top at its head-side edge. */
+  stringAboveTopMm?: number | undefined
+}
 
 /** Daylight under a top that carries the bridge (mm): common practice, no source. */
 const leastGapMm = 25.4 / 32

@@ -1,10 +1,57 @@
-import {neckTaper} from '../neck-taper.ts'
-import {type NeckTaper, neckWidthAt} from '../neck-width-at.ts'
+import {type NeckTaper, neckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {PlanPart} from '../part.ts'
-import type {Block, Box, SoundHole} from '../shape/box.ts'
 import {stationOf} from '../station-of.ts'
-import {toMark} from '../to-mark.ts'
+import {toMark, type WouldDo} from '../would-do.ts'
+import type {Box} from './box.ts'
+import type {Block} from './box-blocks.ts'
 import {type Circle, gapBetween, gapToRectangle, gapToSides, type Rectangle, rectangle} from './gap.ts'
+
+export interface SoundHole {
+  /** Its path in the build file. */
+  of: string
+  stationMm: number
+  alongMm: number
+  offMm: number
+  diameterMm: number
+  /** To the nearest outer edge of the box. */
+  edge?:
+    | {
+        gapMm: number
+        needsMm: number
+      }
+    | undefined
+  neck?:
+    | {
+        gapMm: number
+        needsMm: number
+      }
+    | undefined
+  /** The nearest one. */
+  block?:
+    | {
+        of: string
+        gapMm: number
+        needsMm: number
+      }
+    | undefined
+  /** The nearest hole before it in the file. */
+  earlier?:
+    | {
+        of: string
+        gapMm: number
+        needsMm: number
+      }
+    | undefined
+  /** To the foot of a bridge on the top. */
+  bridge?:
+    | {
+        gapMm: number
+        needsMm: number
+      }
+    | undefined
+  /** Where it keeps clear of everything; the nearest place, or else a smaller one. */
+  wouldDo?: WouldDo | undefined
+}
 
 /**
  * Place the sound holes, in mm from the nut line, along the box and off the centre line, with what each keeps from

@@ -2,8 +2,8 @@ import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
 import type {Settled} from '../part.ts'
-import type {Plan} from '../shape/plan.ts'
-import {woodOf} from '../wood-of.ts'
+import type {Plan} from '../plan.ts'
+import {woodOf} from '../woods.ts'
 
 /** What decides which cautions a build brings: its values, its plan so far, and what is asked of both often. */
 export interface BenchFacts {

@@ -1,10 +1,26 @@
 import {isAnchoredOnNeck} from '../fasteners/joint-loads.ts'
 import {pilotOf} from '../fasteners/screw-size.ts'
 import type {PlanPart, Settled} from '../part.ts'
-import type {Hole} from '../shape/holes.ts'
-import type {Plan} from '../shape/plan.ts'
+import type {Plan} from '../plan.ts'
 import {bitFor} from './bits.ts'
 import {screwHoles} from './screw-holes.ts'
+
+export interface Hole {
+  what: string
+  face: string
+  stationMm: number
+  alongMm?: number | undefined
+  offMm: number
+  diameterMm: number
+  /** Absent when it goes through. */
+  depthMm?: number | undefined
+  bit?: string | undefined
+  backing?: string | undefined
+  /** The path of the build file it comes from. */
+  of: string
+  /** The file does not place it: a place with room. */
+  isProposed?: boolean | undefined
+}
 
 /**
  * List every hole of the build once, in the order of the work: by face, then diameter, so that bits change seldom,

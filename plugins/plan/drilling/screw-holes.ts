@@ -1,5 +1,6 @@
-import type {Fastener, Hole} from '../shape/holes.ts'
-import type {Plan} from '../shape/plan.ts'
+import type {Fastener} from '../fasteners/fasteners.ts'
+import type {Plan} from '../plan.ts'
+import type {Hole} from './holes.ts'
 
 /** List two holes a screw: clearance through what it passes, pilot into what holds it. */
 export function screwHoles({fasteners = [], box}: Plan): Hole[] {

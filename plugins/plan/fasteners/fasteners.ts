@@ -1,11 +1,88 @@
 import {screws as screwRows} from '../../tables/screws.ts'
 import type {PlanPart, Settled} from '../part.ts'
-import type {Fastener, ScrewPlace} from '../shape/holes.ts'
-import type {Plan} from '../shape/plan.ts'
+import type {Plan} from '../plan.ts'
+import type {WouldDo} from '../would-do.ts'
 import {jointLoads} from './joint-loads.ts'
-import {blockAstray, offBox, screwEdge} from './screw-places.ts'
+import {blockAstray, offBox, type ScrewPlace, screwEdge} from './screw-places.ts'
 import {type Route, screwRoute} from './screw-route.ts'
 import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
+
+export interface Fastener {
+  /** The row of the build file it comes from. */
+  of: string
+  stationMm: number
+  offMm: number
+  size: number
+  lengthMm: number
+  /** From the head on. */
+  through: string[]
+  into: string
+  /** up towards the playing face, down from it, or along the neck. */
+  way: string
+  /** flat or round. */
+  head?: string | undefined
+  /** What the tip sits in. */
+  wood?: string | undefined
+  /** soft or hard: what the pilot is sized by. */
+  hardness: string
+  shankMm: number
+  /** Mid-thread average of a tapered screw. */
+  rootMm: number
+  /** The larger one of the design tables. */
+  rootDesignMm?: number | undefined
+  clearanceMm: number
+  clearanceBit: string
+  pilotMm: number
+  pilotBit: string
+  pilotBitMm: number
+  /** Across a flat head. */
+  countersinkMm?: number | undefined
+  /** Wood under the head. */
+  underHeadMm: number
+  /** Without block or washer. */
+  leastUnderHeadMm: number
+  /** A block or a washer spreads its head. */
+  hasPad: boolean
+  joinsNeck: boolean
+  /** Thread that bites. */
+  threadMm: number
+  leastThreadMm: number
+  /** The shortest with enough thread. */
+  shortestMm: number
+  /** Negative: it comes out. */
+  tipToFaceMm?: number | undefined
+  /** The longest that stays 1/8 in below the far face. */
+  longestMm?: number | undefined
+  /** What it would come out through. */
+  farFace?: string | undefined
+  withdrawalN: number
+  /** What the strings draw it by. */
+  loadN?: number | undefined
+  /** The joint is glued as well. */
+  isGlued: boolean
+  /** The smallest gauge that holds three times the load. */
+  sizeForLoad?: number | undefined
+  /** Where it stands too near an edge or an end. */
+  edge?:
+    | {
+        piece: string
+        isEnd: boolean
+        gapMm: number
+        needsMm: number
+        /** What to change in the build file, and to what. */
+        wouldDo?: WouldDo | undefined
+      }
+    | undefined
+  /** What to change in the build file, and to what. */
+  offBox?: WouldDo | undefined
+  /** It is to go through or into a block, and none is there. */
+  astray?:
+    | {
+        /** What to change in the build file, and to what. */
+        wouldDo?: WouldDo | undefined
+      }
+    | undefined
+}
 
 /**
  * Work out each screw, in the file's order, the grid spread out: bits, wood under the head, thread, how far its tip

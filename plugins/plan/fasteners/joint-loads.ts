@@ -1,9 +1,9 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {nutAboveFaceMm} from '../nut-above-face.ts'
+import {nutAboveFaceMm} from '../action.ts'
 import type {Settled} from '../part.ts'
-import type {Fastener} from '../shape/holes.ts'
-import type {Plan} from '../shape/plan.ts'
+import type {Plan} from '../plan.ts'
 import {stationOf} from '../station-of.ts'
+import type {Fastener} from './fasteners.ts'
 
 /**
  * Give what the strings ask of each screw (N), those across the neck's seat and those along the neck apart; nothing of

@@ -1,10 +1,20 @@
+import type {Box} from '../box/box.ts'
 import type {Rectangle} from '../box/gap.ts'
 import type {PlanPart} from '../part.ts'
-import type {Box} from '../shape/box.ts'
-import type {Fastener, ScrewPlace} from '../shape/holes.ts'
 import {stationOf} from '../station-of.ts'
-import {toMark} from '../to-mark.ts'
+import {toMark} from '../would-do.ts'
+import type {Fastener} from './fasteners.ts'
 import type {Piece} from './screw-route.ts'
+
+export interface ScrewPlace {
+  /** The row of the build file it comes from. */
+  of: string
+  /** Where the build file says how far along it stands. */
+  stationPath: string
+  offPath: string
+  stationMm: number
+  offMm: number
+}
 
 /**
  * Spread the rows of screws out, in the file's order: every `at` (or `along`) with every `off`, a screw each, in mm

@@ -1,10 +1,9 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import type {Box} from '../box/box.ts'
+import type {Block} from '../box/box-blocks.ts'
 import {type Rectangle, rectangle} from '../box/gap.ts'
-import {neckTaper} from '../neck-taper.ts'
-import {neckWidthAt} from '../neck-width-at.ts'
-import type {Block, Box} from '../shape/box.ts'
-import type {Wood} from '../wood-facts.ts'
-import {woodOf} from '../wood-of.ts'
+import {neckTaper, neckWidthAt} from '../neck/taper.ts'
+import {type Wood, woodOf} from '../woods.ts'
 
 export interface Route {
   passes: Piece[]

@@ -1,6 +1,6 @@
 import {screws} from '../../tables/screws.ts'
 import {type Bit, bitOf} from '../drilling/bits.ts'
-import type {Wood} from '../wood-facts.ts'
+import type {Wood} from '../woods.ts'
 import type {Layer} from './screw-route.ts'
 
 const inchMm = 25.4

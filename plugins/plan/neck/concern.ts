@@ -1,8 +1,8 @@
 import type {Settled} from '../part.ts'
-import type {Neck} from '../shape/neck.ts'
-import type {Plan} from '../shape/plan.ts'
-import type {Cutter} from './cut-neck.ts'
-import type {NeckModel} from './neck-model.ts'
+import type {Plan} from '../plan.ts'
+import type {Cutter} from './cut.ts'
+import type {NeckModel} from './model.ts'
+import type {Neck} from './neck.ts'
 
 /** One concern of the neck: read the body and what is known so far, and add to the neck's plan. */
 export type NeckConcern = (input: {

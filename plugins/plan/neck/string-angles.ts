@@ -1,5 +1,5 @@
 import type {NeckConcern} from './concern.ts'
-import {type HeadShape, headPoint} from './head-shape.ts'
+import {type HeadShape, headPoint} from './head.ts'
 
 /** The angles that a string may make behind the nut, in degrees: common practice, no source. */
 export const stringAngleDeg = {least: 4, most: 20} as const

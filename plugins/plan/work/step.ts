@@ -4,10 +4,10 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Length} from '../../build-file/values.ts'
 import type {WorkStep} from '../../tables/hazards.ts'
 import {glueWaits, usualGlue} from '../../tables/waits.ts'
+import type {Hole} from '../drilling/holes.ts'
 import type {Settled} from '../part.ts'
-import type {Hole} from '../shape/holes.ts'
-import type {Plan} from '../shape/plan.ts'
-import type {Step} from '../shape/work.ts'
+import type {Plan} from '../plan.ts'
+import type {Step} from './work-order.ts'
 
 /** A step before it has its place in the order: `after` may name steps that this build does not have. */
 export interface StepDraft {

@@ -2,7 +2,6 @@ import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {waitSource} from '../../tables/waits.ts'
 import {workKinds} from '../../tables/work-kinds.ts'
 import type {PlanPart} from '../part.ts'
-import type {Step, WorkTime} from '../shape/work.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
 import {faceSteps} from './face-steps.ts'
 import {finishSteps} from './finish-steps.ts'
@@ -12,6 +11,47 @@ import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
 import {named, type WorkGroup, workFacts} from './step.ts'
 import {stockSteps} from './stock-steps.ts'
+
+export interface Step {
+  id: string
+  /** What the steps of one kind share; the id, or the start of it. */
+  kind: string
+  /** What it is called. */
+  step: string
+  does: string
+  tool?: string | undefined
+  setting?: string | undefined
+  stations: {
+    what: string
+    stationMm: number
+    /** Off the centre line, of a hole. */
+    offMm?: number | undefined
+    /** Of a hole. */
+    face?: string | undefined
+    bit?: string | undefined
+    depthMm?: number | undefined
+  }[]
+  waitH?: number | undefined
+  /** Where the waiting time comes from. */
+  waitFrom?: string | undefined
+  /** Ids of later steps that need not wait for it. */
+  meanwhile?: string[] | undefined
+  after: string[]
+  /** Ids of the cautions that belong to it. */
+  cautions: string[]
+  check?: string | undefined
+  /** The journal names it, or a step that comes after it, or says that it is strung up. */
+  isDone: boolean
+}
+
+export interface WorkTime {
+  /** The longest chain of waits: what cannot be had sooner. */
+  waitH: number
+  /** All waits, one after the other. */
+  waitsH: number
+  /** What the days of the journal add up to. */
+  benchH?: number | undefined
+}
 
 const groups: readonly WorkGroup[] = [
   bareBoxSteps,

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {endScrewLoads, screwLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
 import {pilotOf, screwSize, withdrawalN} from '../../../plugins/plan/fasteners/screw-size.ts'
-import {woodOf} from '../../../plugins/plan/wood-of.ts'
+import {woodOf} from '../../../plugins/plan/woods.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'

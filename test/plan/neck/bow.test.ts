@@ -1,14 +1,14 @@
 import {all, create} from 'mathjs'
 import {describe, expect, test} from 'vitest'
 import {bend} from '../../../plugins/plan/neck/bend.ts'
-import {distinctPlaces} from '../../../plugins/plan/neck/changes-along.ts'
-import {neckModel} from '../../../plugins/plan/neck/neck-model.ts'
-import {sectionAt} from '../../../plugins/plan/neck/section-at.ts'
+import {sectionAt} from '../../../plugins/plan/neck/cut.ts'
+import {distinctPlaces, neckModel} from '../../../plugins/plan/neck/model.ts'
 import {settle} from '../../../plugins/plan/settle.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import {soundNecks} from '../../support/sound-necks.ts'
+
 import '../../support/slow.ts'
 
 // The library's own types leave it out.

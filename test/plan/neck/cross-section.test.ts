@@ -1,7 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {crossSection, type SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
-import {layerWood} from '../../../plugins/plan/neck/layer-wood.ts'
-import type {Outline} from '../../../plugins/plan/neck/width-moments.ts'
+import {crossSection, type Outline, type SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
+import {layerWood} from '../../../plugins/plan/neck/layers.ts'
 import fc from '../../support/properties.ts'
 import {polygonSection} from './polygon-section.ts'
 

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {equilibriumMoisture} from '../../../plugins/plan/neck/equilibrium-moisture.ts'
+import {equilibriumMoisture} from '../../../plugins/plan/neck/movement.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import {soundNecks} from '../../support/sound-necks.ts'

@@ -1,5 +1,4 @@
-import type {SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
-import type {Outline} from '../../../plugins/plan/neck/width-moments.ts'
+import type {Outline, SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
 
 type Point = readonly [x: number, y: number]
 

@@ -1,11 +1,8 @@
 import {Decimal} from 'decimal.js'
 import Fraction from 'fraction.js'
 import {describe, expect, test} from 'vitest'
-import {centsAbove} from '../../../plugins/plan/scale/cents-above.ts'
-import {layLines} from '../../../plugins/plan/scale/lay-lines.ts'
-import {linePattern} from '../../../plugins/plan/scale/line-pattern.ts'
-import {lineStation} from '../../../plugins/plan/scale/line-station.ts'
-import type {Line} from '../../../plugins/plan/shape/scale.ts'
+import {centsAbove, layLines, linePattern, lineStation} from '../../../plugins/plan/lines.ts'
+import type {Line} from '../../../plugins/plan/scale.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 

@@ -1,7 +1,6 @@
 import {expect, test} from 'vitest'
-import {inharmonicityOf} from '../../../plugins/plan/strings/inharmonicity.ts'
-import {plainKgM} from '../../../plugins/plan/strings/mass-per-length.ts'
-import {stringTensionN} from '../../../plugins/plan/strings/string-tension.ts'
+import {inharmonicityOf, stringTensionN} from '../../../plugins/plan/string-facts.ts'
+import {plainKgM} from '../../../plugins/plan/wire.ts'
 
 const hz = 329.6275569
 const diameterMm = 0.254

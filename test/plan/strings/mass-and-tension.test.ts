@@ -1,7 +1,6 @@
 import {expect, test} from 'vitest'
-import {plainKgM, roundWoundKgM} from '../../../plugins/plan/strings/mass-per-length.ts'
-import {stretchMm} from '../../../plugins/plan/strings/stretch.ts'
-import {massOfPullKgM, stringTensionN} from '../../../plugins/plan/strings/string-tension.ts'
+import {massOfPullKgM, stretchMm, stringTensionN} from '../../../plugins/plan/string-facts.ts'
+import {plainKgM, roundWoundKgM} from '../../../plugins/plan/wire.ts'
 
 const within = (value: number, wanted: number, part: number) =>
   expect(Math.abs(value / wanted - 1), `${value} for ${wanted}`).toBeLessThanOrEqual(part)

@@ -1,7 +1,6 @@
 import {Note} from 'tonal'
 import {expect, test} from 'vitest'
-import {noteFrequencyHz} from '../../../plugins/plan/strings/note-frequency.ts'
-import {noteName} from '../../../plugins/plan/strings/note-name.ts'
+import {noteFrequencyHz, noteName} from '../../../plugins/plan/notes.ts'
 
 // ISO 16:1975, Acoustics — Standard tuning frequency.
 test('A4 is the reference pitch', () => {

@@ -1,6 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {steelStiffnessMpa} from '../../../plugins/plan/strings/string-stiffness.ts'
-import {wireStrengthMpa} from '../../../plugins/plan/strings/wire-strength.ts'
+import {steelStiffnessMpa, wireStrengthMpa} from '../../../plugins/plan/wire.ts'
 import {musicWire} from '../../../plugins/tables/music-wire.ts'
 
 describe('the table of music wire', () => {

@@ -1,0 +1,138 @@
+import {centsSharp, type Ends, type Fret, type FrettedString} from './fretted-string.ts'
+import {leastSquares, rootMeanSquare} from './least-squares.ts'
+import type {PlanPart, Settled} from './part.ts'
+import type {Plan} from './plan.ts'
+
+export interface Intonation {
+  name: string
+  /** By line, nut and saddle where the scale length puts them. */
+  plainCents: number[]
+  /** By line, with the saddle set back. */
+  compensatedCents: number[]
+}
+
+export interface Setback {
+  name: string
+  /** The saddle’s setback alone; positive: longer string. */
+  setbackMm: number
+  /** The saddle’s place then, from the nut line. */
+  stationMm: number
+  rmsCents: number
+  /** Over the same lines, of either sign. */
+  worstCents: number
+  /** The same with nothing set back. */
+  plainWorstCents: number
+  /** With nothing set back. */
+  plainRmsCents: number
+  together: {
+    saddleMm: number
+    /** Negative moves the nut towards the lines. */
+    nutMm: number
+    rmsCents: number
+  }
+}
+
+/**
+ * Set each string of a fretted build back at the saddle (mm, positive: longer) so that the cents over its first twelve
+ * lines are least in the mean square, with the nut where it is; and saddle and nut together. Then tell the cents at
+ * every line with nothing set back, and with the saddle set back. Fretless builds have none: the slide or the finger
+ * stops the string wherever the note is.
+ *
+ * Source: as centsSharp.
+ */
+export const setbacks: PlanPart = (settled, soFar) => {
+  const fretting = frettedStrings(settled, soFar)
+  if (!fretting || !soFar.bridge) return {}
+  const {frets, heard} = fretting
+  const found = fretting.strings.flatMap(({name, string}) => {
+    const alone = leastSquares((at) => cents(string, heard, {saddleMm: at[0]!, nutMm: 0}), [0])
+    const both = leastSquares(
+      (at) => cents(string, heard, {saddleMm: at[0]!, nutMm: at[1]!}),
+      alone ? [...alone, 0] : [0, 0],
+    )
+    if (!alone || !both) return []
+    const [setbackMm, saddleMm, nutMm] = [alone[0]!, both[0]!, both[1]!]
+    const intonation = {
+      name,
+      plainCents: cents(string, frets, {saddleMm: 0, nutMm: 0}),
+      compensatedCents: cents(string, frets, {saddleMm: setbackMm, nutMm: 0}),
+    }
+    const plain = intonation.plainCents.slice(0, heard.length)
+    const left = intonation.compensatedCents.slice(0, heard.length)
+    const setback = {
+      name,
+      setbackMm,
+      stationMm: string.scaleMm + setbackMm,
+      rmsCents: rootMeanSquare(left),
+      worstCents: furthest(left),
+      plainRmsCents: rootMeanSquare(plain),
+      plainWorstCents: furthest(plain),
+      together: {saddleMm, nutMm, rmsCents: rootMeanSquare(cents(string, heard, {saddleMm, nutMm}))},
+    }
+    return intonation.plainCents.every(Number.isFinite) && intonation.compensatedCents.every(Number.isFinite)
+      ? [{intonation, setback}]
+      : []
+  })
+  if (found.length === 0) return {}
+  return {
+    bridge: {
+      ...soFar.bridge,
+      setbacks: found.map(({setback}) => setback),
+      drawnWorstCents: furthest(found.map(({setback}) => setback.plainWorstCents)),
+    },
+    intonation: found.map(({intonation}) => intonation),
+  }
+}
+
+/** The largest of the values, of either sign. */
+export function furthest(values: readonly number[]): number {
+  return Math.max(...values.map(Math.abs))
+}
+
+/** The cents at each fret, sharp positive. */
+export function cents(string: FrettedString, frets: readonly Fret[], ends: Ends): number[] {
+  return frets.map((fret) => centsSharp(string, fret, ends))
+}
+
+/** How many lines from the nut a setback is chosen by. */
+const linesHeard = 12
+
+export interface Fretting {
+  /** Every line of the scale, in order from the nut. */
+  frets: Fret[]
+  /** The lines that setbacks are chosen by: the first twelve from the nut, half frets counted, or all if fewer. */
+  heard: Fret[]
+  strings: {name: string; at: number; string: FrettedString}[]
+}
+
+/**
+ * Gather what the model of intonation needs of a fretted build whose strings, lines and heights are planned; strings
+ * whose pull or stiffness is not known are left out. Undefined where there are no frets, or nothing to say of them.
+ */
+export function frettedStrings({values}: Settled, plan: Plan): Fretting | undefined {
+  const {scale, strings, action} = plan
+  const scaleMm = values.scale?.length?.mm
+  if (!values.scale?.fretted?.value || !scale?.lines?.length || !strings || !action || scaleMm === undefined)
+    return undefined
+  const frets = scale.lines.map(({cents, fromPreviousMm}) => ({
+    ratio: 2 ** (cents / 1200),
+    roomMm: fromPreviousMm,
+  }))
+  const common = {
+    scaleMm,
+    nutHeightMm: action.nutMm,
+    riseMm: action.bridgeHeightMm - action.crownMm - action.nutMm,
+    fingerMm: values.action?.finger?.mm ?? 0,
+    reliefMm: action.reliefMm,
+  }
+  return {
+    frets,
+    heard: frets.slice(0, linesHeard),
+    strings: strings.flatMap(({name, tensionN, stiffnessMpa, sectionMm}, at) => {
+      if (tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined) return []
+      const radiusMm = sectionMm / 2
+      const kappa = (Math.PI * radiusMm ** 2 * stiffnessMpa) / tensionN
+      return [{name, at, string: {...common, radiusMm, kappa}}]
+    }),
+  }
+}

@@ -1,0 +1,67 @@
+const stepMm = 1e-4
+const settledMm = 1e-6
+const mostSteps = 100
+
+/**
+ * Find the one or two numbers (mm) near `start` that make the sum of the squares of `errorsOf` least, by Levenberg's
+ * and Marquardt's damped steps with numerical slopes. Undefined where the errors at the start are no numbers.
+ */
+export function leastSquares(
+  errorsOf: (at: readonly number[]) => readonly number[],
+  start: readonly number[],
+): number[] | undefined {
+  let at = [...start]
+  let errors = errorsOf(at)
+  let least = sumOfSquares(errors)
+  if (!Number.isFinite(least)) return undefined
+  let damping = 1e-6
+  for (let step = 0; step < mostSteps; step++) {
+    const move = dampedStep(errorsOf, at, errors, damping)
+    if (Math.max(...move.map(Math.abs)) < settledMm) break
+    const next = at.map((value, i) => value + move[i]!)
+    const left = errorsOf(next)
+    const sum = sumOfSquares(left)
+    if (sum < least) {
+      ;[at, errors, least] = [next, left, sum]
+      damping /= 10
+    } else {
+      damping *= 10
+      if (damping > 1e12) break
+    }
+  }
+  return at
+}
+
+/** Solve (JᵀJ + damping·diagonal)·step = −Jᵀ·errors. */
+function dampedStep(
+  errorsOf: (at: readonly number[]) => readonly number[],
+  at: readonly number[],
+  errors: readonly number[],
+  damping: number,
+) {
+  const slopes = at.map((_, i) => {
+    const [up, down] = [stepMm, -stepMm].map((by) =>
+      errorsOf(at.map((value, k) => (k === i ? value + by : value))),
+    )
+    return errors.map((_, row) => (up![row]! - down![row]!) / (2 * stepMm))
+  })
+  const dot = (a: readonly number[], b: readonly number[]) =>
+    a.reduce((sum, one, row) => sum + one * b[row]!, 0)
+  const down = slopes.map((slope) => -dot(slope, errors))
+  const [first, second] = slopes
+  const a = dot(first!, first!) * (1 + damping)
+  if (!second) return [down[0]! / a]
+  const b = dot(first!, second)
+  const d = dot(second, second) * (1 + damping)
+  const determinant = a * d - b * b
+  return [(d * down[0]! - b * down[1]!) / determinant, (a * down[1]! - b * down[0]!) / determinant]
+}
+
+export function sumOfSquares(values: readonly number[]): number {
+  return values.reduce((sum, one) => sum + one * one, 0)
+}
+
+/** Give the root of the mean of the squares; 0 of nothing. */
+export function rootMeanSquare(values: readonly number[]): number {
+  return Math.sqrt(values.reduce((sum, one) => sum + one * one, 0) / Math.max(1, values.length))
+}

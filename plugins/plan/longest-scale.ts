@@ -1,0 +1,104 @@
+import {assumptionRows} from '../build-file/assumptions.ts'
+import {wholeFile} from '../build-file/problem.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import {boxPlace} from './box/box.ts'
+import {neckBlank, neckBudget} from './neck/budget.ts'
+import {cutNeck} from './neck/cut.ts'
+import {neckModel} from './neck/model.ts'
+import type {Piece, PlanPart, Settled} from './part.ts'
+import type {Plan} from './plan.ts'
+
+/** Shorter than this is no instrument's string (mm); the build file takes no shorter one either. */
+const shortestMm = 100
+
+/**
+ * Where no scale length is given, find the longest (mm) that leaves room for the head and for what anchors and box
+ * need past the bridge: on a neck of `neck.length`, else on one whose blank the longest piece of wood at hand yields.
+ * The build is laid out at a trial length, and what the stick then lacks comes off it; where `box.at` places the box,
+ * the bridge's place on it settles the length, and the stick must reach.
+ */
+export const longestScale: PlanPart = (settled, soFar, {pieces}) => {
+  const {values} = settled
+  const {box, anchors} = values
+  if (values.scale?.length || !box?.length) return {}
+  const neckMm = values.neck?.length?.mm
+  const stickMm = neckMm ?? longestStick(values, pieces)
+  if (stickMm === undefined) return {}
+  const lacking = (scaleMm: number) => {
+    const takenMm =
+      neckMm === undefined ? blankAt(scaleMm, settled, soFar) : neededAt(scaleMm, settled, soFar)
+    return takenMm === undefined ? Number.POSITIVE_INFINITY : takenMm - stickMm
+  }
+  const fromTailMm = values.bridge?.['from-tail']?.mm ?? box.length.mm / 5
+  const placedMm = box.at && box.at.mm + box.length.mm - fromTailMm
+  const longestMm =
+    placedMm ?? Math.min(stickMm - lacking(stickMm), anchors?.at?.mm ?? Number.POSITIVE_INFINITY)
+  if (!(longestMm >= shortestMm) || lacking(longestMm) > 1e-6) return {}
+  return {scale: {fretted: false, ...soFar.scale, longestMm}}
+}
+
+/** What head, scale and tail together take of the stick at a scale length. */
+function neededAt(scaleMm: number, settled: Settled, soFar: Plan): number | undefined {
+  return layOut(scaleMm, settled, soFar).neck?.budget?.neededMm
+}
+
+/** The stick to start from at a scale length, the neck being as long as is assumed where the file does not say. */
+function blankAt(scaleMm: number, settled: Settled, soFar: Plan): number | undefined {
+  const trial = layOut(scaleMm, settled, soFar)
+  const model = neckModel(trial.settled.values, trial.soFar)
+  if (!model || !trial.neck) return undefined
+  return neckBlank({model, cut: cutNeck(model), settled: trial.settled, soFar: trial.soFar, neck: trial.neck})
+    .budget?.blankMm
+}
+
+function layOut(scaleMm: number, settled: Settled, plan: Plan) {
+  const written = (mm: number) => ({mm, text: '', place: wholeFile, assumed: true as const})
+  const scaled = {...settled.values, scale: {...settled.values.scale, length: written(scaleMm)}}
+  const assumed = assumptionRows.find(({path}) => path === 'neck.length')?.value(scaled, 0)
+  const length = scaled.neck?.length ?? (typeof assumed === 'object' ? written(assumed.mm) : undefined)
+  const trial = {...settled, values: {...scaled, neck: {...scaled.neck, ...(length && {length})}}}
+  const soFar: Plan = {...plan, scale: {fretted: false, ...plan.scale, lengthMm: scaleMm}}
+  const boxed = {...soFar, ...boxPlace(trial, soFar, {journal: {}, pieces: []})}
+  const {neck} = neckBudget(trial, boxed, {journal: {}, pieces: []})
+  return {settled: trial, soFar: {...boxed, ...(neck && {neck})}, neck}
+}
+
+type Stick = Pick<Piece, 'lengthMm' | 'widthMm' | 'thicknessMm' | 'clearMm'>
+
+/**
+ * Give the longest stick (mm) that can be cut from the wood at hand: within a piece's clear length, less `saw.trim` at
+ * each end. Wood at hand is what the build lists or takes, else the rack. Pieces as wide as the neck and as thick as
+ * it, or as its thickest layer, come first; undefined where there is none.
+ */
+export function longestStick(values: BuildValues, rack: readonly Piece[]): number | undefined {
+  const taken = values.take?.map(({value}) => value)
+  const listed = stockOf(values)
+  const fromRack = taken ? rack.filter(({id}) => taken.includes(id)) : listed.length > 0 ? [] : rack
+  const sticks: readonly Stick[] = [...listed, ...fromRack]
+  const layers = values.neck?.laminations?.map((layer) => layer.thickness?.mm ?? 0)
+  const thickMm = layers?.length ? Math.max(...layers) : (values.neck?.thickness?.mm ?? 0)
+  const wideMm = values.neck?.width?.nut?.mm ?? 0
+  const fitting = sticks.filter(
+    ({widthMm, thicknessMm}) => widthMm >= wideMm - 1e-6 && thicknessMm >= thickMm - 1e-6,
+  )
+  const trimMm = values.saw?.trim?.mm ?? 0
+  const lengths = (fitting.length > 0 ? fitting : sticks).map(
+    ({lengthMm, clearMm: [from, to] = [0, lengthMm]}) => to - from - 2 * trimMm,
+  )
+  return lengths.length > 0 ? Math.max(...lengths) : undefined
+}
+
+function stockOf({stock = []}: BuildValues): Stick[] {
+  return stock.flatMap(({length, width, thickness, clear}) => {
+    if (!length) return []
+    const [from, to] = clear ?? []
+    return [
+      {
+        lengthMm: length.mm,
+        widthMm: width?.mm ?? Number.POSITIVE_INFINITY,
+        thicknessMm: thickness?.mm ?? Number.POSITIVE_INFINITY,
+        ...(from && to && {clearMm: [from.mm, to.mm] as const}),
+      },
+    ]
+  })
+}

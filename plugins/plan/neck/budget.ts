@@ -1,0 +1,145 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {PlanPart} from '../part.ts'
+import type {Plan} from '../plan.ts'
+import {stationOf} from '../station-of.ts'
+import type {NeckConcern} from './concern.ts'
+import {headPoint} from './head.ts'
+
+export interface Budget {
+  headMm: number
+  /** The scale length, or as much of it as a neck that ends at the box spans. */
+  scaleMm: number
+  /** What anchors and box need past the bridge line. */
+  tailMm: number
+  /** What the anchors need. */
+  anchorsMm?: number | undefined
+  /** What the box needs. */
+  boxMm?: number | undefined
+  lengthMm: number
+  /** Head, scale and tail together. */
+  neededMm: number
+  /** What it is that needs the tail, in words. */
+  needs: string
+  /** Long enough for the anchors, whatever the box needs. */
+  holdsAnchors?: boolean | undefined
+  /** What neck.length leaves over; negative: too short. */
+  spareMm?: number | undefined
+  /** The stick to start from. */
+  blankMm?: number | undefined
+  /** Of it, what is squared off at each end. */
+  squareMm?: number | undefined
+  /** How thick a stick a head sawn out of the solid takes. */
+  blankThicknessMm?: number | undefined
+  /** What the stick gains by the bend of a scarf. */
+  blankGainMm?: number | undefined
+  /** What the scarf’s saw cut takes. */
+  blankKerfMm?: number | undefined
+}
+
+/**
+ * Share out the stick's length (mm): the head, the scale, what anchors and box need past the bridge line, and what
+ * `neck.length` leaves over. A neck that ends at the box spans the scale only so far, and needs nothing past it.
+ * Absent until head, scale and what lies past the bridge are known.
+ */
+export const neckBudget: PlanPart = ({values}, soFar) => {
+  const headMm = values.head?.length?.mm
+  const shares = values.neck?.joins?.value === 'end' ? toBox(soFar) : pastBridge(values, soFar)
+  if (!values.neck || headMm === undefined || !shares) return {}
+  const neededMm = headMm + shares.scaleMm + shares.tailMm
+  const lengthMm = values.neck.length?.mm ?? neededMm
+  const {anchorsMm, boxMm = 0} = shares
+  const budget: Budget = {
+    headMm,
+    ...shares,
+    lengthMm,
+    neededMm,
+    spareMm: lengthMm - neededMm,
+    needs: anchorsMm !== undefined && anchorsMm >= boxMm ? 'the anchors need' : 'the box needs',
+    ...(anchorsMm !== undefined && {
+      holdsAnchors: lengthMm >= headMm + shares.scaleMm + anchorsMm - 1e-6,
+    }),
+  }
+  return {neck: {...soFar.neck, budget}}
+}
+
+type Shares = Pick<Budget, 'scaleMm' | 'tailMm' | 'anchorsMm' | 'boxMm'>
+
+function toBox({box, scale}: Plan): Shares | undefined {
+  if (box?.atMm === undefined || scale?.lengthMm === undefined) return undefined
+  return {scaleMm: Math.max(Math.min(box.atMm, scale.lengthMm), 0), tailMm: 0}
+}
+
+function pastBridge(values: BuildValues, soFar: Plan): Shares | undefined {
+  const scaleMm = soFar.scale?.lengthMm
+  const need = tailNeed(values, soFar)
+  const both = [need.anchorsMm, need.boxMm].filter((mm) => mm !== undefined)
+  if (scaleMm === undefined || both.length === 0) return undefined
+  return {scaleMm, tailMm: Math.max(...both, 0), ...need}
+}
+
+/** Wood left behind an anchor's body, to the neck's end (mm): common practice, no source. */
+const behindAnchorMm = 25.4 / 4
+
+/** What lies past the bridge line and needs the neck under it, in mm from that line. */
+export interface TailNeed {
+  anchorsMm?: number
+  boxMm?: number
+}
+
+/**
+ * Say how far past the bridge line the neck must reach (mm): for anchors in the neck to their far side and 1/4 in of
+ * wood behind it (a tailpiece hooks over the end); along the box to its tail edge, or run through to its tail wall.
+ * Anchors on the box behind a neck that runs through need nothing. Empty where neither is known yet.
+ */
+export function tailNeed(values: BuildValues, {box, scale}: Pick<Plan, 'box' | 'scale'>): TailNeed {
+  const {anchors, bridge} = values
+  const scaleMm = scale?.lengthMm
+  if (scaleMm === undefined) return {}
+  const isThrough = values.neck?.joins?.value === 'through'
+  const boxTailMm = box?.tailMm
+  const stationMm = stationOf(anchors ?? {}, box)
+  const isOnBox = isThrough && stationMm !== undefined && stationMm <= (boxTailMm ?? 0)
+  const bodyMm = anchors?.body?.mm ?? anchors?.['string-hole']?.mm ?? 0
+  const behindMm = anchors?.kind?.value === 'tailpiece' ? 0 : bodyMm / 2 + behindAnchorMm
+  const footMm = (bridge?.foot?.mm ?? 0) / 2
+  const wallMm = isThrough ? (values.box?.sides?.mm ?? 0) : 0
+  return {
+    ...(stationMm !== undefined && !isOnBox && {anchorsMm: Math.max(stationMm + behindMm - scaleMm, footMm)}),
+    ...(boxTailMm !== undefined && {boxMm: Math.max(boxTailMm - wallMm - scaleMm, 0)}),
+  }
+}
+
+/** Squared off at each end of the stick (mm): common practice, no source. */
+const squareMm = 25.4 / 2
+
+/**
+ * Say how long (mm) a stick to start from, 1/2 in more at each end included.
+ * A scarf: the piece sawn off is turned over and glued under the neck's end, so that the sawn slope of the neck is the
+ * first of the head's face. The stick is bent, not lengthened: along the face it gains t·tan(θ/2), which is
+ * t/sin θ − t/tan θ, and the saw takes kerf/sin θ. A head sawn out of the solid leans, so it takes its length times
+ * cos θ, and a stick as thick as it reaches down; a straight one takes the length as it is.
+ */
+export const neckBlank: NeckConcern = ({model: {head, layup}, settled, neck}) => {
+  const {budget} = neck
+  if (!budget || !head) return {}
+  const leanRad = (head.angleDeg * Math.PI) / 180
+  const ends = 2 * squareMm
+  if (head.joint === 'straight') return {budget: {...budget, squareMm, blankMm: budget.lengthMm + ends}}
+  const end = headPoint(head, head.lengthMm)
+  if (head.joint === 'solid') {
+    const blankMm = budget.lengthMm - head.lengthMm + end.behindMm + ends
+    const reachesMm = end.depthMm + head.thicknessMm * Math.cos(leanRad)
+    return {budget: {...budget, squareMm, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}}
+  }
+  const gainMm = head.sawnMm * Math.tan(leanRad / 2)
+  const kerfMm = (settled.values.saw?.kerf?.mm ?? 0) / Math.sin(leanRad)
+  return {
+    budget: {
+      ...budget,
+      squareMm,
+      blankMm: budget.lengthMm - gainMm + kerfMm + ends,
+      blankGainMm: gainMm,
+      blankKerfMm: kerfMm,
+    },
+  }
+}

@@ -1,0 +1,133 @@
+import type {NeckConcern} from './concern.ts'
+import {crossSection, type Outline, type SectionLayer, type SectionValues} from './cross-section.ts'
+import type {NeckLayer} from './layers.ts'
+import type {NeckModel} from './model.ts'
+import {roundAtMm} from './round-over.ts'
+import {neckWidthAt} from './taper.ts'
+
+export interface NeckSection {
+  stationMm: number
+  /** What is there. */
+  what?: string | undefined
+  widthMm: number
+  thicknessMm: number
+  areaMm2: number
+  /** From the playing face. */
+  neutralAxisMm?: number | undefined
+  /** Absent until the woods are known. */
+  eiNmm2?: number | undefined
+  massPerLengthKgM?: number | undefined
+  laminations: {
+    wood: string
+    thicknessMm: number
+    widthMm: number
+    fromFaceMm: number
+    /** Glued up from so many side by side. */
+    strips?: number | undefined
+  }[]
+}
+
+/** Cut the neck at the nut, in the middle of the free neck, at the box's edge and wherever it changes. */
+export const neckSections: NeckConcern = ({model, cut}) => {
+  const sections = model.changes.flatMap(({stationMm, what}) => {
+    const section = sectionAt(model, stationMm, cut)
+    return section ? [{...section, what}] : []
+  })
+  return sections.length > 0 ? {sections} : {}
+}
+
+/**
+ * Give the neck's section at a station (mm from the nut line): width, thickness, area, neutral axis (mm under the
+ * playing face), EI (N·mm²), mass per length and layers. Undefined where the neck has no width or no wood.
+ */
+export function sectionAt(
+  model: NeckModel,
+  stationMm: number,
+  cut: (stationMm: number) => Cut | undefined = cutNeck(model),
+): NeckSection | undefined {
+  const found = cut(stationMm)
+  if (!found) return undefined
+  const {widthMm, thicknessMm, layers, values} = found
+  return {
+    stationMm,
+    thicknessMm,
+    widthMm,
+    ...values,
+    laminations: layers.map(({name = 'wood not given', thicknessMm: own, fromFaceMm, strips}) => {
+      const lamination: NeckSection['laminations'][number] = {
+        wood: name,
+        thicknessMm: own,
+        widthMm,
+        fromFaceMm,
+      }
+      if (strips !== undefined) lamination.strips = strips
+      return lamination
+    }),
+  }
+}
+
+/** Which stiffness of a wood's range to use. */
+export type Stiffness = 'middle' | 'low' | 'high'
+
+/** The neck cut across: its layers there, how thick they are together, and what the section is worth. */
+export interface Cut {
+  values: SectionValues
+  widthMm: number
+  roundMm: number
+  thicknessMm: number
+  layers: readonly NeckLayer[]
+}
+
+/** Cuts the neck at a station (mm from the nut line); undefined where it has no width or no wood. */
+export type Cutter = (stationMm: number) => Cut | undefined
+
+/**
+ * Cut the neck across at any station; where a layer ends, the cut is on the bridge's side. A cut like the one before it
+ * is not computed again.
+ */
+export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutter {
+  const {layers: all} = model.layup
+  const stiff = new Map(all.map((layer) => [layer, withStiffness(layer, stiffness)]))
+  let last: Cut | undefined
+  return (stationMm) => {
+    const widthMm = neckWidthAt(stationMm, model.taper)
+    const roundMm = model.roundOver ? roundAtMm(model.roundOver, stationMm) : 0
+    if (last?.widthMm === widthMm && last?.roundMm === roundMm && areThere(last.layers, all, stationMm))
+      return last
+    const layers = all.filter((layer) => isThere(layer, stationMm))
+    const back = layers.at(-1)
+    if (widthMm === undefined || !back) return undefined
+    const backMm = back.fromFaceMm + back.thicknessMm
+    const outline: Outline = {widthMm, heightMm: backMm, roundMm}
+    if (layers[0]!.of === 'fingerboard' && model.faceRadiusMm !== undefined)
+      outline.faceRadiusMm = model.faceRadiusMm
+    const values = crossSection(
+      outline,
+      layers.map((layer) => stiff.get(layer)!),
+    )
+    const thicknessMm = backMm - layers[0]!.fromFaceMm
+    last = values.areaMm2 > 0 ? {values, widthMm, roundMm, thicknessMm, layers} : undefined
+    return last
+  }
+}
+
+const isThere = ({fromMm, toMm, thicknessMm}: NeckLayer, stationMm: number) =>
+  fromMm <= stationMm && stationMm < toMm && thicknessMm > 0
+
+/** Tell whether these are all the layers at a station. */
+function areThere(some: readonly NeckLayer[], all: readonly NeckLayer[], stationMm: number): boolean {
+  let count = 0
+  for (const layer of all) if (isThere(layer, stationMm) && layer !== some[count++]) return false
+  return count === some.length
+}
+
+function withStiffness(
+  {fromFaceMm, thicknessMm, densityKgM3, eMpa, eRangeMpa}: NeckLayer,
+  stiffness: Stiffness,
+): SectionLayer {
+  const layer: SectionLayer = {fromFaceMm, thicknessMm}
+  const e = stiffness === 'middle' ? eMpa : eRangeMpa?.[stiffness === 'low' ? 0 : 1]
+  if (densityKgM3 !== undefined) layer.densityKgM3 = densityKgM3
+  if (e !== undefined) layer.eMpa = e
+  return layer
+}

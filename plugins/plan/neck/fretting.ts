@@ -1,0 +1,53 @@
+import type {NeckConcern} from './concern.ts'
+
+export interface Fretting {
+  slotWidthMm?: number | undefined
+  slotDepthMm?: number | undefined
+  /** Slot less tang. */
+  fitMm?: number | undefined
+  /** How thick the layer is that the slots are sawn in. */
+  inMm?: number | undefined
+  pieces?:
+    | {
+        label: string
+        lengthMm: number
+      }[]
+    | undefined
+  /** The wire to buy. */
+  wireMm?: number | undefined
+  overhangMm: number
+}
+
+/** How far a piece of wire is cut over the neck's edge at each side (mm): common practice, no source. */
+const overhangMm = 25.4 / 8
+/** A slot is this much deeper than the tang (mm), so that the wire seats: common practice, no source. */
+const slotClearsMm = 0.5
+
+/**
+ * Say how to fret the neck (mm): slot width and depth from the wire, a piece of wire for each line, cut over both
+ * edges, and the wire to buy. A saw's own kerf, where given, is the slot's width. On a crowned face the slot follows
+ * the crown, so its depth is the same along the line.
+ */
+export const neckFretting: NeckConcern = ({model: {layup}, settled: {values}, soFar: {scale}}) => {
+  const lines = scale?.lines
+  if (!scale?.fretted || !lines?.length) return {}
+  const pieces = lines.flatMap(({label, widthMm}) =>
+    widthMm === undefined ? [] : [{label, lengthMm: widthMm + 2 * overhangMm}],
+  )
+  const {frets} = values
+  const slotWidthMm = frets?.['saw-kerf']?.mm ?? frets?.tang?.mm
+  const boardMm = layup.layers[0]?.thicknessMm
+  return {
+    fretting: {
+      ...(slotWidthMm !== undefined && {slotWidthMm}),
+      ...(frets?.tang && frets['saw-kerf'] && {fitMm: frets['saw-kerf'].mm - frets.tang.mm}),
+      ...(frets?.['tang-depth'] && {slotDepthMm: frets['tang-depth'].mm + slotClearsMm}),
+      ...(boardMm !== undefined && {inMm: boardMm}),
+      ...(pieces.length === lines.length && {
+        pieces,
+        wireMm: pieces.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
+      }),
+      overhangMm,
+    },
+  }
+}

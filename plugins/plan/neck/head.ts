@@ -1,0 +1,161 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Plan} from '../plan.ts'
+import type {WouldDo} from '../would-do.ts'
+import type {NeckConcern} from './concern.ts'
+import {clearPost, type HeadLayout, headConflicts, type Post} from './head-layout.ts'
+import type {Layup} from './layers.ts'
+import type {NeckModel} from './model.ts'
+import {neckWidthAt} from './taper.ts'
+
+export interface Head {
+  joint: string
+  angleDeg: number
+  lengthMm: number
+  ledgeMm: number
+  thicknessMm: number
+  widthMm?: number | undefined
+  /** The thinnest head that the tuners fit. */
+  leastMm?: number | undefined
+  /** The thickest. */
+  mostMm?: number | undefined
+  retainer?: string | undefined
+  /** The first, small hole for a post. */
+  pilotMm?: number | undefined
+  conflicts?:
+    | {
+        /** edge, holes, buttons, cross or foul. */
+        kind: string
+        /** Counted from 0. */
+        post: number
+        other?: number | undefined
+        gapMm: number
+        needsMm: number
+        /** The value to change, and what would do, in mm. */
+        wouldDo?: WouldDo | undefined
+      }[]
+    | undefined
+}
+
+/** What tuners with a post through the head fit (mm): common practice, no source. */
+const tunerThicknessMm = {least: (25.4 * 3) / 8, most: (25.4 * 3) / 4} as const
+
+/** The first, small hole of a post hole that is drilled in two steps (mm): common practice, no source. */
+const pilotMm = 25.4 / 8
+
+/**
+ * Look at the head from above: how thick it is and may be for its tuners, and what on it is too close, with the one
+ * move of a post that would clear it. All in mm.
+ */
+export const neckHead: NeckConcern = ({model, settled, soFar}) => {
+  const {head} = model
+  if (!head) return {}
+  const {values, rulerMm} = settled
+  const layout = layoutOf(values, soFar, model)
+  const conflicts = layout && headConflicts(layout)
+  const retainer = values.head?.retainer?.value
+  return {
+    head: {
+      joint: head.joint,
+      angleDeg: head.angleDeg,
+      lengthMm: head.lengthMm,
+      ledgeMm: head.ledgeMm,
+      thicknessMm: head.thicknessMm,
+      ...(layout && {widthMm: layout.widthMm}),
+      ...(values.tuners && {leastMm: tunerThicknessMm.least, mostMm: tunerThicknessMm.most}),
+      ...(values.tuners?.['post-hole'] && {pilotMm}),
+      ...(retainer && {retainer}),
+      ...(conflicts?.length && {
+        conflicts: conflicts.map((conflict) => {
+          const wouldDo = clearPost(layout!, conflict, rulerMm)
+          return {...conflict, ...(wouldDo && {wouldDo})}
+        }),
+      }),
+    },
+  }
+}
+
+function layoutOf(
+  {tuners, strings}: BuildValues,
+  soFar: Plan,
+  {head, taper}: NeckModel,
+): HeadLayout | undefined {
+  const holeMm = tuners?.['post-hole']?.mm
+  const widthMm = neckWidthAt(0, taper)
+  if (!soFar.tuners || holeMm === undefined || widthMm === undefined || !head) return undefined
+  const side = tuners?.side?.value
+  const posts = soFar.tuners.map(({stationMm, offMm}, i): Post => {
+    const nutOffMm = soFar.scale?.nutOffMm?.[i]
+    const ownSide = side === 'bass' || side === 'treble' ? side : offMm > 0 ? 'treble' : 'bass'
+    return {
+      alongMm: -stationMm,
+      offMm,
+      side: ownSide,
+      ...(nutOffMm !== undefined && {nutOffMm}),
+      stringMm: strings?.[i]?.gauge?.mm ?? 0,
+    }
+  })
+  const buttonMm = tuners?.button?.mm
+  return {posts, holeMm, ...(buttonMm !== undefined && {buttonMm}), widthMm, lengthMm: head.lengthMm}
+}
+
+/** How the head leans and how thick it is; lengths in mm, along its own face from the nut line. */
+export interface HeadShape {
+  joint: 'scarf' | 'solid' | 'straight'
+  angleDeg: number
+  lengthMm: number
+  /** Flat behind the nut line before the face goes down. */
+  ledgeMm: number
+  /** What is cut off the face of a straight head. */
+  dropMm: number
+  /** How far the face steps down besides: off a fingerboard's end, and on a straight head what is cut away. */
+  stepMm: number
+  /** The layers that are there when the scarf is sawn. */
+  sawnMm: number
+  /** Face to back, as the file has it or as the joint leaves it. */
+  thicknessMm: number
+}
+
+const slackMm = 1e-6
+
+/**
+ * Gather the head's shape; undefined without a joint and a length. A scarf or solid head without an angle is straight.
+ * A layer that ends at the ledge is sloped off with a head that leans, and is a step on one that does not.
+ */
+export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | undefined {
+  if (!head?.joint || !head.length) return undefined
+  const angleDeg = head.joint.value === 'straight' ? 0 : (head.angle?.deg ?? 0)
+  const joint = angleDeg > 0 ? head.joint.value : 'straight'
+  const ledgeMm = Math.min(head.ledge?.mm ?? 0, head.length.mm)
+  const sum = (some: typeof layers) => some.reduce((total, {thicknessMm}) => total + thicknessMm, 0)
+  const sawnMm = sum(layers.filter(({isSawn}) => isSawn))
+  const runOn = layers.filter(({fromMm}) => fromMm < -ledgeMm - slackMm)
+  const dropMm = joint === 'straight' ? (head.drop?.mm ?? 0) : 0
+  const ending = layers.filter((layer) =>
+    joint === 'straight' ? !runOn.includes(layer) : layer.fromMm > -ledgeMm + slackMm && !layer.isSawn,
+  )
+  const leftMm = joint === 'straight' ? Math.max(sum(runOn) - dropMm, 0) : sawnMm
+  return {
+    joint,
+    angleDeg,
+    lengthMm: head.length.mm,
+    ledgeMm,
+    dropMm,
+    stepMm: sum(ending) + dropMm,
+    sawnMm,
+    thicknessMm: head.thickness?.mm ?? leftMm + (head.plate?.thickness?.mm ?? 0),
+  }
+}
+
+/**
+ * Place a point of the head's face, `alongMm` from the nut line along it: how far behind the nut line it lies, along
+ * the playing face, and how deep under that face's plane (mm).
+ */
+export function headPoint(head: HeadShape, alongMm: number): {behindMm: number; depthMm: number} {
+  const slopeMm = Math.max(alongMm - head.ledgeMm, 0)
+  const leanRad = (head.angleDeg * Math.PI) / 180
+  const isDown = slopeMm > 0 || head.joint !== 'straight'
+  return {
+    behindMm: alongMm - slopeMm + slopeMm * Math.cos(leanRad),
+    depthMm: isDown ? head.stepMm + slopeMm * Math.sin(leanRad) : 0,
+  }
+}

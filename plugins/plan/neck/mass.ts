@@ -1,0 +1,71 @@
+import type {NeckConcern} from './concern.ts'
+import type {Cutter} from './cut.ts'
+import {headPoint} from './head.ts'
+import {type LayerWood, layerWood} from './layers.ts'
+import {distinctPlaces, type NeckModel} from './model.ts'
+import {neckWidthAt} from './taper.ts'
+
+/** Steps between two changes of the neck: its mass per length is smooth between them. */
+const steps = 2
+
+/**
+ * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
+ * under the head). The head counts as wide as the neck at the nut. Absent where a wood is not known.
+ */
+export const neckMass: NeckConcern = ({model, cut, settled}) => {
+  const {tailMm, head} = model
+  if (tailMm === undefined || !head) return {}
+  const plate = settled.values.head?.plate
+  const lumps = [
+    ...neckLumps(model, cut, -head.ledgeMm, tailMm),
+    ...headLumps(model, plate && {...layerWood(plate), thicknessMm: plate.thickness?.mm ?? 0}),
+  ]
+  const massKg = lumps.reduce((sum, {kg}) => sum + kg, 0)
+  if (!(massKg > 0)) return {}
+  return {massKg, balanceMm: lumps.reduce((sum, {kg, atMm}) => sum + kg * atMm, 0) / massKg}
+}
+
+interface Lump {
+  kg: number
+  atMm: number
+}
+const unknown = [{kg: Number.NaN, atMm: 0}]
+
+/** Cut the neck into lumps by Simpson's rule. */
+function neckLumps({changes}: NeckModel, cut: Cutter, fromMm: number, toMm: number): Lump[] {
+  const breaks = distinctPlaces(
+    [fromMm, 0, ...changes.map(({stationMm}) => stationMm), toMm].filter((at) => at >= fromMm && at <= toMm),
+  )
+  const lumps: Lump[] = []
+  for (let i = 1; i < breaks.length; i++) {
+    const start = breaks[i - 1]!
+    const h = (breaks[i]! - start) / (2 * steps)
+    for (let k = 0; k <= 2 * steps; k++) {
+      const atMm = start + h * Math.min(2 * steps - 1e-9, Math.max(1e-9, k))
+      const kgM = cut(atMm)?.values.massPerLengthKgM ?? Number.NaN
+      const weight = k === 0 || k === 2 * steps ? 1 : k % 2 ? 4 : 2
+      lumps.push({kg: (kgM / 1000) * ((weight * h) / 3), atMm})
+    }
+  }
+  return lumps
+}
+
+function headLumps(
+  {head, layup, taper}: NeckModel,
+  plate: (LayerWood & {thicknessMm: number}) | undefined,
+): Lump[] {
+  const widthMm = neckWidthAt(0, taper)
+  const sawn = layup.layers.filter(({isSawn}) => isSawn)
+  const sawnMm = sawn.reduce((sum, {thicknessMm}) => sum + thicknessMm, 0)
+  if (!head || widthMm === undefined || !(sawnMm > 0)) return unknown
+  const densityKgM3 =
+    sawn.reduce((sum, {thicknessMm, densityKgM3: own}) => sum + thicknessMm * (own ?? Number.NaN), 0) / sawnMm
+  const plateMm = Math.min(plate?.thicknessMm ?? 0, head.thicknessMm)
+  const kgMm2 =
+    ((head.thicknessMm - plateMm) * densityKgM3 +
+      (plateMm > 0 ? plateMm * (plate?.densityKgM3 ?? Number.NaN) : 0)) *
+    1e-9
+  const middleMm = (head.ledgeMm + head.lengthMm) / 2
+  const lengthMm = head.lengthMm - head.ledgeMm
+  return [{kg: kgMm2 * lengthMm * widthMm, atMm: -headPoint(head, middleMm).behindMm}]
+}

@@ -1,0 +1,108 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Plan} from '../plan.ts'
+import {type HeadShape, headShape} from './head.ts'
+import {type Layup, neckLayers} from './layers.ts'
+import {type RoundOver, roundOver} from './round-over.ts'
+import {type NeckTaper, neckTaper} from './taper.ts'
+
+/** The neck's body, before anything is computed of it. */
+export interface NeckModel extends NeckBody {
+  /** Where its section is worth knowing, from the nut line on. */
+  changes: readonly Change[]
+}
+
+/** Gather the neck's body from the build and from where box and tail end lie; undefined without width and thickness. */
+export function neckModel(
+  values: BuildValues,
+  {box, neck}: Pick<Plan, 'box' | 'neck'>,
+): NeckModel | undefined {
+  const headMm = values.head?.length?.mm
+  const lengthMm = neck?.budget?.lengthMm ?? values.neck?.length?.mm
+  const tailMm = lengthMm !== undefined && headMm !== undefined ? Math.max(lengthMm - headMm, 0) : undefined
+  const scaleMm = values.scale?.length?.mm
+  const layup = neckLayers(values, (box?.atMm ?? scaleMm ?? 0) / 2)
+  const taper = neckTaper(values)
+  if (!layup || !taper) return undefined
+  const head = headShape(values, layup)
+  const rounded = roundOver(values, {head, boxAtMm: box?.atMm, tailMm})
+  const radius = values.fingerboard?.radius?.mm
+  const body: NeckBody = {
+    layup,
+    taper: {...taper, ...(tailMm && {tailStationMm: tailMm})},
+  }
+  if (tailMm !== undefined) body.tailMm = tailMm
+  if (box?.atMm !== undefined) body.boxAtMm = box.atMm
+  if (box?.tailMm !== undefined) body.boxTailMm = box.tailMm
+  if (scaleMm !== undefined) body.scaleMm = scaleMm
+  if (head) body.head = head
+  if (rounded) body.roundOver = rounded
+  if (radius !== undefined) body.faceRadiusMm = radius
+  return {...body, changes: changesAlong(body)}
+}
+
+/** The neck as a body; mm from the nut line and from the playing face. */
+export interface NeckBody {
+  layup: Layup
+  taper: NeckTaper
+  tailMm?: number
+  boxAtMm?: number
+  boxTailMm?: number
+  scaleMm?: number
+  head?: HeadShape
+  roundOver?: RoundOver
+  faceRadiusMm?: number
+}
+
+/** A station where the neck's section is worth knowing, and what is there. */
+export interface Change {
+  stationMm: number
+  what: string
+}
+
+/** Places (mm) nearer than this are one place: what lies between them is no stretch of wood. */
+const samePlaceMm = 1e-6
+
+/** Sort places (mm) and keep one of those that are the same to within a millionth of a millimetre. */
+export function distinctPlaces(placesMm: readonly number[]): number[] {
+  const distinct: number[] = []
+  for (const at of [...placesMm].sort((a, b) => a - b))
+    if (!(at - (distinct.at(-1) ?? Number.NEGATIVE_INFINITY) < samePlaceMm)) distinct.push(at)
+  return distinct
+}
+
+/**
+ * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
+ * box edges, and wherever a layer or the round-over begins or ends.
+ */
+export function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
+  const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
+  const freeMm = boxAtMm ?? scaleMm
+  const changes: Change[] = []
+  const add = (stationMm: number | undefined, what: string) => {
+    if (stationMm === undefined || stationMm < 0 || stationMm > endMm) return
+    for (const other of changes) if (Math.abs(other.stationMm - stationMm) < samePlaceMm) return
+    changes.push({stationMm, what})
+  }
+  add(0, 'nut')
+  add(freeMm && freeMm / 2, 'middle of the free neck')
+  add(boxAtMm, 'box edge')
+  add(boxTailMm, 'box tail')
+  for (const {of, fromMm, toMm} of layup.layers) {
+    add(fromMm, `${layerWords(of)} begins`)
+    add(toMm, `${layerWords(of)} ends`)
+  }
+  if (roundOver) {
+    const {fromMm, toMm, runInMm} = roundOver
+    add(fromMm, 'round-over begins')
+    add(fromMm + runInMm, 'round-over at full depth')
+    add(toMm - runInMm, 'round-over runs out')
+    add(toMm, 'round-over ends')
+  }
+  add(tailMm, 'tail end')
+  return changes.sort((a, b) => a.stationMm - b.stationMm)
+}
+
+function layerWords(of: string): string {
+  if (of === 'fingerboard') return of
+  return of === 'neck.cap' ? 'cap' : of === 'neck' ? 'stick' : `lamination ${of.split('.').at(-1)}`
+}
