@@ -8,6 +8,7 @@ export interface Cover {
   needed: number
 }
 
+/** Tell whether a choice of pieces meets all covers. */
 export const meetsCovers = (covers: readonly Cover[], chosen: readonly number[]): boolean =>
   covers.every(({worths, needed}) => {
     const held = chosen.reduce((sum, n, p) => sum + n * worths[p]!, 0)

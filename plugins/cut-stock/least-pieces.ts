@@ -8,13 +8,10 @@ import {packQuickly} from './quick-cut.ts'
 import {relax} from './relax.ts'
 import {allPieces, binsOf, choiceVolume, type Demand, type Job, type Prices} from './task.ts'
 
-interface Choice {
+export interface Least {
   packing: Packing
   /** How many pieces of each kind. */
   chosen: number[]
-}
-
-export interface Least extends Choice {
   /** No choice of less volume holds as much. */
   proven: boolean
   /** Below this volume there is none. */
@@ -56,7 +53,7 @@ class LeastPieces {
   /** Choices that hold too little, and those that are not settled. */
   private readonly never: number[][] = []
   private open: Open[] = []
-  private best: Choice
+  private best: Pick<Least, 'packing' | 'chosen'>
   private least: number
   /** Every choice of less volume was looked at. */
   private level: number | undefined
@@ -74,7 +71,10 @@ class LeastPieces {
 
   find(): Least {
     this.dropPieces((job) => packQuickly(this.context, job))
-    const end = this.climb()
+    const {effort} = this.context
+    let end: 'through' | 'cut short' | undefined
+    for (let tried = 0; !end && tried < mostTried && effort.spent < 0.5 * effort.limit; tried++)
+      end = this.tryNext()
     if (end === 'cut short') return this.result(false, this.reached())
     const isThrough = end === 'through'
     if (isThrough && this.open.length === 0) return this.result(true, this.least)
@@ -137,16 +137,7 @@ class LeastPieces {
       }
   }
 
-  /** By rising volume: what holds the parts at once, what cannot, and what stays open. */
-  private climb(): 'through' | 'cut short' | undefined {
-    const {effort} = this.context
-    for (let tried = 0; tried < mostTried && effort.spent < 0.5 * effort.limit; tried++) {
-      const end = this.tryNext()
-      if (end) return end
-    }
-    return undefined
-  }
-
+  /** Look at the next choice by rising volume: whether it holds the parts at once, cannot, or stays open. */
   private tryNext(): 'through' | 'cut short' | undefined {
     const {context, covers, never, least} = this
     const {task, effort} = context

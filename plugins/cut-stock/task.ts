@@ -1,3 +1,5 @@
+import {inchMm} from '../tables/units.ts'
+
 /** Whole units in a millimetre. A length of 20 m and all its sums stay whole numbers that a double holds exactly. */
 export const unitsPerMm = 1e9
 
@@ -15,7 +17,7 @@ export const slackMm = slackUnits / unitsPerMm
 
 /** Tell whether an offcut is worth keeping: 4 in by 1/2 in. */
 export const isKept = (lengthMm: number, widthMm: number): boolean =>
-  lengthMm >= 4 * 25.4 - slackMm && widthMm >= 25.4 / 2 - slackMm
+  lengthMm >= 4 * inchMm - slackMm && widthMm >= inchMm / 2 - slackMm
 
 /** Parts alike. Sizes are whole units with one kerf added, so that n of them fit where their sum does. */
 export interface PartKind {
