@@ -1,3 +1,4 @@
+import {styleText} from 'node:util'
 import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
 
 /** The problems of one file. */
@@ -10,14 +11,14 @@ export interface FileProblems {
 export function report(files: readonly FileProblems[], stream: NodeJS.WriteStream = process.stdout): string {
   const bad = files.filter(({problems}) => problems.length > 0)
   const blocks = bad.map(({file, problems}) =>
-    [colour(file, 'bold', stream), ...problems.map((problem) => lineOf(problem, stream)), ''].join('\n'),
+    [coloured(file, 'file', stream), ...problems.map((problem) => lineOf(problem, stream)), ''].join('\n'),
   )
   return [...blocks, countOf(files)].join('\n')
 }
 
 function lineOf({line, column, severity, message, rule, cause}: Problem, stream: NodeJS.WriteStream): string {
   const other = cause ? ` (see ${cause.line}:${cause.column})` : ''
-  return `  ${line}:${column} ${colour(severity, severity, stream)} ${message}${other} ${rule}`
+  return `  ${line}:${column} ${coloured(severity, severity, stream)} ${message}${other} ${rule}`
 }
 
 const plural = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`
@@ -37,15 +38,8 @@ function countOf(files: readonly FileProblems[]): string {
 export const fails = (files: readonly FileProblems[]): boolean =>
   files.some(({problems}) => problems.some(({severity}) => severity === 'error' || severity === 'fault'))
 
-const codes: Record<Severity | 'bold', string> = {
-  error: '31',
-  fault: '31',
-  warning: '33',
-  remark: '36',
-  bold: '1',
-}
+const styles = {error: 'red', fault: 'red', warning: 'yellow', remark: 'cyan', file: 'bold'} as const
 
-/** Colour a word on a terminal that takes colour; elsewhere, or under `NO_COLOR`, leave it as it is. */
-function colour(text: string, as: Severity | 'bold', stream: NodeJS.WriteStream = process.stdout): string {
-  return stream.isTTY && !process.env.NO_COLOR ? `\u001b[${codes[as]}m${text}\u001b[0m` : text
-}
+/** Colour a word where the stream is a terminal that takes colour, and `NO_COLOR` is not set. */
+const coloured = (text: string, as: keyof typeof styles, stream: NodeJS.WriteStream): string =>
+  styleText(styles[as], text, {stream})

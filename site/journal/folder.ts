@@ -20,6 +20,9 @@ export function folderLists(found: readonly BuildFile[]): (build: BuildFile) => 
 
 const isFolder = ({file}: BuildFile) => file.endsWith('/index.md')
 
+/** How many wait for one another’s files at a time. */
+export const together = {concurrency: 8}
+
 /** Enough for any build's photographs; a folder with more is listed as far as this. */
 const mostFiles = 5000
 

@@ -1,4 +1,5 @@
 import {join} from 'node:path'
+import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
@@ -13,9 +14,8 @@ import {
   throughRack,
 } from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
-import {inTurns} from '../in-turns.ts'
 import type {ReadResult, Steps} from '../make/steps.ts'
-import {folderLists} from './folder.ts'
+import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {readSettings, readText} from './settings.ts'
 import {relevant} from './surroundings.ts'
@@ -41,7 +41,7 @@ interface Journal {
 export async function readJournalFolder(root: string, steps: Steps): Promise<Journal> {
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
-  const opened = await inTurns(found, (each) => openBuild(each, settings, steps))
+  const opened = await pMap(found, (each) => openBuild(each, settings, steps), together)
   const filesOf = folderLists(found)
   const names = opened.map(nameOf)
   const {planned: builds, shelf} = await planOnRack(shelfOf(rack), opened, async (each, context) =>
@@ -118,15 +118,17 @@ export async function planOnRack<O extends {build: RackBuild}, P extends {plan: 
   opened: readonly O[],
   plan: (one: O, context: RackContext) => Promise<P>,
 ): Promise<{planned: P[]; shelf: Shelf}> {
-  const planned = await inTurns(opened, async (one) => (seesRack(one.build) ? undefined : plan(one, noRack)))
+  const alone = async (one: O) => (seesRack(one.build) ? undefined : plan(one, noRack))
+  const planned: (P | undefined)[] = await pMap(opened, alone, together)
   const places = new Map(opened.map(({build}, at) => [build, at]))
   const shelf = await throughRack(
     rack,
     opened.map(({build}) => build),
     async (build, context) => {
       const at = places.get(build)!
-      planned[at] ??= await plan(opened[at]!, context)
-      return planned[at].plan.cuts
+      const one = planned[at] ?? (await plan(opened[at]!, context))
+      planned[at] = one
+      return one.plan.cuts
     },
   )
   return {planned: planned.map((one) => one!), shelf}

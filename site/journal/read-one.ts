@@ -1,13 +1,13 @@
 import {join} from 'node:path'
+import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RackContext} from '../../plugins/plan/rack.ts'
 import {seesRack, shelfOf} from '../../plugins/plan/rack.ts'
-import {inTurns} from '../in-turns.ts'
 import {uncachedSteps} from '../make/run-steps.ts'
 import type {Steps} from '../make/steps.ts'
 import type {Found} from './find-file.ts'
-import {folderLists} from './folder.ts'
+import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds} from './list-builds.ts'
 import {
   nameOf,
@@ -40,7 +40,7 @@ export async function readOne(
     planOpened(one, {files: one === opened ? files : [], builds}, {settings, ...context}, steps)
   if (rack.length === 0 || !seesRack(opened.build)) return planOne(opened, {pieces: [], gone: []})
   const others = beside.filter(({path}) => path !== opened.path)
-  const around = await inTurns(others, (each) => openBuild(each, settings, steps))
+  const around = await pMap(others, (each) => openBuild(each, settings, steps), together)
   const {planned} = await planOnRack(shelfOf(rack), [opened, ...around], planOne)
   return planned[0]!
 }

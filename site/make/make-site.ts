@@ -1,10 +1,11 @@
+import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {Shelf} from '../../plugins/plan/rack.ts'
 import {rackOn} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
 import type {FileProblems} from '../commands/report.ts'
-import {inTurns} from '../in-turns.ts'
+import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
 import {cachedSteps} from './cached-steps.ts'
@@ -38,7 +39,7 @@ export async function makeSite(
     cache,
     steps,
   }
-  const made = await inTurns(shown, (one) => siteBuild(one, among))
+  const made = await pMap(shown, (one) => siteBuild(one, among), together)
   return {
     site: {
       around,

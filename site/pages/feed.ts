@@ -1,8 +1,10 @@
 import {createHash} from 'node:crypto'
+import type {Element} from 'xast'
+import {x} from 'xastscript'
 import {kindFacts} from '../html/build-facts.ts'
-import {xmlText} from '../html/xml-text.ts'
 import {type Page, textPage} from '../publish/page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {xmlDocument} from './xml.ts'
 
 /** Write the feed (Atom, RFC 4287) of builds that carry a date, newest first. Dates are those of the files. */
 export function feedPage({around, builds, journal}: SiteData): Page[] {
@@ -16,35 +18,33 @@ export function feedPage({around, builds, journal}: SiteData): Page[] {
       .map(({date}) => date)
       .sort()
       .at(-1) ?? '1970-01-01'
-  const author = journal.maker?.value ?? around.title
-  const text = `<?xml version="1.0" encoding="utf-8"?>
-<feed xmlns="http://www.w3.org/2005/Atom">
-  <title>${xmlText(around.title)}</title>
-  <id>${idOf(home)}</id>
-  <link rel="alternate" href="${xmlText(home)}"/>
-  <link rel="self" href="${xmlText(`${home}feed.xml`)}"/>
-  <updated>${atNoon(newest)}</updated>
-  <author><name>${xmlText(author)}</name></author>
-${dated.map(({one, date}) => entry(one, date, home)).join('')}</feed>
-`
-  return [textPage('/feed.xml', 'Feed', text)]
+  const feed = x('feed', {xmlns: 'http://www.w3.org/2005/Atom'}, [
+    x('title', around.title),
+    x('id', idOf(home)),
+    x('link', {rel: 'alternate', href: home}),
+    x('link', {rel: 'self', href: `${home}feed.xml`}),
+    x('updated', atNoon(newest)),
+    x('author', [x('name', journal.maker?.value ?? around.title)]),
+    ...dated.map(({one, date}) => entry(one, date, home)),
+  ])
+  return [textPage('/feed.xml', 'Feed', xmlDocument(feed))]
 }
 
-function entry({slug, title, build}: SiteBuild, date: string, home: string): string {
-  const address = xmlText(`${home}builds/${slug}/`)
+function entry({slug, title, build}: SiteBuild, date: string, home: string): Element {
+  const address = `${home}builds/${slug}/`
   const summary = build.values.summary?.value
-  return `  <entry>
-    <title>${xmlText(title)}</title>
-    <id>${idOf(`${home}builds/${slug}/`)}</id>
-    <link rel="alternate" href="${address}"/>
-    <updated>${atNoon(date)}</updated>${summary ? `\n    <summary>${xmlText(summary)}</summary>` : ''}
-  </entry>
-`
+  return x('entry', [
+    x('title', title),
+    x('id', idOf(address)),
+    x('link', {rel: 'alternate', href: address}),
+    x('updated', atNoon(date)),
+    summary ? x('summary', summary) : undefined,
+  ])
 }
 
 /** An address where the journal has one; else a name made from it (RFC 9562, version 8), which stays the same too. */
 function idOf(address: string): string {
-  if (!address.startsWith('/')) return xmlText(address)
+  if (!address.startsWith('/')) return address
   const hex = createHash('sha256').update(address).digest('hex')
   const parts = [
     hex.slice(0, 8),

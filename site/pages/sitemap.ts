@@ -1,13 +1,18 @@
-import {xmlText} from '../html/xml-text.ts'
+import {x} from 'xastscript'
 import {type Page, textPage} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
+import {xmlDocument} from './xml.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */
 export function sitemapPage({around: {origin = '', prefix}}: SiteData, pages: readonly Page[]): Page[] {
   const addresses = pages
     .filter(({layout, data}) => layout !== 'bare' && !data.unlisted)
-    .map(({address}) => `  <url><loc>${xmlText(origin + prefix + address.slice(1))}</loc></url>\n`)
+    .map(({address}) => origin + prefix + address.slice(1))
     .sort()
-  const text = `<?xml version="1.0" encoding="utf-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n${addresses.join('')}</urlset>\n`
-  return [textPage('/sitemap.xml', 'Pages', text)]
+  const list = x(
+    'urlset',
+    {xmlns: 'http://www.sitemaps.org/schemas/sitemap/0.9'},
+    addresses.map((address) => x('url', [x('loc', address)])),
+  )
+  return [textPage('/sitemap.xml', 'Pages', xmlDocument(list))]
 }

@@ -1,8 +1,9 @@
 import {mkdir, writeFile} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
-import type {UserConfig} from '@11ty/eleventy'
-import Eleventy from '@11ty/eleventy'
+import Eleventy, {type UserConfig} from '@11ty/eleventy'
+import pMap from 'p-map'
+import {together} from '../journal/folder.ts'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
 import type {Surround} from '../site-data.ts'
@@ -78,13 +79,10 @@ function addPage(config: UserConfig, page: Page, at: number): void {
 
 /** Write the files of the site that are no pages into `folder`, a few at a time. */
 async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<void> {
-  const waiting = [...artefacts]
-  const work = async () => {
-    for (let artefact = waiting.pop(); artefact; artefact = waiting.pop()) {
-      const file = join(folder, fileOf(artefact.address))
-      await mkdir(dirname(file), {recursive: true})
-      await writeFile(file, await artefact.bytes())
-    }
+  const write = async ({address, bytes}: Artefact) => {
+    const file = join(folder, fileOf(address))
+    await mkdir(dirname(file), {recursive: true})
+    await writeFile(file, await bytes())
   }
-  await Promise.all([work(), work(), work(), work()])
+  await pMap(artefacts, write, together)
 }

@@ -2,8 +2,9 @@ import {spawnSync} from 'node:child_process'
 import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
-import {xmlText} from '../../site/html/xml-text.ts'
+import {x} from 'xastscript'
 import {spread} from '../../site/pages/deviations.ts'
+import {xmlDocument} from '../../site/pages/xml.ts'
 import {plain, wordsOf} from '../../site/search-words.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import '../support/slow.ts'
@@ -21,7 +22,7 @@ describe('the feed', () => {
     expect(journal.run('build', '--path-prefix=/x/').status).toBe(0)
     const feed = readFileSync(join(journal.root, '_site/feed.xml'), 'utf8')
     for (const part of [
-      '<title>Loft &amp; &lt;quay&gt;</title>',
+      '<title>Loft &#x26; &#x3C;quay></title>',
       '<id>https://journal.example/x/</id>',
       '<updated>2026-02-03T12:00:00Z</updated>',
     ])
@@ -33,7 +34,7 @@ describe('the feed', () => {
       '<title>',
       '<id>https://journal.example/x/builds/tea-tin/</id>',
       '<updated>',
-      '<summary>a &lt; b</summary>',
+      '<summary>a &#x3C; b</summary>',
     ])
       expect(entries[0]).toContain(part)
   })
@@ -65,8 +66,11 @@ describe('the feed', () => {
   })
 })
 
-test('xmlText escapes what XML 1.0 reserves and leaves out what it cannot hold', () => {
-  expect(xmlText('a<b>&"\'\u0001\uffff')).toBe('a&lt;b&gt;&amp;&quot;&apos;')
+test('an XML document escapes what XML 1.0 reserves and leaves out what it cannot hold', () => {
+  const text = 'a<b>]]>&"\'\u0001\uffff'
+  expect(xmlDocument(x('a', {b: text}, text))).toBe(
+    '<?xml version="1.0" encoding="utf-8"?><a b="a&#x3C;b>]]&gt;&#x26;&#x22;\'">a&#x3C;b>]]&gt;&#x26;"\'</a>\n',
+  )
 })
 
 test('the words of a text are gathered once, small and without accents', () => {
