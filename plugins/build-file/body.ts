@@ -1,8 +1,8 @@
-import type {Nodes, Root, RootContent} from 'mdast'
+import type {Nodes, Root} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
+import {visit} from 'unist-util-visit'
 import {parseBuildFile} from '../syntax/parse-build-file.ts'
-import {walk} from '../syntax/walk.ts'
 import type {Build, DayEntry, Directive} from './build.ts'
 import {type Place, wholeFile} from './problem.ts'
 import {readDate, readDuration} from './quantities/read-date.ts'
@@ -18,8 +18,8 @@ export type Body = Pick<Build, 'days' | 'ticked' | 'links' | 'directives' | 'ref
 export function readBody(file: string | Root): Body {
   const tree = typeof file === 'string' ? parseBuildFile(file) : file
   const definitions = new Map<string, string>()
-  const nodes: RootContent[] = []
-  walk<RootContent>(tree, (node) => {
+  const nodes: Nodes[] = []
+  visit(tree, (node) => {
     nodes.push(node)
     if (node.type === 'definition') definitions.set(node.identifier, node.url)
   })

@@ -1,7 +1,8 @@
-import type {Element, ElementContent, Node, Parent, Root, RootContent} from 'hast'
+import type {Element, ElementContent, Node, Parent, Root} from 'hast'
+import {h} from 'hastscript'
 import type {Handlers, State} from 'mdast-util-to-hast'
+import {SKIP, visit} from 'unist-util-visit'
 import type {ComputedSection, ComputedValue} from '../sections/kit-nodes.ts'
-import {walk} from '../syntax/walk.ts'
 
 /** What was computed, kept apart from what the author wrote until that is made harmless. */
 export interface Computed extends Parent {
@@ -30,19 +31,15 @@ function apart(state: State, node: ComputedSection | ComputedValue): ElementCont
   const {hName = 'div', hProperties = {}} = node.data ?? {}
   const blocks = node.type === 'computedSection'
   const children = blocks ? state.wrap(state.all(node), true) : state.all(node)
-  return {
-    type: 'computed',
-    children: [{type: 'element', tagName: hName, properties: {...hProperties}, children}],
-  } as Computed
+  return {type: 'computed', children: [h(hName, hProperties, children)]}
 }
 
 /** Put what was computed in its place, an element among the author's. */
 export function rehypeComputed() {
   return (tree: Root): void => {
-    walk<RootContent>(tree, (node, at, parent) => {
-      if (!isComputed(node)) return
-      parent.children[at] = node.children[0]
-      return 'skip'
+    visit(tree, 'computed', (node, at, parent) => {
+      parent!.children[at!] = node.children[0]
+      return SKIP
     })
   }
 }

@@ -1,51 +1,39 @@
 import type {Element, ElementContent, Root, RootContent} from 'hast'
-import {walk} from '../syntax/walk.ts'
+import {h} from 'hastscript'
+import {SKIP, visit} from 'unist-util-visit'
 import {isComputed} from './computed.ts'
 
 /** Give the author's tables scopes, and a box to scroll in; alignment becomes a class, where it is to the right. */
 export function rehypeAuthorTables() {
   return (tree: Root): void => {
-    walk<RootContent>(tree, (node, at, parent) => {
-      if (isComputed(node)) return 'skip'
-      if (node.type !== 'element' || node.tagName !== 'table') return
-      walk<RootContent>(node, tidyCell)
-      parent.children[at] = {
-        type: 'element',
-        tagName: 'div',
-        properties: {className: ['scrolling'], tabIndex: 0, role: 'group', ariaLabel: 'Table'},
-        children: [node],
-      }
-      return 'skip'
+    visit(tree, (node, at, parent) => {
+      if (isComputed(node)) return SKIP
+      if (node.type !== 'element' || node.tagName !== 'table') return undefined
+      visit(node, 'element', tidyCell)
+      const box = {className: ['scrolling'], tabIndex: 0, role: 'group', ariaLabel: 'Table'}
+      parent!.children[at!] = h('div', box, node)
+      return SKIP
     })
   }
 }
 
-function tidyCell(node: RootContent): void {
-  if (node.type !== 'element' || (node.tagName !== 'th' && node.tagName !== 'td')) return
+function tidyCell(node: Element): void {
+  if (node.tagName !== 'th' && node.tagName !== 'td') return
   const {align, ...properties} = node.properties
   node.properties = {...properties, ...(align === 'right' && {className: ['number']})}
   if (node.tagName === 'th') node.properties.scope ??= 'col'
 }
 
+// biome-ignore format: words in lines
 const blocks = new Set([
-  'p',
-  'ul',
-  'ol',
-  'div',
-  'table',
-  'pre',
-  'blockquote',
-  'dl',
-  'figure',
-  'details',
-  'hr',
+  'blockquote', 'details', 'div', 'dl', 'figure', 'hr', 'ol', 'p', 'pre', 'table', 'ul',
 ])
 
 /** Make the text of each of the author's task list items the label of its box. */
 export function rehypeTaskLists() {
   return (tree: Root): void => {
-    walk<RootContent>(tree, (node) => {
-      if (isComputed(node)) return 'skip'
+    visit(tree, (node) => {
+      if (isComputed(node)) return SKIP
       if (node.type !== 'element' || node.tagName === 'label') return undefined
       const at = node.children.findIndex(isBox)
       if (at < 0) return undefined
@@ -53,9 +41,7 @@ export function rehypeTaskLists() {
         (child, i) => i > at && child.type === 'element' && blocks.has(child.tagName),
       )
       const [box, ...words] = node.children.slice(at, end < 0 ? undefined : end)
-      const text: Element = {type: 'element', tagName: 'span', properties: {}, children: words}
-      const label: Element = {type: 'element', tagName: 'label', properties: {}, children: [box!, text]}
-      node.children.splice(at, words.length + 1, label)
+      node.children.splice(at, words.length + 1, h('label', [box!, h('span', words)]))
       return undefined
     })
   }

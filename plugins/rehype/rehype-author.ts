@@ -1,7 +1,8 @@
-import type {Element, Root, RootContent} from 'hast'
+import type {Root, RootContent} from 'hast'
 import {raw} from 'hast-util-raw'
 import {defaultSchema, type Schema, sanitize} from 'hast-util-sanitize'
-import {walk} from '../syntax/walk.ts'
+import {h} from 'hastscript'
+import {EXIT, SKIP, visit} from 'unist-util-visit'
 import {type Computed, isComputed} from './computed.ts'
 
 // Media of another address, and what HTML no longer has, are left out; the rest is what Markdown itself can say.
@@ -69,38 +70,31 @@ function clean(stretch: RootContent[]): RootContent[] {
   const values = setAside(whole)
   const harmless = sanitize(whole, authorSchema)
   if (harmless.type !== 'root') return [harmless]
-  walk<RootContent>(harmless, (node, at, parent) => {
-    const value = values[(node.type === 'element' && node.data?.setAside) || 0]
-    if (!value) return
-    parent.children[at] = value
-    return 'skip'
+  visit(harmless, 'element', (node, at, parent) => {
+    const value = values[node.data?.setAside ?? -1]
+    if (!value) return undefined
+    parent!.children[at!] = value
+    return SKIP
   })
   return harmless.children
 }
 
 function hasHtml(tree: Root): boolean {
   let found = false
-  walk<RootContent>(tree, (node) => {
-    if (node.type === 'raw') found = true
+  visit(tree, 'raw', () => {
+    found = true
+    return EXIT
   })
   return found
 }
 
 /** Put a marked, empty element for each computed value; the mark is in `data`, which no HTML can write. */
-function setAside(tree: Root): (Computed | undefined)[] {
-  const values: (Computed | undefined)[] = [undefined]
-  walk<RootContent>(tree, (node, at, parent) => {
-    if (!isComputed(node)) return
-    const mark: Element = {
-      type: 'element',
-      tagName: 'span',
-      properties: {},
-      children: [],
-      data: {setAside: values.length},
-    }
+function setAside(tree: Root): Computed[] {
+  const values: Computed[] = []
+  visit(tree, 'computed', (node, at, parent) => {
+    parent!.children[at!] = {...h('span'), data: {setAside: values.length}}
     values.push(node)
-    parent.children[at] = mark
-    return 'skip'
+    return SKIP
   })
   return values
 }

@@ -1,5 +1,5 @@
-import type {Element, Root, RootContent} from 'hast'
-import {walk} from '../syntax/walk.ts'
+import type {Element, Root} from 'hast'
+import {visit} from 'unist-util-visit'
 
 export interface LinkOptions {
   /** The file's path within the folder of builds. */
@@ -20,11 +20,10 @@ const base = 'build:/'
 export function rehypeLinks(options: LinkOptions) {
   return (tree: Root): void => {
     const ids = new Set<unknown>()
-    walk<RootContent>(tree, (node) => {
-      if (node.type === 'element') ids.add(node.properties.id)
+    visit(tree, 'element', (node) => {
+      ids.add(node.properties.id)
     })
-    walk<RootContent>(tree, (node) => {
-      if (node.type !== 'element' || node.tagName !== 'a') return
+    visit(tree, {tagName: 'a'}, (node: Element) => {
       const {href} = node.properties
       if (typeof href !== 'string') return
       if (href.startsWith('#')) node.properties.href = within(href, ids)

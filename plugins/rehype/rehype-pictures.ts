@@ -1,5 +1,6 @@
-import type {Element, ElementContent, Root, RootContent} from 'hast'
-import {walk} from '../syntax/walk.ts'
+import type {Element, ElementContent, Root} from 'hast'
+import {h} from 'hastscript'
+import {SKIP, visit} from 'unist-util-visit'
 import {isComputed} from './computed.ts'
 
 /** A picture of the build's own folder, as the file names it. */
@@ -18,18 +19,14 @@ export type MakePicture = (picture: Picture) => ElementContent[]
  */
 export function rehypePictures({picture = plain}: {picture?: MakePicture}) {
   return (tree: Root): void => {
-    walk<RootContent>(tree, (node, at, parent) => {
-      if (isComputed(node)) return 'skip'
-      if (node.type !== 'element' || node.tagName !== 'img') return
+    visit(tree, (node, at, parent) => {
+      if (isComputed(node)) return SKIP
+      if (node.type !== 'element' || node.tagName !== 'img') return undefined
       const made = isElsewhere(node) ? [linkTo(node)] : picture(asPicture(node))
-      parent.children[at] = made.length === 1 ? made[0]! : around(made)
-      return 'skip'
+      parent!.children[at!] = made.length === 1 ? made[0]! : h('span', made)
+      return SKIP
     })
   }
-}
-
-function around(children: ElementContent[]): Element {
-  return {type: 'element', tagName: 'span', properties: {}, children}
 }
 
 function asPicture({properties: {src, alt, title}}: Element): Picture {
@@ -41,8 +38,7 @@ function asPicture({properties: {src, alt, title}}: Element): Picture {
 }
 
 function plain({target, alt, title}: Picture): ElementContent[] {
-  const src = encodeURI(target)
-  return [{type: 'element', tagName: 'img', properties: {src, alt, title, loading: 'lazy'}, children: []}]
+  return [h('img', {src: encodeURI(target), alt, title, loading: 'lazy'})]
 }
 
 function isElsewhere({properties: {src}}: Element): boolean {
@@ -51,12 +47,7 @@ function isElsewhere({properties: {src}}: Element): boolean {
 
 function linkTo({properties: {src, alt}}: Element): Element {
   const href = String(src)
-  return {
-    type: 'element',
-    tagName: 'a',
-    properties: {href},
-    children: [{type: 'text', value: String(alt || href)}],
-  }
+  return h('a', {href}, String(alt || href))
 }
 
 function decoded(src: string): string {

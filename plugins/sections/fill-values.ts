@@ -1,7 +1,7 @@
-import type {PhrasingContent, Root, RootContent} from 'mdast'
+import type {PhrasingContent, Root} from 'mdast'
+import {SKIP, visit} from 'unist-util-visit'
 import type {Plan} from '../plan/plan.ts'
 import {type FoundValue, planValue} from '../plan/plan-value.ts'
-import {walk} from '../syntax/walk.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
 import {inline, text} from './kit.ts'
 import {area, force, fractions, length, mass} from './measures.ts'
@@ -10,16 +10,15 @@ import './kit-nodes.ts'
 
 /** Put the plan's values where a sentence names them, in place; a name that the plan does not have stays as written. */
 export function fillValues(tree: Root, plan: Plan): void {
-  walk<RootContent>(tree, (node, at, parent) => {
-    if (node.type !== 'valueReference') return
+  visit(tree, 'valueReference', (node, at, parent) => {
     const found = planValue(plan, node.value)
     if (found.is === 'unknown') {
       node.data = {hName: 'span', hChildren: [{type: 'text', value: `:value[${node.value}]`}]}
-      return
+      return undefined
     }
     const data = {hName: 'span', hProperties: {className: ['value']}}
-    parent.children[at] = {type: 'computedValue', data, children: wordValue(found, plan)}
-    return 'skip'
+    parent!.children[at!] = {type: 'computedValue', data, children: wordValue(found, plan)}
+    return SKIP
   })
 }
 

@@ -6,8 +6,8 @@
 /** Millimetres of an inch, exact. */
 export const inchMm = 25.4
 
-/** Say how many millimetres some inches are, as near as a number can: `inch(3 / 8)` → 9.525. */
-export const inch = (inches: number): number => (inches * 127) / 5
+/** Say how many millimetres some inches are: `inch(1 / 4)` → 6.35. */
+export const inch = (inches: number): number => inches * inchMm
 
 const inchM = inchMm / 1000
 const footM = 0.3048
