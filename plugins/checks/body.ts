@@ -1,7 +1,9 @@
-import type {Directive} from '../build-file/build.ts'
+import type {Build, Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
+import type {Plan} from '../plan/plan.ts'
 import {keysMissingFor, planValue} from '../plan/plan-value.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
+import {printedPlan} from '../words/printed-plan.ts'
 import {type Finding, rule} from './rule.ts'
 
 const known: readonly string[] = [...sectionNames, 'leave-out']
@@ -60,8 +62,7 @@ export const bodyRules = {
     why: 'It cannot be filled in, and stays on the page as it was written.',
     mend: 'Use the name proposed; strings go by their notes and lines by their labels.',
     find: ({references}, plan) =>
-      references.flatMap(({path, place}) => {
-        const found = planValue(plan, path)
+      valuesAt(references, plan).flatMap(({path, place, found}) => {
         if (found.is !== 'unknown') return []
         const [meant] = found.likely
         const would = meant ? `; ${found.likely.join(', ')} would do` : ''
@@ -76,8 +77,7 @@ export const bodyRules = {
     why: 'It reads “open” on the page until the file has what it needs.',
     mend: 'Fill in the key that is named, or take the value out of the sentence.',
     find: (build, plan) =>
-      build.references.flatMap(({path, place}) => {
-        const found = planValue(plan, path)
+      valuesAt(build.references, plan).flatMap(({path, place, found}) => {
         if (found.is !== 'open') return []
         const [key] = keysMissingFor(found.pattern, build)
         const why = key ? `; it needs ${key}` : ''
@@ -100,6 +100,13 @@ export const bodyRules = {
           ]
         : [],
   }),
+}
+
+/** Look every value up that a sentence names. */
+function valuesAt(references: Build['references'], plan: Plan) {
+  if (references.length === 0) return []
+  const printed = printedPlan(plan)
+  return references.map(({path, place}) => ({path, place, found: planValue(printed, path)}))
 }
 
 function unknown(

@@ -2,6 +2,7 @@ import type {PhrasingContent, Root} from 'mdast'
 import {SKIP, visit} from 'unist-util-visit'
 import type {Plan} from '../plan/plan.ts'
 import {type FoundValue, planValue} from '../plan/plan-value.ts'
+import {type PrintedPlan, printedPlan} from '../words/printed-plan.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
 import {inline, text} from './kit.ts'
 import {area, force, fractions, length, mass} from './measures.ts'
@@ -10,8 +11,10 @@ import './kit-nodes.ts'
 
 /** Put the plan's values where a sentence names them, in place; a name that the plan does not have stays as written. */
 export function fillValues(tree: Root, plan: Plan): void {
+  let printed: PrintedPlan | undefined
   visit(tree, 'valueReference', (node, at, parent) => {
-    const found = planValue(plan, node.value)
+    printed ??= printedPlan(plan)
+    const found = planValue(printed, node.value)
     if (found.is === 'unknown') {
       node.data = {hName: 'span', hChildren: [{type: 'text', value: `:value[${node.value}]`}]}
       return undefined

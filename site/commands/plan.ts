@@ -1,3 +1,4 @@
+import {planJson} from '../../plugins/words/printed-plan.ts'
 import {findFile, notThere} from '../journal/find-file.ts'
 import {readOne} from '../journal/read-one.ts'
 import {fails, report} from './report.ts'
@@ -14,7 +15,7 @@ const file = positionals[0]!
 const found = await findFile(file, process.env.INIT_CWD ?? root, root)
 if ('build' in found) {
   const {plan, problems} = await readOne(found, root)
-  console.log(JSON.stringify({...plan, problems}, null, 2))
+  process.stdout.write(planJson(plan, problems))
   const files = [{file, problems}]
   if (problems.length > 0) console.error(report(files, process.stderr))
   process.exitCode = fails(files) ? 1 : 0

@@ -1,3 +1,4 @@
+import {planJson} from '../../plugins/words/printed-plan.ts'
 import {keyOf} from '../cache.ts'
 import type {Page} from '../publish/page.ts'
 import type {SiteData} from '../site-data.ts'
@@ -9,7 +10,7 @@ export function planPages({builds}: SiteData): Page[] {
     layout: 'bare',
     data: {title},
     key: keyOf('plan', key),
-    content: () => `${JSON.stringify({...plan, problems}, null, 2)}\n`,
+    content: () => planJson(plan, problems),
   }))
 }
 
