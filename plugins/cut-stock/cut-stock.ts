@@ -24,31 +24,37 @@ export interface CutPlan {
   fenceSettings: number
 }
 
-/** What goes back on the rack; where it lies on the piece as for cuts. */
-interface Offcut {
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
-  atMm: number
-  acrossMm: number
-}
-
-/** A piece as it is sawn, all in mm: along from the end that `clear` counts from, across from the first edge. */
+/** A piece as it is sawn (mm): along from the end that `clear` counts from, across from the first edge. */
 export interface SawnPiece {
   piece: StockPiece
   /** Its place in the list of pieces. */
   index: number
-  /** From where to where it is used, once squared. */
+  /** Where the squared, clear length starts, from the end that clear counts from. */
   fromMm: number
   toMm: number
+  /** Ripped end to end, in the order sawn; each is then crosscut. */
   strips: {
     widthMm: number
+    /** From the first edge. */
     acrossMm: number
-    cuts: {partId: string; atMm: number; lengthMm: number; widthMm: number}[]
+    cuts: {
+      partId: string
+      /** From the end that clear counts from. */
+      atMm: number
+      lengthMm: number
+      /** Of the part; less than the strip’s where the rest is ripped off. */
+      widthMm: number
+    }[]
   }[]
+  /** Those that go back on the rack, the longest first. */
   offcuts: Offcut[]
   /** The widths, in whole units, that the fence is set to. */
   settings: number[]
+}
+
+interface Offcut extends Sized {
+  atMm: number
+  acrossMm: number
 }
 
 /** What a search may take on before it says that it is not proven: a few seconds. */

@@ -1,4 +1,5 @@
-import type {Part, SawnPieceShape} from '../plan/cut-list.ts'
+import type {CutPiece} from '../plan/cut-list.ts'
+import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
 import {lanes, type Span} from './kit/dimensions.ts'
 import {extent, textWidthMm} from './kit/extent.ts'
@@ -11,7 +12,7 @@ import {figureOf} from './words.ts'
  * by side in the order ripped, each cut with its number and, where it fits, the name of its part.
  * What goes back on the rack says so; what is left blank is waste.
  */
-export function cutDiagram(piece: SawnPieceShape, parts: ReadonlyMap<string, Part>, plan: Plan): Drawing {
+export function cutDiagram(piece: CutPiece, parts: ReadonlyMap<string, Part>, plan: Plan): Drawing {
   const bare = [box('outline', [0, 0], [piece.widthMm, piece.lengthMm])]
   const compose = (textMm: number) => [
     ...bare,
@@ -33,7 +34,7 @@ export function cutDiagram(piece: SawnPieceShape, parts: ReadonlyMap<string, Par
 }
 
 function insides(
-  {strips, offcuts, fromMm, toMm, lengthMm, widthMm}: SawnPieceShape,
+  {strips, offcuts, fromMm, toMm, lengthMm, widthMm}: CutPiece,
   textMm: number,
   known: ReadonlyMap<string, Part>,
 ): Shape[] {
@@ -88,7 +89,7 @@ function label(
 }
 
 /** The piece's length on its left, its strips and its width below. */
-function measures({strips, lengthMm, widthMm}: SawnPieceShape, plan: Plan, textMm: number): Shape[] {
+function measures({strips, lengthMm, widthMm}: CutPiece, plan: Plan, textMm: number): Shape[] {
   const length: Span = {from: 0, to: lengthMm, fromEdge: 0, toEdge: 0, figure: figureOf(lengthMm, plan)}
   const across: Span[] = strips
     .filter((strip, i) => strips[i - 1]?.widthMm !== strip.widthMm)

@@ -3,19 +3,28 @@ import type {Settled} from './part.ts'
 import type {Plan} from './plan.ts'
 import {woodOf} from './woods.ts'
 
-/** A part to cut, sized as sawn (mm): where the build file implies or lists it, and why it has its size. */
-export interface WantedPart {
+/** A part to cut. */
+export interface Part {
+  id: string
   name: string
   /** As written; `any` where the file does not say. */
   wood: string
-  /** Its row of the wood table: parts are cut from pieces of the same row. */
-  woodRow: string
+  /** As sawn. */
   lengthMm: number
   widthMm: number
   thicknessMm: number
+  /** Why it has its size. */
   why: string
-  /** Its path in the build file. */
+  /** The path of the build file it comes from. */
   of: string
+  /** So short that it is cut off its strip last. */
+  isSmall: boolean
+}
+
+/** A part as the build file implies or lists it. */
+export interface WantedPart extends Omit<Part, 'id' | 'isSmall'> {
+  /** Its row of the wood table: parts are cut from pieces of the same row. */
+  woodRow: string
 }
 
 interface Size {
@@ -66,12 +75,19 @@ export function woodRow({wood, ...own}: Named): {wood: string; woodRow: string} 
   return {wood: name, woodRow: woodOf(name, own)?.row ?? name.toLowerCase().replace(/[\s-]+/g, ' ')}
 }
 
+/** List the parts that the design implies: of the neck, the sheets on it, and the blocks inside the box. */
+export const designParts = (settled: Settled, neck: Plan['neck']): WantedPart[] => [
+  ...neckParts(settled, neck),
+  ...sheetParts(settled, neck),
+  ...blockParts(settled),
+]
+
 /**
  * List what the neck is glued up from, sized as sawn (mm): the solid stick, or each strip of each lamination.
  * What is there when the scarf is sawn is as long as the blank; a lamination glued on later, or given an end, as long
  * as it lies on the neck. Empty until the neck's length, width and thickness are known.
  */
-export function neckParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
+function neckParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
   const {neck, head} = settled.values
   const budget = plan?.budget
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
@@ -124,7 +140,7 @@ function blankWhyOf(settled: Settled, plan: Plan['neck']): string {
 }
 
 /** List fingerboard, cap and head plate, sized as sawn (mm), each once its length and thickness are known. */
-export function sheetParts(settled: Settled, {neck: plan}: Plan): WantedPart[] {
+function sheetParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
   const {neck, head, fingerboard} = settled.values
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
   const tailMm = plan?.budget ? plan.budget.lengthMm - plan.budget.headMm : undefined
@@ -162,7 +178,7 @@ const lengthBetween = (fromMm: number, toMm: number | undefined) =>
   toMm !== undefined && toMm > fromMm ? toMm - fromMm : undefined
 
 /** List the blocks inside the box, sized as sawn (mm); the grain runs along the longer side. */
-export function blockParts(settled: Settled): WantedPart[] {
+function blockParts(settled: Settled): WantedPart[] {
   const blocks = settled.values.box?.blocks ?? []
   return blocks.flatMap((block, i) => {
     if (!block.length || !block.width || !block.thickness) return []

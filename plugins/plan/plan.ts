@@ -12,7 +12,7 @@ import {neckInBox} from './box/neck-in-box.ts'
 import {soundHoles} from './box/sound-holes.ts'
 import {type Bridge, bridgePlace} from './bridge.ts'
 import {type Caution, cautions} from './cautions.ts'
-import {type Cuts, cuts} from './cut-list.ts'
+import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import {type Hole, holes} from './drilling/holes.ts'
 import {type Fastener, fasteners} from './fasteners/fasteners.ts'
 import {type ScrewPlace, screwPlaces} from './fasteners/screw-places.ts'
@@ -29,7 +29,7 @@ import {straightSaddle} from './saddle.ts'
 import {type Scale, scaleLines} from './scale.ts'
 import {type SettingUp, settingUp} from './setting-up.ts'
 import {type Assumption, settle} from './settle.ts'
-import {type StockTrouble, stockTroubles} from './stock-at-hand.ts'
+import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
 import {stringLengths} from './string-lengths.ts'
 import {type StringPlan, strings} from './strings.ts'
 import {type Placed, tunerPosts} from './tuners.ts'
@@ -144,8 +144,9 @@ export function planBuild(build: Build, context: Context): Plan {
   add(fasteners)
   add(holes)
   add(unknownWoods)
-  add(stockTroubles)
-  add(cuts)
+  plan.stockTroubles = planStockTroubles(settled.values, context)
+  plan.tooManyParts = partsTooMany(settled.values)
+  plan.cuts = planCuts(settled, plan.neck, context.pieces)
   add(cautions)
   add(asBuilt)
   add(bill)

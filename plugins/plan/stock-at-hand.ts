@@ -2,7 +2,7 @@ import {nearest} from '../build-file/nearest.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {StockPiece} from '../cut-stock/cut-stock.ts'
 import {woodRow} from './design-parts.ts'
-import type {Context, PlanPart, Settled} from './part.ts'
+import type {Context} from './part.ts'
 
 export interface StockTrouble {
   /** twice, unknown, cut, later, undated, unsized or clear. */
@@ -34,7 +34,7 @@ export interface PieceAtHand extends StockPiece {
 }
 
 /** List the pieces that a build names: its own stock in file order, then those it takes from the rack, each once. */
-export function stockAtHand({values}: Settled, {pieces}: Context, mostAlike: number): PieceAtHand[] {
+export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAlike: number): PieceAtHand[] {
   const own = (values.stock ?? []).flatMap((piece, i): PieceAtHand[] => {
     const {length, width, thickness, clear} = piece
     if (!length || !width || !thickness) return []
@@ -55,7 +55,7 @@ export function stockAtHand({values}: Settled, {pieces}: Context, mostAlike: num
     }))
   })
   const taken = new Set(values.take?.map(({value}) => value))
-  const fromRack = pieces
+  const fromRack = rack
     .filter((piece) => taken.has(piece.id) || taken.has(piece.id.replace(/\.\d+$/, '')))
     .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm}): PieceAtHand => {
       const named = woodRow({wood: {value: wood}})
@@ -70,7 +70,7 @@ export function stockAtHand({values}: Settled, {pieces}: Context, mostAlike: num
  * another build or not there yet on its day, wood taken without a date, a size that is missing, a clear length that
  * does not lie on its piece (mm).
  */
-export const stockTroubles: PlanPart = ({values}, _, context) => {
+export function planStockTroubles(values: BuildValues, context: Context): StockTrouble[] | undefined {
   const {stock = [], take = [], parts = []} = values
   const listed = stock.flatMap(({id}, i) => (id ? [{id: id.value, at: `stock.${i + 1}.id`}] : []))
   const taken = take.map(({value}, i) => ({id: value, at: `take.${i + 1}`}))
@@ -84,7 +84,7 @@ export const stockTroubles: PlanPart = ({values}, _, context) => {
     ...parts.flatMap((part, i) => unsized(part, `parts.${i + 1}`, part.name?.value ?? `part ${i + 1}`)),
     ...stock.flatMap(unclear),
   ]
-  return found.length > 0 ? {stockTroubles: found} : {}
+  return found.length > 0 ? found : undefined
 }
 
 interface Named {

@@ -6,17 +6,31 @@ import {
   softwoodThicknesses,
   softwoodWidths,
 } from '../tables/lumber.ts'
+import {inchMm} from '../tables/units.ts'
 import type {WoodRow} from '../tables/woods.ts'
-import type {Cuts} from './cut-list.ts'
 import type {WantedPart} from './design-parts.ts'
 import {woodFacts} from './woods.ts'
+
+/** Boards to buy, of one size. */
+export interface Bought {
+  /** Nominal, as shops name it. */
+  size: string
+  wood: string
+  lengthMm: number
+  widthMm: number
+  /** Dressed. */
+  thicknessMm: number
+  count: number
+  /** Of all of them; hardwood only. */
+  boardFeet?: number | undefined
+}
 
 /**
  * Count board feet: thickness × width × length in inches over 144; stock under 1 in counts as 1 in thick.
  * Example: 1 × 9 × 96 in is 6. Source: American Hardwood Export Council on the NHLA rules.
  */
 export function boardFeet(size: {lengthMm: number; widthMm: number; thicknessIn: number}): number {
-  return (Math.max(size.thicknessIn, 1) * (size.widthMm / 25.4) * (size.lengthMm / 25.4)) / 144
+  return (Math.max(size.thicknessIn, 1) * (size.widthMm / inchMm) * (size.lengthMm / inchMm)) / 144
 }
 
 /** A board that a shop sells: its dressed size in mm, and its name there. */
@@ -59,7 +73,7 @@ function hardwood(serves: (of: {mm: number}) => boolean): Board[] {
   if (!thickness) return []
   return hardwoodWidths.flatMap((widthMm) =>
     boardLengths.map(({feet, mm}) => ({
-      size: `${thickness.nominal}, ${widthMm / 25.4} in wide, ${feet} ft`,
+      size: `${thickness.nominal}, ${widthMm / inchMm} in wide, ${feet} ft`,
       lengthMm: mm,
       widthMm,
       thicknessMm: thickness.mm,
@@ -68,7 +82,6 @@ function hardwood(serves: (of: {mm: number}) => boolean): Board[] {
   )
 }
 
-type Bought = Cuts['bought'][number]
 type Wanted = WantedPart & {id: string}
 
 /** A choice of boards to buy is no cut list: a short search will do. */
@@ -107,18 +120,9 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
   if (!count) return []
   const board =
     fitting.find((one) => leastCount(one, parts) <= count && needed(one, count, parts, saw)) ?? largest
-  const {size, lengthMm, widthMm, thicknessMm, countedIn} = board
-  return [
-    {
-      size,
-      wood,
-      lengthMm,
-      widthMm,
-      thicknessMm,
-      count,
-      ...(countedIn && {boardFeet: count * boardFeet({lengthMm, widthMm, thicknessIn: countedIn})}),
-    },
-  ]
+  const {countedIn, ...sold} = board
+  const feet = countedIn && count * boardFeet({...sold, thicknessIn: countedIn})
+  return [{...sold, wood, count, boardFeet: feet}]
 }
 
 /** How many boards of one size the parts take; undefined where `most` do not hold them. */

@@ -1,9 +1,38 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import {cutStock, type Saw, type StockPart, type StockPiece} from '../cut-stock/cut-stock.ts'
+import {cutStock, type Saw, type StockPart} from '../cut-stock/cut-stock.ts'
 import type {Cuts} from './cut-list.ts'
 import type {WantedPart} from './design-parts.ts'
 import type {Settled} from './part.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
+import type {WouldDo} from './would-do.ts'
+
+/** A part that found no piece. */
+export interface Unplaced {
+  partId: string
+  nearest?: string | undefined
+  lacks: string
+  /** A size that some piece gives. */
+  wouldDo?: WouldDo | undefined
+}
+
+type Wanted = WantedPart & {id: string}
+
+/**
+ * Say of each part that found no piece which one comes nearest, what it lacks and, for a single listed part, what
+ * would fit.
+ */
+export function unplacedParts(unplaced: readonly Wanted[], cutting: Cutting, settled: Settled): Unplaced[] {
+  const known = new Map<string, ReturnType<typeof nearestPiece>>()
+  return unplaced.map((part) => {
+    const key = [part.woodRow, part.lengthMm, part.widthMm, part.thicknessMm].join(' ')
+    const near = known.get(key) ?? nearestPiece(part, cutting, settled)
+    known.set(key, near)
+    const {only, ...says} = near
+    const isTried = only && unplaced.length === 1
+    const wouldDo = isTried ? sizeThatFits(part, only, cutting, settled.rulerMm) : undefined
+    return {partId: part.id, ...says, wouldDo}
+  })
+}
 
 /** One measure that a piece falls short by, in mm. */
 interface Lack {
@@ -17,8 +46,7 @@ interface Lack {
  */
 function nearestPiece(
   part: WantedPart,
-  pieces: readonly (StockPiece & {woodName: string})[],
-  saw: Saw,
+  {pieces, saw}: Cutting,
   {units, rulerMm}: Settled,
 ): {nearest?: string; lacks: string; only?: Lack} {
   if (pieces.length === 0) return {lacks: 'no piece is listed'}
@@ -49,10 +77,15 @@ function nearestPiece(
   }
 }
 
-type Wanted = WantedPart & {id: string}
-
 /** To try one other size no long search is needed. */
 const effort = 200_000
+
+/** All parts to cut, and what to cut them from. */
+interface Cutting {
+  parts: readonly (StockPart & {of: string})[]
+  pieces: readonly PieceAtHand[]
+  saw: Saw
+}
 
 /**
  * Where a single part that the file lists found no piece for want of one measure, give the largest mark of the ruler
@@ -60,48 +93,17 @@ const effort = 200_000
  */
 function sizeThatFits(
   part: Wanted,
-  all: readonly (StockPart & {of: string})[],
-  pieces: readonly StockPiece[],
-  saw: Saw,
-  lacks: Lack | undefined,
+  {what, mm: lacksMm}: Lack,
+  {parts, pieces, saw}: Cutting,
   rulerMm: number,
-): Cuts['unplaced'][number]['wouldDo'] {
-  if (!lacks || !part.of.startsWith('parts.') || all.filter(({of}) => of === part.of).length > 1)
-    return undefined
-  const key = `${lacks.what}Mm` as const
-  const mm = Math.floor((part[key] - lacks.mm) / rulerMm + 1e-6) * rulerMm
+): WouldDo | undefined {
+  if (!part.of.startsWith('parts.') || parts.filter(({of}) => of === part.of).length > 1) return undefined
+  const key = `${what}Mm` as const
+  const mm = Math.floor((part[key] - lacksMm) / rulerMm + 1e-6) * rulerMm
   if (mm <= 0) return undefined
-  const tried = all.map((one) => (one.id === part.id ? {...one, [key]: mm} : one))
-  return cutStock(tried, pieces, saw, effort).unplaced.length === 0
-    ? {path: `${part.of}.${lacks.what}`, mm}
-    : undefined
-}
-
-/** Say of each part that found no piece which one comes nearest, what it lacks and, for a single listed part, what fits. */
-export function unplacedParts(
-  unplaced: readonly Wanted[],
-  {
-    parts,
-    pieces,
-    saw,
-    settled,
-  }: {
-    parts: readonly (StockPart & {of: string})[]
-    pieces: readonly PieceAtHand[]
-    saw: Saw
-    settled: Settled
-  },
-): Cuts['unplaced'] {
-  const known = new Map<string, ReturnType<typeof nearestPiece>>()
-  return unplaced.map((part) => {
-    const key = [part.woodRow, part.lengthMm, part.widthMm, part.thicknessMm].join(' ')
-    const near = known.get(key) ?? nearestPiece(part, pieces, saw, settled)
-    known.set(key, near)
-    const {only, ...says} = near
-    const wouldDo =
-      unplaced.length === 1 ? sizeThatFits(part, parts, pieces, saw, only, settled.rulerMm) : undefined
-    return {partId: part.id, ...says, ...(wouldDo && {wouldDo})}
-  })
+  const tried = parts.map((one) => (one.id === part.id ? {...one, [key]: mm} : one))
+  const {unplaced} = cutStock(tried, pieces, saw, effort)
+  return unplaced.length === 0 ? {path: `${part.of}.${what}`, mm} : undefined
 }
 
 /** The parts of one row that found no piece: the row's path, its first such part in words, and what is near it. */
@@ -111,13 +113,13 @@ interface UnplacedRow {
   which: string
   /** `K1 comes nearest, and lacks 4 in of length` */
   near: string
-  wouldDo?: Cuts['unplaced'][number]['wouldDo']
+  wouldDo?: WouldDo | undefined
 }
 
 /** Gather the parts that found no piece by the row of the file, or of the design, that they come from. */
 export function unplacedRows({parts, unplaced}: Cuts): UnplacedRow[] {
   const byId = new Map(parts.map((part) => [part.id, part]))
-  const rows = new Map<string, Cuts['unplaced']>()
+  const rows = new Map<string, Unplaced[]>()
   for (const one of unplaced) {
     const {of} = byId.get(one.partId)!
     rows.set(of, [...(rows.get(of) ?? []), one])
@@ -129,7 +131,7 @@ export function unplacedRows({parts, unplaced}: Cuts): UnplacedRow[] {
       of,
       which: lacking.length > 1 ? `${name} and ${lacking.length - 1} more like it` : name,
       near: nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks,
-      ...(wouldDo && {wouldDo}),
+      wouldDo,
     }
   })
 }

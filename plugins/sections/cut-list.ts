@@ -1,5 +1,6 @@
 import type {BlockContent} from 'mdast'
-import type {Cuts, Part} from '../plan/cut-list.ts'
+import type {Cuts} from '../plan/cut-list.ts'
+import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
 import {unplacedRows} from '../plan/unplaced-parts.ts'
 import {lumberSources} from '../tables/lumber.ts'

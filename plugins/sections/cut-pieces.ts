@@ -2,7 +2,8 @@ import type {BlockContent} from 'mdast'
 import {cutDiagram} from '../drawings/cut-diagram.ts'
 import {unitWords} from '../drawings/words.ts'
 import {pageSvg} from '../drawings/writers/svg.ts'
-import type {Cuts, Part, SawnPieceShape} from '../plan/cut-list.ts'
+import type {CutPiece, Cuts} from '../plan/cut-list.ts'
+import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {type BenchStep, figure, type Inline, note, paragraph, steps, subHeading} from './kit.ts'
@@ -31,7 +32,7 @@ export function cutPieces(cuts: Cuts, plan: Plan): BlockContent[] {
   ]
 }
 
-function cutAlike(pieces: readonly SawnPieceShape[], cuts: Cuts, plan: Plan, at: number): BlockContent[] {
+function cutAlike(pieces: readonly CutPiece[], cuts: Cuts, plan: Plan, at: number): BlockContent[] {
   const piece = pieces[0]!
   const several = pieces.length > 1
   const parts = new Map(
@@ -48,12 +49,7 @@ function cutAlike(pieces: readonly SawnPieceShape[], cuts: Cuts, plan: Plan, at:
   ]
 }
 
-function drawn(
-  piece: SawnPieceShape,
-  parts: ReadonlyMap<string, Part>,
-  plan: Plan,
-  at: number,
-): BlockContent {
+function drawn(piece: CutPiece, parts: ReadonlyMap<string, Part>, plan: Plan, at: number): BlockContent {
   const drawing = cutDiagram(piece, parts, plan)
   return figure(pageSvg(drawing, `cuts-${at + 1}`), {
     alt: drawing.says,
@@ -62,9 +58,9 @@ function drawn(
 }
 
 /** Put pieces together that are the same wood and size, and are cut alike, whatever the names of their parts. */
-function alikePieces({pieces, parts}: Cuts): SawnPieceShape[][] {
+function alikePieces({pieces, parts}: Cuts): CutPiece[][] {
   const of = new Map(parts.map((part) => [part.id, part.of]))
-  const groups = new Map<string, SawnPieceShape[]>()
+  const groups = new Map<string, CutPiece[]>()
   for (const piece of pieces) {
     const {wood, lengthMm, widthMm, thicknessMm, fromMm, strips} = piece
     const cut = strips.map(({widthMm: width, cuts}) => [
@@ -77,11 +73,11 @@ function alikePieces({pieces, parts}: Cuts): SawnPieceShape[][] {
   return [...groups.values()]
 }
 
-type Strip = SawnPieceShape['strips'][number]
+type Strip = CutPiece['strips'][number]
 type Parts = ReadonlyMap<string, Part>
 
 /** Say in order how to cut one piece: square it, rip its strips, cut them to length, put the rest back. */
-function pieceSteps(piece: SawnPieceShape, parts: Parts, plan: Plan): BenchStep[] {
+function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
   const at = (mm: number) => lengthAlone(mm, plan)
   const {lengthMm, widthMm, thicknessMm, fromMm, toMm, strips, offcuts} = piece
   const isSquared = fromMm > 0 || toMm < lengthMm

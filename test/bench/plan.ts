@@ -1,7 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import {cuts} from '../../plugins/plan/cut-list.ts'
+import {planCuts} from '../../plugins/plan/cut-list.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import type {Measure} from '../bench.ts'
@@ -40,7 +40,7 @@ export async function bench(): Promise<Measure[]> {
   const plan = planBuild(build, context)
   const {settled} = settle(build, context.journal)
   const whole = medianMs(() => planBuild(build, context))
-  const cut = medianMs(() => cuts(settled, plan, context))
+  const cut = medianMs(() => planCuts(settled, plan.neck, context.pieces))
   const planned = {ms: whole.ms - cut.ms, atWorstMs: whole.atWorstMs - cut.ms}
   const read = medianMs(() => readBuild(text, {slug: 'lantern-pier'}))
   const checked = medianMs(() => checks(build, plan))

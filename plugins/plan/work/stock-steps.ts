@@ -1,4 +1,4 @@
-import type {Part} from '../cut-list.ts'
+import type {Part} from '../design-parts.ts'
 import {glueWait, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** One clamp for so much of a joint (mm): common practice, no source. */
