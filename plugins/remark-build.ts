@@ -9,7 +9,6 @@ import type {JournalSettings} from './build-file/schema.ts'
 import {checks} from './checks/checks.ts'
 import type {Piece} from './plan/part.ts'
 import {type Plan, planBuild} from './plan/plan.ts'
-import {reportProblems} from './report-problems.ts'
 import {fillBody} from './sections/fill-body.ts'
 import {kitToMarkdown} from './sections/kit-to-markdown.ts'
 import type {Relatives} from './sections/section.ts'
@@ -30,9 +29,9 @@ export interface BuildOptions {
   /** The pieces of wood that this build may cut. */
   pieces?: readonly Piece[]
   /** The build's folder and the rest of the journal, for the checks that look past the file. */
-  surroundings?: Surroundings
+  surroundings?: Surroundings | undefined
   /** What this build was copied from, and what was copied from it. */
-  relatives?: Relatives
+  relatives?: Relatives | undefined
   /** The build, where it is read, planned and checked already. */
   known?: KnownBuild
 }
@@ -51,14 +50,14 @@ export function remarkBuild(this: Processor, options: BuildOptions = {}) {
     const known = options.known ?? knowBuild(tree, source, options.slug ?? slugOf(file.path ?? ''), options)
     file.data.build = known
     reportProblems(file, known.problems)
-    fillBody(tree, {...known, source, ...(options.relatives && {relatives: options.relatives})})
+    fillBody(tree, {...known, source, relatives: options.relatives})
   }
 }
 
 function knowBuild(tree: Root, source: string, slug: string, options: BuildOptions): KnownBuild {
   const {journal = {}, pieces = [], surroundings} = options
   const body = () => readBody(tree)
-  const {build, problems} = readBuild(source, {slug, journal, body, ...(surroundings && {surroundings})})
+  const {build, problems} = readBuild(source, {slug, journal, body, surroundings})
   const plan = planBuild(build, {journal, pieces})
   return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
 }
@@ -66,5 +65,25 @@ function knowBuild(tree: Root, source: string, slug: string, options: BuildOptio
 declare module 'vfile' {
   interface DataMap {
     build: KnownBuild
+  }
+}
+
+/**
+ * Report problems as messages of the file: errors and faults as fatal, warnings as such, remarks as information.
+ * Nothing is thrown. Each has its place, its rule, the page that explains it, and what would do.
+ */
+function reportProblems(file: VFile, problems: readonly Problem[]): void {
+  for (const problem of problems) {
+    const {rule, severity, message, expected, note, cause} = problem
+    const place = {
+      start: {line: problem.line, column: problem.column},
+      end: {line: problem.endLine, column: problem.endColumn},
+    }
+    const report = file.message(message, {place, ruleId: rule, source: 'nut-to-bridge'})
+    report.fatal = severity === 'remark' ? undefined : severity !== 'warning'
+    report.url = `/rules/#${rule}`
+    if (expected) report.expected = expected
+    if (note) report.note = note
+    if (cause) report.cause = new Error(`it disagrees with line ${cause.line}, column ${cause.column}`)
   }
 }

@@ -23,9 +23,8 @@ export function readBody(file: string | Root): Body {
     nodes.push(node)
     if (node.type === 'definition') definitions.set(node.identifier, node.url)
   })
-  const tooNested = tree.data?.tooNested
   return {
-    ...(tooNested && {tooNested}),
+    tooNested: tree.data?.tooNested,
     days: tree.children.flatMap((node) =>
       node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
     ),
@@ -51,7 +50,7 @@ function directiveOf(node: LeafDirective): Directive {
 interface Found {
   url: string
   isPicture: boolean
-  alt?: string
+  alt?: string | undefined
 }
 
 /** List what a node points to, by itself or by reference. */
@@ -68,7 +67,7 @@ function targets(node: Nodes, definitions: ReadonlyMap<string, string>): Found[]
   return [...node.value.matchAll(/<(img|a)\b[^>]*?\s(?:src|href)\s*=\s*["']?([^"'\s>]+)/gi)].map((tag) => {
     const isPicture = tag[1]?.toLowerCase() === 'img'
     const alt = /\salt\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s>]+))/i.exec(node.value.slice(tag.index))
-    return {url: tag[2] ?? '', isPicture, ...(isPicture ? {alt: alt?.slice(1).join('') ?? ''} : {})}
+    return {url: tag[2] ?? '', isPicture, alt: isPicture ? (alt?.slice(1).join('') ?? '') : undefined}
   })
 }
 
@@ -100,5 +99,5 @@ function readDay(heading: string, place: Place): DayEntry | undefined {
   const [, before = '', inBrackets = ''] = /^(.*)\(([^()]*)\)\s*$/s.exec(rest) ?? []
   const minutes = readDuration(inBrackets)
   const title = (minutes.ok ? before : rest).replace(/^[\s:,.;–—-]+/, '').trim()
-  return {iso, title, ...(minutes.ok ? {minutes: minutes.value} : {}), place}
+  return {iso, title, ...(minutes.ok && {minutes: minutes.value}), place}
 }

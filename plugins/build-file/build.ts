@@ -46,16 +46,16 @@ export interface Build {
   /** Pictures and links of the body that point into the build's folder. */
   links: readonly {
     target: string
-    alt?: string
+    alt?: string | undefined
     isPicture: boolean
     place: Place
   }[]
   directives: readonly Directive[]
   references: readonly ValueReference[]
   /** Where the prose is nested so deep that it is not read. */
-  tooNested?: Place
+  tooNested?: Place | undefined
   /** Absent where only the text is known. */
-  surroundings?: Surroundings
+  surroundings?: Surroundings | undefined
 }
 
 /** Make the build of a file that nothing could be read from. */

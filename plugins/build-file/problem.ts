@@ -29,7 +29,7 @@ export interface Problem<Rule extends string = string> {
   endLine: number
   endColumn: number
   message: string
-  expected?: string[]
-  note?: string
-  cause?: {line: number; column: number}
+  expected?: string[] | undefined
+  note?: string | undefined
+  cause?: {line: number; column: number} | undefined
 }

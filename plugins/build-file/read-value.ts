@@ -23,16 +23,15 @@ export function report(
   rule: ReaderRule,
   place: Place,
   message: string,
-  more: {expected?: string[] | undefined; cause?: Place | undefined; note?: string} = {},
+  more: {expected?: string[] | undefined; cause?: Place | undefined} = {},
 ): void {
   context.problems.push({
     rule,
     severity: readerRules[rule].severity,
     ...place,
     message,
-    ...(more.expected?.length ? {expected: more.expected} : {}),
-    ...(more.note ? {note: more.note} : {}),
-    ...(more.cause ? {cause: {line: more.cause.line, column: more.cause.column}} : {}),
+    expected: more.expected?.length ? more.expected : undefined,
+    cause: more.cause && {line: more.cause.line, column: more.cause.column},
   })
 }
 

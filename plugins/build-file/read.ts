@@ -27,8 +27,8 @@ const schemas = {
 interface ReadOptions {
   slug: string
   /** Gives the unit of bare numbers where the build does not. */
-  journal?: JournalSettings
-  surroundings?: Surroundings
+  journal?: JournalSettings | undefined
+  surroundings?: Surroundings | undefined
   /** Finds days, links and directives in the prose of the whole text; without it the build has none. */
   body?: (text: string) => Body
 }
@@ -43,7 +43,7 @@ export function readBuild(
 ): {build: Build; problems: Problem<ReaderRule>[]} {
   const text = plainLines(source)
   const {front, problems} = splitFrontMatter(text)
-  const empty: Build = {...emptyBuild(slug), ...(surroundings ? {surroundings} : {})}
+  const empty: Build = {...emptyBuild(slug), surroundings}
   if (!front) return {build: empty, problems}
   const read = readYaml<BuildValues>(front.yaml, front.firstLine, schemas.build, journal?.units?.value)
   const second = secondDocument(front.body, front.bodyLine)

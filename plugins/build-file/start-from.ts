@@ -43,7 +43,7 @@ interface StartOptions {
  */
 export function startFrom(source: string, slug: string, options: StartOptions = {}): string {
   const {journal} = options
-  const readText = (text: string) => readBuild(text, {slug, ...(journal ? {journal} : {})}).build
+  const readText = (text: string) => readBuild(text, {slug, journal}).build
   const past = readText(source)
   const own = past.values.units?.value ?? journal?.units?.value ?? 'in'
   const units = options.units ?? own

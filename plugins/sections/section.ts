@@ -16,7 +16,7 @@ export interface SectionInput {
   plan: Plan
   build: Build
   problems: readonly Problem[]
-  relatives?: Relatives
+  relatives?: Relatives | undefined
   /** From the directive: `view` of `::drawing{view=top}`. */
   attributes: Readonly<Record<string, string>>
 }

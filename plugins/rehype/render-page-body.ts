@@ -3,15 +3,15 @@ import rehypeStringify from 'rehype-stringify'
 import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
-import {computedHandlers, rehypeComputed} from './rehype/computed.ts'
-import {rehypeAuthor} from './rehype/rehype-author.ts'
-import {rehypeAuthorTables, rehypeFootnotes, rehypeTaskLists} from './rehype/rehype-author-blocks.ts'
-import {type PageHeading, rehypeHeadings} from './rehype/rehype-headings.ts'
-import {type LinkOptions, rehypeLinks} from './rehype/rehype-links.ts'
-import {type MakePicture, rehypePictures} from './rehype/rehype-pictures.ts'
-import {type KnownBuild, remarkBuild} from './remark-build.ts'
-import type {Relatives} from './sections/section.ts'
-import {buildFileParser} from './syntax/parse-build-file.ts'
+import {type KnownBuild, remarkBuild} from '../remark-build.ts'
+import type {Relatives} from '../sections/section.ts'
+import {buildFileParser} from '../syntax/parse-build-file.ts'
+import {computedHandlers, rehypeComputed} from './computed.ts'
+import {rehypeAuthor} from './rehype-author.ts'
+import {rehypeAuthorTables, rehypeFootnotes, rehypeTaskLists} from './rehype-author-blocks.ts'
+import {type PageHeading, rehypeHeadings} from './rehype-headings.ts'
+import {type LinkOptions, rehypeLinks} from './rehype-links.ts'
+import {type MakePicture, rehypePictures} from './rehype-pictures.ts'
 
 /** All that the body of a build's page is made of, so that a page can be kept by these inputs. */
 export interface PageInput extends KnownBuild, LinkOptions {
@@ -40,7 +40,7 @@ export function renderPageBody(input: PageInput): PageBody {
   const known = {build, plan, problems}
   const page = unified()
     .use(buildFileParser)
-    .use(remarkBuild, {known, ...(relatives && {relatives})})
+    .use(remarkBuild, {known, relatives})
     .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
     .use(rehypeAuthor)
     .use(rehypeFootnotes)
