@@ -1,3 +1,5 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
@@ -5,8 +7,6 @@ import {markup, withPrefix} from '../html/markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
 import type {Hanging, MadeBuild} from '../site-data.ts'
-import type {Element, ElementContent} from 'hast'
-import {h} from 'hastscript'
 
 /** All that the costly part of a build's pages is made of. */
 interface BuildParts extends Omit<PageInput, 'picture'> {

@@ -1,3 +1,5 @@
+import {HtmlValidate} from 'html-validate'
+import {describe, expect, it} from 'vitest'
 import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
@@ -5,8 +7,6 @@ import {planBuild} from '../../plugins/plan/plan.ts'
 import {renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {sectionNames} from '../../plugins/tables/section-names.ts'
-import {HtmlValidate} from 'html-validate'
-import {describe, expect, it} from 'vitest'
 
 const frontMatter = `---
 title: Needle box
