@@ -1,45 +1,25 @@
 import type {Plan} from '../plan/plan.ts'
-import {boxInside} from './instrument/box-inside.ts'
-import type {Drawing, Rect, Shape} from './kit/shapes.ts'
-import {bareSection, composeSection} from './views/cross-section.ts'
-import {bareHead, composeHead} from './views/head.ts'
-import {composeInside} from './views/inside.ts'
-import {sayHead, sayInside, saySection, saySide, sayTop} from './views/says.ts'
-import {composeSide, side} from './views/side.ts'
-import {composeTop, front} from './views/top.ts'
-import {fitText, view} from './views/view.ts'
+import {titleOf, viewWords} from '../words/drawings/labels.ts'
+import {type Instrument, instrumentOf} from './instrument/instrument.ts'
+import {extent} from './kit/extent.ts'
+import type {Drawing, Shape} from './kit/shapes.ts'
+import {crossSection} from './views/cross-section.ts'
+import {head} from './views/head.ts'
+import {inside} from './views/inside.ts'
+import {side} from './views/side.ts'
+import {top} from './views/top.ts'
+import {fitText, type View} from './views/view.ts'
 
 export const viewNames = ['top', 'side', 'head', 'section', 'inside'] as const
 export type ViewName = (typeof viewNames)[number]
 
-interface View {
-  title: string
-  /** What is drawn of the instrument, without words and dimensions. */
-  bare: (plan: Plan) => Shape[]
-  compose: (plan: Plan, textMm: number) => Shape[]
-  says: (plan: Plan) => string
-  /** How tall it may be, in text heights, so that it keeps to a part of a screen. */
-  tallest: number
-}
+const views: Record<ViewName, View> = {top, side, head, section: crossSection, inside}
 
-const views: Record<ViewName, View> = {
-  top: {title: 'from the front', bare: front, compose: composeTop, says: sayTop, tallest: 58},
-  side: {title: 'from the side', bare: side, compose: composeSide, says: saySide, tallest: 58},
-  head: {title: 'the head', bare: bareHead, compose: composeHead, says: sayHead, tallest: 36},
-  section: {
-    title: 'section of the neck',
-    bare: bareSection,
-    compose: composeSection,
-    says: saySection,
-    tallest: 36,
-  },
-  inside: {
-    title: 'the top from inside',
-    bare: boxInside,
-    compose: composeInside,
-    says: sayInside,
-    tallest: 36,
-  },
+/** A view of an instrument as far as it is drawn, and the height of text that it would have by itself. */
+interface Begun {
+  name: ViewName
+  bare: readonly Shape[]
+  textMm: number
 }
 
 /**
@@ -48,30 +28,40 @@ const views: Record<ViewName, View> = {
  * nut lines lie level.
  */
 export function draw(plan: Plan, names: readonly ViewName[]): Drawing[] {
-  const known = names.filter((name) => views[name].bare(plan).length > 0)
-  const together = known.includes('top') && known.includes('side')
-  const hung = (name: ViewName) => together && (name === 'top' || name === 'side')
-  const sharedMm = Math.max(...known.filter(hung).map((name) => textOf(plan, name)))
-  const drawings = known.map((name) => {
-    const textMm = hung(name) ? sharedMm : textOf(plan, name)
-    return framed(plan, name, textMm)
-  })
-  const hanging = drawings.filter((_, i) => hung(known[i]!))
-  return drawings.map((drawing) => (hanging.includes(drawing) ? level(drawing, hanging) : drawing))
+  const instrument = instrumentOf(plan)
+  const begun = names.flatMap((name) => begin(instrument, name))
+  const known = begun.map(({name}) => name)
+  const isHung = ({name}: {name: string}) =>
+    (name === 'top' || name === 'side') && known.includes('top') && known.includes('side')
+  const sharedMm = Math.max(...begun.filter(isHung).map(({textMm}) => textMm))
+  const drawings = begun.map((one) => finish(instrument, isHung(one) ? {...one, textMm: sharedMm} : one))
+  const hung = drawings.filter(isHung)
+  return drawings.map((drawing) => (isHung(drawing) ? level(drawing, hung) : drawing))
 }
 
-const textOf = (plan: Plan, name: ViewName): number =>
-  fitText(views[name].bare(plan), (textMm) => views[name].compose(plan, textMm), views[name].tallest)
+function begin(instrument: Instrument, name: ViewName): Begun[] {
+  const {bare: drawBare, compose, tallest} = views[name]
+  const bare = drawBare(instrument)
+  if (bare.length === 0) return []
+  return [{name, bare, textMm: fitText(bare, (textMm) => compose(instrument, bare, textMm), tallest)}]
+}
 
-function framed(plan: Plan, name: ViewName, textMm: number): Drawing {
-  const {title, compose, says} = views[name]
-  return view(plan, {name, title, says: says(plan)}, compose(plan, textMm), textMm)
+function finish(instrument: Instrument, {name, bare, textMm}: Begun): Drawing {
+  const {compose, says} = views[name]
+  const shapes = compose(instrument, bare, textMm)
+  return {
+    name,
+    title: titleOf(instrument.plan, viewWords[name].title),
+    says: says(instrument),
+    textMm,
+    shapes,
+    frame: extent(shapes, textMm / 2),
+  }
 }
 
 /** Give a drawing the height that it and those beside it need. */
 function level(drawing: Drawing, beside: readonly Drawing[]): Drawing {
   const top = Math.min(...beside.map(({frame}) => frame.y))
   const bottom = Math.max(...beside.map(({frame}) => frame.y + frame.height))
-  const frame: Rect = {...drawing.frame, y: top, height: bottom - top}
-  return {...drawing, frame}
+  return {...drawing, frame: {...drawing.frame, y: top, height: bottom - top}}
 }

@@ -1,17 +1,9 @@
 import {draw, type ViewName, viewNames} from '../drawings/draw.ts'
-import {unitWords} from '../drawings/words.ts'
 import {pageSvg} from '../drawings/writers/svg.ts'
 import type {Plan} from '../plan/plan.ts'
+import {unitWords, viewWords} from '../words/drawings/labels.ts'
 import {figure} from './kit.ts'
 import type {Section, SectionInput} from './section.ts'
-
-const captions: Record<ViewName, string> = {
-  top: 'From the front, hanging from the nut line; the head along its own face',
-  side: 'From the side',
-  head: 'The head along its own face, measured from the nut line',
-  section: 'Across the middle of the neck, seen from the bridge',
-  inside: 'The box’s top from inside, measured from its head side',
-}
 
 const usual: readonly ViewName[] = ['top', 'side']
 
@@ -25,7 +17,7 @@ export const drawing: Section = {
     draw(plan, viewsOf(attributes)).map((one) =>
       figure(pageSvg(one, `drawing-${one.name}`), {
         alt: one.says,
-        caption: [`${captions[one.name as ViewName]}; ${unitWords(plan)}.`],
+        caption: [`${viewWords[one.name as ViewName].caption}; ${unitWords(plan)}.`],
       }),
     ),
 }

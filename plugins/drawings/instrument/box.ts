@@ -1,88 +1,106 @@
-import type {Plan} from '../../plan/plan.ts'
-import {circle, loop, type Point, path, type Shape} from '../kit/shapes.ts'
-import type {Hand} from './hand.ts'
-import {neckWidth} from './neck.ts'
-
-/** The box's outside, in mm, once it lies somewhere along the neck. */
-export interface PlacedBox {
-  atMm: number
-  tailMm: number
-  widthMm: number
-  depthMm: number
-  sidesMm: number
-  topMm: number
-  backMm: number
-}
-
-/** Find the box where its place and its outside are known. */
-export function placedBox({box}: Plan): PlacedBox | undefined {
-  if (box?.atMm === undefined || !box.outside) return undefined
-  return {...box.outside, atMm: box.atMm, tailMm: box.atMm + box.outside.lengthMm}
-}
+import {
+  across,
+  circle,
+  cross,
+  loop,
+  type Point,
+  path,
+  rectangle,
+  rectangleAbout,
+  type Shape,
+} from '../kit/shapes.ts'
+import {bridgeFront} from './hardware.ts'
+import {type DrilledHole, type Instrument, placed} from './instrument.ts'
+import {toBox} from './profile.ts'
 
 /** Draw the box's outline from the front, broken where the neck lies over its edges, and its sound holes. In mm. */
-export function boxFront(plan: Plan, hand: Hand): Shape[] {
-  const box = placedBox(plan)
+export function boxFront(instrument: Instrument): Shape[] {
+  const {box} = instrument
   if (!box) return []
-  const wide = box.widthMm / 2
+  const half = box.widthMm / 2
   return [
-    path('outline', [-wide, box.atMm], [-wide, box.tailMm]),
-    path('outline', [wide, box.atMm], [wide, box.tailMm]),
-    ...boxEnd(plan, wide, box.atMm),
-    ...boxEnd(plan, wide, box.tailMm),
-    ...soundHolesFront(plan, hand),
+    path('outline', [-half, box.atMm], [-half, box.tailMm]),
+    path('outline', [half, box.atMm], [half, box.tailMm]),
+    ...boxEnd(instrument, half, box.atMm),
+    ...boxEnd(instrument, half, box.tailMm),
+    ...soundHoles(instrument),
   ]
 }
 
-export function soundHolesFront({box}: Plan, hand: Hand): Shape[] {
-  return (box?.soundHoles ?? []).map(({stationMm, offMm, diameterMm}) =>
-    circle('outline', [hand.x(offMm), stationMm], diameterMm / 2),
-  )
-}
-
 /** Draw an end of the box: whole, or hidden where the neck or its fingerboard lies over it. */
-function boxEnd({outline}: Plan, wide: number, station: number): Shape[] {
-  const whole = [path('outline', [-wide, station], [wide, station])]
-  const neck = outline?.neck
+function boxEnd({neck, halfMm}: Instrument, wide: number, station: number): Shape[] {
+  const whole = [across('outline', wide, station)]
   if (!neck || neck.joins === 'end') return whole
   const overToMm =
     neck.joins === 'on top' ? neck.tailMm : (neck.fingerboard?.toMm ?? Number.NEGATIVE_INFINITY)
   if (overToMm < station) return whole
-  const half = neckWidth(neck, station) / 2
+  const half = halfMm(station)
   return [
     path('outline', [-wide, station], [-half, station]),
-    path('hidden', [-half, station], [half, station]),
+    across('hidden', half, station),
     path('outline', [half, station], [wide, station]),
   ]
 }
 
+const soundHoles = (instrument: Instrument): Shape[] =>
+  (instrument.plan.box?.soundHoles ?? []).map((hole) =>
+    circle('outline', placed(instrument, hole), hole.diameterMm / 2),
+  )
+
+/** Draw the blocks inside the box, along and across it. In mm. */
+export const blocks = (instrument: Instrument, ink: 'outline' | 'hidden'): Shape[] =>
+  (instrument.plan.box?.blocks ?? []).map((block) =>
+    rectangleAbout(ink, placed(instrument, block), block.widthMm, block.lengthMm),
+  )
+
 /**
- * Find a point of the box as seen from the side: `deepMm` below its top's outer face, level with a distance from the
- * nut. The top leans away from the playing face by the neck's tilt, from the box's head-side edge on. In mm.
+ * Draw the top of a box that was turned over (`fromInside`), with the sides cut: walls, blocks, screws and holes; the
+ * neck and the bridge dashed where the top hides them.
  */
-export function toBox({outline, box}: Plan, deepMm: number, stationMm: number): Point {
-  const tilt = ((outline?.neck?.tiltDeg ?? 0) * Math.PI) / 180
-  const atMm = box?.atMm ?? 0
-  const run = stationMm - atMm
+export function boxInside(instrument: Instrument): Shape[] {
+  const {box, topHoles, plan} = instrument
+  if (!box) return []
+  const {atMm, tailMm, widthMm, sidesMm} = box
+  const half = widthMm / 2
   return [
-    (outline?.neck?.aboveTopMm ?? 0) + run * Math.sin(tilt) + deepMm * Math.cos(tilt),
-    atMm + run * Math.cos(tilt) - deepMm * Math.sin(tilt),
+    rectangle('outline', [-half, atMm], [half, tailMm]),
+    rectangle('outline', [-half + sidesMm, atMm + sidesMm], [half - sidesMm, tailMm - sidesMm]),
+    ...neckUnder(instrument),
+    ...(plan.bridge?.on === 'top' ? bridgeFront(instrument, 'hidden') : []),
+    ...blocks(instrument, 'outline'),
+    ...soundHoles(instrument),
+    ...topHoles.flatMap((hole) => drilled(instrument, hole)),
   ]
 }
 
+function neckUnder({neck, box, halfMm}: Instrument): Shape[] {
+  if (!neck || !box || neck.joins === 'end') return []
+  const [from, to] = [box.atMm + box.sidesMm, Math.min(neck.tailMm, box.tailMm - box.sidesMm)]
+  if (to <= from) return []
+  const ink = neck.joins === 'through' ? 'edge' : 'hidden'
+  const edges = [-1, 1].map((side) => path(ink, [side * halfMm(from), from], [side * halfMm(to), to]))
+  return neck.tailMm < box.tailMm - box.sidesMm ? [...edges, across(ink, halfMm(to), to)] : edges
+}
+
+function drilled(instrument: Instrument, hole: DrilledHole): Shape[] {
+  const at = placed(instrument, hole)
+  const radius = hole.diameterMm / 2
+  return [circle('edge', at, radius), ...cross('dimension', at, 1.8 * radius)]
+}
+
 /** Draw the box from the side: its outline, and top, back and ends dashed where they lie behind its side. In mm. */
-export function boxSide(plan: Plan): Shape[] {
-  const box = placedBox(plan)
+export function boxSide(instrument: Instrument): Shape[] {
+  const {box} = instrument
   if (!box) return []
   const {atMm, tailMm, depthMm, sidesMm, topMm, backMm} = box
-  const rectangle = (d1: number, s1: number, d2: number, s2: number): Point[] => [
-    toBox(plan, d1, s1),
-    toBox(plan, d2, s1),
-    toBox(plan, d2, s2),
-    toBox(plan, d1, s2),
+  const corners = ([d1, d2]: Point, [s1, s2]: Point): Point[] => [
+    toBox(instrument, d1, s1),
+    toBox(instrument, d2, s1),
+    toBox(instrument, d2, s2),
+    toBox(instrument, d1, s2),
   ]
   return [
-    loop('outline', ...rectangle(0, atMm, depthMm, tailMm)),
-    loop('hidden', ...rectangle(topMm, atMm + sidesMm, depthMm - backMm, tailMm - sidesMm)),
+    loop('outline', ...corners([0, depthMm], [atMm, tailMm])),
+    loop('hidden', ...corners([topMm, depthMm - backMm], [atMm + sidesMm, tailMm - sidesMm])),
   ]
 }

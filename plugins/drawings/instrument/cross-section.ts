@@ -1,59 +1,38 @@
-import type {NeckSection} from '../../plan/neck/cut.ts'
-import type {Plan} from '../../plan/plan.ts'
 import type {InkName} from '../kit/inks.ts'
-import {type Arc, arc, loop, type Point, path, pointOnCircle, type Shape} from '../kit/shapes.ts'
-
-/** Find the section to show: the one nearest to the middle of the free neck. */
-export function shownSection({neck, scale, box}: Plan): NeckSection | undefined {
-  const middle = (box?.atMm ?? scale?.lengthMm ?? 0) / 2
-  const far = ({stationMm}: NeckSection) => Math.abs(stationMm - middle)
-  return neck?.sections?.reduce<NeckSection | undefined>(
-    (best, one) => (best && far(best) <= far(one) ? best : one),
-    undefined,
-  )
-}
-
-/** The radius of the back edges at a section, in mm; 0 where they are left square. */
-export function roundOverAt({outline}: Plan, {stationMm, thicknessMm, widthMm}: NeckSection): number {
-  const {radiusMm = 0, fromMm = 0, toMm = 0} = outline?.neck?.roundOver ?? {}
-  const isRounded = stationMm > fromMm && stationMm < toMm
-  return isRounded ? Math.min(radiusMm, thicknessMm, widthMm / 2) : 0
-}
+import {type Arc, across, arc, loop, type Point, path, pointOnCircle, type Shape} from '../kit/shapes.ts'
+import type {CrossSection} from './instrument.ts'
 
 /**
- * Draw a section across the neck, playing face up, at 0: its outline, the joints between its layers, and end grain as
- * rings that turn the other way from layer to layer. In mm.
+ * Draw a cut across the neck, playing face up, at 0: its outline, the joints between its layers, and end grain as rings
+ * that turn the other way from layer to layer. In mm.
  */
-export function sectionShapes(section: NeckSection, radius: number): Shape[] {
-  const {widthMm, thicknessMm, laminations} = section
-  const half = widthMm / 2
+export function crossSectionShapes(cut: CrossSection): Shape[] {
+  const {laminations, thicknessMm, roundOverMm: radius} = cut
+  const half = cut.widthMm / 2
   const flat: Shape[] =
     radius > 0
       ? [
           path('outline', [-half, thicknessMm - radius], [-half, 0], [half, 0], [half, thicknessMm - radius]),
-          arc('outline', [half - radius, thicknessMm - radius], radius, 0, 90),
+          arc('outline', [half - radius, thicknessMm - radius], radius, [0, 90]),
           path('outline', [half - radius, thicknessMm], [-half + radius, thicknessMm]),
-          arc('outline', [-half + radius, thicknessMm - radius], radius, 90, 180),
+          arc('outline', [-half + radius, thicknessMm - radius], radius, [90, 180]),
         ]
       : [loop('outline', [-half, 0], [half, 0], [half, thicknessMm], [-half, thicknessMm])]
-  const joints = laminations.slice(1).map(({fromFaceMm}) => {
-    const wide = halfWidth(half, thicknessMm, radius, fromFaceMm)
-    return path('edge', [-wide, fromFaceMm], [wide, fromFaceMm])
-  })
-  const layers = laminations.flatMap((layer, i) => layerShapes(layer, half, thicknessMm, radius, i))
-  return [...layers, ...joints, ...flat]
+  const joints = laminations
+    .slice(1)
+    .map(({fromFaceMm}) => across('edge', halfWidth(cut, fromFaceMm), fromFaceMm))
+  return [...laminations.flatMap((layer, i) => layerShapes(cut, layer, i)), ...joints, ...flat]
 }
 
 /** Draw the end grain of one layer, strip by strip, and the joints between its strips. */
 function layerShapes(
-  {fromFaceMm: from, thicknessMm: thick, strips = 1}: NeckSection['laminations'][number],
-  half: number,
-  thickness: number,
-  radius: number,
+  cut: CrossSection,
+  {fromFaceMm: from, thicknessMm: thick, strips = 1}: CrossSection['laminations'][number],
   index: number,
 ): Shape[] {
-  const outline = layerOutline(half, thickness, radius, from, from + thick)
-  const wide = (2 * half) / strips
+  const half = cut.widthMm / 2
+  const outline = layerOutline(cut, from, from + thick)
+  const wide = cut.widthMm / strips
   return Array.from({length: strips}, (_, i) => -half + i * wide).flatMap((left, i) => {
     const strip = between(outline, left, left + wide)
     const bottom = Math.max(...strip.filter(([x]) => Math.abs(x - left) < 1e-6).map(([, y]) => y), from)
@@ -74,17 +53,17 @@ function between(outline: readonly Point[], left: number, right: number): Point[
   return keep(keep(outline, left, 1), right, -1)
 }
 
-/** Half the section's width at a depth, less where the back edges are rounded. */
-function halfWidth(half: number, thickness: number, radius: number, depth: number): number {
-  const into = depth - (thickness - radius)
+/** Half the neck's width at a depth, less where the back edges are rounded. */
+function halfWidth({widthMm, thicknessMm, roundOverMm: radius}: CrossSection, depthMm: number): number {
+  const half = widthMm / 2
+  const into = depthMm - (thicknessMm - radius)
   return into > 0 && radius > 0 ? half - radius + Math.sqrt(Math.max(0, radius ** 2 - into ** 2)) : half
 }
 
-function layerOutline(half: number, thickness: number, radius: number, from: number, to: number): Point[] {
-  const steps = radius > 0 && to > thickness - radius ? 24 : 1
+function layerOutline(cut: CrossSection, from: number, to: number): Point[] {
+  const steps = cut.roundOverMm > 0 && to > cut.thicknessMm - cut.roundOverMm ? 24 : 1
   const depths = Array.from({length: steps + 1}, (_, i) => from + ((to - from) * i) / steps)
-  const side = (sign: 1 | -1) =>
-    depths.map((depth): Point => [sign * halfWidth(half, thickness, radius, depth), depth])
+  const side = (sign: 1 | -1) => depths.map((depth): Point => [sign * halfWidth(cut, depth), depth])
   return [...side(1), ...side(-1).reverse()]
 }
 
@@ -104,17 +83,17 @@ function rings(outline: readonly Point[], middle: number, half: number, index: n
 /** Draw what of a circle, in mm, lies inside a closed outline, as arcs. */
 export function clipCircle(ink: InkName, centre: Point, radiusMm: number, outline: readonly Point[]): Arc[] {
   const cuts = outline
-    .flatMap((from, i) => cutsOf(from, outline[(i + 1) % outline.length]!, centre, radiusMm))
+    .flatMap((from, i) => cutsOf([from, outline[(i + 1) % outline.length]!], centre, radiusMm))
     .sort((a, b) => a - b)
   return cuts.flatMap((from, i) => {
     const to = i + 1 < cuts.length ? cuts[i + 1]! : cuts[0]! + 360
     const at = pointOnCircle(centre, radiusMm, (from + to) / 2)
-    return to - from > 0.01 && isInside(at, outline) ? [arc(ink, centre, radiusMm, from, to)] : []
+    return to - from > 0.01 && isInside(at, outline) ? [arc(ink, centre, radiusMm, [from, to])] : []
   })
 }
 
 /** The angles, in degrees, at which a circle passes a straight edge. */
-function cutsOf([x1, y1]: Point, [x2, y2]: Point, [cx, cy]: Point, r: number): number[] {
+function cutsOf([[x1, y1], [x2, y2]]: readonly [Point, Point], [cx, cy]: Point, r: number): number[] {
   const [dx, dy, fx, fy] = [x2 - x1, y2 - y1, x1 - cx, y1 - cy]
   const a = dx * dx + dy * dy
   const b = fx * dx + fy * dy

@@ -1,81 +1,122 @@
-import type {Plan} from '../../plan/plan.ts'
 import type {InkName} from '../kit/inks.ts'
-import {arc, box, circle, type Point, path, type Shape} from '../kit/shapes.ts'
-import type {Hand} from './hand.ts'
+import {across, arc, circle, type Point, path, rectangle, rectangleAbout, type Shape} from '../kit/shapes.ts'
+import {type Instrument, outwards, placed} from './instrument.ts'
+import {headPoint, toBox} from './profile.ts'
 
-/** Draw nut and bridge from the front, to scale: a rod or a bolt round its line, a flat nut behind it. In mm. */
-export function nutAndBridge({outline, bridge}: Plan): Shape[] {
-  const shapes: Shape[] = []
-  const half = (outline?.neck?.nutWidthMm ?? 0) / 2
-  if (half) {
-    const {kind, alongMm} = outline?.nut ?? {kind: 'flat', alongMm: 0}
-    const isRound = kind === 'rod' || kind === 'bolt'
-    if (alongMm > 0)
-      shapes.push(box('nut', [-half, isRound ? -alongMm / 2 : -alongMm], [half, isRound ? alongMm / 2 : 0]))
-    if (!isRound || alongMm === 0) shapes.push(path('nut', [-half, 0], [half, 0]))
-  }
-  if (outline?.bridge && bridge) {
-    const {lengthMm, footMm} = outline.bridge
-    const [x, y] = [lengthMm / 2, bridge.stationMm]
-    shapes.push(
-      footMm > 0 ? box('nut', [-x, y - footMm / 2], [x, y + footMm / 2]) : path('nut', [-x, y], [x, y]),
-    )
-  }
-  return shapes
+/** Draw the nut from the front, to scale: a rod or a bolt round its line, a flat nut behind it. In mm. */
+export function nutFront({plan, neck}: Instrument): Shape[] {
+  const half = (neck?.nutWidthMm ?? 0) / 2
+  if (!half) return []
+  const {kind, alongMm} = plan.outline?.nut ?? flatNut
+  if (isRound(kind) && alongMm > 0) return [rectangle('nut', [-half, -alongMm / 2], [half, alongMm / 2])]
+  const body = alongMm > 0 ? [rectangle('nut', [-half, -alongMm], [half, 0])] : []
+  return [...body, across('nut', half, 0)]
+}
+
+/** Draw the nut from the side. In mm. */
+export function nutSide({plan: {outline, action}}: Instrument): Shape[] {
+  const {kind, alongMm, grooveMm} = outline?.nut ?? flatNut
+  if (alongMm === 0) return []
+  if (isRound(kind)) return [circle('nut', [grooveMm - alongMm / 2, 0], alongMm / 2)]
+  return [rectangle('nut', [-(action?.nutMm ?? 0), -alongMm], [grooveMm, 0])]
+}
+
+const flatNut = {kind: 'flat', alongMm: 0, grooveMm: 0}
+
+const isRound = (kind: string) => kind === 'rod' || kind === 'bolt'
+
+/** Draw the bridge from the front: its foot to scale, or else its line. In mm. */
+export function bridgeFront({plan: {outline, bridge}}: Instrument, ink: InkName): Shape[] {
+  if (!outline?.bridge || !bridge) return []
+  const {lengthMm, footMm} = outline.bridge
+  return footMm > 0
+    ? [rectangleAbout(ink, [0, bridge.stationMm], lengthMm, footMm)]
+    : [across(ink, lengthMm / 2, bridge.stationMm)]
+}
+
+/** Draw the bridge from the side, from the string down to what it stands on. In mm. */
+export function bridgeSide(instrument: Instrument): Shape[] {
+  const {outline, action, bridge} = instrument.plan
+  if (!outline?.bridge || !action || !bridge) return []
+  const {stationMm, on} = bridge
+  const half = outline.bridge.footMm / 2
+  const under = on === 'top' ? toBox(instrument, 0, stationMm)[0] : -(action.bridgeStandsMm ?? 0)
+  const crown = -action.bridgeHeightMm
+  return half > 0
+    ? [rectangle('nut', [crown, stationMm - half], [under, stationMm + half])]
+    : [path('nut', [crown, stationMm], [under, stationMm])]
 }
 
 /** Draw the tuners' post holes, and their buttons beside the head, to scale. In mm. */
-export function tunersFront({outline, tuners = []}: Plan, hand: Hand): Shape[] {
-  const wide = (outline?.head?.widthMm ?? 0) / 2
+export function tunersFront(instrument: Instrument): Shape[] {
+  const {outline, tuners = []} = instrument.plan
+  const wide = (instrument.head?.widthMm ?? 0) / 2
   const {side, postHoleMm = 0, buttonMm = 0} = outline?.tuners ?? {}
-  return tuners.flatMap(({stationMm, offMm}) => {
-    const post: Point = [hand.x(offMm), stationMm]
-    const out = side === 'bass' ? hand.bass : side === 'treble' ? -hand.bass : post[0] < 0 ? -1 : 1
+  return tuners.flatMap((tuner) => {
+    const post = placed(instrument, tuner)
+    const out = side === 'bass' || side === 'treble' ? outwards(instrument, side) : post[0] < 0 ? -1 : 1
     return [
       ...(postHoleMm > 0 ? [circle('edge', post, postHoleMm / 2)] : []),
       circle('dot', post, Math.max(postHoleMm / 8, 0.5)),
-      ...(buttonMm > 0 ? button(out, wide, stationMm, buttonMm) : []),
+      ...(buttonMm > 0 ? button([out * wide, tuner.stationMm], out, buttonMm) : []),
     ]
   })
 }
 
-function button(out: number, wide: number, station: number, size: number): Shape[] {
-  const neck = wide + size * 0.35
-  const shaft = (side: number) =>
-    path('edge', [out * wide, station + side * size * 0.1], [out * neck, station + side * size * 0.1])
+/** A tuner's button beside the head's edge, on its shaft. */
+function button([edge, y]: Point, out: -1 | 1, size: number): Shape[] {
+  const neck = edge + out * size * 0.35
+  const shaft = (side: -1 | 1) => path('edge', [edge, y + side * size * 0.1], [neck, y + side * size * 0.1])
   return [
     shaft(-1),
     shaft(1),
-    ...pill(
-      'edge',
-      [out * neck, station - size / 2],
-      [out * (neck + size * 0.6), station + size / 2],
-      size * 0.28,
-    ),
+    ...pill([neck, y - size / 2], [neck + out * size * 0.6, y + size / 2], size * 0.28),
   ]
+}
+
+/** An upright rectangle whose corners are round, by no more than half its shorter side. */
+function pill([x1, top]: Point, [x2, bottom]: Point, cornerMm: number): Shape[] {
+  const [left, right] = [Math.min(x1, x2), Math.max(x1, x2)]
+  const r = Math.min(cornerMm, (right - left) / 2, (bottom - top) / 2)
+  return [
+    path('edge', [left + r, top], [right - r, top]),
+    arc('edge', [right - r, top + r], r, [-90, 0]),
+    path('edge', [right, top + r], [right, bottom - r]),
+    arc('edge', [right - r, bottom - r], r, [0, 90]),
+    path('edge', [right - r, bottom], [left + r, bottom]),
+    arc('edge', [left + r, bottom - r], r, [90, 180]),
+    path('edge', [left, bottom - r], [left, top + r]),
+    arc('edge', [left + r, top + r], r, [180, 270]),
+  ]
+}
+
+/** Draw the posts that stand out of the head, from the side. In mm. */
+export function postsSide({head, plan: {outline, tuners = []}}: Instrument): Shape[] {
+  const {postHoleMm, stringHeightMm = postHoleMm} = outline?.tuners ?? {}
+  if (!head || !postHoleMm || !stringHeightMm) return []
+  const half = postHoleMm / 2
+  const topMm = stringHeightMm * 1.4
+  const posts = tuners.filter(({stationMm}) => stationMm < 0)
+  return posts.map(({stationMm}) =>
+    path(
+      'edge',
+      headPoint(head, -stationMm - half),
+      headPoint(head, -stationMm - half, topMm),
+      headPoint(head, -stationMm + half, topMm),
+      headPoint(head, -stationMm + half),
+    ),
+  )
 }
 
 /** Draw what holds the strings at the tail: a ferrule's or pin's body and the hole for the string. In mm. */
-export function anchorsFront({outline, anchors = []}: Plan, hand: Hand): Shape[] {
+export function anchorsFront(instrument: Instrument): Shape[] {
+  const {outline, anchors = []} = instrument.plan
   const {bodyMm, stringHoleMm = 0} = outline?.anchors ?? {}
-  return anchors.flatMap(({stationMm, offMm}) => [
-    ...(bodyMm ? [circle('edge', [hand.x(offMm), stationMm], bodyMm / 2)] : []),
-    circle('dot', [hand.x(offMm), stationMm], Math.max(stringHoleMm / 2, 0.5)),
-  ])
-}
-
-/** Draw an upright rectangle, in mm, whose corners are round, by no more than half its shorter side. */
-function pill(ink: InkName, [x1, y1]: Point, [x2, y2]: Point, cornerMm: number): Shape[] {
-  const [left, right, top, bottom] = [Math.min(x1, x2), Math.max(x1, x2), Math.min(y1, y2), Math.max(y1, y2)]
-  const r = Math.min(cornerMm, (right - left) / 2, (bottom - top) / 2)
-  return [
-    path(ink, [left + r, top], [right - r, top]),
-    arc(ink, [right - r, top + r], r, -90, 0),
-    path(ink, [right, top + r], [right, bottom - r]),
-    arc(ink, [right - r, bottom - r], r, 0, 90),
-    path(ink, [right - r, bottom], [left + r, bottom]),
-    arc(ink, [left + r, bottom - r], r, 90, 180),
-    path(ink, [left, bottom - r], [left, top + r]),
-    arc(ink, [left + r, top + r], r, 180, 270),
-  ]
+  return anchors.flatMap((anchor) => {
+    const at = placed(instrument, anchor)
+    return [
+      ...(bodyMm ? [circle('edge', at, bodyMm / 2)] : []),
+      circle('dot', at, Math.max(stringHoleMm / 2, 0.5)),
+    ]
+  })
 }

@@ -1,5 +1,5 @@
 import {textWidthMm} from './extent.ts'
-import {arrow, circle, type Path, path, type Shape} from './shapes.ts'
+import {arrow, circle, label, type Path, type Point, path, type Shape} from './shapes.ts'
 
 /** One dimension: from where to where along the axis, its figure, and where its two extension lines start. */
 export interface Span {
@@ -9,6 +9,15 @@ export interface Span {
   fromEdge: number
   toEdge: number
 }
+
+/** Dimension a stretch both of whose extension lines start at one edge. */
+export const span = (from: number, to: number, edge: number, figure: string): Span => ({
+  from,
+  to,
+  figure,
+  fromEdge: edge,
+  toEdge: edge,
+})
 
 interface Laid extends Span {
   lane: number
@@ -38,6 +47,10 @@ export function lanes(spans: readonly Span[], base: number, out: 1 | -1, textMm:
     ...laid.flatMap((one) => dimension(one, at(one.lane), textMm)),
   ]
 }
+
+/** Lay dimensions across the page in lanes below a drawing (`out` 1), or above it (−1). */
+export const lanesAcross = (spans: readonly Span[], base: number, out: 1 | -1, textMm: number): Shape[] =>
+  transpose(lanes(spans, base, out, textMm))
 
 const rising = ({from, to, fromEdge, toEdge, figure}: Span): Span =>
   from <= to
@@ -105,15 +118,7 @@ function dimension(span: Laid, x: number, textMm: number): Shape[] {
     path('dimension', [x, Math.min(from - tail, middle - half)], [x, Math.max(to + tail, middle + half)]),
     arrow([x, from], short ? 90 : -90, head),
     arrow([x, to], short ? -90 : 90, head),
-    {
-      is: 'text',
-      ink: 'figure',
-      at: [x - 0.8 * textMm, middle],
-      text: figure,
-      sizeMm: textMm,
-      anchor: 'middle',
-      turned: true,
-    },
+    label(figure, [x - 0.8 * textMm, middle], textMm, {anchor: 'middle', turned: true}),
   ]
 }
 
@@ -158,3 +163,20 @@ export function running(stations: readonly number[], origin: number, x: number, 
 /** Draw an upright centre line at 0 that passes the outline's top and bottom by a little, as ISO 128 has it. In mm. */
 export const centreLine = (topMm: number, bottomMm: number, textMm: number): Path =>
   path('centre', [0, topMm - 0.35 * textMm], [0, bottomMm + 0.35 * textMm])
+
+const swap = ([x, y]: Point): Point => [y, x]
+
+/**
+ * Exchange x and y of shapes, so that what was laid out down the page lies across it.
+ * Turned text comes to stand upright and upright text is turned; it keeps its middle.
+ */
+export function transpose(shapes: readonly Shape[]): Shape[] {
+  return shapes.map((shape) => {
+    if (shape.is === 'path') return {...shape, points: shape.points.map(swap)}
+    if (shape.is === 'circle') return {...shape, centre: swap(shape.centre)}
+    if (shape.is === 'arc')
+      return {...shape, centre: swap(shape.centre), fromDeg: 90 - shape.toDeg, toDeg: 90 - shape.fromDeg}
+    const {turned, ...text} = shape
+    return {...text, at: swap(shape.at), turned: turned ? undefined : true}
+  })
+}

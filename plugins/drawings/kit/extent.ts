@@ -120,6 +120,9 @@ export function textWidthMm(text: string, sizeMm: number): number {
   return ems * sizeMm
 }
 
+/** A capital's height, as a part of the text's size; a text's middle lies half of it above the line it stands on. */
+export const capitalHeight = 0.7
+
 /** The rectangle that a text takes at most: from above its ascenders to below its descenders. */
 export function textBox({at: [x, y], text, sizeMm, anchor, turned}: Text): Rect {
   const width = textWidthMm(text, sizeMm)

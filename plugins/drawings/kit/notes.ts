@@ -1,12 +1,12 @@
-import {arrow, circle, type Point, path, type Shape, type Text} from './shapes.ts'
+import {arrow, circle, label, type Point, path, type Shape, type Text} from './shapes.ts'
 import {spread} from './spread.ts'
 
 /** Words beside a drawing, led to what they are about: a name in smaller type, a figure below it, or only one. */
 export interface Note {
   /** What the leader starts at. */
   at: Point
-  name?: string
-  figure?: string
+  name?: string | undefined
+  figure?: string | undefined
   /** How the leader ends there: an arrow on an edge, a dot within an outline (ISO 128), nothing as a continued line. */
   end?: 'arrow' | 'dot'
 }
@@ -29,19 +29,19 @@ const heightOf = ({name, figure}: Note) => (name && figure ? 2.35 : 1.35)
  * Set notes in one column, each as near to the height of what it is about as its neighbours allow, with leaders that
  * run level to the column's base and slant from there, so that none crosses another. In mm.
  */
-export function notesColumn(notes: readonly Note[], {base, out, textMm, range}: Column): Shape[] {
+export function notesColumn(notes: readonly Note[], column: Column): Shape[] {
   const sorted = notes.map((note, i) => ({note, i})).sort((a, b) => a.note.at[1] - b.note.at[1] || a.i - b.i)
   const middles = spread(
-    sorted.map(({note}) => ({target: note.at[1], size: heightOf(note) * textMm})),
-    range,
+    sorted.map(({note}) => ({target: note.at[1], size: heightOf(note) * column.textMm})),
+    column.range,
   )
   return sorted.flatMap(({note}, i) => [
-    ...leader(note, base, out, textMm, middles[i]!),
-    ...words(note, [base + out * 1.8 * textMm, middles[i]!], out, textMm),
+    ...leader(note, column, middles[i]!),
+    ...words(note, column, middles[i]!),
   ])
 }
 
-function leader({at, end}: Note, base: number, out: 1 | -1, textMm: number, y: number): Shape[] {
+function leader({at, end}: Note, {base, out, textMm}: Column, y: number): Shape[] {
   const points: Point[] = [at, [base, at[1]], [base + out * 1.4 * textMm, y]]
   const mark =
     end === 'arrow'
@@ -52,19 +52,12 @@ function leader({at, end}: Note, base: number, out: 1 | -1, textMm: number, y: n
   return [path('dimension', ...points), ...mark]
 }
 
-function words({name, figure}: Note, [x, y]: Point, out: 1 | -1, textMm: number): Text[] {
+function words({name, figure}: Note, {base, out, textMm}: Column, y: number): Text[] {
   const anchor = out > 0 ? 'start' : 'end'
   const both = name && figure
-  const line = (ink: Text['ink'], text: string, dy: number, sizeMm: number): Text => ({
-    is: 'text',
-    ink,
-    at: [x, y + dy * textMm],
-    text,
-    sizeMm,
-    anchor,
-  })
+  const at = (dy: number): Point => [base + out * 1.8 * textMm, y + dy * textMm]
   return [
-    ...(name ? [line('name', name, both ? -0.57 : 0, nameSize * textMm)] : []),
-    ...(figure ? [line('figure', figure, both ? 0.53 : 0, textMm)] : []),
+    ...(name ? [label(name, at(both ? -0.57 : 0), nameSize * textMm, {ink: 'name', anchor})] : []),
+    ...(figure ? [label(figure, at(both ? 0.53 : 0), textMm, {anchor})] : []),
   ]
 }

@@ -33,7 +33,7 @@ export interface Text {
   text: string
   sizeMm: number
   anchor: 'start' | 'middle' | 'end'
-  turned?: true
+  turned?: true | undefined
 }
 export type Shape = Path | Arc | Circle | Text
 
@@ -60,6 +60,23 @@ export const path = (ink: InkName, ...points: Point[]): Path => ({is: 'path', in
 
 export const loop = (ink: InkName, ...points: Point[]): Path => ({is: 'path', ink, points, closed: true})
 
+/** A line square across the centre line at 0, as far to its left as to its right. */
+export const across = (ink: InkName, halfMm: number, y: number): Path => path(ink, [-halfMm, y], [halfMm, y])
+
+/** A rectangle with square corners, from two opposite ones. */
+export const rectangle = (ink: InkName, [x1, y1]: Point, [x2, y2]: Point): Path =>
+  loop(ink, [x1, y1], [x2, y1], [x2, y2], [x1, y2])
+
+/** A rectangle about its middle. */
+export const rectangleAbout = (ink: InkName, [x, y]: Point, widthMm: number, heightMm: number): Path =>
+  rectangle(ink, [x - widthMm / 2, y - heightMm / 2], [x + widthMm / 2, y + heightMm / 2])
+
+/** Two lines that cross square in their middles. */
+export const cross = (ink: InkName, [x, y]: Point, armMm: number): Path[] => [
+  path(ink, [x - armMm, y], [x + armMm, y]),
+  path(ink, [x, y - armMm], [x, y + armMm]),
+]
+
 export const circle = (ink: InkName, centre: Point, radiusMm: number): Circle => ({
   is: 'circle',
   ink,
@@ -67,32 +84,20 @@ export const circle = (ink: InkName, centre: Point, radiusMm: number): Circle =>
   radiusMm,
 })
 
-export const arc = (ink: InkName, centre: Point, radiusMm: number, fromDeg: number, toDeg: number): Arc => ({
-  is: 'arc',
-  ink,
-  centre,
-  radiusMm,
-  fromDeg,
-  toDeg,
-})
+export const arc = (
+  ink: InkName,
+  centre: Point,
+  radiusMm: number,
+  [fromDeg, toDeg]: readonly [number, number],
+): Arc => ({is: 'arc', ink, centre, radiusMm, fromDeg, toDeg})
 
-/** A rectangle with square corners, from two opposite ones. */
-export const box = (ink: InkName, [x1, y1]: Point, [x2, y2]: Point): Path =>
-  loop(ink, [x1, y1], [x2, y1], [x2, y2], [x1, y2])
-
-/** Shapes put on a sheet: shifted by `by`, and cut off at `window`, both in the sheet's own mm. */
-export interface Placed {
-  shapes: readonly Shape[]
-  by?: Point
-  window?: Rect
-}
-
-/** One sheet of paper at full size, in mm from its upper left corner. */
-export interface Sheet {
-  widthMm: number
-  heightMm: number
-  content: readonly Placed[]
-}
+/** A line of text: a figure that starts at `at`, unless it is said otherwise. */
+export const label = (
+  text: string,
+  at: Point,
+  sizeMm: number,
+  {ink = 'figure', anchor = 'start', turned}: Partial<Pick<Text, 'ink' | 'anchor' | 'turned'>> = {},
+): Text => ({is: 'text', ink, at, text, sizeMm, anchor, turned})
 
 /** Find the point of a circle at an angle in degrees, 0 to the right and 90 down the page. */
 export function pointOnCircle([x, y]: Point, radiusMm: number, deg: number): Point {
@@ -109,34 +114,4 @@ export function arrow([x, y]: Point, turnDeg: number, lengthMm: number): Path {
   const [dx, dy] = [Math.cos(turn) * lengthMm, Math.sin(turn) * lengthMm]
   const foot = (side: number): Point => [x - dx - side * dy, y - dy + side * dx]
   return loop('arrow', [x, y], foot(1 / 6), foot(-1 / 6))
-}
-
-/** Carry every point of shapes somewhere else; radii, angles and text stay (so: shift, or mirror circles and paths). */
-function carry(shapes: readonly Shape[], to: (point: Point) => Point): Shape[] {
-  return shapes.map((shape) => {
-    if (shape.is === 'path') return {...shape, points: shape.points.map(to)}
-    if (shape.is === 'text') return {...shape, at: to(shape.at)}
-    return {...shape, centre: to(shape.centre)}
-  })
-}
-
-/** Shift shapes by so many mm to the right and down. */
-export const move = (shapes: readonly Shape[], dx: number, dy: number): Shape[] =>
-  carry(shapes, ([x, y]) => [x + dx, y + dy])
-
-const swap = ([x, y]: Point): Point => [y, x]
-
-/**
- * Exchange x and y of shapes, so that what was laid out down the page lies across it.
- * Turned text comes to stand upright and upright text is turned; it keeps its middle.
- */
-export function transpose(shapes: readonly Shape[]): Shape[] {
-  return shapes.map((shape) => {
-    if (shape.is === 'path') return {...shape, points: shape.points.map(swap)}
-    if (shape.is === 'circle') return {...shape, centre: swap(shape.centre)}
-    if (shape.is === 'arc')
-      return {...shape, centre: swap(shape.centre), fromDeg: 90 - shape.toDeg, toDeg: 90 - shape.fromDeg}
-    const {turned, ...text} = shape
-    return {...text, at: swap(shape.at), ...(turned ? {} : {turned: true})}
-  })
 }

@@ -1,7 +1,8 @@
 import type {Element} from 'hast'
+import {s} from 'hastscript'
+import {axisCents, plotTitles} from '../../words/drawings/plots.ts'
 import {spread} from '../kit/spread.ts'
-import {element} from '../writers/svg.ts'
-import {at, band, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
+import {at, band, type Place, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
 
 interface CentsOfString {
   name: string
@@ -38,7 +39,8 @@ export function centsPlot(strings: readonly CentsOfString[], options: CentsPlot)
   const y = (cents: number) => bottom - ((cents - least) / (most - least)) * (bottom - top)
   const places = (cents: readonly number[]) =>
     cents.map((one, i) => [x(lines[i]!.fromNutMm), y(one)] as const)
-  return plot({id: options.id, title: 'Cents off at each line', says: options.says, width, height}, [
+  const {id, says} = options
+  return plot({id, title: plotTitles.cents, says}, {width, height}, [
     band([left, y(noticeableCents)], [right, y(-noticeableCents)]),
     ...centsAxis(least, most, y),
     ...lineAxis(lines, x),
@@ -52,15 +54,15 @@ export function centsPlot(strings: readonly CentsOfString[], options: CentsPlot)
   ])
 }
 
-const run = (className: string, places: readonly (readonly [number, number])[], more: object) =>
-  element('path', {className: [className], d: `M${places.map(at).join('L')}`, ...more})
+const run = (className: string, places: readonly Place[], more: object) =>
+  s('path', {className: [className], d: `M${places.map(at).join('L')}`, ...more})
 
 function centsAxis(least: number, most: number, y: (cents: number) => number): Element[] {
   const step = [1, 2, 5, 10, 20, 50, 100, 200].find((one) => (most - least) / one <= 8) ?? 500
   const count = Math.floor(most / step) - Math.ceil(least / step) + 1
   return Array.from({length: count}, (_, i) => (Math.ceil(least / step) + i) * step).flatMap((cents) => [
     rule('plot-grid', [left, y(cents)], [right, y(cents)], {strokeOpacity: cents === 0 ? 0.8 : 0.18}),
-    word(left - 6, y(cents), `${cents > 0 ? '+' : cents < 0 ? '−' : ''}${Math.abs(cents)}`, 'end'),
+    word(axisCents(cents), [left - 6, y(cents)], 'end'),
   ])
 }
 
@@ -73,17 +75,17 @@ function lineAxis(lines: CentsPlot['lines'], x: (mm: number) => number): Element
     const tick = rule('plot-grid', [place, top], [place, bottom], {strokeOpacity: 0.18})
     if (place - room < free) return [tick]
     free = place + room
-    return [tick, word(place, bottom + 14, label, 'middle')]
+    return [tick, word(label, [place, bottom + 14], 'middle')]
   })
 }
 
 function key({before, after}: CentsPlot): Element[] {
   return [
     rule('plot-before', [left, 12], [left + 26, 12], {strokeDashArray: [5, 3], strokeOpacity: 0.75}),
-    word(left + 32, 12, before),
+    word(before, [left + 32, 12]),
     rule('plot-after', [left + 160, 12], [left + 186, 12], {strokeWidth: 1.4}),
     plotMarks(0, [[left + 173, 12]]),
-    word(left + 192, 12, after),
+    word(after, [left + 192, 12]),
   ]
 }
 
@@ -95,6 +97,6 @@ function names(strings: readonly CentsOfString[], y: (cents: number) => number):
   const middles = spread(wished, [top - 8, bottom + 8])
   return wished.flatMap(({i, name}, at) => [
     plotMarks(i, [[right + 8, middles[at]!]]),
-    word(right + 15, middles[at]!, name),
+    word(name, [right + 15, middles[at]!]),
   ])
 }

@@ -1,4 +1,5 @@
 import type {Element} from 'hast'
+import {plotTitles, pullZones} from '../../words/drawings/plots.ts'
 import {band, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
 
 interface PullRow {
@@ -31,7 +32,7 @@ export function pullPlot(rows: readonly PullRow[], {id, says}: {id: string; says
     y += rowHeight
     return [...words, ...pullRow(row, y - rowHeight / 2, x)]
   })
-  return plot({id, title: 'Pull of each string', says, width, height: y + 6}, parts)
+  return plot({id, title: plotTitles.pull, says}, {width, height: y + 6}, parts)
 }
 
 function zoneWords(
@@ -40,15 +41,12 @@ function zoneWords(
   x: (n: number) => number,
   mostN: number,
 ) {
-  const zones: [string, number, number][] = [
-    ['slack', 0, slackN],
-    ['easy', slackN, easyN],
-    ['firm', easyN, firmN],
-    ['stiff', firmN, mostN],
-  ]
-  return zones
-    .filter(([name, from, to]) => x(to) - x(from) > name.length * plotTextPx * 0.55)
-    .map(([name, from, to]) => word((x(from) + x(to)) / 2, y, name, 'middle'))
+  const bounds = [0, slackN, easyN, firmN, mostN].map(x)
+  return pullZones.flatMap((name, i) => {
+    const [from, to] = [bounds[i]!, bounds[i + 1]!]
+    const fits = to - from > name.length * plotTextPx * 0.55
+    return fits ? [word(name, [(from + to) / 2, y], 'middle')] : []
+  })
 }
 
 function pullRow(
@@ -57,11 +55,11 @@ function pullRow(
   x: (n: number) => number,
 ) {
   return [
-    word(0, y, label),
+    word(label, [0, y]),
     band([x(slackN), y - 8], [x(firmN), y + 8]),
     rule('plot-grid', [left, y], [right, y], {strokeOpacity: 0.35}),
     rule('plot-grid', [x(easyN), y - 8], [x(easyN), y + 8], {strokeOpacity: 0.35}),
     plotMarks(0, [[x(tensionN), y]]),
-    word(width, y, says, 'end'),
+    word(says, [width, y], 'end'),
   ]
 }

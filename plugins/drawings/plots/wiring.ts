@@ -1,6 +1,7 @@
 import type {Element} from 'hast'
-import {element} from '../writers/svg.ts'
-import {plot, word} from './plot.ts'
+import {s} from 'hastscript'
+import {plotTitles, wiringWords as words} from '../../words/drawings/plots.ts'
+import {type Place, plot, word} from './plot.ts'
 
 const live = 40
 const ground = 104
@@ -17,69 +18,61 @@ interface Wiring {
  * and from a coil the strings' ground besides. Wires are told apart by their words and by dashes.
  */
 export function wiringDrawing({id, kind, says}: Wiring): Element {
-  const parts =
-    kind === 'piezo'
-      ? [
-          part(62, 72, 'circle', {r: '42'}),
-          part(62, 72, 'circle', {r: '27'}),
-          dot(62, 72),
-          dot(92, 104),
-          word(62, 14, 'disc', 'middle'),
-          wire(`M62 72L112 ${live}L${jackX} ${live}`),
-          wire(`M92 104L${jackX} ${ground}`, '7 4'),
-          word(226, live - 12, 'live, from the middle', 'middle'),
-          word(226, ground + 14, 'ground, from the brass rim', 'middle'),
-        ]
-      : [
-          part(8, live - 14, 'rect', {width: '88', height: String(ground - live + 28)}),
-          word(52, (live + ground) / 2, kind === 'magnetic' ? 'coil' : 'microphone', 'middle'),
-          wire(`M96 ${live}L${jackX} ${live}`),
-          wire(`M96 ${ground}L${jackX} ${ground}`, '7 4'),
-          word(200, live - 12, 'live', 'middle'),
-          word(200, ground - 12, 'ground', 'middle'),
-          ...(kind === 'magnetic' ? stringsGround() : []),
-        ]
-  return plot({id, title: 'Wiring', says, width: 460, height: kind === 'magnetic' ? 174 : 138}, [
-    ...parts,
+  const height = kind === 'magnetic' ? 174 : 138
+  const pickup = kind === 'piezo' ? disc() : twoWires(kind)
+  return plot({id, title: plotTitles.wiring, says}, {width: 460, height}, [
+    ...pickup,
+    ...(kind === 'magnetic' ? stringsGround() : []),
     ...jack(),
   ])
 }
 
-function stringsGround(): Element[] {
-  return [
-    part(8, ground + 32, 'rect', {width: '88', height: '26'}),
-    word(52, ground + 45, 'strings', 'middle'),
-    wire(`M96 ${ground + 45}L310 ${ground + 45}L310 ${ground}`, '7 4'),
-    dot(310, ground),
-    word(206, ground + 59, 'from the bridge or the anchors', 'middle'),
-  ]
-}
+const disc = (): Element[] => [
+  ring([62, 72], 42),
+  ring([62, 72], 27),
+  dot([62, 72]),
+  dot([92, 104]),
+  word(words.piezo, [62, 14], 'middle'),
+  wire(`M62 72L112 ${live}L${jackX} ${live}`),
+  wire(`M92 104L${jackX} ${ground}`, '7 4'),
+  word(words.discLive, [226, live - 12], 'middle'),
+  word(words.discGround, [226, ground + 14], 'middle'),
+]
 
-function part(x: number, y: number, shape: 'circle' | 'rect', sizes: Record<string, string>): Element {
-  const place = shape === 'circle' ? {cx: String(x), cy: String(y)} : {x: String(x), y: String(y)}
-  return element(shape, {...place, ...sizes, fill: 'currentColor', fillOpacity: '0.1'})
-}
+const twoWires = (kind: 'magnetic' | 'microphone'): Element[] => [
+  block([8, live - 14], 88, ground - live + 28),
+  word(words[kind], [52, (live + ground) / 2], 'middle'),
+  wire(`M96 ${live}L${jackX} ${live}`),
+  wire(`M96 ${ground}L${jackX} ${ground}`, '7 4'),
+  word(words.live, [200, live - 12], 'middle'),
+  word(words.ground, [200, ground - 12], 'middle'),
+]
 
-function dot(x: number, y: number): Element {
-  return element('circle', {cx: String(x), cy: String(y), r: '3', fill: 'currentColor'})
-}
+const stringsGround = (): Element[] => [
+  block([8, ground + 32], 88, 26),
+  word(words.strings, [52, ground + 45], 'middle'),
+  wire(`M96 ${ground + 45}L310 ${ground + 45}L310 ${ground}`, '7 4'),
+  dot([310, ground]),
+  word(words.stringsGround, [206, ground + 59], 'middle'),
+]
 
-function wire(d: string, dashes?: string): Element {
-  return element('path', {
-    className: ['plot-wire'],
-    d,
-    strokeWidth: '1.6',
-    ...(dashes && {strokeDasharray: dashes}),
-  })
-}
+const jack = (): Element[] => [
+  block([jackX, live - 18], 62, ground - live + 36),
+  dot([jackX, live]),
+  dot([jackX, ground]),
+  word(words.tip, [jackX + 10, live]),
+  word(words.sleeve, [jackX + 10, ground]),
+  word(words.jack, [jackX + 72, (live + ground) / 2]),
+]
 
-function jack(): Element[] {
-  return [
-    part(jackX, live - 18, 'rect', {width: '62', height: String(ground - live + 36)}),
-    dot(jackX, live),
-    dot(jackX, ground),
-    word(jackX + 10, live, 'tip'),
-    word(jackX + 10, ground, 'sleeve'),
-    word(jackX + 72, (live + ground) / 2, 'jack'),
-  ]
-}
+const tint = {fill: 'currentColor', fillOpacity: '0.1'}
+
+const ring = ([cx, cy]: Place, r: number): Element => s('circle', {cx, cy, r, ...tint})
+
+const block = ([x, y]: Place, width: number, height: number): Element =>
+  s('rect', {x, y, width, height, ...tint})
+
+const dot = ([cx, cy]: Place): Element => s('circle', {cx, cy, r: 3, fill: 'currentColor'})
+
+const wire = (d: string, dashes?: string): Element =>
+  s('path', {className: ['plot-wire'], d, strokeWidth: '1.6', strokeDashArray: dashes})

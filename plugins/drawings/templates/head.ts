@@ -1,62 +1,56 @@
-import type {Plan} from '../../plan/plan.ts'
-import {handOf} from '../instrument/hand.ts'
+import {placeNames} from '../../words/drawings/labels.ts'
+import {postPlace, templateNames} from '../../words/drawings/templates.ts'
+import {isStepped, scarfOnFaceMm} from '../instrument/head.ts'
+import {type Instrument, placed} from '../instrument/instrument.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {path, type Shape} from '../kit/shapes.ts'
-import {diameterOf, lengthWords} from '../words.ts'
+import {across, path, type Shape} from '../kit/shapes.ts'
 import {drilledHole, punch, type Template, templateTextMm as textMm} from './marks.ts'
 
 /**
  * Draw the head along its own face at full size: its edges, nut line, where the slope starts, the scarf's glue line and
  * the posts. Mm from the nut line; the head end up.
  */
-export function headTemplate(plan: Plan): Template | undefined {
-  const head = plan.outline?.head
+export function headTemplate(instrument: Instrument): Template | undefined {
+  const {plan, head} = instrument
   if (!head) return undefined
-  const hand = handOf(plan)
   const half = head.widthMm / 2
   const postMm = plan.outline?.tuners?.postHoleMm
-  const across = headLines(plan).map(({alongMm}) => path('pencil', [-half, -alongMm], [half, -alongMm]))
-  const posts = plan.tuners ?? []
-  const shapes: Shape[] = [
+  const posts = (plan.tuners ?? []).map((tuner) => ({...tuner, at: placed(instrument, tuner)}))
+  const lines = headLines(instrument)
+  const drawn: Shape[] = [
     path('centre', [0, -head.lengthMm - 4], [0, 4]),
     path('cut', [-half, 0], [-half, -head.lengthMm], [half, -head.lengthMm], [half, 0]),
-    path('slot', [-half, 0], [half, 0]),
-    ...across,
-    ...posts.flatMap(({stationMm, offMm}) =>
-      postMm ? drilledHole([hand.x(offMm), stationMm], postMm) : punch([hand.x(offMm), stationMm]),
-    ),
+    across('slot', half, 0),
+    ...lines.map(({alongMm}) => across('pencil', half, -alongMm)),
+    ...posts.flatMap(({at}) => (postMm ? drilledHole(at, postMm) : punch(at))),
   ]
-  const postNotes = posts.map(({name, stationMm, offMm}): Note => {
-    const out = hand.x(offMm) < 0 ? -1 : 1
-    return {
-      at: [out * (half + 0.8), stationMm],
-      name: `${name ?? 'post'}${postMm ? ` ${diameterOf(postMm, plan)}` : ''}, ${lengthWords(-stationMm, plan)} from the nut`,
-    }
+  const note = (out: -1 | 1, stationMm: number, name: string): Note => ({
+    at: [out * (half + 0.8), stationMm],
+    name,
   })
-  const lineNotes = [{name: 'nut line', alongMm: 0}, ...headLines(plan)].map(
-    ({name, alongMm}): Note => ({at: [-half - 0.8, -alongMm], name}),
+  const postNotes = posts.map(({name, stationMm, at: [x]}) =>
+    note(x < 0 ? -1 : 1, stationMm, postPlace(name, postMm, -stationMm, plan)),
   )
-  shapes.push(
-    ...notesColumn([...postNotes.filter(({at}) => at[0] < 0), ...lineNotes], {
-      base: -half - 3,
-      out: -1,
-      textMm,
-    }),
-    ...notesColumn(
-      postNotes.filter(({at}) => at[0] >= 0),
-      {base: half + 3, out: 1, textMm},
-    ),
+  const lineNotes = [{name: placeNames.nut, alongMm: 0}, ...lines].map(({name, alongMm}) =>
+    note(-1, -alongMm, name),
   )
-  return {name: 'head', shapes, frame: extent(shapes, 2)}
+  const left = [...postNotes.filter(({at}) => at[0] < 0), ...lineNotes]
+  const right = postNotes.filter(({at}) => at[0] >= 0)
+  const shapes = [
+    ...drawn,
+    ...notesColumn(left, {base: -half - 3, out: -1, textMm}),
+    ...notesColumn(right, {base: half + 3, out: 1, textMm}),
+  ]
+  return {name: templateNames.head, shapes, frame: extent(shapes, 2)}
 }
 
 /** The pencil lines across the head, by how far from the nut line they lie along its face. */
-function headLines({outline, neck}: Plan): {name: string; alongMm: number}[] {
-  const {ledgeMm, angleDeg, stepMm, lengthMm} = outline!.head!
-  const lines: {name: string; alongMm: number}[] = []
-  if (ledgeMm > 0 && (angleDeg > 0 || stepMm > 0)) lines.push({name: 'slope starts', alongMm: ledgeMm})
-  const glueMm = neck?.scarf && ledgeMm + neck.scarf.faceMm
-  if (glueMm !== undefined && glueMm < lengthMm) lines.push({name: 'scarf’s glue line', alongMm: glueMm})
-  return lines
+function headLines(instrument: Instrument): {name: string; alongMm: number}[] {
+  const {head} = instrument
+  const glueMm = scarfOnFaceMm(instrument)
+  return [
+    ...(head && isStepped(head) ? [{name: placeNames.slope, alongMm: head.ledgeMm}] : []),
+    ...(glueMm === undefined ? [] : [{name: placeNames.scarfFace, alongMm: glueMm}]),
+  ]
 }

@@ -1,140 +1,109 @@
-import type {Plan} from '../../plan/plan.ts'
-import {placedBox} from '../instrument/box.ts'
-import {type Hand, handOf} from '../instrument/hand.ts'
-import {neckWidth} from '../instrument/neck.ts'
+import {lineName, placeNames} from '../../words/drawings/labels.ts'
+import {neckHoleName, placeFrom, templateNames} from '../../words/drawings/templates.ts'
+import {drilledIn, type Instrument, placed} from '../instrument/instrument.ts'
+import {dotsAlong} from '../instrument/neck.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {type Point, path, type Shape} from '../kit/shapes.ts'
-import {diameterOf, lengthWords} from '../words.ts'
+import {across, path, type Shape} from '../kit/shapes.ts'
 import {drilledHole, type Template, templateTextMm as textMm} from './marks.ts'
 
 /**
  * Draw the neck's playing face at full size, from where the head's slope starts (or from the nut line) to the tail:
  * edges, lines, dots, box edges, bridge line, ends of the round-over and holes. Mm from the nut line down.
  */
-export function neckTemplate(plan: Plan): Template | undefined {
-  const neck = plan.outline?.neck
+export function neckTemplate(instrument: Instrument): Template | undefined {
+  const {plan, neck, head, halfMm} = instrument
   if (!neck) return undefined
-  const hand = handOf(plan)
-  const fromMm = -(plan.outline?.head?.ledgeMm ?? 0)
-  const half = (stationMm: number) => neckWidth(neck, stationMm) / 2
-  const side = (sign: number) =>
-    path('cut', [sign * half(fromMm), fromMm], [sign * half(neck.tailMm), neck.tailMm])
-  const end = (stationMm: number) => path('cut', [-half(stationMm), stationMm], [half(stationMm), stationMm])
-  const stations = neckStations(plan)
-  const across = stations.map(({stationMm, ink}) =>
-    path(ink, [-half(stationMm), stationMm], [half(stationMm), stationMm]),
-  )
-  const holes = neckHoles(plan)
-  const shapes: Shape[] = [
-    path('centre', [0, fromMm - 4], [0, neck.tailMm + 4]),
-    side(-1),
-    side(1),
-    ...(neck.isOpen ? [] : [end(neck.tailMm)]),
-    ...across,
-    ...stringTicks(plan, hand),
-    ...dotTicks(plan, hand),
-    ...holes.flatMap(({stationMm, offMm, diameterMm}) => drilledHole([hand.x(offMm), stationMm], diameterMm)),
+  const fromMm = -(head?.ledgeMm ?? 0)
+  const {tailMm} = neck
+  const lines = neckLines(instrument)
+  const holes = neckHoles(instrument)
+  const drawn: Shape[] = [
+    path('centre', [0, fromMm - 4], [0, tailMm + 4]),
+    ...[-1, 1].map((side) => path('cut', [side * halfMm(fromMm), fromMm], [side * halfMm(tailMm), tailMm])),
+    ...(neck.isOpen ? [] : [across('cut', halfMm(tailMm), tailMm)]),
+    ...lines.map(({stationMm, ink}) => across(ink, halfMm(stationMm), stationMm)),
+    ...stringTicks(instrument),
+    ...dotTicks(instrument),
+    ...holes.flatMap((hole) => drilledHole(placed(instrument, hole), hole.diameterMm)),
   ]
-  const widest = Math.max(half(fromMm), half(neck.tailMm))
+  const widest = Math.max(halfMm(fromMm), halfMm(tailMm))
   const note = (out: 1 | -1, stationMm: number, name: string): Note => ({
-    at: [out * (half(stationMm) + 0.8), stationMm],
-    name: stationMm === 0 ? name : `${name}: ${lengthWords(stationMm, plan)}`,
+    at: [out * (halfMm(stationMm) + 0.8), stationMm],
+    name: stationMm === 0 ? name : placeFrom(name, stationMm, plan),
   })
-  const right = stations.filter(({isLine}) => isLine).map(({stationMm, name}) => note(1, stationMm, name))
+  const [played, others] = [lines.filter(({isPlayed}) => isPlayed), lines.filter(({isPlayed}) => !isPlayed)]
+  const right = played.map(({stationMm, name}) => note(1, stationMm, name))
   const left = [
-    ...stations.filter(({isLine}) => !isLine).map(({stationMm, name}) => note(-1, stationMm, name)),
+    ...others.map(({stationMm, name}) => note(-1, stationMm, name)),
     ...holes
-      .filter(
-        ({stationMm, what}, i) =>
-          holes.findIndex((one) => one.stationMm === stationMm && one.what === what) === i,
-      )
-      .map(({stationMm, what, diameterMm}) => note(-1, stationMm, `${what} ${diameterOf(diameterMm, plan)}`)),
+      .filter(({stationMm, what}, i) => {
+        const first = holes.findIndex((one) => one.stationMm === stationMm && one.what === what)
+        return first === i
+      })
+      .map(({stationMm, what, diameterMm}) => note(-1, stationMm, neckHoleName(what, diameterMm, plan))),
   ]
-  shapes.push(
+  const shapes = [
+    ...drawn,
     ...notesColumn(right, {base: widest + 3, out: 1, textMm}),
     ...notesColumn(left, {base: -widest - 3, out: -1, textMm}),
-  )
-  return {name: 'neck', shapes, frame: extent(shapes, 2)}
-}
-
-/** Where each string crosses nut and bridge. */
-function stringTicks({scale, bridge}: Plan, hand: Hand): Shape[] {
-  const ticks = (offs: readonly number[] | undefined, stationMm: number | undefined) =>
-    stationMm === undefined
-      ? []
-      : (offs ?? []).map((off) =>
-          path('slot', [hand.x(off), stationMm - 2.5], [hand.x(off), stationMm + 2.5]),
-        )
-  return [...ticks(scale?.nutOffMm, 0), ...ticks(scale?.bridgeOffMm, bridge?.stationMm)]
-}
-
-/** Dots go on the player's edge: a short line over the edge for each. */
-function dotTicks({scale, outline}: Plan, hand: Hand): Shape[] {
-  const neck = outline!.neck!
-  return (scale?.dots ?? []).flatMap(({stationMm, count, side}) => {
-    const out = side === 'bass' ? hand.bass : -hand.bass
-    const edge = (out * neckWidth(neck, stationMm)) / 2
-    return Array.from({length: count}, (_, i) => {
-      const y = stationMm + (i - (count - 1) / 2) * 4
-      const at = (x: number): Point => [edge - out * x, y]
-      return path('punch', at(0), at(3))
-    })
-  })
+  ]
+  return {name: templateNames.neck, shapes, frame: extent(shapes, 2)}
 }
 
 /** A line square across the neck, in mm from the nut line. */
-interface NeckStation {
+interface NeckLine {
   stationMm: number
   name: string
   ink: 'pencil' | 'slot'
-  isLine?: true
+  /** A fret or a marker line, not a place of the neck's own. */
+  isPlayed?: true
 }
 
 /** List everything that is drawn square across the neck; frets are sawn, all else is pencilled. */
-function neckStations(plan: Plan): NeckStation[] {
-  const {scale, bridge, outline} = plan
-  const neck = outline!.neck!
-  const box = placedBox(plan)
-  const list: NeckStation[] = [{stationMm: 0, name: 'nut line', ink: 'slot'}]
-  const pencil = (name: string, stationMm: number | undefined) => {
-    if (stationMm !== undefined && stationMm <= neck.tailMm) list.push({stationMm, name, ink: 'pencil'})
-  }
-  for (const {label, fromNutMm} of scale?.lines ?? [])
-    if (fromNutMm <= neck.tailMm)
-      list.push({
+function neckLines({plan, neck, head, box}: Instrument): NeckLine[] {
+  const {scale, bridge} = plan
+  const tailMm = neck?.tailMm ?? 0
+  const pencil = (name: string, stationMm: number | undefined): NeckLine[] =>
+    stationMm === undefined ? [] : [{stationMm, name, ink: 'pencil'}]
+  const all: NeckLine[] = [
+    ...(scale?.lines ?? []).map(
+      ({label, fromNutMm}): NeckLine => ({
         stationMm: fromNutMm,
-        name: `${scale?.fretted ? 'fret' : 'line'} ${label}`,
+        name: lineName(label, scale?.fretted),
         ink: scale?.fretted ? 'slot' : 'pencil',
-        isLine: true,
-      })
-  pencil('bridge line', bridge?.stationMm)
-  pencil('box, head side', box?.atMm)
-  pencil('box, tail side', box?.tailMm)
-  pencil('round-over starts', neck.roundOver?.fromMm)
-  pencil('round-over stops', neck.roundOver?.toMm)
-  pencil('fingerboard ends', neck.fingerboard?.toMm)
-  if (outline?.head && outline.head.ledgeMm > 0) pencil('slope starts', -outline.head.ledgeMm)
-  return list
+        isPlayed: true,
+      }),
+    ),
+    ...pencil(placeNames.bridge, bridge?.stationMm),
+    ...pencil(placeNames.boxHead, box?.atMm),
+    ...pencil(placeNames.boxTail, box?.tailMm),
+    ...pencil(placeNames.roundOverStarts, neck?.roundOver?.fromMm),
+    ...pencil(placeNames.roundOverStops, neck?.roundOver?.toMm),
+    ...pencil(placeNames.boardEnds, neck?.fingerboard?.toMm),
+    ...(head && head.ledgeMm > 0 ? pencil(placeNames.slope, -head.ledgeMm) : []),
+  ]
+  return [
+    {stationMm: 0, name: placeNames.nut, ink: 'slot'},
+    ...all.filter(({stationMm}) => stationMm <= tailMm),
+  ]
 }
 
-/** A hole in the neck: mm from the nut line and off the centre line. */
-interface NeckHole {
-  stationMm: number
-  offMm: number
-  diameterMm: number
-  what: string
+/** List what is drilled from the playing face, or from the back and marked here, in order from the nut. */
+const neckHoles = ({plan}: Instrument) =>
+  drilledIn(plan, ['playing face', 'neck back'])
+    .map((hole) => ({...hole, what: hole.what.split(',')[0]!}))
+    .sort((a, b) => a.stationMm - b.stationMm)
+
+/** Where each string crosses nut and bridge. */
+function stringTicks({plan: {scale, bridge}, x}: Instrument): Shape[] {
+  const ticks = (offs: readonly number[] = [], stationMm: number) =>
+    offs.map((off) => path('slot', [x(off), stationMm - 2.5], [x(off), stationMm + 2.5]))
+  return [...ticks(scale?.nutOffMm, 0), ...(bridge ? ticks(scale?.bridgeOffMm, bridge.stationMm) : [])]
 }
 
-/** List what is drilled from the playing face, or from the back and marked here; the widest where two share a place. */
-function neckHoles({holes = []}: Plan): NeckHole[] {
-  const places = new Map<string, NeckHole>()
-  for (const {face, what, stationMm, offMm, diameterMm} of holes) {
-    if (face !== 'playing face' && face !== 'neck back') continue
-    const key = `${stationMm.toFixed(3)} ${offMm.toFixed(3)}`
-    const known = places.get(key)
-    if (!known || known.diameterMm < diameterMm)
-      places.set(key, {stationMm, offMm, diameterMm, what: what.split(',')[0]!})
-  }
-  return [...places.values()].sort((a, b) => a.stationMm - b.stationMm)
-}
+/** Dots go on the player's edge: a short line over the edge for each. */
+const dotTicks = (instrument: Instrument): Shape[] =>
+  dotsAlong(instrument, 4).map(({stationMm, out, halfMm}) =>
+    path('punch', [out * halfMm, stationMm], [out * halfMm - out * 3, stationMm]),
+  )

@@ -1,5 +1,6 @@
+import {footWords} from '../../words/drawings/templates.ts'
 import {textWidthMm} from '../kit/extent.ts'
-import {box, circle, type Point, path, type Shape, type Text} from '../kit/shapes.ts'
+import {circle, label, type Point, path, rectangle, type Shape, type Text} from '../kit/shapes.ts'
 import {bothBars, punch} from './marks.ts'
 import type {Tiling} from './tiles.ts'
 
@@ -31,57 +32,42 @@ export function sheetFoot(foot: Foot, widthMm: number): Shape[] {
   return [
     path('join', [0, 0], [widthMm, 0]),
     ...bothBars([0, 6]),
-    words([0, 19], 'Print at 100 %, then measure these bars.', 3, 112),
+    words(footWords.bars, [0, 19], 3, 112),
     ...legend(25),
-    words([0, 32], 'Where sheets join, lay cross on cross of the same name.', 2.6, 112),
-    words([left, 6], title, 4.2, room),
-    words([left, 12], template, 3.2, room),
-    words([left, 17], `sheet ${sheet} of ${sheets}`, 3.2, room),
-    words([left, 23], file, 2.6, room),
-    ...(day ? [words([left, 27.5], day, 2.6, room)] : []),
+    words(footWords.joins, [0, 32], 2.6, 112),
+    words(title, [left, 6], 4.2, room),
+    words(footWords.fullSize(template), [left, 12], 3.2, room),
+    words(footWords.sheet(sheet, sheets), [left, 17], 3.2, room),
+    words(file, [left, 23], 2.6, room),
+    ...(day ? [words(day, [left, 27.5], 2.6, room)] : []),
     ...map(foot, [widthMm - mapMm, 3]),
   ]
 }
 
 /** Set words in a line, in smaller type or cut short with an ellipsis where there is less room. */
-function words(at: Point, text: string, sizeMm: number, roomMm: number): Text {
-  const line = (words: string, size: number): Text => ({
-    is: 'text',
-    ink: 'figure',
-    at,
-    text: words,
-    sizeMm: size,
-    anchor: 'start',
-  })
+function words(text: string, at: Point, sizeMm: number, roomMm: number): Text {
   const size = Math.max(2.4, Math.min(sizeMm, (sizeMm * roomMm) / textWidthMm(text, sizeMm)))
-  if (textWidthMm(text, size) <= roomMm) return line(text, size)
+  if (textWidthMm(text, size) <= roomMm) return label(text, at, size)
   let short = text
   while (short && textWidthMm(`${short}…`, size) > roomMm) short = short.slice(0, -1)
-  return line(`${short.trimEnd()}…`, size)
+  return label(`${short.trimEnd()}…`, at, size)
 }
 
 /** A sample of each line, told apart by weight and dashes, and its word. */
 function legend(y: number): Shape[] {
-  const sample = (x: number, ink: 'cut' | 'slot' | 'pencil', text: string): Shape[] => [
+  const word = (x: number, text: string) => label(text, [x, y], 2.6, {ink: 'name'})
+  const sample = (x: number, ink: 'cut' | 'slot' | 'pencil'): Shape[] => [
     path(ink, [x, y], [x + 9, y]),
-    label(x + 10, text),
+    word(x + 10, footWords[ink]),
   ]
-  const label = (x: number, text: string): Text => ({
-    is: 'text',
-    ink: 'name',
-    at: [x, y],
-    text,
-    sizeMm: 2.6,
-    anchor: 'start',
-  })
   return [
-    ...sample(0, 'cut', 'cut'),
-    ...sample(18, 'slot', 'knife or saw'),
-    ...sample(48, 'pencil', 'pencil'),
+    ...sample(0, 'cut'),
+    ...sample(18, 'slot'),
+    ...sample(48, 'pencil'),
     ...punch([71, y]),
-    label(74, 'centre punch'),
+    word(74, footWords.punch),
     circle('hole', [97, y], 2),
-    label(100, 'drill'),
+    word(100, footWords.drill),
   ]
 }
 
@@ -93,9 +79,9 @@ function map({tiling, tile}: Foot, [x, y]: Point): Shape[] {
     const corner: Point = [left + wide, top + high]
     const inner = Math.min(wide, high) * 0.18
     return [
-      box('join', [left, top], corner),
+      rectangle('join', [left, top], corner),
       ...(i === tile
-        ? [box('dot', [left + inner, top + inner], [corner[0] - inner, corner[1] - inner])]
+        ? [rectangle('dot', [left + inner, top + inner], [corner[0] - inner, corner[1] - inner])]
         : []),
     ]
   })

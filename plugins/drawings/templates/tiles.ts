@@ -1,4 +1,4 @@
-import {type Point, path, type Rect, type Shape} from '../kit/shapes.ts'
+import {cross, label, type Point, type Rect, type Shape} from '../kit/shapes.ts'
 
 /** How a template is cut into tiles: where each lies on it, row by row, in mm. */
 export interface Tiling {
@@ -59,17 +59,14 @@ export const seamsOf = ({columns, rows}: Tiling): number => (columns - 1) * rows
 
 function seam(index: number, first: Point, second: Point): Shape[] {
   const name = nameOf(index)
-  return [...cross(first, `${name}1`), ...cross(second, `${name}2`)]
+  return [...namedCross(first, `${name}1`), ...namedCross(second, `${name}2`)]
 }
 
 /** A, B … Z, AA, AB … */
 const nameOf = (index: number): string =>
   (index >= 26 ? nameOf(Math.floor(index / 26) - 1) : '') + String.fromCharCode(65 + (index % 26))
 
-function cross([x, y]: Point, name: string): Shape[] {
-  return [
-    path('join', [x - armMm, y], [x + armMm, y]),
-    path('join', [x, y - armMm], [x, y + armMm]),
-    {is: 'text', ink: 'figure', at: [x + 1, y - 2.3], text: name, sizeMm: 2.5, anchor: 'start'},
-  ]
-}
+const namedCross = ([x, y]: Point, name: string): Shape[] => [
+  ...cross('join', [x, y], armMm),
+  label(name, [x + 1, y - 2.3], 2.5),
+]

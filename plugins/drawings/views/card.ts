@@ -1,12 +1,12 @@
 import type {Element} from 'hast'
 import type {Plan} from '../../plan/plan.ts'
+import {sayCard} from '../../words/drawings/alt-texts.ts'
 import {boxFront} from '../instrument/box.ts'
-import {handOf} from '../instrument/hand.ts'
-import {nutAndBridge} from '../instrument/hardware.ts'
+import {bridgeFront, nutFront} from '../instrument/hardware.ts'
+import {instrumentOf} from '../instrument/instrument.ts'
 import {neckFront} from '../instrument/neck.ts'
 import {stringsFront} from '../instrument/strings.ts'
 import {extent} from '../kit/extent.ts'
-import type {Shape} from '../kit/shapes.ts'
 import {pageSvg} from '../writers/svg.ts'
 
 /** An instrument drawn with little, to hang beside others from one nut line at one scale. */
@@ -26,35 +26,23 @@ const weightMm = 20
 
 /**
  * Draw the portfolio's small picture: outlines, sound holes, nut, bridge and strings, no figures, nothing that is
- * hidden. Undefined where
- * the neck is not known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
+ * hidden. Undefined where the neck is not known. `widthMm` and `heightMm` are its size at full scale, and its viewBox.
  */
 export function cardDrawing(plan: Plan): CardDrawing | undefined {
-  const shapes = cardShapes(plan)
-  if (!shapes.length) return undefined
+  const instrument = instrumentOf(plan)
+  if (!instrument.neck) return undefined
+  const drawn = [
+    ...boxFront(instrument),
+    ...neckFront(instrument),
+    ...nutFront(instrument),
+    ...bridgeFront(instrument, 'nut'),
+    ...stringsFront(instrument),
+  ]
+  const shapes = drawn.filter(({ink}) => ink !== 'hidden')
   const frame = extent(shapes, marginMm)
   const svg = pageSvg(
-    {
-      name: 'card',
-      title: plan.title ?? plan.slug,
-      says: 'A small drawing to scale, hanging from the nut line.',
-      frame,
-      textMm: weightMm,
-      shapes,
-    },
+    {name: 'card', title: plan.title ?? plan.slug, says: sayCard, frame, textMm: weightMm, shapes},
     `card-${plan.slug}`,
   )
   return {svg, widthMm: frame.width, heightMm: frame.height, nutYMm: -frame.y, centreXMm: -frame.x}
-}
-
-function cardShapes(plan: Plan): Shape[] {
-  if (!plan.outline?.neck) return []
-  const hand = handOf(plan)
-  const shapes = [
-    ...boxFront(plan, hand),
-    ...neckFront(plan),
-    ...nutAndBridge(plan),
-    ...stringsFront(plan, hand),
-  ]
-  return shapes.filter(({ink}) => ink !== 'hidden')
 }

@@ -1,88 +1,76 @@
 import type {Plan} from '../../plan/plan.ts'
-import {roundOverAt, sectionShapes, shownSection} from '../instrument/cross-section.ts'
-import {handOf} from '../instrument/hand.ts'
-import {lanes} from '../kit/dimensions.ts'
+import {sayCrossSection} from '../../words/drawings/alt-texts.ts'
+import {crossSectionNames, layerName, radiusOf} from '../../words/drawings/labels.ts'
+import {bareLength} from '../../words/lengths.ts'
+import {crossSectionShapes} from '../instrument/cross-section.ts'
+import type {CrossSection, Instrument} from '../instrument/instrument.ts'
+import {lanes, lanesAcross, span} from '../kit/dimensions.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {path, type Shape, transpose} from '../kit/shapes.ts'
-import {figureOf, shortName} from '../words.ts'
-import {bassAndTreble} from './view.ts'
+import {across, type Shape} from '../kit/shapes.ts'
+import {bassAndTreble, type View} from './view.ts'
 
-/** What is drawn of the section itself. */
-export function bareSection(plan: Plan): Shape[] {
-  const section = shownSection(plan)
-  return section ? sectionShapes(section, roundOverAt(plan, section)) : []
+/** The neck cut across the middle of its free length, seen from the bridge, with its layers named. */
+export const crossSection: View = {
+  bare: ({crossSection: cut}) => (cut ? crossSectionShapes(cut) : []),
+  compose,
+  says: ({plan, crossSection: cut}) => sayCrossSection(plan, cut),
+  tallest: 36,
 }
 
-/** Draw the section across the middle of the neck, seen from the bridge, with its layers named. */
-export function composeSection(plan: Plan, textMm: number): Shape[] {
-  const section = shownSection(plan)
-  if (!section) return []
-  const {widthMm, thicknessMm, neutralAxisMm, laminations} = section
+function compose(instrument: Instrument, drawn: readonly Shape[], textMm: number): Shape[] {
+  const {plan, crossSection: cut} = instrument
+  if (!cut) return []
+  const {widthMm, thicknessMm, neutralAxisMm, roundOverMm} = cut
   const half = widthMm / 2
-  const radius = roundOverAt(plan, section)
-  const drawn = bareSection(plan)
-  const axis =
-    neutralAxisMm === undefined
-      ? []
-      : [path('centre', [-half - 0.8 * textMm, neutralAxisMm], [half + 0.8 * textMm, neutralAxisMm])]
+  const axisMm = half + 0.8 * textMm
+  const axis = neutralAxisMm === undefined ? [] : [across('centre', axisMm, neutralAxisMm)]
+  const column = notesColumn(notes(cut, axisMm, plan), {base: half + 1.4 * textMm, out: 1, textMm})
+  const thick = span(0, thicknessMm, -half, bareLength(thicknessMm, plan))
+  const deep = lanes([thick], -half - 0.8 * textMm, -1, textMm)
+  const below = extent([...drawn, ...deep, ...column])
+  const width = span(-half, half, thicknessMm - roundOverMm, bareLength(widthMm, plan))
+  const wide = lanesAcross([width], below.y + below.height, 1, textMm)
+  const laid = [...drawn, ...axis, ...column, ...deep, ...wide]
+  const topMm = Math.min(extent(laid).y, -0.2 * textMm)
+  return [...laid, ...bassAndTreble(instrument, half, topMm - 0.8 * textMm, 0.84 * textMm)]
+}
+
+/** Name the layers, the neutral axis where its line ends at `axisMm`, and the round-over. */
+function notes(cut: CrossSection, axisMm: number, plan: Plan): Note[] {
+  const {widthMm, thicknessMm, neutralAxisMm, roundOverMm: radius, laminations} = cut
+  const half = widthMm / 2
+  const in45 = radius * (1 - Math.SQRT1_2)
   const layers = laminations.map(
     ({wood, fromFaceMm, thicknessMm: thick, strips = 1}): Note => ({
       at: [half * 0.82, layerMiddle(fromFaceMm, thick, neutralAxisMm)],
       end: 'dot',
-      ...(wood && {name: strips > 1 ? `${shortName(wood)}, ${strips} strips` : shortName(wood)}),
-      figure: figureOf(thick, plan),
+      name: wood && layerName(wood, strips),
+      figure: bareLength(thick, plan),
     }),
   )
-  const notes: Note[] = [
-    ...layers,
-    ...(neutralAxisMm === undefined
-      ? []
-      : [
-          {
-            at: [half + 0.8 * textMm, neutralAxisMm],
-            name: 'neutral axis',
-            figure: figureOf(neutralAxisMm, plan),
-          } satisfies Note,
-        ]),
-    ...(radius > 0 ? [roundNote(half, thicknessMm, radius, figureOf(radius, plan))] : []),
-  ]
-  const column = notesColumn(notes, {base: half + 1.4 * textMm, out: 1, textMm})
-  const deep = lanes(
-    [{from: 0, to: thicknessMm, fromEdge: -half, toEdge: -half, figure: figureOf(thicknessMm, plan)}],
-    -half - 0.8 * textMm,
-    -1,
-    textMm,
-  )
-  const below = extent([...drawn, ...deep, ...column])
-  const wide = transpose(
-    lanes(
-      [
-        {
-          from: -half,
-          to: half,
-          fromEdge: thicknessMm - radius,
-          toEdge: thicknessMm - radius,
-          figure: figureOf(widthMm, plan),
-        },
-      ],
-      below.y + below.height,
-      1,
-      textMm,
-    ),
-  )
-  const laid = [...drawn, ...axis, ...column, ...deep, ...wide]
-  const top = Math.min(extent(laid).y, -0.2 * textMm)
-  return [...laid, ...bassAndTreble(handOf(plan), half, top - 0.8 * textMm, 0.84 * textMm)]
+  const axis: Note | undefined =
+    neutralAxisMm === undefined
+      ? undefined
+      : {
+          at: [axisMm, neutralAxisMm],
+          name: crossSectionNames.neutralAxis,
+          figure: bareLength(neutralAxisMm, plan),
+        }
+  const round: Note | undefined =
+    radius > 0
+      ? {
+          at: [half - in45, thicknessMm - in45],
+          end: 'arrow',
+          name: crossSectionNames.roundOver,
+          figure: radiusOf(radius, plan),
+        }
+      : undefined
+  return [...layers, axis, round].filter((note) => note !== undefined)
 }
 
 /** A layer's note starts at its middle, or clear of the neutral axis where that passes there. */
 function layerMiddle(from: number, thick: number, axis: number | undefined): number {
   const middle = from + thick / 2
   return axis !== undefined && Math.abs(axis - middle) < 0.12 * thick ? from + 0.7 * thick : middle
-}
-
-function roundNote(half: number, thickness: number, radius: number, figure: string): Note {
-  const in45 = radius * (1 - Math.SQRT1_2)
-  return {at: [half - in45, thickness - in45], end: 'arrow', name: 'round-over', figure: `R ${figure}`}
 }

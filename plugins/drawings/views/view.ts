@@ -1,25 +1,20 @@
-import type {Plan} from '../../plan/plan.ts'
-import type {Hand} from '../instrument/hand.ts'
+import {bareLength} from '../../words/lengths.ts'
+import {type Side, sideWords} from '../../words/sides.ts'
+import {type Instrument, outwards, type Place} from '../instrument/instrument.ts'
 import type {Span} from '../kit/dimensions.ts'
 import {extent} from '../kit/extent.ts'
-import type {Drawing, Shape, Text} from '../kit/shapes.ts'
-import {figureOf} from '../words.ts'
+import {label, type Shape, type Text} from '../kit/shapes.ts'
 
-/** Frame what was laid out, with a margin of half a line of text. */
-export function view(
-  plan: Plan,
-  {name, title, says}: {name: string; title: string; says: string},
-  shapes: readonly Shape[],
-  textMm: number,
-): Drawing {
-  return {
-    name,
-    title: plan.title ? `${plan.title}: ${title}` : title,
-    says,
-    textMm,
-    shapes,
-    frame: extent(shapes, textMm / 2),
-  }
+/** One way to look at an instrument. */
+export interface View {
+  /** Draw what is seen of the instrument, without words and dimensions; nothing where its inputs are missing. */
+  bare: (instrument: Instrument) => Shape[]
+  /** Lay words and dimensions round what was drawn, for text so many mm high; returns both, in order of drawing. */
+  compose: (instrument: Instrument, drawn: readonly Shape[], textMm: number) => Shape[]
+  /** Say what it shows. */
+  says: (instrument: Instrument) => string
+  /** How tall what is drawn may be, in text heights, so that it keeps to a part of a screen. */
+  tallest: number
 }
 
 /** How many text heights wide a drawing may be, so that its figures stay readable at the width of a phone. */
@@ -40,43 +35,35 @@ export function fitText(
   return Math.max(size.width / Math.max(widest - around, 8), size.height / tallest)
 }
 
-interface Hole {
-  stationMm: number
-  offMm: number
-  diameterMm: number
-}
-
 /**
  * Dimension how far holes stand off the centre line, each distance once, from the lowest hole that has it; none where
  * there are more distances than `most`. The centre line's extension starts at `edgeMm` down the page.
  */
 export function offSpans(
-  holes: readonly Hole[],
-  hand: Hand,
-  plan: Plan,
-  edgeMm: number,
-  most: number,
+  {x, plan}: Instrument,
+  holes: readonly (Place & {diameterMm: number})[],
+  {edgeMm, most}: {edgeMm: number; most: number},
 ): Span[] {
   const rows = new Map<string, Span>()
   for (const {stationMm, offMm, diameterMm} of holes) {
     const toEdge = stationMm + diameterMm / 2
     const key = Math.abs(offMm).toFixed(2)
     if (Math.abs(offMm) < 0.01 || toEdge <= (rows.get(key)?.toEdge ?? Number.NEGATIVE_INFINITY)) continue
-    const figure = figureOf(Math.abs(offMm), plan)
-    rows.set(key, {from: 0, to: hand.x(offMm), fromEdge: edgeMm, toEdge, figure})
+    const figure = bareLength(Math.abs(offMm), plan)
+    rows.set(key, {from: 0, to: x(offMm), fromEdge: edgeMm, toEdge, figure})
   }
   return rows.size > most ? [] : [...rows.values()]
 }
 
 /** Write which side is the bass and which the treble, at the two ends of a width, in mm. */
-export function bassAndTreble({bass}: Hand, halfMm: number, y: number, sizeMm: number): Text[] {
-  const word = (text: string, side: number): Text => ({
-    is: 'text',
-    ink: 'name',
-    at: [side * halfMm, y],
-    text,
-    sizeMm,
-    anchor: side < 0 ? 'start' : 'end',
+export function bassAndTreble(
+  instrument: Pick<Instrument, 'bass'>,
+  halfMm: number,
+  y: number,
+  sizeMm: number,
+): Text[] {
+  return (['bass', 'treble'] as const).map((side: Side) => {
+    const out = outwards(instrument, side)
+    return label(sideWords[side], [out * halfMm, y], sizeMm, {ink: 'name', anchor: out < 0 ? 'start' : 'end'})
   })
-  return [word('bass', bass), word('treble', -bass)]
 }

@@ -1,13 +1,16 @@
+import {capitalHeight} from '../kit/extent.ts'
 import {type Ink, inks} from '../kit/inks.ts'
-import {move, type Point, type Shape, type Sheet, type Text} from '../kit/shapes.ts'
+import type {Point, Shape, Text} from '../kit/shapes.ts'
+import {type Sheet, shapesOn} from '../kit/sheet.ts'
 import {plainLatin} from './plain-latin.ts'
 
 /**
  * Write a sheet as the text of a DXF file, release 12 (AC1009), in mm, y up from the sheet's lower edge; each kind of
  * line on a layer of its own. Source of codes and order: Autodesk, DXF Reference, release 12.
  */
-export function dxf({widthMm, heightMm, content}: Sheet): string {
-  const shapes = content.flatMap(({shapes, by: [dx, dy] = [0, 0]}) => move(shapes, dx, dy))
+export function dxf(sheet: Sheet): string {
+  const {widthMm, heightMm} = sheet
+  const shapes = shapesOn(sheet)
   const groups: Group[] = [
     [999, 'Units: millimetres'],
     ...section('HEADER', [
@@ -86,7 +89,7 @@ function textEntity(
     [0, 'TEXT'],
     layer,
     ...place(at),
-    [40, 0.7 * sizeMm],
+    [40, capitalHeight * sizeMm],
     [1, ascii(text)],
     ...(turned ? ([[50, 90]] satisfies Group[]) : []),
     [72, {start: 0, middle: 1, end: 2}[anchor]],

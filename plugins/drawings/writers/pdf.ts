@@ -1,8 +1,10 @@
 import PdfDocument from 'pdfkit'
-import {extent, overlaps} from '../kit/extent.ts'
+import {capitalHeight, extent, overlaps} from '../kit/extent.ts'
 import {type Ink, inks} from '../kit/inks.ts'
-import {type Placed, type Point, pointOnCircle, type Shape, type Sheet, type Text} from '../kit/shapes.ts'
+import type {Point, Shape, Text} from '../kit/shapes.ts'
+import type {Placed, Sheet} from '../kit/sheet.ts'
 import {plainLatin} from './plain-latin.ts'
+import {pathData} from './svg.ts'
 
 type Pdf = InstanceType<typeof PdfDocument>
 
@@ -70,10 +72,7 @@ function trace(doc: Pdf, shape: Exclude<Shape, Text>): void {
     return
   }
   if (shape.is === 'arc') {
-    const {centre, radiusMm: r, fromDeg, toDeg} = shape
-    const [from, to] = [pointOnCircle(centre, r, fromDeg), pointOnCircle(centre, r, toDeg)]
-    const large = Math.abs(toDeg - fromDeg) > 180 ? 1 : 0
-    doc.path(`M${from.join(' ')}A${r} ${r} 0 ${large} ${toDeg > fromDeg ? 1 : 0} ${to.join(' ')}`)
+    doc.path(pathData(shape, String))
     return
   }
   shape.points.forEach(([x, y]: Point, i) => {
@@ -90,7 +89,6 @@ function write(doc: Pdf, {at: [x, y], text, sizeMm, anchor, turned}: Text): void
   const before = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2
   doc.save()
   if (turned) doc.rotate(-90, {origin: [x, y]})
-  // A capital is about 0.7 of the size high, so its middle lies 0.35 above the line it stands on.
-  doc.text(words, x - before, y + 0.35 * sizeMm, {lineBreak: false, baseline: 'alphabetic'})
+  doc.text(words, x - before, y + (capitalHeight / 2) * sizeMm, {lineBreak: false, baseline: 'alphabetic'})
   doc.restore()
 }

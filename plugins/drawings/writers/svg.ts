@@ -1,28 +1,92 @@
-import type {Element, ElementContent} from 'hast'
+import type {Element, Properties} from 'hast'
 import {toHtml} from 'hast-util-to-html'
+import {s} from 'hastscript'
+import {capitalHeight} from '../kit/extent.ts'
 import {type Ink, type InkName, inks, paperTextMm} from '../kit/inks.ts'
-import {
-  type Drawing,
-  move,
-  type Point,
-  pointOnCircle,
-  type Shape,
-  type Sheet,
-  type Text,
-} from '../kit/shapes.ts'
+import {type Drawing, type Point, pointOnCircle, type Shape, type Text} from '../kit/shapes.ts'
+import {type Sheet, shapesOn} from '../kit/sheet.ts'
 
-type Properties = Element['properties']
+// Classes for the style sheet (drawing.css): the svg is `drawing drawing-<name>`; inside it are groups `ink-outline`,
+// `ink-edge`, `ink-hidden`, `ink-centre`, `ink-string`, `ink-grain`, `ink-dimension`, `ink-arrow`, `ink-dot`, `ink-nut`,
+// `ink-figure` and `ink-name` (see kit/inks.ts). Everything is drawn in the colour of the text around it; widths and
+// dashes are attributes. At its width attribute, figures are 14 px high; in a narrower place it shrinks as a whole.
 
-export const element = (
-  tagName: string,
-  properties: Properties,
-  children: ElementContent[] = [],
-): Element => ({
-  type: 'element',
-  tagName,
-  properties,
-  children,
-})
+/** How high figures are on a screen, in px, where the drawing has the width that it asks for. */
+export const screenTextPx = 14
+
+/**
+ * Write a drawing for a page: SVG as a syntax tree, with title and description for those who don't see it.
+ * No style attribute or element, so that it stands under a strict content policy.
+ * `id` starts the ids of title and description; drawings of one page need different ones.
+ */
+export function pageSvg(drawing: Drawing, id: string): Element {
+  const {name, title, says, frame, textMm} = drawing
+  const px = (mm: number) => Math.round((mm * screenTextPx) / textMm)
+  const num = (value: number) => Number(value.toFixed(2))
+  const size = {
+    className: ['drawing', `drawing-${name}`],
+    viewBox: [frame.x, frame.y, frame.width, frame.height].map(num).join(' '),
+    width: px(frame.width),
+    height: px(frame.height),
+  }
+  const svg = pictureSvg({id, title, says}, size, inkGroups(drawing, 2))
+  return {...svg, properties: {...svg.properties, strokeLineCap: 'round', strokeLineJoin: 'round'}}
+}
+
+/**
+ * Frame a picture of a page as SVG: named by its title, told by its description, in the colour of the text around it.
+ * `id` starts the ids of both.
+ */
+export function pictureSvg(
+  {id, title, says}: {id: string; title: string; says: string},
+  size: Properties,
+  parts: readonly Element[],
+): Element {
+  const [titleId, sayId] = [`${id}-title`, `${id}-desc`]
+  const properties = {
+    ...size,
+    role: 'img',
+    ariaLabelledBy: [titleId],
+    ariaDescribedBy: [sayId],
+    fill: 'none',
+    stroke: 'currentColor',
+  }
+  return s('svg', properties, [s('title', {id: titleId}, title), s('desc', {id: sayId}, says), ...parts])
+}
+
+const order = Object.keys(inks) as InkName[]
+
+/** Write a sheet as the text of an SVG file whose unit is a millimetre, with a group a layer, named by its id. */
+export function fileSvg(sheet: Sheet, title: string): string {
+  const {widthMm, heightMm} = sheet
+  const shapes = shapesOn(sheet)
+  const sorted = order.flatMap((ink) => shapes.filter((shape) => shape.ink === ink))
+  const num = (value: number) => String(Number(value.toFixed(4)))
+  const svg = s(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width: `${num(widthMm)}mm`,
+      height: `${num(heightMm)}mm`,
+      viewBox: `0 0 ${num(widthMm)} ${num(heightMm)}`,
+      color: '#000',
+      fill: 'none',
+      stroke: '#000',
+      fontFamily: 'sans-serif',
+    },
+    [
+      s('title', title),
+      ...inkGroups({shapes: sorted, textMm: paperTextMm}, 4).map((group) => ({
+        ...group,
+        properties: {...group.properties, id: layerOf(group.properties.className)},
+      })),
+    ],
+  )
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${toHtml(svg, {space: 'svg', closeEmptyElements: true})}\n`
+}
+
+// The class is `ink-cut`, the id `cut`.
+const layerOf = (className: unknown): string => String(className).replace(/^ink-/, '')
 
 /**
  * Write shapes as SVG groups, one a run of shapes of one ink: one path for its lines, one text element a text.
@@ -43,8 +107,8 @@ function group(name: InkName, shapes: readonly Shape[], grows: number, places: n
   const ink: Ink = inks[name]
   const lines = shapes.map((shape) => pathData(shape, num)).join('')
   const texts = shapes.flatMap((shape) => (shape.is === 'text' ? [textElement(shape, num)] : []))
-  return element('g', {className: [`ink-${name}`], ...pen(ink, grows, num)}, [
-    ...(lines ? [element('path', {d: lines})] : []),
+  return s('g', {className: [`ink-${name}`], ...pen(ink, grows, num)}, [
+    ...(lines ? [s('path', {d: lines})] : []),
     ...texts,
   ])
 }
@@ -57,7 +121,8 @@ function pen({widthMm, dashMm, filled}: Ink, grows: number, num: Num): Propertie
   return dashMm ? {...width, strokeDashArray: dashMm.map((mm) => num(mm * grows))} : width
 }
 
-function pathData(shape: Shape, num: Num): string {
+/** Write a line, circle or arc as an SVG path; nothing for a text. */
+export function pathData(shape: Shape, num: Num): string {
   const at = ([x, y]: Point) => `${num(x)} ${num(y)}`
   if (shape.is === 'text') return ''
   if (shape.is === 'path') return `M${shape.points.map(at).join('L')}${shape.closed ? 'Z' : ''}`
@@ -75,89 +140,14 @@ function pathData(shape: Shape, num: Num): string {
   return `M${end(shape.fromDeg)}A${num(r)} ${num(r)} 0 ${large} ${sweep} ${end(shape.toDeg)}`
 }
 
-// A capital is about 0.7 of the size high, so its middle lies 0.35 above the line it stands on.
 function textElement({at: [x, y], text, sizeMm, anchor, turned}: Text, num: Num): Element {
   const properties: Properties = {fontSize: num(sizeMm)}
   if (turned)
     Object.assign(properties, {
       transform: `translate(${num(x)} ${num(y)}) rotate(-90)`,
-      y: num(0.35 * sizeMm),
+      y: num((capitalHeight / 2) * sizeMm),
     })
-  else Object.assign(properties, {x: num(x), y: num(y + 0.35 * sizeMm)})
+  else Object.assign(properties, {x: num(x), y: num(y + (capitalHeight / 2) * sizeMm)})
   if (anchor !== 'start') properties.textAnchor = anchor
-  return element('text', properties, [{type: 'text', value: text}])
+  return s('text', properties, text)
 }
-
-// Classes for the style sheet (drawing.css): the svg is `drawing drawing-<name>`; inside it are groups `ink-outline`,
-// `ink-edge`, `ink-hidden`, `ink-centre`, `ink-string`, `ink-grain`, `ink-dimension`, `ink-arrow`, `ink-dot`, `ink-nut`,
-// `ink-figure` and `ink-name` (see kit/inks.ts). Everything is drawn in the colour of the text around it; widths and
-// dashes are attributes. At its width attribute, figures are 14 px high; in a narrower place it shrinks as a whole.
-
-/** How high figures are on a screen, in px, where the drawing has the width that it asks for. */
-export const screenTextPx = 14
-
-/**
- * Write a drawing for a page: SVG as a syntax tree, with title and description for those who don't see it.
- * No style attribute or element, so that it stands under a strict content policy.
- * `id` starts the ids of title and description; drawings of one page need different ones.
- */
-export function pageSvg(drawing: Drawing, id: string): Element {
-  const {name, title, says, frame, textMm} = drawing
-  const [titleId, sayId] = [`${id}-title`, `${id}-desc`]
-  const px = (mm: number) => Math.round((mm * screenTextPx) / textMm)
-  const num = (value: number) => Number(value.toFixed(2))
-  return element(
-    'svg',
-    {
-      className: ['drawing', `drawing-${name}`],
-      viewBox: [frame.x, frame.y, frame.width, frame.height].map(num).join(' '),
-      width: px(frame.width),
-      height: px(frame.height),
-      role: 'img',
-      ariaLabelledBy: [titleId],
-      ariaDescribedBy: [sayId],
-      fill: 'none',
-      stroke: 'currentColor',
-      strokeLineCap: 'round',
-      strokeLineJoin: 'round',
-    },
-    [
-      element('title', {id: titleId}, [{type: 'text', value: title}]),
-      element('desc', {id: sayId}, [{type: 'text', value: says}]),
-      ...inkGroups(drawing, 2),
-    ],
-  )
-}
-
-const order = Object.keys(inks) as InkName[]
-
-/** Write a sheet as the text of an SVG file whose unit is a millimetre, with a group a layer, named by its id. */
-export function fileSvg({widthMm, heightMm, content}: Sheet, title: string): string {
-  const shapes = content.flatMap(({shapes, by: [dx, dy] = [0, 0]}) => move(shapes, dx, dy))
-  const sorted = order.flatMap((ink) => shapes.filter((shape) => shape.ink === ink))
-  const num = (value: number) => String(Number(value.toFixed(4)))
-  const svg = element(
-    'svg',
-    {
-      xmlns: 'http://www.w3.org/2000/svg',
-      width: `${num(widthMm)}mm`,
-      height: `${num(heightMm)}mm`,
-      viewBox: `0 0 ${num(widthMm)} ${num(heightMm)}`,
-      color: '#000',
-      fill: 'none',
-      stroke: '#000',
-      fontFamily: 'sans-serif',
-    },
-    [
-      element('title', {}, [{type: 'text', value: title}]),
-      ...inkGroups({shapes: sorted, textMm: paperTextMm}, 4).map((group) => ({
-        ...group,
-        properties: {...group.properties, id: layerOf(group.properties.className)},
-      })),
-    ],
-  )
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${toHtml(svg, {space: 'svg', closeEmptyElements: true})}\n`
-}
-
-// The class is `ink-cut`, the id `cut`.
-const layerOf = (className: unknown): string => String(className).replace(/^ink-/, '')

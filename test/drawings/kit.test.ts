@@ -1,11 +1,11 @@
 import PdfDocument from 'pdfkit'
 import {describe, expect, test} from 'vitest'
-import {clipCircle} from '../../../plugins/drawings/instrument/cross-section.ts'
-import {lanes, type Span} from '../../../plugins/drawings/kit/dimensions.ts'
-import {extent, overlaps, textBox, textWidthMm} from '../../../plugins/drawings/kit/extent.ts'
-import {arc, circle, type Point, type Text, transpose} from '../../../plugins/drawings/kit/shapes.ts'
-import {spread} from '../../../plugins/drawings/kit/spread.ts'
-import fc from '../../support/properties.ts'
+import {clipCircle} from '../../plugins/drawings/instrument/cross-section.ts'
+import {lanes, type Span, transpose} from '../../plugins/drawings/kit/dimensions.ts'
+import {extent, overlaps, textBox, textWidthMm} from '../../plugins/drawings/kit/extent.ts'
+import {arc, circle, type Point, type Text} from '../../plugins/drawings/kit/shapes.ts'
+import {spread} from '../../plugins/drawings/kit/spread.ts'
+import fc from '../support/properties.ts'
 
 describe('the width of a text', () => {
   const doc = new PdfDocument({autoFirstPage: false})
@@ -115,7 +115,7 @@ describe('dimensions in lanes', () => {
 
 describe('extents', () => {
   test('hold an arc, and no more of its circle than it draws', () => {
-    expect(extent([arc('edge', [0, 0], 10, 0, 90)])).toEqual(
+    expect(extent([arc('edge', [0, 0], 10, [0, 90])])).toEqual(
       expect.objectContaining({
         x: expect.closeTo(0, 9),
         y: expect.closeTo(0, 9),
@@ -144,7 +144,7 @@ describe('a circle cut by an outline', () => {
 
 describe('transposing', () => {
   test('twice gives what was there', () => {
-    const shapes = [arc('edge', [3, 4], 2, 10, 80), circle('edge', [1, 2], 1)]
+    const shapes = [arc('edge', [3, 4], 2, [10, 80]), circle('edge', [1, 2], 1)]
     expect(transpose(transpose(shapes))).toEqual(shapes)
   })
 })

@@ -1,0 +1,105 @@
+import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
+import type {Point} from '../kit/shapes.ts'
+import type {Instrument} from './instrument.ts'
+
+// The instrument from the side: mm behind the playing face, to the right, and down from the nut line.
+
+/**
+ * Find a point over the head as seen from the side: `alongMm` from the nut line along the head's own face (positive),
+ * `upMm` above that face.
+ */
+export function headPoint({angleDeg, ledgeMm, stepMm, steps}: HeadOutline, alongMm: number, upMm = 0): Point {
+  const run = alongMm - ledgeMm
+  if (run <= 0) return [(steps === 'at the nut' ? stepMm : 0) - upMm, -alongMm]
+  const [sin, cos] = [Math.sin(rad(angleDeg)), Math.cos(rad(angleDeg))]
+  return [stepMm + run * sin - upMm * cos, -ledgeMm - run * cos - upMm * sin]
+}
+
+/**
+ * Find a point of the box as seen from the side: `deepMm` below its top's outer face, level with a distance from the
+ * nut. The top leans away from the playing face by the neck's tilt, from the box's head-side edge on. In mm.
+ */
+export function toBox({neck, plan}: Instrument, deepMm: number, stationMm: number): Point {
+  const tilt = rad(neck?.tiltDeg ?? 0)
+  const atMm = plan.box?.atMm ?? 0
+  const run = stationMm - atMm
+  return [
+    (neck?.aboveTopMm ?? 0) + run * Math.sin(tilt) + deepMm * Math.cos(tilt),
+    atMm + run * Math.cos(tilt) - deepMm * Math.sin(tilt),
+  ]
+}
+
+/**
+ * Outline neck and head from the side as one closed line: mm behind the playing face (to the right) and down from the
+ * nut line. A fingerboard that stops before the neck's end leaves a step.
+ */
+export function neckProfile(
+  head: HeadOutline | undefined,
+  {thicknessMm: deep, tailMm, fingerboard: board}: NeckOutline,
+): Point[] {
+  const end: Point[] =
+    board && board.toMm < tailMm
+      ? [
+          [board.thicknessMm, tailMm],
+          [board.thicknessMm, board.toMm],
+          [0, board.toMm],
+        ]
+      : [[0, tailMm]]
+  return [...headProfile(head, deep), [deep, tailMm], ...end]
+}
+
+/**
+ * Outline the head from the side, from the playing face round to the neck's back, `deepMm` behind it. The back of a
+ * leaning head meets the back of the neck where their thicknesses make them meet.
+ */
+function headProfile(head: HeadOutline | undefined, deepMm: number): Point[] {
+  if (!head)
+    return [
+      [0, 0],
+      [deepMm, 0],
+    ]
+  const {ledgeMm, lengthMm, thicknessMm, stepMm, steps} = head
+  const stepsAt = steps === 'at the nut' ? 0 : -ledgeMm
+  const step: Point[] = [
+    [0, stepsAt],
+    [stepMm, stepsAt],
+  ]
+  return [
+    ...(stepMm > 0 ? step : []),
+    ...(stepMm > 0 && steps === 'at the ledge' ? [] : [headPoint(head, ledgeMm)]),
+    headPoint(head, lengthMm),
+    headPoint(head, lengthMm, -thicknessMm),
+    ...back(head, deepMm),
+  ]
+}
+
+/** Find where the back of the head turns into that of the neck. */
+function back({angleDeg, ledgeMm, thicknessMm, stepMm}: HeadOutline, deep: number): Point[] {
+  const [sin, cos] = [Math.sin(rad(angleDeg)), Math.cos(rad(angleDeg))]
+  if (sin >= 0.01) {
+    const run = (deep - stepMm - thicknessMm * cos) / sin
+    return [[deep, -ledgeMm - run * cos + thicknessMm * sin]]
+  }
+  const rear = stepMm + thicknessMm
+  if (Math.abs(rear - deep) < 0.01) return []
+  return [
+    [rear, -ledgeMm],
+    [deep, -ledgeMm],
+  ]
+}
+
+/**
+ * Find a scarf's glue line from the side: along the neck's sawn-off back, from where the head's back begins to the
+ * head's face, since the piece sawn off is turned over and glued under the neck's end. In mm.
+ */
+export function scarfLine({head, neck, plan}: Instrument): [Point, Point] | undefined {
+  const faceMm = plan.neck?.scarf?.faceMm
+  if (!head || !neck || faceMm === undefined || head.ledgeMm + faceMm > head.lengthMm) return undefined
+  const face = headPoint(head, head.ledgeMm + faceMm)
+  const bend = neckProfile(head, neck).find(
+    ([x, y]) => Math.abs(x - neck.thicknessMm) < 0.01 && y < neck.tailMm,
+  )
+  return bend && bend[1] > face[1] ? [[face[0], bend[1]], face] : undefined
+}
+
+const rad = (deg: number) => (deg * Math.PI) / 180
