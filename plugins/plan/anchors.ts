@@ -1,9 +1,13 @@
-import {isAnchoredOnNeck} from './fasteners/joint-loads.ts'
-import {neckTaper, neckWidthAt} from './neck/taper.ts'
-import type {PlanPart} from './part.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import type {BoxPlace} from './box/box-place.ts'
+import type {NeckInBox} from './box/neck-in-box.ts'
+import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import {stationOf} from './station-of.ts'
+import type {StringPlan} from './strings.ts'
+import type {Placed} from './tuners.ts'
 import {woodOf} from './woods.ts'
 
+/** How the row of anchors fits the neck, in mm. */
 export interface AnchorRow {
   bodyMm: number
   /** Between neighbours and out to an edge, at least. */
@@ -23,27 +27,6 @@ export interface AnchorRow {
   isSoft?: boolean | undefined
 }
 
-/**
- * Place the strings' anchors in a row square to the neck, even about the centre line: mm from the nut line and off
- * it, in the order of the strings. Absent without a place, or without a spacing where there is more than one.
- */
-export const stringAnchors: PlanPart = ({values}, soFar) => {
-  const {anchors, strings = []} = values
-  const stationMm = stationOf(anchors ?? {}, soFar.box)
-  const spacingMm = strings.length === 1 ? 0 : anchors?.spacing?.mm
-  if (stationMm === undefined || spacingMm === undefined || strings.length === 0) return {}
-  return {
-    anchors: strings.map((_, i) => {
-      const name = soFar.strings?.[i]?.name
-      return {
-        ...(name !== undefined && {name}),
-        stationMm,
-        offMm: (i - (strings.length - 1) / 2) * spacingMm,
-      }
-    }),
-  }
-}
-
 const inchMm = 25.4
 /** Wood between neighbours and out to an edge of the neck, at least (mm): common practice, no source. */
 const woodMm = inchMm / 16
@@ -53,36 +36,67 @@ const softBelow = 0.5
 const ballMm = (inchMm * 5) / 32
 
 /**
- * Say how the row of anchors fits the neck (mm): the wood between neighbours, out to the edges,
- * the closest and widest spacing that would do, and what the string holes have to let through and to hold.
+ * Place the strings' anchors in a row square to the neck, even about the centre line, in the order of the strings.
+ * Undefined without a place, or without a spacing where there is more than one.
  */
-export const anchorRow: PlanPart = ({values}, soFar) => {
-  const {anchors = []} = soFar
+export function planAnchors(
+  {anchors, strings = []}: BuildValues,
+  place: BoxPlace | undefined,
+  named: readonly Pick<StringPlan, 'name'>[] = [],
+): Placed[] | undefined {
+  const stationMm = stationOf(anchors ?? {}, place)
+  const spacingMm = strings.length === 1 ? 0 : anchors?.spacing?.mm
+  if (stationMm === undefined || spacingMm === undefined || strings.length === 0) return undefined
+  return strings.map((_, i) => ({
+    name: named[i]?.name,
+    stationMm,
+    offMm: (i - (strings.length - 1) / 2) * spacingMm,
+  }))
+}
+
+/** Tell whether the strings are anchored on the neck, past whatever of the box lies over it. */
+export function isAnchoredOnNeck(
+  {anchors}: BuildValues,
+  place: BoxPlace | undefined,
+  neck: NeckInBox | undefined,
+): boolean | undefined {
+  const anchorMm = stationOf(anchors ?? {}, place)
+  if (anchorMm === undefined || !neck) return undefined
+  if (neck.joins === 'end') return false
+  if (neck.tailMm === undefined) return undefined
+  const isBeyondBox = neck.joins === 'on top' || anchorMm > (place?.tailMm ?? Number.POSITIVE_INFINITY)
+  return isBeyondBox && anchorMm <= neck.tailMm
+}
+
+/**
+ * Say how the row of anchors fits the neck: the wood between neighbours, out to the edges, the closest and widest
+ * spacing that would do, and what the string holes have to let through and to hold.
+ */
+export function planAnchorRow(
+  values: BuildValues,
+  anchors: readonly Placed[] | undefined,
+  isOnNeck: boolean | undefined,
+  taper: NeckTaper | undefined,
+): AnchorRow | undefined {
   const given = values.anchors
   const bodyMm = given?.body?.mm ?? given?.['string-hole']?.mm
-  if (!given || !anchors.length || bodyMm === undefined) return {}
-  const stationMm = anchors[0]!.stationMm
-  const isOnNeck = isAnchoredOnNeck(values, soFar)
-  const taper = neckTaper(values)
-  const halfMm = isOnNeck && taper ? (neckWidthAt(stationMm, taper) ?? 0) / 2 : undefined
+  if (!given || !anchors?.length || bodyMm === undefined) return undefined
+  const halfMm = isOnNeck && taper ? (neckWidthAt(anchors[0]!.stationMm, taper) ?? 0) / 2 : undefined
   const spaces = anchors.length - 1
-  const outerMm = Math.abs(anchors[spaces]!.offMm) + bodyMm / 2
+  const isSpaced = spaces > 0 && given.spacing !== undefined
   const isBallHeld = given.kind?.value === 'plain' && values.strings?.some(({ends}) => ends?.value === 'ball')
   const thickestMm = Math.max(0, ...(values.strings ?? []).map(({gauge}) => gauge?.mm ?? 0))
   const bears = isOnNeck ? (values.neck?.laminations?.[0]?.wood ?? values.neck?.wood) : values.box?.wood
   const wood = woodOf(bears?.value)
   return {
-    anchorRow: {
-      bodyMm,
-      woodMm,
-      ...(spaces > 0 && given.spacing && {betweenMm: given.spacing.mm - bodyMm, closestMm: bodyMm + woodMm}),
-      ...(halfMm !== undefined && {
-        edgeMm: halfMm - outerMm,
-        ...(spaces > 0 && {widestMm: ((halfMm - woodMm - bodyMm / 2) * 2) / spaces}),
-      }),
-      ...(thickestMm > 0 && {stringMm: thickestMm}),
-      ...(isBallHeld && {ballMm}),
-      ...(wood && {isSoft: wood.g12 < softBelow}),
-    },
+    bodyMm,
+    woodMm,
+    betweenMm: isSpaced ? given.spacing!.mm - bodyMm : undefined,
+    closestMm: isSpaced ? bodyMm + woodMm : undefined,
+    edgeMm: halfMm === undefined ? undefined : halfMm - (Math.abs(anchors[spaces]!.offMm) + bodyMm / 2),
+    widestMm: halfMm === undefined || spaces < 1 ? undefined : ((halfMm - woodMm - bodyMm / 2) * 2) / spaces,
+    stringMm: thickestMm > 0 ? thickestMm : undefined,
+    ballMm: isBallHeld ? ballMm : undefined,
+    isSoft: wood && wood.g12 < softBelow,
   }
 }

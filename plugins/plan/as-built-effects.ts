@@ -1,14 +1,14 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {noticeableCents} from '../tables/hearing.ts'
-import type {Measure} from './as-built.ts'
+import type {Drawn, Measure} from './as-built.ts'
 import {noteName} from './notes.ts'
-import type {Plan} from './plan.ts'
 
 /** A measure that has something to be compared with. */
-type Compared = Required<Measure> & {difference: number}
+type Compared = Measure & {planned: number; difference: number}
 
 interface EffectContext {
-  plan: Plan
+  drawn: Drawn
+  units: 'in' | 'mm'
   referenceHz: number
   /** From nut to bridge as it was built. */
   lengthMm: number | undefined
@@ -17,13 +17,13 @@ interface EffectContext {
 /** Say what a difference does, a sentence each. */
 type Effect = (measure: Compared, context: EffectContext) => string[]
 
-const size = (mm: number, near: number, {plan: {units}}: EffectContext) =>
+const size = (mm: number, near: number, {units}: EffectContext) =>
   writeMeasured(Math.abs(mm), 'mm', {units, near})
 
 /** What a length or an angle that is off does, by its path of the front matter. */
 const sizeEffects: Readonly<Record<string, Effect>> = {
   'scale.length': ({measured, difference, planned}, context) => {
-    const lines = context.plan.scale?.lines ?? []
+    const lines = context.drawn.scale?.lines ?? []
     const line = lines.find(({semitones}) => semitones === 12) ?? lines.at(-1)
     const pull = (measured / planned) ** 2 - 1
     return [
@@ -47,11 +47,11 @@ const sizeEffects: Readonly<Record<string, Effect>> = {
     `Over the octave the strings stand ${size(difference / 2, planned, context)} ${difference > 0 ? 'higher' : 'lower'} than drawn, half of what the bridge is off.`,
   ],
   'neck.thickness': ({measured, planned}, context) => {
-    const bowMm = context.plan.neck?.bow?.reliefMm
+    const {units, drawn} = context
+    const {bowMm} = drawn
     // Stiffness goes with the cube of the thickness.
     const more = (planned / measured) ** 3 - 1
     if (bowMm === undefined || bowMm <= 0) return []
-    const {units} = context.plan
     return [
       `The strings bow it ${perCent(more)} ${more > 0 ? 'more' : 'less'}: about ${writeMeasured(bowMm * (1 + more), 'mm', {units})} where ${writeMeasured(bowMm, 'mm', {units})} was planned.`,
     ]
@@ -96,21 +96,21 @@ export function effectsOf(measure: Compared, context: EffectContext): string[] {
 }
 
 function lineOff(label: string): Effect {
-  return ({measured}, {plan, lengthMm}) => {
-    const line = plan.scale?.lines?.find((one) => one.label === label)
+  return ({measured}, {drawn, lengthMm}) => {
+    const line = drawn.scale?.lines?.find((one) => one.label === label)
     if (!line || lengthMm === undefined || measured >= lengthMm) return []
     const cents = 1200 * Math.log2(lengthMm / (lengthMm - measured)) - line.cents
     return [`Where it lies, line ${label} sounds ${sharpOrFlat(cents)}.`]
   }
 }
 
-const airOff: Effect = ({measured, planned}, {plan, referenceHz}) => {
-  const [found, drawn] = [measured, planned].map((hz) =>
+const airOff: Effect = ({measured, planned}, {drawn, referenceHz}) => {
+  const [foundNote, drawnNote] = [measured, planned].map((hz) =>
     noteName(Math.round(69 + 12 * Math.log2(hz / referenceHz))),
   )
-  if (found === drawn) return [`The box answers near ${found}, as planned.`]
+  if (foundNote === drawnNote) return [`The box answers near ${foundNote}, as planned.`]
   return [
-    `The box answers near ${found} instead of ${drawn}: ${whyOff(measured, plan.box?.resonanceLowHz ?? planned, planned)}.`,
+    `The box answers near ${foundNote} instead of ${drawnNote}: ${whyOff(measured, drawn.box?.resonanceLowHz ?? planned, planned)}.`,
   ]
 }
 

@@ -1,14 +1,17 @@
 import {kindAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
+import type {Action} from './action.ts'
 import {effectsOf} from './as-built-effects.ts'
-import type {PlanPart, Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Box} from './box/box.ts'
+import type {Bridge} from './bridge.ts'
+import type {Settled} from './part.ts'
+import type {Scale} from './scale.ts'
+import type {StringPlan} from './strings.ts'
 
-export interface AsBuilt {
-  path: string
-  planned?: number | undefined
-  measured: number
+/** What was measured beside what was drawn. */
+export interface AsBuilt extends Measure {
+  /** Measured less planned. */
   difference?: number | undefined
   /** How far it may be off, in the same unit. */
   tolerance?: number | undefined
@@ -16,73 +19,76 @@ export interface AsBuilt {
   toleranceFrom?: string | undefined
   /** Further off than that. */
   isOut?: boolean | undefined
-  /** mm, deg, N, cents or Hz. */
-  unit: string
+  /** What the difference does, in a maker's words. */
   effects: string[]
+}
+
+export interface Measure {
+  /** Below `measured`: a path of the front matter, `lines.12`, `cents.12`, `resonance`, `strings.D4.tension`. */
+  path: string
+  planned?: number | undefined
+  measured: number
+  unit: 'mm' | 'deg' | 'N' | 'cents' | 'Hz'
+}
+
+/** What a measure is held against. */
+export interface Drawn {
+  scale: Scale | undefined
+  strings: readonly StringPlan[] | undefined
+  action: Action | undefined
+  bridge: Bridge | undefined
+  box: Box | undefined
+  neckLengthMm: number | undefined
+  /** How far the strings bow the neck. */
+  bowMm: number | undefined
 }
 
 /** Off by no more than the last bits of two readings: a measure on the limit is within it. */
 const slack = 1e-6
 
 /**
- * Put what was measured beside what was drawn, in mm, degrees, N, cents and Hz: difference = measured − planned, how
- * far it may be off, and what the difference does in a maker's words. Absent where nothing was measured.
+ * Put what was measured beside what was drawn, say how far it may be off, and what the difference does. Undefined
+ * where nothing was measured.
  */
-export const asBuilt: PlanPart = (settled, plan) => {
-  const found = measures(settled, plan)
-  if (found.length === 0) return {}
+export function planAsBuilt(settled: Settled, drawn: Drawn): AsBuilt[] | undefined {
+  const {units, referenceHz} = settled
+  const found = measures(settled.values, drawn)
+  if (found.length === 0) return undefined
   const lengthMm =
-    found.find(({path}) => path === 'scale.length' || path === 'scale')?.measured ?? plan.scale?.lengthMm
-  return {
-    asBuilt: found.map((measure): AsBuilt => {
-      const {path, measured, unit, planned} = measure
-      const allowed = toleranceOf(measure, settled)
-      if (planned === undefined) return {path, measured, unit, ...allowed, effects: []}
-      const difference = measured - planned
-      return {
-        path,
-        planned,
-        measured,
-        difference,
-        unit,
-        ...allowed,
-        ...(allowed && {isOut: Math.abs(difference) > allowed.tolerance + slack}),
-        effects: effectsOf(
-          {path, planned, measured, unit, difference},
-          {plan, referenceHz: settled.referenceHz, lengthMm},
-        ),
-      }
-    }),
-  }
-}
-
-/** A measured value before anything is said of it; `unit` is mm, deg, N, cents or Hz. */
-export interface Measure {
-  /** Below `measured`: a path of the front matter, `lines.12`, `cents.12`, `resonance`, `strings.D4.tension`. */
-  path: string
-  measured: number
-  unit: 'mm' | 'deg' | 'N' | 'cents' | 'Hz'
-  planned?: number
+    found.find(({path}) => path === 'scale.length' || path === 'scale')?.measured ?? drawn.scale?.lengthMm
+  return found.map((measure): AsBuilt => {
+    const {measured, planned} = measure
+    const allowed = toleranceOf(measure, settled)
+    if (planned === undefined) return {...measure, ...allowed, effects: []}
+    const difference = measured - planned
+    return {
+      ...measure,
+      difference,
+      ...allowed,
+      isOut: allowed && Math.abs(difference) > allowed.tolerance + slack,
+      effects: effectsOf({...measure, planned, difference}, {drawn, units, referenceHz, lengthMm}),
+    }
+  })
 }
 
 /** List what was measured, each beside what was drawn for it, where that is known; as the file groups them. */
-function measures({values}: Settled, plan: Plan): Measure[] {
+function measures(values: BuildValues, drawn: Drawn): Measure[] {
   const {measured} = values
   if (!measured) return []
-  const line = (label: string) => plan.scale?.lines?.find((one) => one.label === label)
+  const line = (label: string) => drawn.scale?.lines?.find((one) => one.label === label)
   return [
     ...measured.paths.flatMap(({path, value}): Measure[] => {
-      const planned = known(plannedAt(path, values, plan))
+      const planned = plannedAt(path, values, drawn)
       const {mm, deg} = value as {mm?: number; deg?: number}
-      if (mm !== undefined) return [{path, measured: mm, unit: 'mm', ...planned}]
-      return deg === undefined ? [] : [{path, measured: deg, unit: 'deg', ...planned}]
+      if (mm !== undefined) return [{path, measured: mm, unit: 'mm', planned}]
+      return deg === undefined ? [] : [{path, measured: deg, unit: 'deg', planned}]
     }),
     ...measured.lines.map(
       ({label, value}): Measure => ({
         path: `lines.${label}`,
         measured: value.mm,
         unit: 'mm',
-        ...known(line(label)?.fromNutMm),
+        planned: line(label)?.fromNutMm,
       }),
     ),
     ...measured.cents.map(
@@ -91,7 +97,7 @@ function measures({values}: Settled, plan: Plan): Measure[] {
         measured: value.value,
         unit: 'cents',
         // A tuner counts from equal semitones.
-        ...known(line(label) && (line(label)!.offEqualCents ?? 0)),
+        planned: line(label) && (line(label)!.offEqualCents ?? 0),
       }),
     ),
     ...measured.tensions.map(
@@ -99,7 +105,7 @@ function measures({values}: Settled, plan: Plan): Measure[] {
         path: `strings.${name}.tension`,
         measured: value.n,
         unit: 'N',
-        ...known(plan.strings?.find((one) => one.name === name)?.tensionN),
+        planned: drawn.strings?.find((one) => one.name === name)?.tensionN,
       }),
     ),
     ...(measured.resonance
@@ -108,40 +114,38 @@ function measures({values}: Settled, plan: Plan): Measure[] {
             path: 'resonance',
             measured: measured.resonance.value,
             unit: 'Hz' as const,
-            ...known(plan.box?.resonanceHz),
+            planned: drawn.box?.resonanceHz,
           },
         ]
       : []),
   ]
 }
 
-const known = (planned: number | undefined) => (planned === undefined ? {} : {planned})
-
 /** What the plan computes where the file does not say it: paths of the front matter, in mm. */
-const computed: Readonly<Record<string, (plan: Plan) => number | undefined>> = {
+const computed: Readonly<Record<string, (drawn: Drawn) => number | undefined>> = {
   'action.nut': ({action}) => action?.nutMm,
   'action.octave': ({action}) => action?.octaveMm,
   'box.at': ({box}) => box?.atMm,
   'bridge.from-tail': ({box, bridge}) =>
     box?.tailMm !== undefined && bridge ? box.tailMm - bridge.stationMm : undefined,
   'bridge.height': ({bridge}) => bridge?.heightMm,
-  'neck.length': ({neck}) => neck?.budget?.lengthMm,
+  'neck.length': ({neckLengthMm}) => neckLengthMm,
 }
 
 /**
  * Say what the drawing has at a path of the front matter (mm or degrees): as written, as assumed, or as computed.
  * Lists count from 1, strings go by their notes, and a short form stands for its first key (`neck.width`).
  */
-function plannedAt(path: string, values: BuildValues, plan: Plan): number | undefined {
-  return writtenAt(path, values, plan) ?? computed[path]?.(plan)
+function plannedAt(path: string, values: BuildValues, drawn: Drawn): number | undefined {
+  return writtenAt(path, values, drawn.strings) ?? computed[path]?.(drawn)
 }
 
-function writtenAt(path: string, values: BuildValues, plan: Plan): number | undefined {
+function writtenAt(path: string, values: BuildValues, strings: Drawn['strings']): number | undefined {
   let at: unknown = values
   const steps = path.split('.')
   for (const [i, step] of steps.entries()) {
     if (Array.isArray(at)) {
-      const named = steps[i - 1] === 'strings' ? plan.strings?.findIndex(({name}) => name === step) : -1
+      const named = steps[i - 1] === 'strings' ? strings?.findIndex(({name}) => name === step) : -1
       at = at[named !== undefined && named >= 0 ? named : Number(step) - 1]
     } else at = (at as Record<string, unknown> | undefined)?.[step]
   }

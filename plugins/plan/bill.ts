@@ -1,15 +1,18 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import type {Context, PlanPart, Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Cuts} from './cut-list.ts'
+import type {Context, Settled} from './part.ts'
+import type {StringPlan} from './strings.ts'
 
 export interface BillRow {
   item: string
   count: number
   each?: number | undefined
   total?: number | undefined
+  /** What asks for it: a path of the build file, `stock` or `to buy`. */
   from: string
 }
 
+/** What it costs, in the journal's currency. */
 export interface Cost {
   /** What has a price, summed; absent where nothing has. */
   materials?: number | undefined
@@ -20,38 +23,50 @@ export interface Cost {
   currency?: string | undefined
 }
 
+/** What the design asks for. */
+interface Asked {
+  strings: readonly StringPlan[] | undefined
+  /** A row of the build file each. */
+  screws: readonly {of: string}[] | undefined
+  /** The fret wire to buy. */
+  wireMm: number | undefined
+  cuts: Cuts | undefined
+}
+
 /**
  * List what has to be got: what the file says was paid for, then strings, and hardware and wood that the design asks
- * for and the file's list does not name. `cost` sums what has a price, in the journal's currency, beside the hours (h) of
- * the days. Absent where there is nothing to get, or nothing to sum.
+ * for and the file's list does not name. `cost` sums what has a price beside the hours of the days. Either is undefined
+ * where there is nothing to get, or nothing to sum.
  */
-export const bill: PlanPart = (settled, plan, context) => {
+export function planBill(
+  settled: Settled,
+  asked: Asked,
+  {journal: {currency}, pieces}: Context,
+): {bill: BillRow[] | undefined; cost: Cost | undefined} {
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
   const isListed = ({isCalled}: Needed) => paid.some(({item}) => isCalled(item))
-  const needed = impliedItems(settled, plan)
+  const needed = impliedItems(settled, asked)
     .filter((one) => !isListed(one))
     .map(({item, count, from}): BillRow => ({item, count, from}))
-  const rows = [...paid, ...stringItems(plan), ...needed, ...woodItems(settled, plan, context)]
+  const wood = woodItems(settled, asked.cuts, pieces)
+  const rows = [...paid, ...stringItems(asked.strings), ...needed, ...wood]
   const priced = rows.filter(({total}) => total !== undefined)
-  const materials = money(priced.reduce((sum, {total = 0}) => sum + total, 0))
+  const sum = money(priced.reduce((total, row) => total + (row.total ?? 0), 0))
+  const materials = priced.length > 0 ? sum : undefined
   const hours = (settled.minutes ?? 0) / 60
-  const {currency} = context.journal
   return {
-    ...(rows.length > 0 && {bill: rows}),
-    ...((priced.length > 0 || hours > 0) && {
-      cost: {
-        ...(priced.length > 0 && {materials, total: materials}),
-        hours,
-        ...(currency && {currency: currency.value}),
-      },
-    }),
+    bill: rows.length > 0 ? rows : undefined,
+    cost:
+      materials !== undefined || hours > 0
+        ? {materials, total: materials, hours, currency: currency?.value}
+        : undefined,
   }
 }
 
 /** List the strings by gauge and material, those alike together; a course counts each of its strings. */
-function stringItems({strings = []}: Plan): BillRow[] {
+function stringItems(strings: readonly StringPlan[] = []): BillRow[] {
   const found = new Map<string, BillRow>()
   for (const {gauge, material, wound, course, name} of strings) {
     const item = `string ${gauge ?? `for ${name}`}${material && !wound ? `, ${material}` : ''}`
@@ -65,7 +80,7 @@ function stringItems({strings = []}: Plan): BillRow[] {
 type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boolean}
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
-function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
+function impliedItems({values, units}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
   const {tuners, anchors, screws, nut, bridge, pickup, extras, head} = values
   const strings = values.strings?.length ?? 0
   const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1})
@@ -81,7 +96,6 @@ function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
         )
       : []
   const anchor = anchors?.kind?.value
-  const wireMm = plan.neck?.fretting?.wireMm
   return [
     ...need('tuners', tuners ? strings : 0, 'tuners', /tuner|machine head/i),
     ...need('ferrules', anchor === 'ferrule' ? strings : 0, 'anchors', /ferrule/i),
@@ -90,7 +104,7 @@ function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
     ...(screws ?? []).flatMap((row, i) =>
       need(
         `screws, no. ${row.size?.value ?? '?'}${row.length ? ` × ${size(row.length.mm)}` : ''}`,
-        screwCount(plan, i),
+        driven.filter(({of}) => of === `screws.${i + 1}`).length,
         `screws.${i + 1}`,
         /screw/i,
       ),
@@ -118,12 +132,8 @@ function impliedItems({values, units}: Settled, plan: Plan): Needed[] {
   ]
 }
 
-function screwCount({screws}: Plan, row: number): number {
-  return screws?.filter(({of}) => of === `screws.${row + 1}`).length ?? 0
-}
-
 /** List the pieces that are cut, with what they cost where that is known, and the boards still to be bought. */
-function woodItems({values}: Settled, {cuts}: Plan, {pieces}: Context): BillRow[] {
+function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['pieces']): BillRow[] {
   if (!cuts) return []
   const counts = new Map<string, {wood: string; count: number}>()
   for (const {stockId, wood} of cuts.pieces) {

@@ -1,9 +1,9 @@
 import {type HazardName, hazards} from '../tables/hazards.ts'
-import {benchFacts, type Trigger} from './cautions/bench-facts.ts'
+import {type BenchFacts, benchFacts, type Trigger} from './cautions/bench-facts.ts'
 import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
-import type {PlanPart} from './part.ts'
+import type {Settled} from './part.ts'
 
 export interface Caution {
   id: string
@@ -25,10 +25,10 @@ const names = Object.keys(hazards) as HazardName[]
 
 /**
  * List what can happen while this build is made, the worst first as in the table of hazards, with what brings it
- * here, then the build's own cautions. Absent while there is nothing to work on.
+ * here, then the build's own cautions. Undefined while there is nothing to work on.
  */
-export const cautions: PlanPart = (settled, soFar) => {
-  const facts = benchFacts(settled, soFar)
+export function planCautions(settled: Settled, made: BenchFacts['made']): Caution[] | undefined {
+  const facts = benchFacts(settled, made)
   const found: Caution[] = []
   for (const id of names) {
     const because = triggers[id](facts)
@@ -46,5 +46,5 @@ export const cautions: PlanPart = (settled, soFar) => {
     }),
   )
   const all = [...found, ...own]
-  return all.length > 0 ? {cautions: all} : {}
+  return all.length > 0 ? all : undefined
 }

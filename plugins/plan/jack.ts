@@ -2,10 +2,11 @@ import type {BuildValues} from '../build-file/schema.ts'
 import type {Box} from './box/box.ts'
 import {stationOf} from './station-of.ts'
 
+/** The jack in its wall, in mm. */
 export interface Jack {
   holeMm?: number | undefined
   /** The wall it stands in. */
-  face: string
+  face: Wall
   stationMm?: number | undefined
   offMm: number
   /** The file does not place it: a place with room. */
@@ -20,16 +21,18 @@ export interface Jack {
   roomMm?: number | undefined
 }
 
+type Wall = 'tail end' | 'side bass' | 'side treble'
+
 /** What the jack's nut and washer take of its thread (mm): common practice, no source. */
 const nutMm = 25.4 / 8
 
 type JackValues = NonNullable<NonNullable<BuildValues['pickup']>['jack']>
 
 /**
- * Place the jack in its wall (mm from the nut line, off the centre line), with the thread that the wall asks for and
- * the room behind it. A jack that the file does not place is given a place with room, and is marked as proposed.
+ * Place the jack in its wall, with the thread that the wall asks for and the room behind it. A jack that the file does
+ * not place is given a place with room, and is marked as proposed.
  */
-export function jackPlace(jack: JackValues, box: Box, hasStrapButtons: boolean): Jack | undefined {
+export function planJack(jack: JackValues, box: Box, hasStrapButtons: boolean): Jack | undefined {
   const {outside, neck} = box
   const wall = jack.in?.value
   if (!wall) return undefined
@@ -37,45 +40,50 @@ export function jackPlace(jack: JackValues, box: Box, hasStrapButtons: boolean):
   const face = isEnd ? 'tail end' : wall === 'side bass' ? 'side bass' : 'side treble'
   const neckHalfMm = neck?.joins === 'through' ? neck.widthMm / 2 : 0
   const isProposed = !(isEnd ? jack.off : (jack.at ?? jack.along))
-  const places = placesFor(jack, face, box, neckHalfMm, hasStrapButtons)
+  const places =
+    face === 'tail end' ? placesInEnd(jack, box, neckHalfMm, hasStrapButtons) : placesInSide(jack, box, face)
   const {stationMm, offMm} =
     places.find((one) => isProposed && blockBehind(face, one, box) === 0) ?? places[0]!
   const wallMm = (outside?.sidesMm ?? 0) + (isProposed ? 0 : blockBehind(face, {stationMm, offMm}, box))
   return {
     face,
-    ...(jack.hole && {holeMm: jack.hole.mm}),
-    ...(Number.isFinite(stationMm) && {stationMm}),
+    holeMm: jack.hole?.mm,
+    stationMm: Number.isFinite(stationMm) ? stationMm : undefined,
     offMm,
     isProposed,
-    ...(jack.thread && {threadMm: jack.thread.mm}),
-    ...(jack.body && {bodyMm: jack.body.mm}),
-    ...(outside && {
-      wallMm,
-      leastThreadMm: wallMm + nutMm,
-      roomMm: roomBehind(isEnd, offMm, neckHalfMm, outside),
-    }),
+    threadMm: jack.thread?.mm,
+    bodyMm: jack.body?.mm,
+    wallMm: outside && wallMm,
+    leastThreadMm: outside && wallMm + nutMm,
+    roomMm: outside && roomBehind(isEnd, offMm, neckHalfMm, outside),
   }
 }
 
-/** Where the file puts the jack, or places along its wall to choose from: the middle first, then off it to either side. */
-function placesFor(
+/** Where the file puts the jack in the tail end, or places to choose from: the middle first, then beside it. */
+function placesInEnd(
   jack: JackValues,
-  face: string,
-  box: Box,
+  {inside, tailMm = Number.NaN}: Box,
   neckHalfMm: number,
   hasStrapButtons: boolean,
-): {stationMm: number; offMm: number}[] {
-  const {outside, inside, atMm = Number.NaN, tailMm = Number.NaN} = box
-  if (face === 'tail end') {
-    const besideMm = (neckHalfMm + (inside?.widthMm ?? 0) / 2) / 2
-    const offs = neckHalfMm || hasStrapButtons ? [besideMm, -besideMm] : [0, besideMm, -besideMm]
-    return (jack.off ? [jack.off.mm] : offs).map((offMm) => ({stationMm: tailMm, offMm}))
-  }
+): Spot[] {
+  const besideMm = (neckHalfMm + (inside?.widthMm ?? 0) / 2) / 2
+  const offs = neckHalfMm || hasStrapButtons ? [besideMm, -besideMm] : [0, besideMm, -besideMm]
+  return (jack.off ? [jack.off.mm] : offs).map((offMm) => ({stationMm: tailMm, offMm}))
+}
+
+/** Where the file puts the jack in a side, or places along it to choose from: the middle first. */
+function placesInSide(jack: JackValues, box: Box, face: Wall): Spot[] {
+  const {outside, atMm = Number.NaN} = box
   const offMm = ((face === 'side bass' ? -1 : 1) * (outside?.widthMm ?? 0)) / 2
   const given = stationOf(jack, box)
   const parts = [1 / 2, 5 / 8, 3 / 8, 3 / 4, 1 / 4]
   const stations = given === undefined ? parts.map((part) => atMm + part * (outside?.lengthMm ?? 0)) : [given]
   return stations.map((stationMm) => ({stationMm, offMm}))
+}
+
+interface Spot {
+  stationMm: number
+  offMm: number
 }
 
 /** How far a jack may reach behind the wall's outer face: to the wall across, or to a neck that runs through. */
@@ -91,11 +99,11 @@ function roomBehind(
 
 /**
  * Say how thick a block is (mm) that stands against a wall of the box where the jack goes through it; nothing where
- * none does. `face` is `tail end`, `side bass` or `side treble`.
+ * none does.
  */
 function blockBehind(
-  face: string,
-  {stationMm, offMm}: {stationMm: number; offMm: number},
+  face: Wall,
+  {stationMm, offMm}: Spot,
   {blocks = [], inside, tailMm, outside}: Box,
 ): number {
   if (!inside || !outside || tailMm === undefined) return 0

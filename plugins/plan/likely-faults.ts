@@ -1,8 +1,15 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {SetupFault} from '../tables/setup-faults.ts'
+import type {Action} from './action.ts'
+import type {AsBuilt} from './as-built.ts'
+import type {Box} from './box/box.ts'
+import type {Bridge} from './bridge.ts'
+import type {Bow} from './neck/bow.ts'
 import {noteName} from './notes.ts'
 import type {Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Pickup} from './pickup.ts'
+import type {Scale} from './scale.ts'
+import type {StringPlan} from './strings.ts'
 
 // Limits below which a fault is likely: common practice, no source.
 const lowFrettedNutMm = 0.38
@@ -12,30 +19,41 @@ const slideOctaveMm = 4
 const flatBridgeDeg = 5
 const boomCents = 35
 
+/** What is set up. */
+export interface Strung {
+  scale: Scale | undefined
+  strings: readonly StringPlan[] | undefined
+  action: Action | undefined
+  bridge: Bridge | undefined
+  box: Box | undefined
+  bow: Bow | undefined
+  pickup: Pickup | undefined
+  asBuilt: readonly AsBuilt[] | undefined
+}
+
 /**
  * Say for each fault whether it can happen to this build, and why its numbers make it likely, in one sentence;
  * empty: it can happen; undefined: it cannot.
  */
 export function likelyFaults(
   {values, units, referenceHz}: Settled,
-  plan: Plan,
+  strung: Strung,
 ): Record<SetupFault, string | undefined> {
-  const {action, bridge, box, neck, scale, pickup} = plan
+  const {scale, strings, action, bridge, box, bow, pickup, asBuilt} = strung
   const size = (mm: number) => writeMeasured(mm, 'mm', {units})
   const slides = values.play?.value !== 'fingers'
   const lowMm = scale?.fretted ? lowFrettedNutMm : slides ? slideNutMm : lowNutMm
-  const height = (path: string, planned = 0) =>
-    plan.asBuilt?.find((one) => one.path === path)?.measured ?? planned
+  const height = (path: string, planned = 0) => asBuilt?.find((one) => one.path === path)?.measured ?? planned
   const nutMm = height('action.nut', action?.nutMm)
   const octaveMm = height('action.octave', action?.octaveMm)
-  const answersHz = plan.asBuilt?.find(({path}) => path === 'resonance')?.measured ?? box?.resonanceHz
-  const isNylon = plan.strings?.some(({material}) => material === 'nylon')
+  const answersHz = asBuilt?.find(({path}) => path === 'resonance')?.measured ?? box?.resonanceHz
+  const isNylon = strings?.some(({material}) => material === 'nylon')
   return {
     'open-buzz': action && nutMm < lowMm ? `The strings lie only ${size(nutMm)} over the nut line.` : '',
     'one-fret-buzz': !scale?.fretted
       ? undefined
-      : neck?.bow?.tooLow
-        ? `The neck bows by more than the strings stand over line ${neck.bow.tooLow.label}.`
+      : bow?.tooLow
+        ? `The neck bows by more than the strings stand over line ${bow.tooLow.label}.`
         : '',
     'string-hops':
       bridge?.breakAngleDeg !== undefined && bridge.breakAngleDeg < flatBridgeDeg
@@ -46,7 +64,7 @@ export function likelyFaults(
       : action && octaveMm < slideOctaveMm
         ? `Over the octave the strings lie only ${size(octaveMm)} high.`
         : '',
-    'dead-note': answersHz === undefined ? undefined : deadNote(answersHz, referenceHz, plan),
+    'dead-note': answersHz === undefined ? undefined : deadNote(answersHz, referenceHz, strung),
     'tuner-slips': isNylon ? 'Nylon stretches for days.' : '',
     'hum-touched': !pickup
       ? undefined
@@ -61,7 +79,7 @@ export function likelyFaults(
   }
 }
 
-function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Plan): string {
+function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Strung): string {
   for (const {name, frequencyHz} of strings) {
     const cents = 1200 * Math.log2(hz / frequencyHz)
     const line = [{label: '0', cents: 0}, ...(scale?.lines ?? [])].find(

@@ -1,7 +1,7 @@
 import {assumptionRows} from '../build-file/assumptions.ts'
 import {wholeFile} from '../build-file/problem.ts'
 import type {BuildValues} from '../build-file/schema.ts'
-import {boxPlace} from './box/box.ts'
+import {planBoxPlace} from './box/box-place.ts'
 import {neckBlank, neckBudget} from './neck/budget.ts'
 import {cutNeck} from './neck/cut.ts'
 import {neckModel} from './neck/model.ts'
@@ -58,7 +58,7 @@ function layOut(scaleMm: number, settled: Settled, plan: Plan) {
   const length = scaled.neck?.length ?? (typeof assumed === 'object' ? written(assumed.mm) : undefined)
   const trial = {...settled, values: {...scaled, neck: {...scaled.neck, ...(length && {length})}}}
   const soFar: Plan = {...plan, scale: {fretted: false, ...plan.scale, lengthMm: scaleMm}}
-  const boxed = {...soFar, ...boxPlace(trial, soFar, {journal: {}, pieces: []})}
+  const boxed = {...soFar, box: planBoxPlace(trial.values)}
   const {neck} = neckBudget(trial, boxed, {journal: {}, pieces: []})
   return {settled: trial, soFar: {...boxed, ...(neck && {neck})}, neck}
 }

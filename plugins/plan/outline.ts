@@ -1,8 +1,10 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import {type NeckModel, neckModel} from './neck/model.ts'
-import {neckTaper, neckWidthAt} from './neck/taper.ts'
-import type {PlanPart} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Bridge} from './bridge.ts'
+import type {NeckModel} from './neck/model.ts'
+import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
+import type {Scale} from './scale.ts'
+
+// What a drawing needs of the design besides what other concerns plan: mm from the nut line and off the centre line.
 
 export interface Outline {
   neck?: NeckOutline | undefined
@@ -87,32 +89,41 @@ export interface HeadOutline {
   steps: string
 }
 
-/**
- * Gather what drawings and templates need of the design and no other concern plans: the outlines of neck and head and
- * the sizes of what stands on them, in mm. A head is drawn as wide as the neck at the nut, since the file gives no
- * other outline. What is not known is absent, or 0 where a drawing then shows a mere line.
- */
-export const outline: PlanPart = ({values}, soFar) => {
-  const model = neckModel(values, soFar)
-  const neck = model && neckOutline(values, soFar, model)
-  if (!neck) return {}
-  const head = headOutline(model, neck)
-  const parts: Outline = {
-    neck,
-    ...(head && {head}),
-    ...(values.nut && {nut: nutOutline(values)}),
-    ...(soFar.bridge && {bridge: bridgeOutline(values, soFar.bridge.stationMm)}),
-    ...(values.tuners && {tuners: tunerSizes(values.tuners)}),
-    ...(values.anchors && {anchors: anchorSizes(values.anchors)}),
-  }
-  return {outline: parts}
+/** What the outlines are taken from. */
+interface Design {
+  model: NeckModel | undefined
+  taper: NeckTaper | undefined
+  scale: Pick<Scale, 'lengthMm'> | undefined
+  bridge: Bridge | undefined
 }
 
-function neckOutline(values: BuildValues, soFar: Plan, model: NeckModel): NeckOutline | undefined {
-  const {neck, fingerboard} = values
+/**
+ * Gather the outlines of neck and head and the sizes of what stands on them. A head is drawn as wide as the neck at
+ * the nut, since the file gives no other outline. What is not known is absent, or 0 where a drawing then shows a mere
+ * line.
+ */
+export function planOutline(values: BuildValues, design: Design): Outline | undefined {
+  const {model, taper, scale, bridge} = design
+  const neck = model && neckOutline(values, model, scale?.lengthMm)
+  if (!neck) return undefined
+  return {
+    neck,
+    head: headOutline(model, neck),
+    nut: values.nut && nutOutline(values.nut),
+    bridge: bridge && bridgeOutline(values, bridge.stationMm, taper),
+    tuners: values.tuners && tunerSizes(values.tuners),
+    anchors: values.anchors && anchorSizes(values.anchors),
+  }
+}
+
+function neckOutline(
+  {neck, fingerboard}: BuildValues,
+  model: NeckModel,
+  scaleMm: number | undefined,
+): NeckOutline | undefined {
   const joins = neck?.joins?.value ?? 'on top'
-  const known = model.tailMm ?? (joins === 'end' ? soFar.box?.atMm : undefined)
-  const tailMm = known ?? soFar.scale?.lengthMm
+  const known = model.tailMm ?? (joins === 'end' ? model.boxAtMm : undefined)
+  const tailMm = known ?? scaleMm
   if (tailMm === undefined || tailMm <= 0) return undefined
   const {radiusMm, fromMm, toMm} = model.roundOver ?? {}
   return {
@@ -122,18 +133,17 @@ function neckOutline(values: BuildValues, soFar: Plan, model: NeckModel): NeckOu
     isOpen: known === undefined,
     thicknessMm: model.layup.totalMm,
     joins,
-    ...(neck?.['above-top'] && {aboveTopMm: neck['above-top'].mm}),
+    aboveTopMm: neck?.['above-top']?.mm,
     tiltDeg: neck?.angle?.deg ?? 0,
-    ...(fingerboard?.thickness && {
-      fingerboard: {
-        fromMm: fingerboard.from?.mm ?? 0,
-        toMm: Math.min(fingerboard.to?.mm ?? tailMm, tailMm),
-        thicknessMm: fingerboard.thickness.mm,
-      },
-    }),
-    ...(radiusMm !== undefined &&
-      fromMm !== undefined &&
-      toMm !== undefined && {roundOver: {radiusMm, fromMm, toMm}}),
+    fingerboard: fingerboard?.thickness && {
+      fromMm: fingerboard.from?.mm ?? 0,
+      toMm: Math.min(fingerboard.to?.mm ?? tailMm, tailMm),
+      thicknessMm: fingerboard.thickness.mm,
+    },
+    roundOver:
+      radiusMm === undefined || fromMm === undefined || toMm === undefined
+        ? undefined
+        : {radiusMm, fromMm, toMm},
   }
 }
 
@@ -144,15 +154,14 @@ function headOutline({head}: NeckModel, {nutWidthMm}: NeckOutline): HeadOutline 
   return {lengthMm, widthMm: nutWidthMm, thicknessMm, joint, angleDeg, ledgeMm, stepMm, steps}
 }
 
-function nutOutline({nut}: BuildValues) {
-  const kind = nut?.kind?.value ?? 'flat'
-  return {kind, alongMm: nut?.diameter?.mm ?? 0, grooveMm: nut?.groove?.mm ?? 0}
-}
+const nutOutline = ({kind, diameter, groove}: NonNullable<BuildValues['nut']>) => ({
+  kind: kind?.value ?? 'flat',
+  alongMm: diameter?.mm ?? 0,
+  grooveMm: groove?.mm ?? 0,
+})
 
-function bridgeOutline(values: BuildValues, stationMm: number) {
-  const taper = neckTaper(values)
+function bridgeOutline({bridge, spacing}: BuildValues, stationMm: number, taper: NeckTaper | undefined) {
   const widthMm = taper && neckWidthAt(stationMm, taper)
-  const {bridge, spacing} = values
   return {
     lengthMm: bridge?.length?.mm ?? Math.max(widthMm ?? 0, spacing?.bridge?.mm ?? 0),
     footMm: bridge?.foot?.mm ?? 0,
@@ -160,15 +169,15 @@ function bridgeOutline(values: BuildValues, stationMm: number) {
 }
 
 const tunerSizes = (tuners: NonNullable<BuildValues['tuners']>) => ({
-  ...(tuners.side && {side: tuners.side.value}),
-  ...(tuners['post-hole'] && {postHoleMm: tuners['post-hole'].mm}),
-  ...(tuners.button && {buttonMm: tuners.button.mm}),
-  ...(tuners['string-height'] && {stringHeightMm: tuners['string-height'].mm}),
+  side: tuners.side?.value,
+  postHoleMm: tuners['post-hole']?.mm,
+  buttonMm: tuners.button?.mm,
+  stringHeightMm: tuners['string-height']?.mm,
 })
 
 const anchorSizes = (anchors: NonNullable<BuildValues['anchors']>) => ({
-  ...(anchors.kind && {kind: anchors.kind.value}),
-  ...(anchors.body && {bodyMm: anchors.body.mm}),
-  ...(anchors['string-hole'] && {stringHoleMm: anchors['string-hole'].mm}),
+  kind: anchors.kind?.value,
+  bodyMm: anchors.body?.mm,
+  stringHoleMm: anchors['string-hole']?.mm,
   heightMm: anchors.height?.mm ?? 0,
 })

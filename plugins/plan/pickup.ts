@@ -1,9 +1,11 @@
+import type {BuildValues} from '../build-file/schema.ts'
 import type {Box} from './box/box.ts'
 import {type Circle, gapToRectangle, gapToSides, rectangle} from './box/gap.ts'
-import {type Jack, jackPlace} from './jack.ts'
-import type {PlanPart} from './part.ts'
+import type {Bridge} from './bridge.ts'
+import {type Jack, planJack} from './jack.ts'
 import {stationOf} from './station-of.ts'
 
+/** The pickup, in mm from the nut line and off the centre line, with the room there is for it. */
 export interface Pickup {
   kind?: string | undefined
   under?: string | undefined
@@ -23,42 +25,38 @@ export interface Pickup {
   jack?: Jack | undefined
 }
 
-/**
- * Place the pickup and its jack (mm), with the room there is for both, and say below which frequency (Hz) a piezo
- * fades into a load of 1 MΩ, and of 50 kΩ. One under the bridge lies at the bridge line, on the centre line.
- */
-export const pickup: PlanPart = ({values}, soFar) => {
-  const given = values.pickup
-  if (!given) return {}
-  const {box, bridge} = soFar
-  const isUnderBridge = given.under?.value === 'bridge'
-  const stationMm = stationOf(given, box) ?? (isUnderBridge ? bridge?.stationMm : undefined)
-  const offMm = given.off?.mm ?? 0
-  const spot = stationMm === undefined ? undefined : {stationMm, offMm}
-  const room = given.diameter && box && pickupRoom(spot, given.thickness?.mm, box)
-  const hasStrapButtons = values.extras?.some(({value}) => /strap/i.test(value)) ?? false
-  const jack = given.jack && jackPlace(given.jack, box ?? {}, hasStrapButtons)
-  const nf = given.kind?.value === 'piezo' ? given.capacitance?.nf : undefined
-  return {
-    pickup: {
-      ...(given.kind && {kind: given.kind.value}),
-      ...(given.under && {under: given.under.value}),
-      ...spot,
-      ...(given.diameter && {diameterMm: given.diameter.mm}),
-      ...(given.thickness && {thicknessMm: given.thickness.mm}),
-      ...room,
-      ...(nf !== undefined && {
-        capacitanceNf: nf,
-        cornerHz: cornerHz(nf, 1e6),
-        cornerLowHz: cornerHz(nf, 5e4),
-      }),
-      ...(jack && {jack}),
-    },
-  }
-}
-
 /** No disc is smaller (mm): common practice, no source. */
 const smallestMm = 25.4 / 4
+
+/**
+ * Place the pickup and its jack, with the room there is for both, and say below which frequency a piezo fades into
+ * its load. One under the bridge lies at the bridge line, on the centre line.
+ */
+export function planPickup(
+  values: BuildValues,
+  box: Box | undefined,
+  bridge: Bridge | undefined,
+): Pickup | undefined {
+  const given = values.pickup
+  if (!given) return undefined
+  const isUnderBridge = given.under?.value === 'bridge'
+  const stationMm = stationOf(given, box) ?? (isUnderBridge ? bridge?.stationMm : undefined)
+  const spot = stationMm === undefined ? undefined : {stationMm, offMm: given.off?.mm ?? 0}
+  const hasStrapButtons = values.extras?.some(({value}) => /strap/i.test(value)) ?? false
+  const nf = given.kind?.value === 'piezo' ? given.capacitance?.nf : undefined
+  return {
+    kind: given.kind?.value,
+    under: given.under?.value,
+    ...spot,
+    diameterMm: given.diameter?.mm,
+    thicknessMm: given.thickness?.mm,
+    ...(given.diameter && box && pickupRoom(spot, given.thickness?.mm, box)),
+    capacitanceNf: nf,
+    cornerHz: nf === undefined ? undefined : cornerHz(nf, 1e6),
+    cornerLowHz: nf === undefined ? undefined : cornerHz(nf, 5e4),
+    jack: given.jack && planJack(given.jack, box ?? {}, hasStrapButtons),
+  }
+}
 
 /**
  * Find how wide a disc (mm) fits under the top at a place, and what it would run into first: a wall, a block, or a

@@ -25,14 +25,15 @@ export function planValue(plan: Plan, path: string): FoundValue {
   let at: unknown = plan
   let key = ''
   for (const step of steps) {
-    const names = Array.isArray(at) ? itemNames(at, plan) : Object.keys(Object(at))
+    const known = Object.entries(Object(at)).filter(([, value]) => value !== undefined)
+    const names = Array.isArray(at) ? itemNames(at, plan) : known.map(([name]) => name)
     const found = Array.isArray(at)
       ? step
       : unitEndings.map((ending) => step + ending).find((name) => names.includes(name))
     const index = names.indexOf(found ?? '')
     if (index < 0) return missing(steps, Array.isArray(at) ? {step, names} : undefined)
     if (!Array.isArray(at)) key = found ?? ''
-    at = Object.values(at as object)[index]
+    at = known[index]?.[1]
   }
   if (typeof at === 'number' || typeof at === 'string' || typeof at === 'boolean')
     return {is: 'value', key, value: at}

@@ -1,41 +1,46 @@
 import type {Build} from '../build-file/build.ts'
 import {type Action, action} from './action.ts'
-import {type AnchorRow, anchorRow, stringAnchors} from './anchors.ts'
-import {type AsBuilt, asBuilt} from './as-built.ts'
-import {type BillRow, bill, type Cost} from './bill.ts'
-import {type Box, boxPlace, boxSizes, wayIn} from './box/box.ts'
-import {boxAir} from './box/box-air.ts'
-import {boxBlocks} from './box/box-blocks.ts'
-import {bridgePush} from './box/bridge-push.ts'
-import {bridgeSeat} from './box/bridge-seat.ts'
-import {neckInBox} from './box/neck-in-box.ts'
-import {soundHoles} from './box/sound-holes.ts'
+import {type AnchorRow, isAnchoredOnNeck, planAnchorRow, planAnchors} from './anchors.ts'
+import {type AsBuilt, planAsBuilt} from './as-built.ts'
+import {type BillRow, type Cost, planBill} from './bill.ts'
+import {type Box, planWayIn, wholeBox} from './box/box.ts'
+import {planAir} from './box/box-air.ts'
+import {planBlocks} from './box/box-blocks.ts'
+import {planBoxPlace, planBoxSizes} from './box/box-place.ts'
+import {planBridgePush} from './box/bridge-push.ts'
+import {planBridgeSeat} from './box/bridge-seat.ts'
+import {planNeckInBox} from './box/neck-in-box.ts'
+import {planSoundHoles} from './box/sound-holes.ts'
 import {type Bridge, bridgePlace} from './bridge.ts'
-import {type Caution, cautions} from './cautions.ts'
+import {type Caution, planCautions} from './cautions.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
-import {type Hole, holes} from './drilling/holes.ts'
-import {type Fastener, fasteners} from './fasteners/fasteners.ts'
-import {type ScrewPlace, screwPlaces} from './fasteners/screw-places.ts'
+import {type Fastener, planFasteners} from './fasteners/fasteners.ts'
+import {planJointPull} from './fasteners/joint-loads.ts'
+import {planScrewPlaces, type ScrewPlace} from './fasteners/screw-places.ts'
+import {type Hole, planHoles} from './holes.ts'
 import {type Intonation, setbacks} from './intonation.ts'
-import {layout, type Station} from './layout.ts'
+import {planLayout, type Station} from './layout.ts'
 import {longestScale} from './longest-scale.ts'
 import {justMarks, marking} from './marking.ts'
 import {neckBudget} from './neck/budget.ts'
+import {neckModel} from './neck/model.ts'
 import {type Neck, neck} from './neck/neck.ts'
-import {type Outline, outline} from './outline.ts'
+import {neckTaper} from './neck/taper.ts'
+import {type Outline, planOutline} from './outline.ts'
 import type {Context, PlanPart} from './part.ts'
-import {type Pickup, pickup} from './pickup.ts'
+import {type Pickup, planPickup} from './pickup.ts'
 import {straightSaddle} from './saddle.ts'
 import {type Scale, scaleLines} from './scale.ts'
-import {type SettingUp, settingUp} from './setting-up.ts'
+import {planSettingUp, type SettingUp} from './setting-up.ts'
 import {type Assumption, settle} from './settle.ts'
 import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
 import {stringLengths} from './string-lengths.ts'
 import {type StringPlan, strings} from './strings.ts'
 import {type Placed, tunerPosts} from './tuners.ts'
 import {otherTunings, type Tuning} from './tunings.ts'
-import {unknownWoods} from './unknown-woods.ts'
-import {type Step, type WorkTime, workOrder} from './work/work-order.ts'
+import {planUnknownWoods, type UnknownWood} from './unknown-woods.ts'
+import type {Step} from './work/step.ts'
+import {planWork, type WorkTime} from './work/work-order.ts'
 
 export interface Plan {
   slug: string
@@ -83,13 +88,7 @@ export interface Plan {
   cautions?: Caution[] | undefined
   asBuilt?: AsBuilt[] | undefined
   settingUp?: SettingUp[] | undefined
-  unknownWoods?:
-    | {
-        path: string
-        wood: string
-        nearest?: string | undefined
-      }[]
-    | undefined
+  unknownWoods?: UnknownWood[] | undefined
   /** What drawings and templates are drawn from. */
   outline?: Outline | undefined
 }
@@ -100,21 +99,24 @@ export interface Plan {
  */
 export function planBuild(build: Build, context: Context): Plan {
   const {settled, assumptions} = settle(build, context.journal)
-  const {title, status, play, handed} = settled.values
+  const {values, rulerMm} = settled
+  const {title, status, play, handed} = values
   const plan: Plan = {
     slug: build.slug,
     ...(title ? {title: title.value} : {}),
     ...(status ? {status: status.value} : {}),
     ...(play ? {play: play.value} : {}),
     units: settled.units,
-    rulerMm: settled.rulerMm,
+    rulerMm,
     handed: handed?.value ?? 'right',
     assumptions,
   }
   const add = (part: PlanPart) => Object.assign(plan, part(settled, plan, context))
 
   // A line each: a concern with typed arguments is `plan.holes = planHoles(...)` in place of its `add`.
-  add(boxPlace)
+  const place = planBoxPlace(values)
+  const taper = neckTaper(values)
+  plan.box = place
   add(bridgePlace)
   add(scaleLines)
   add(marking)
@@ -125,34 +127,151 @@ export function planBuild(build: Build, context: Context): Plan {
   add(setbacks)
   add(straightSaddle)
   add(tunerPosts)
-  add(stringAnchors)
+  plan.anchors = planAnchors(values, place, plan.strings)
   add(neckBudget)
   add(neck)
   add(longestScale)
   add(stringLengths)
-  add(screwPlaces)
-  add(boxSizes)
-  add(neckInBox)
-  add(boxBlocks)
-  add(bridgeSeat)
-  add(soundHoles)
-  add(wayIn)
-  add(boxAir)
-  add(bridgePush)
-  add(anchorRow)
-  add(pickup)
-  add(fasteners)
-  add(holes)
-  add(unknownWoods)
-  plan.stockTroubles = planStockTroubles(settled.values, context)
-  plan.tooManyParts = partsTooMany(settled.values)
+  plan.screws = planScrewPlaces(values, place)
+
+  const sizes = planBoxSizes(values)
+  const neckInBox = planNeckInBox(values, {
+    place,
+    outside: sizes?.outside,
+    taper,
+    bridge: plan.bridge,
+    action: plan.action,
+  })
+  const blocks = planBlocks(values, rulerMm, {place, sizes, neck: neckInBox})
+  const seat = planBridgeSeat(settled, plan.bridge, place, sizes?.outside)
+  const soundHoles = planSoundHoles(settled, {
+    place,
+    outside: sizes?.outside,
+    neck: neckInBox,
+    taper,
+    blocks,
+    bridge: plan.bridge,
+    bridgeSeat: seat?.bridgeSeat,
+  })
+  const air = planAir(settled, {
+    place,
+    sizes,
+    neck: neckInBox,
+    taper,
+    scale: plan.scale,
+    strings: plan.strings,
+  })
+  const box = wholeBox({
+    ...place,
+    ...sizes,
+    neck: neckInBox,
+    blocks,
+    ...seat,
+    soundHoles,
+    ...planWayIn(values),
+    ...air,
+  })
+  plan.box = box
+  plan.bridge = plan.bridge && {
+    ...plan.bridge,
+    ...planBridgePush(values, place, plan.bridge, {
+      action: plan.action,
+      tensionTotalN: plan.tensionTotalN,
+    }),
+  }
+
+  const anchoredOnNeck = isAnchoredOnNeck(values, place, neckInBox)
+  plan.anchorRow = planAnchorRow(values, plan.anchors, anchoredOnNeck, taper)
+  const pickup = planPickup(values, box, plan.bridge)
+  plan.pickup = pickup
+  const pull = planJointPull(plan.bridge, anchoredOnNeck, plan.action, plan.tensionTotalN)
+  const fasteners = planFasteners(settled, plan.screws, {box, taper}, pull)
+  plan.fasteners = fasteners
+  const holes = planHoles(settled, {
+    tuners: plan.tuners,
+    anchors: plan.anchors,
+    isAnchoredOnNeck: anchoredOnNeck,
+    box,
+    fasteners,
+    jack: pickup?.jack,
+  })
+  plan.holes = holes
+  plan.unknownWoods = planUnknownWoods(values)
+  plan.stockTroubles = planStockTroubles(values, context)
+  plan.tooManyParts = partsTooMany(values)
   plan.cuts = planCuts(settled, plan.neck, context.pieces)
-  add(cautions)
-  add(asBuilt)
-  add(bill)
-  add(settingUp)
-  add(outline)
-  add(layout)
-  add(workOrder)
+  plan.cautions = planCautions(settled, {
+    cuts: plan.cuts,
+    scarf: plan.neck?.scarf,
+    holes,
+    notch: neckInBox?.notch,
+    tensionTotalN: plan.tensionTotalN,
+  })
+  const asBuilt = planAsBuilt(settled, {
+    scale: plan.scale,
+    strings: plan.strings,
+    action: plan.action,
+    bridge: plan.bridge,
+    box,
+    neckLengthMm: plan.neck?.budget?.lengthMm,
+    bowMm: plan.neck?.bow?.reliefMm,
+  })
+  plan.asBuilt = asBuilt
+  const {bill, cost} = planBill(
+    settled,
+    {
+      strings: plan.strings,
+      screws: plan.screws,
+      wireMm: plan.neck?.fretting?.wireMm,
+      cuts: plan.cuts,
+    },
+    context,
+  )
+  plan.bill = bill
+  plan.cost = cost
+  plan.settingUp = planSettingUp(settled, {
+    scale: plan.scale,
+    strings: plan.strings,
+    action: plan.action,
+    bridge: plan.bridge,
+    box,
+    bow: plan.neck?.bow,
+    pickup,
+    asBuilt,
+  })
+  const outline = planOutline(values, {
+    model: neckModel(values, plan),
+    taper,
+    scale: plan.scale,
+    bridge: plan.bridge,
+  })
+  plan.outline = outline
+  const layout = planLayout(settled, {
+    scale: plan.scale,
+    neckLengthMm: plan.neck?.budget?.lengthMm,
+    tuners: plan.tuners,
+    anchors: plan.anchors,
+    screws: plan.screws,
+    bridge: plan.bridge,
+    box,
+    outline,
+  })
+  plan.layout = layout
+  const work = planWork(
+    settled,
+    {
+      scale: plan.scale,
+      strings: plan.strings,
+      neck: plan.neck,
+      box,
+      layout,
+      holes,
+      fasteners,
+      cuts: plan.cuts,
+    },
+    plan.cautions,
+  )
+  plan.work = work?.work
+  plan.workTime = work?.workTime
   return plan
 }

@@ -1,9 +1,9 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {type SetupFault, setupFaults} from '../tables/setup-faults.ts'
 import type {AsBuilt} from './as-built.ts'
-import {likelyFaults} from './likely-faults.ts'
-import type {PlanPart, Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import {likelyFaults, type Strung} from './likely-faults.ts'
+import type {Settled} from './part.ts'
+import type {Scale} from './scale.ts'
 
 export interface SettingUp {
   find: string
@@ -20,32 +20,29 @@ const names = Object.keys(setupFaults) as SetupFault[]
 
 /**
  * Say how to set it up (mm; positive: away from the nut, or down): what the measures call for, then the faults that
- * a maker meets, first those that this build's numbers make likely. Absent while it has no strings or no scale.
+ * a maker meets, first those that this build's numbers make likely. Undefined while it has no strings or no scale.
  */
-export const settingUp: PlanPart = (settled, plan) => {
-  if (!plan.strings?.length || plan.scale?.lengthMm === undefined) return {}
-  const likely = likelyFaults(settled, plan)
+export function planSettingUp(settled: Settled, strung: Strung): SettingUp[] | undefined {
+  if (!strung.strings?.length || strung.scale?.lengthMm === undefined) return undefined
+  const likely = likelyFaults(settled, strung)
   const faults = names
     .filter((name) => likely[name] !== undefined)
     .map((name): SettingUp => {
       const {fault, cause, cure} = setupFaults[name]
-      return {find: fault, does: cure, cause, ...(likely[name] && {because: likely[name]})}
+      return {find: fault, does: cure, cause, because: likely[name] || undefined}
     })
-  return {
-    settingUp: [
-      ...fromMeasures(settled, plan),
-      ...faults.filter(({because}) => because),
-      ...faults.filter(({because}) => !because),
-    ],
-  }
+  return [
+    ...fromMeasures(settled.units, strung),
+    ...faults.filter(({because}) => because),
+    ...faults.filter(({because}) => !because),
+  ]
 }
 
 /** Pitch is read off a tuner to about this much (cents): common practice, no source. */
 const readCents = 0.5
 
 /** Say what to move, and how far, from what was measured: nut first, then heights at the bridge, then its place. */
-function fromMeasures({units}: Settled, plan: Plan): SettingUp[] {
-  const measured = plan.asBuilt ?? []
+function fromMeasures(units: 'in' | 'mm', {asBuilt: measured = [], scale}: Strung): SettingUp[] {
   const off = (path: string) =>
     measured.find((one) => one.path === path && Math.abs(one.difference ?? 0) > 1e-6)
   const size: Size = (mm, near) => writeMeasured(Math.abs(mm), 'mm', {units, near})
@@ -53,7 +50,7 @@ function fromMeasures({units}: Settled, plan: Plan): SettingUp[] {
   return [
     ...(nut ? [nutHeight(nut, size)] : []),
     ...(octave ? [octaveHeight(octave, size, nut !== undefined)] : []),
-    ...bridgePlace(measured, plan, size),
+    ...bridgePlace(measured, scale, size),
   ]
 }
 
@@ -81,7 +78,7 @@ function octaveHeight({difference = 0, measured}: AsBuilt, size: Size, afterNut:
 }
 
 /** By the line nearest the octave whose pitch was read; without any, by the length itself. */
-function bridgePlace(measured: readonly AsBuilt[], {scale}: Plan, size: Size): SettingUp[] {
+function bridgePlace(measured: readonly AsBuilt[], scale: Scale | undefined, size: Size): SettingUp[] {
   const lengthMm = scale?.lengthMm
   const lines = scale?.lines ?? []
   if (lengthMm === undefined) return []

@@ -1,7 +1,15 @@
 import {nearest} from '../build-file/nearest.ts'
+import type {BuildValues} from '../build-file/schema.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../tables/woods.ts'
-import type {PlanPart} from './part.ts'
 import {woodOf} from './woods.ts'
+
+/** A wood that the build names and the table does not know. */
+export interface UnknownWood {
+  path: string
+  wood: string
+  /** The nearest name that the table knows. */
+  nearest?: string | undefined
+}
 
 const tables: readonly Readonly<Record<string, WoodRow | LooseWood>>[] = [looseWoods, woods]
 const names = tables.flatMap((table) =>
@@ -12,14 +20,13 @@ const isTree = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !('place' in value)
 
 /** List the woods that the build names and the table does not know, with the nearest name that it does. */
-export const unknownWoods: PlanPart = ({values}) => {
-  const found: {path: string; wood: string; nearest?: string}[] = []
+export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined {
+  const found: UnknownWood[] = []
   const look = (tree: Record<string, unknown>, keys: readonly (string | number)[]) => {
     const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
     const wood = own.wood?.value
     if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !woodOf(wood, own)) {
-      const close = nearest(wood, names)
-      found.push({path: [...keys, 'wood'].join('.'), wood, ...(close ? {nearest: close} : {})})
+      found.push({path: [...keys, 'wood'].join('.'), wood, nearest: nearest(wood, names)})
     }
     for (const key in tree) {
       const value = tree[key]
@@ -31,5 +38,5 @@ export const unknownWoods: PlanPart = ({values}) => {
     }
   }
   look(values as Record<string, unknown>, [])
-  return found.length > 0 ? {unknownWoods: found} : {}
+  return found.length > 0 ? found : undefined
 }

@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import type {Build} from '../build-file/build.ts'
 import type {Block} from '../plan/box/box-blocks.ts'
-import type {Hole} from '../plan/drilling/holes.ts'
+import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import {inWords} from '../words/quantities.ts'
 import {type Inline, list, subHeading} from './kit.ts'

@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Hole} from '../plan/drilling/holes.ts'
+import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {note, paragraph, source} from './kit.ts'

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
-import type {Step} from '../plan/work/work-order.ts'
+import type {Step} from '../plan/work/step.ts'
 import {cautionSigns, comesFirst} from '../tables/hazards.ts'
 import {hoursInWords, inWords, number} from '../words/quantities.ts'
 import {type BenchStep, type Inline, link, note, paragraph, source, steps, strong} from './kit.ts'

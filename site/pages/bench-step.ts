@@ -1,7 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Step} from '../../plugins/plan/work/work-order.ts'
+import type {Step} from '../../plugins/plan/work/step.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {withFractions} from '../html/markup.ts'

@@ -1,7 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Step} from '../../plugins/plan/work/work-order.ts'
+import type {Step} from '../../plugins/plan/work/step.ts'
 import {howFar} from '../../plugins/sections/work-order.ts'
 import {cautionSigns, comesFirst} from '../../plugins/tables/hazards.ts'
 import {keyOf} from '../cache.ts'

@@ -73,10 +73,10 @@ describe('as built', () => {
       difference: 1,
       tolerance: 0.5,
       isOut: true,
-      unit: 'mm',
+      unit: 'mm' as const,
       effects: ['Line 12 is 3 cents flat.'],
     },
-    {path: 'resonance', planned: 190, measured: 205, difference: 15, unit: 'Hz', effects: []},
+    {path: 'resonance', planned: 190, measured: 205, difference: 15, unit: 'Hz' as const, effects: []},
   ]
 
   it('sets the measures beside the plan, and says what they do', () => {

@@ -1,65 +1,34 @@
-import {neckTaper, neckWidthAt} from '../neck/taper.ts'
+import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import {noteFrequencyHz, noteName} from '../notes.ts'
-import type {PlanPart} from '../part.ts'
-import type {Plan} from '../plan.ts'
-import type {Box} from './box.ts'
+import type {Settled} from '../part.ts'
+import type {Scale} from '../scale.ts'
+import type {StringPlan} from '../strings.ts'
+import type {BoxPlace, BoxSizes} from './box-place.ts'
+import type {NeckInBox} from './neck-in-box.ts'
 
-/**
- * Give the air in the box (L), the area of its holes (mm²), the note it answers to (Hz; lower as thin walls give),
- * the nearest note by its name and where that falls on the strings. Absent where the box has no room or no hole.
- */
-export const boxAir: PlanPart = ({values, referenceHz}, soFar) => {
-  const {box} = soFar
-  const {inside, outside} = box ?? {}
-  if (!inside || !outside) return {}
-  const roomMm3 = inside.lengthMm * inside.widthMm * inside.heightMm
-  const taper = neckTaper(values)
-  const widthAtMm = (stationMm: number) => (taper && neckWidthAt(stationMm, taper)) ?? 0
-  const neckMm3 = (box?.neck?.heightInsideMm ?? 0) * neckPlanMm2(box!, widthAtMm)
-  const blocksMm3 = (values.box?.blocks ?? []).reduce(
-    (sum, {length, width, thickness}) => sum + (length?.mm ?? 0) * (width?.mm ?? 0) * (thickness?.mm ?? 0),
-    0,
-  )
-  const volumeL = (roomMm3 - neckMm3 - blocksMm3) / 1e6
-  const diametersMm = (values.box?.holes ?? []).flatMap(({diameter}) => diameter?.mm ?? [])
-  const resonanceHz = airResonanceHz(volumeL, outside.topMm, diametersMm)
-  if (volumeL <= 0) return {}
-  return {
-    box: {
-      ...box,
-      volumeL,
-      ...(diametersMm.length > 0 && {
-        holeAreaMm2: diametersMm.reduce((sum, d) => sum + (Math.PI / 4) * d ** 2, 0),
-      }),
-      ...(resonanceHz !== undefined && answers(resonanceHz, referenceHz, soFar)),
-    },
-  }
+/** The air in the box, and the note that it answers to. */
+export interface BoxAir {
+  /** The air inside: less the neck and the blocks. */
+  volumeL: number
+  holeAreaMm2?: number | undefined
+  /** Both ends of each hole flanged, in a box that does not give. */
+  resonanceHz?: number | undefined
+  /** As thin walls lower it. */
+  resonanceLowHz?: number | undefined
+  nearestNote?: string | undefined
+  /** The resonance above that note. */
+  nearestCents?: number | undefined
+  /** Where that note falls on the neck; label 0 is the open string. */
+  nearestLines?: {string: string; label: string; cents: number}[] | undefined
 }
 
-/** How much of the inside, seen from above, a neck that runs through takes (mm²). */
-function neckPlanMm2({atMm, tailMm, outside, neck}: Box, widthAtMm: (stationMm: number) => number): number {
-  if (atMm === undefined || tailMm === undefined || !outside || !neck) return 0
-  const fromMm = atMm + outside.sidesMm
-  const toMm = Math.min(tailMm - outside.sidesMm, neck.tailMm ?? tailMm)
-  return toMm > fromMm ? (toMm - fromMm) * widthAtMm((fromMm + toMm) / 2) : 0
-}
-
-function answers(resonanceHz: number, referenceHz: number, {strings = [], scale}: Plan): Partial<Box> {
-  const midi = Math.round(69 + 12 * Math.log2(resonanceHz / referenceHz))
-  const noteHz = noteFrequencyHz(midi, referenceHz)
-  const open = {label: '0', semitones: 0, cents: 0}
-  const nearestLines = strings.flatMap((string) => {
-    const wanted = 1200 * Math.log2(noteHz / string.frequencyHz)
-    const line = [open, ...(scale?.lines ?? [])].find((one) => Math.abs(one.cents - wanted) <= 50)
-    return line ? [{string: string.name, label: line.label, cents: line.cents - wanted}] : []
-  })
-  return {
-    resonanceHz,
-    resonanceLowHz: wallsGive * resonanceHz,
-    nearestNote: noteName(midi),
-    nearestCents: 1200 * Math.log2(resonanceHz / noteHz),
-    ...(nearestLines.length > 0 && {nearestLines}),
-  }
+interface Around {
+  place: BoxPlace | undefined
+  sizes: BoxSizes | undefined
+  neck: NeckInBox | undefined
+  taper: NeckTaper | undefined
+  scale: Pick<Scale, 'lines'> | undefined
+  strings: readonly StringPlan[] | undefined
 }
 
 /** Speed of sound in air at 20 °C, m/s. Source: OpenStax University Physics vol. 1, §17.2. */
@@ -70,6 +39,56 @@ const endCorrection = 8 / (3 * Math.PI)
 
 /** What the give of thin wooden walls makes of the air's note: about a semitone lower. */
 export const wallsGive = 0.944
+
+/** Give the air in the box, and where its note falls on the strings. Undefined where the box has no room. */
+export function planAir({values, referenceHz}: Settled, around: Around): BoxAir | undefined {
+  const {sizes} = around
+  if (!sizes?.inside) return undefined
+  const {lengthMm, widthMm, heightMm} = sizes.inside
+  const blocksMm3 = (values.box?.blocks ?? []).reduce(
+    (sum, {length, width, thickness}) => sum + (length?.mm ?? 0) * (width?.mm ?? 0) * (thickness?.mm ?? 0),
+    0,
+  )
+  const volumeL = (lengthMm * widthMm * heightMm - neckMm3(around) - blocksMm3) / 1e6
+  if (volumeL <= 0) return undefined
+  const diametersMm = (values.box?.holes ?? []).flatMap(({diameter}) => diameter?.mm ?? [])
+  const resonanceHz = airResonanceHz(volumeL, sizes.outside.topMm, diametersMm)
+  const areaMm2 = diametersMm.reduce((sum, d) => sum + (Math.PI / 4) * d ** 2, 0)
+  return {
+    volumeL,
+    holeAreaMm2: diametersMm.length > 0 ? areaMm2 : undefined,
+    ...(resonanceHz !== undefined && note(resonanceHz, referenceHz, around)),
+  }
+}
+
+/** What a neck that runs through takes of the inside: as wide as it is halfway along. */
+function neckMm3({place, sizes, neck, taper}: Around): number {
+  if (!sizes || place?.tailMm === undefined || !neck?.heightInsideMm) return 0
+  const {sidesMm} = sizes.outside
+  const fromMm = place.atMm + sidesMm
+  const toMm = Math.min(place.tailMm - sidesMm, neck.tailMm ?? place.tailMm)
+  const widthMm = (taper && neckWidthAt((fromMm + toMm) / 2, taper)) ?? 0
+  return toMm > fromMm ? (toMm - fromMm) * widthMm * neck.heightInsideMm : 0
+}
+
+/** Name the note nearest to the resonance, and the lines of each string that give it. */
+function note(resonanceHz: number, referenceHz: number, {strings = [], scale}: Around): Partial<BoxAir> {
+  const midi = Math.round(69 + 12 * Math.log2(resonanceHz / referenceHz))
+  const noteHz = noteFrequencyHz(midi, referenceHz)
+  const lines = [{label: '0', cents: 0}, ...(scale?.lines ?? [])]
+  const nearestLines = strings.flatMap((string) => {
+    const wanted = 1200 * Math.log2(noteHz / string.frequencyHz)
+    const line = lines.find((one) => Math.abs(one.cents - wanted) <= 50)
+    return line ? [{string: string.name, label: line.label, cents: line.cents - wanted}] : []
+  })
+  return {
+    resonanceHz,
+    resonanceLowHz: wallsGive * resonanceHz,
+    nearestNote: noteName(midi),
+    nearestCents: 1200 * Math.log2(resonanceHz / noteHz),
+    nearestLines: nearestLines.length > 0 ? nearestLines : undefined,
+  }
+}
 
 /**
  * Give the frequency (Hz) of the air in a box of so many litres breathing through round holes (mm) in a top of this

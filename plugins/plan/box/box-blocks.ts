@@ -1,24 +1,22 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {PlanPart} from '../part.ts'
 import {stationOf} from '../station-of.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
-import type {Box} from './box.ts'
+import type {BoxPlace, BoxSizes} from './box-place.ts'
+import type {NeckInBox} from './neck-in-box.ts'
 
+/** A block inside the box, in mm: its middle along the box and off the centre line. */
 export interface Block {
+  /** Its path in the build file. */
   of: string
-  /** Its middle. */
   stationMm: number
-  /** Its middle. */
   alongMm: number
-  /** Its middle. */
   offMm: number
   /** Along the neck. */
   lengthMm: number
   /** Across the neck. */
   widthMm: number
   thicknessMm?: number | undefined
-  /** under the top, on the sides or at the ends. */
-  glued?: string | undefined
+  glued?: 'under the top' | 'on the sides' | 'at the ends' | undefined
   /** How far it reaches into a wall; 0 or less: it fits inside. */
   overWallMm?: number | undefined
   /** How far it reaches into a neck that runs through. */
@@ -26,68 +24,72 @@ export interface Block {
   wouldDo?: WouldDo | undefined
 }
 
+interface Around {
+  place: BoxPlace | undefined
+  sizes: BoxSizes | undefined
+  neck: NeckInBox | undefined
+}
+
 /**
- * Place the blocks inside the box, in mm from the nut line and off the centre line, and say how far each reaches into
- * a wall or into a neck that runs through.
+ * Place the blocks inside the box, say how far each reaches into a wall or into a neck that runs through, and what
+ * would make it fit.
  */
-export const boxBlocks: PlanPart = ({values, rulerMm}, soFar) => {
-  const blocks = (values.box?.blocks ?? []).flatMap((block, i) => placed(block, i, soFar.box, rulerMm))
-  return blocks.length ? {box: {...soFar.box, blocks}} : {}
+export function planBlocks(values: BuildValues, rulerMm: number, around: Around): Block[] | undefined {
+  const {place} = around
+  if (!place) return undefined
+  const blocks = (values.box?.blocks ?? []).flatMap((given, i): Block[] => {
+    const stationMm = stationOf(given, place)
+    if (stationMm === undefined || !given.length || !given.width) return []
+    const block: Block = {
+      of: `box.blocks.${i + 1}`,
+      stationMm,
+      alongMm: stationMm - place.atMm,
+      offMm: given.off?.mm ?? 0,
+      lengthMm: given.length.mm,
+      widthMm: given.width.mm,
+      thicknessMm: given.thickness?.mm,
+      glued: given.glued?.value,
+    }
+    block.overWallMm = overWallMm(block, around)
+    block.overNeckMm = overNeckMm(block, around.neck)
+    block.wouldDo = mend(block, around, given.at ? 'at' : 'along', rulerMm)
+    return [block]
+  })
+  return blocks.length ? blocks : undefined
 }
 
-type BlockValues = NonNullable<NonNullable<BuildValues['box']>['blocks']>[number]
-
-function placed(block: BlockValues, i: number, box: Box | undefined, rulerMm: number): Block[] {
-  const stationMm = stationOf(block, box)
-  if (stationMm === undefined || box?.atMm === undefined || !block.length || !block.width) return []
-  const sizes = {
-    of: `box.blocks.${i + 1}`,
-    stationMm,
-    alongMm: stationMm - box.atMm,
-    offMm: block.off?.mm ?? 0,
-    lengthMm: block.length.mm,
-    widthMm: block.width.mm,
-    ...(block.thickness && {thicknessMm: block.thickness.mm}),
-    ...(block.glued && {glued: block.glued.value}),
-  }
-  const over = {...overWall(sizes, box), ...overNeck(sizes, box)}
-  const wouldDo = blockMend({...sizes, ...over}, box, block.at ? 'at' : 'along', rulerMm)
-  return [{...sizes, ...over, ...(wouldDo && {wouldDo})}]
-}
-
-function overWall({stationMm, offMm, lengthMm, widthMm, thicknessMm = 0}: Block, box: Box | undefined) {
-  const {inside, outside, atMm} = box ?? {}
-  if (!inside || !outside || atMm === undefined) return {}
-  const overWallMm = Math.max(
-    atMm + outside.sidesMm - (stationMm - lengthMm / 2),
-    stationMm + lengthMm / 2 - (atMm + outside.lengthMm - outside.sidesMm),
+function overWallMm({alongMm, offMm, lengthMm, widthMm, thicknessMm = 0}: Block, {sizes}: Around) {
+  if (!sizes?.inside) return undefined
+  const {inside, outside} = sizes
+  return Math.max(
+    outside.sidesMm - (alongMm - lengthMm / 2),
+    alongMm + lengthMm / 2 - (outside.lengthMm - outside.sidesMm),
     Math.abs(offMm) + widthMm / 2 - inside.widthMm / 2,
     thicknessMm - inside.heightMm,
   )
-  return {overWallMm}
 }
 
 /** A block under the top meets a neck that runs through where it is thicker than the daylight between the two. */
-function overNeck({stationMm, offMm, lengthMm, widthMm, thicknessMm, glued}: Block, box: Box | undefined) {
-  const neck = box?.neck
-  if (neck?.joins !== 'through' || glued !== 'under the top' || thicknessMm === undefined) return {}
+function overNeckMm(block: Block, neck: NeckInBox | undefined): number | undefined {
+  const {stationMm, offMm, lengthMm, widthMm, thicknessMm, glued} = block
+  if (neck?.joins !== 'through' || glued !== 'under the top' || thicknessMm === undefined) return undefined
   const isClearAcross = Math.abs(offMm) - widthMm / 2 >= neck.widthMm / 2
   const isClearAlong = neck.tailMm !== undefined && stationMm - lengthMm / 2 >= neck.tailMm
-  return isClearAcross || isClearAlong ? {} : {overNeckMm: thicknessMm - (neck.gapMm ?? 0)}
+  return isClearAcross || isClearAlong ? undefined : thicknessMm - (neck.gapMm ?? 0)
 }
 
 /**
- * Say what one change of a block that reaches into a wall, or into a neck that runs through, would make it fit (mm, to
- * a mark of the ruler): a smaller size where the box is too small for it, else another place.
+ * Say what one change of a block that reaches into a wall or the neck would make it fit (mm, to a mark of the ruler):
+ * a smaller size where the box is too small for it, else another place.
  */
-function blockMend(
+function mend(
   {of, alongMm, offMm, lengthMm, widthMm, thicknessMm = 0, overWallMm = 0, overNeckMm = 0}: Block,
-  {inside, outside, atMm, neck}: Box = {},
+  {place, sizes, neck}: Around,
   placeKey: 'at' | 'along',
   rulerMm: number,
-): Block['wouldDo'] {
-  if (!inside || !outside || atMm === undefined || (overWallMm <= rulerMm && overNeckMm <= 0))
-    return undefined
+): WouldDo | undefined {
+  if (!place || !sizes?.inside || (overWallMm <= rulerMm && overNeckMm <= 0)) return undefined
+  const {inside, outside} = sizes
   const smaller = (key: string, mm: number) => {
     const marked = toMark(mm, rulerMm, 'down')
     return marked > 0 ? {path: `${of}.${key}`, mm: marked} : undefined
@@ -101,7 +103,7 @@ function blockMend(
     return {path: `${of}.off`, mm: Math.sign(offMm) * toMark(besideMm, rulerMm, 'down')}
   const least = outside.sidesMm + lengthMm / 2
   const most = outside.lengthMm - least
-  const originMm = placeKey === 'at' ? atMm : 0
+  const originMm = placeKey === 'at' ? place.atMm : 0
   const mm =
     alongMm < least ? toMark(originMm + least, rulerMm, 'up') : toMark(originMm + most, rulerMm, 'down')
   return {path: `${of}.${placeKey}`, mm}

@@ -1,12 +1,13 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {type Action, nutAboveFaceMm} from '../action.ts'
-import {neckTaper, neckWidthAt} from '../neck/taper.ts'
-import type {PlanPart} from '../part.ts'
-import type {Box} from './box.ts'
+import type {Action} from '../action.ts'
+import {nutAboveFaceMm} from '../action.ts'
+import type {Bridge} from '../bridge.ts'
+import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
+import type {BoxPlace, BoxSizes} from './box-place.ts'
 
+/** How the neck meets the box, in mm. */
 export interface NeckInBox {
-  /** on top, through or end. */
-  joins: string
+  joins: 'on top' | 'through' | 'end'
   thicknessMm: number
   /** Its tail end, from the nut. */
   tailMm?: number | undefined
@@ -28,152 +29,149 @@ export interface NeckInBox {
   heightInsideMm?: number | undefined
   /** The thickest neck that still runs through above the back. */
   tallestMm?: number | undefined
-  notch?:
-    | {
-        widthMm: number
-        /** Down from the box’s upper edge. */
-        depthMm: number
-        /** What is left of the wall under it, above the back. */
-        leftMm?: number | undefined
-        /** The deepest that leaves enough of the wall. */
-        deepestMm?: number | undefined
-        isGiven: boolean
-        /** What is left of the wall at each side of it. */
-        besideMm?: number | undefined
-      }
-    | undefined
-  shim?:
-    | {
-        lengthMm: number
-        /** At its thick end. */
-        thickMm: number
-        angleDeg: number
-      }
-    | undefined
+  notch?: Notch | undefined
+  shim?: Shim | undefined
   /** The string above the box’s top at its head-side edge. */
   stringAboveTopMm?: number | undefined
+}
+
+export interface Notch {
+  widthMm: number
+  /** Down from the box’s upper edge. */
+  depthMm: number
+  isGiven: boolean
+  /** What is left of the wall under it, above the back. */
+  leftMm?: number | undefined
+  /** The deepest that leaves enough of the wall. */
+  deepestMm?: number | undefined
+  /** What is left of the wall at each side of it. */
+  besideMm?: number | undefined
+}
+
+export interface Shim {
+  lengthMm: number
+  /** At its thick end. */
+  thickMm: number
+  angleDeg: number
 }
 
 /** Daylight under a top that carries the bridge (mm): common practice, no source. */
 const leastGapMm = 25.4 / 32
 
+/** What must be left of a wall under a notch (mm): common practice, no source. */
+const wallLeftMm = 25.4 / 8
+
+/** What the neck meets, and what stands on it. */
+interface Around {
+  place: BoxPlace | undefined
+  outside: BoxSizes['outside'] | undefined
+  taper: NeckTaper | undefined
+  bridge: Bridge | undefined
+  action: Action | undefined
+}
+
 /**
- * Say how the neck meets the box, in mm: how high it stands over the top, how much of the height inside it takes,
- * what a notch takes from the wall, the daylight under the top, and the shim of a neck that tilts back.
+ * Say how the neck meets the box: how high it stands over the top, how much of the height inside it takes, what a
+ * notch takes from the wall, the daylight under the top, and the shim of a neck that tilts back.
  */
-export const neckInBox: PlanPart = ({values}, soFar) => {
-  const {neck} = values
+export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | undefined {
+  const {place, outside, taper, bridge, action} = around
+  const {neck, box} = values
   const joins = neck?.joins?.value
   const thicknessMm = neck?.thickness?.mm
-  const taper = neckTaper(values)
-  const widthMm = taper && neckWidthAt(soFar.box?.atMm ?? 0, taper)
+  const widthMm = taper && neckWidthAt(place?.atMm ?? 0, taper)
   const aboveTopMm = neck?.['above-top']?.mm
-  if (!joins || thicknessMm === undefined || widthMm === undefined || aboveTopMm === undefined) return {}
+  if (!joins || thicknessMm === undefined || widthMm === undefined || aboveTopMm === undefined)
+    return undefined
+  const isThrough = joins === 'through'
+  const gapMm = isThrough ? box?.['neck-gap']?.mm : undefined
   const tailMm = taper?.tailStationMm
-  const fit: NeckInBox = {
+  return {
     joins,
     thicknessMm,
     widthMm,
     aboveTopMm,
     faceLevelMm: values.fingerboard?.thickness?.mm ?? 0,
     backBelowTopMm: thicknessMm - aboveTopMm,
-    ...(tailMm !== undefined && {tailMm}),
-    ...sayTwice(values),
-    ...(joins === 'through' && soFar.bridge?.on === 'top' && {leastGapMm}),
-    ...(joins === 'through' && runThrough(values, soFar.box, thicknessMm, aboveTopMm)),
-    ...neckNotch(values, soFar.box, {widthMm, aboveTopMm, thicknessMm}),
-    ...neckShim(values, soFar.box, tailMm),
-    ...stringAboveTop(soFar.box?.atMm, soFar.bridge?.stationMm, soFar.action, aboveTopMm),
+    tailMm,
+    faceByThicknessMm: faceByThickness(values),
+    gapMm,
+    leastGapMm: isThrough && bridge?.on === 'top' ? leastGapMm : undefined,
+    ...(isThrough && outside && heights({thicknessMm, aboveTopMm, gapMm}, outside)),
+    notch: notch(values, {widthMm, aboveTopMm, thicknessMm}, outside),
+    shim: shim(values, place, tailMm),
+    stringAboveTopMm:
+      place && bridge?.stationMm && action
+        ? aboveTopMm + stringAtMm(place.atMm, bridge.stationMm, action)
+        : undefined,
   }
-  return {box: {...soFar.box, neck: fit}}
 }
 
 /**
  * On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does;
  * a fingerboard may be counted in the thickness or come on top of it.
  */
-function sayTwice({neck, box, fingerboard}: BuildValues): Partial<NeckInBox> {
+function faceByThickness({neck, box, fingerboard}: BuildValues): number | undefined {
   const isSaid = neck?.thickness && (!neck.thickness.assumed || neck.laminations)
   const isTwice = isSaid && neck['above-top'] && !neck['above-top'].assumed && neck.joins?.value === 'on top'
-  if (!isTwice) return {}
+  if (!isTwice) return undefined
   const faceMm = neck.thickness!.mm - (box?.notch?.depth?.mm ?? 0)
   const boardMm = fingerboard?.thickness?.mm ?? 0
   const withBoard =
     Math.abs(neck['above-top']!.mm - faceMm - boardMm) < Math.abs(neck['above-top']!.mm - faceMm)
-  return {faceByThicknessMm: withBoard ? faceMm + boardMm : faceMm}
+  return withBoard ? faceMm + boardMm : faceMm
 }
 
-function runThrough(
-  {neck, box}: BuildValues,
-  placed: Box | undefined,
-  thicknessMm: number,
-  aboveTopMm: number,
-): Partial<NeckInBox> {
-  const outside = placed?.outside
-  const gapMm = box?.['neck-gap']?.mm
-  if (!outside || !neck) return gapMm === undefined ? {} : {gapMm}
-  const upperMm = Math.max(outside.topMm + (gapMm ?? 0), -aboveTopMm)
-  const lowerMm = Math.min(thicknessMm - aboveTopMm, outside.depthMm - outside.backMm)
+/** What a neck that runs through takes of the height inside, and the tallest that would. */
+function heights(
+  neck: {thicknessMm: number; aboveTopMm: number; gapMm: number | undefined},
+  {depthMm, topMm, backMm}: BoxSizes['outside'],
+) {
+  const upperMm = Math.max(topMm + (neck.gapMm ?? 0), -neck.aboveTopMm)
+  const lowerMm = Math.min(neck.thicknessMm - neck.aboveTopMm, depthMm - backMm)
   return {
-    ...(gapMm !== undefined && {gapMm}),
     heightInsideMm: Math.max(lowerMm - upperMm, 0),
-    tallestMm: outside.depthMm - outside.backMm + aboveTopMm,
+    tallestMm: depthMm - backMm + neck.aboveTopMm,
   }
 }
 
-function stringAboveTop(
-  atMm: number | undefined,
-  scaleMm: number | undefined,
-  action: Action | undefined,
-  aboveTopMm: number,
-): Partial<NeckInBox> {
-  if (atMm === undefined || !scaleMm || !action) return {}
+/** How high the string stands above the playing face at a station: straight from nut to bridge. */
+function stringAtMm(stationMm: number, bridgeMm: number, action: Action): number {
   const nutMm = nutAboveFaceMm(action)
-  const stringMm = nutMm + ((action.bridgeHeightMm - nutMm) * atMm) / scaleMm
-  return {stringAboveTopMm: aboveTopMm + stringMm}
+  return nutMm + ((action.bridgeHeightMm - nutMm) * stationMm) / bridgeMm
 }
 
-/** What must be left of a wall under a notch (mm): common practice, no source. */
-const wallLeftMm = 25.4 / 8
-/**
- * Size the notch for the neck (mm): the file's, or where a neck runs through the one that its walls need, with what
- * it leaves of the wall.
- */
-function neckNotch(
+/** Size the notch for the neck: the file's, or where a neck runs through the one that its walls need. */
+function notch(
   {neck, box}: BuildValues,
-  placed: Box | undefined,
   {widthMm, aboveTopMm, thicknessMm}: {widthMm: number; aboveTopMm: number; thicknessMm: number},
-): Partial<NeckInBox> {
+  outside: BoxSizes['outside'] | undefined,
+): Notch | undefined {
   const given = box?.notch
-  const isGiven = given?.depth !== undefined
   const isNeeded = neck?.joins?.value === 'through' && thicknessMm > aboveTopMm
   const depthMm = given?.depth?.mm ?? (isNeeded ? thicknessMm - aboveTopMm : undefined)
-  if (depthMm === undefined) return {}
-  const wallMm = placed?.outside && placed.outside.depthMm - placed.outside.backMm
+  if (depthMm === undefined) return undefined
+  const wallMm = outside && outside.depthMm - outside.backMm
+  const acrossMm = given?.width?.mm ?? widthMm
   return {
-    notch: {
-      widthMm: given?.width?.mm ?? widthMm,
-      depthMm,
-      isGiven,
-      ...(placed?.outside && {besideMm: (placed.outside.widthMm - (given?.width?.mm ?? widthMm)) / 2}),
-      ...(wallMm !== undefined && {leftMm: wallMm - depthMm, deepestMm: wallMm - wallLeftMm}),
-    },
+    widthMm: acrossMm,
+    depthMm,
+    isGiven: given?.depth !== undefined,
+    besideMm: outside && (outside.widthMm - acrossMm) / 2,
+    leftMm: wallMm === undefined ? undefined : wallMm - depthMm,
+    deepestMm: wallMm === undefined ? undefined : wallMm - wallLeftMm,
   }
 }
 
-/** Size the shim (mm) of a neck on top that tilts back: it stands on a wedge as long as its seat on the box, thick at the tail end. */
-function neckShim(
+/** Size the wedge under a neck on top that tilts back: as long as its seat on the box, thick at the tail end. */
+function shim(
   {neck}: BuildValues,
-  placed: Box | undefined,
-  tailMm: number | undefined,
-): Partial<NeckInBox> {
+  place: BoxPlace | undefined,
+  neckTailMm: number | undefined,
+): Shim | undefined {
   const angleDeg = neck?.angle?.deg ?? 0
-  const {atMm, tailMm: boxTailMm} = placed ?? {}
-  if (angleDeg === 0 || neck?.joins?.value !== 'on top' || atMm === undefined || boxTailMm === undefined)
-    return {}
-  const lengthMm = Math.min(tailMm ?? boxTailMm, boxTailMm) - atMm
-  if (lengthMm <= 0) return {}
-  return {
-    shim: {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)},
-  }
+  if (angleDeg === 0 || neck?.joins?.value !== 'on top' || place?.tailMm === undefined) return undefined
+  const lengthMm = Math.min(neckTailMm ?? place.tailMm, place.tailMm) - place.atMm
+  if (lengthMm <= 0) return undefined
+  return {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)}
 }

@@ -1,14 +1,25 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
+import type {Notch} from '../box/neck-in-box.ts'
+import type {Cuts} from '../cut-list.ts'
+import type {Hole} from '../holes.ts'
+import type {Scarf} from '../neck/scarf.ts'
 import type {Settled} from '../part.ts'
-import type {Plan} from '../plan.ts'
 import {woodOf} from '../woods.ts'
 
-/** What decides which cautions a build brings: its values, its plan so far, and what is asked of both often. */
+/** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */
 export interface BenchFacts {
   values: BuildValues
-  plan: Plan
+  units: 'in' | 'mm'
+  made: {
+    cuts: Cuts | undefined
+    scarf: Scarf | undefined
+    holes: readonly Hole[] | undefined
+    /** Of the box, for the neck. */
+    notch: Notch | undefined
+    tensionTotalN: number | undefined
+  }
   woods: readonly WoodUsed[]
   /** Write a length (mm) in the build's units to its ruler. */
   size: (mm: number) => string
@@ -18,10 +29,11 @@ export interface BenchFacts {
 export type Trigger = (facts: BenchFacts) => string | undefined
 
 /** Gather what the triggers of cautions ask. */
-export function benchFacts(settled: Settled, plan: Plan): BenchFacts {
+export function benchFacts(settled: Settled, made: BenchFacts['made']): BenchFacts {
   return {
     values: settled.values,
-    plan,
+    units: settled.units,
+    made,
     woods: woodsUsed(settled.values),
     size: (mm) => writeLength(mm, settled),
   }

@@ -32,13 +32,13 @@ export const hardwareCautions = {
   'fret-wire': ({values}) => isFretted(values) && 'Each fret is nipped off a length of wire.',
   'fret-ends': ({values}) =>
     isFretted(values) && `${values.scale?.lines?.value ?? 'The'} frets end at both edges of the neck.`,
-  'string-eyes': ({values, plan}) => {
+  'string-eyes': ({values, units, made}) => {
     if (!values.strings?.length) return undefined
-    const n = plan.tensionTotalN
+    const n = made.tensionTotalN
     const count = values.strings.length
     const many = count === 1 ? 'One string' : `All ${count} strings`
     if (n === undefined) return `${many} to bring up to pitch.`
-    const pull = plan.units === 'in' ? `${Math.round(n / poundN)} lbf` : `${Math.round(n)} N`
+    const pull = units === 'in' ? `${Math.round(n / poundN)} lbf` : `${Math.round(n)} N`
     return `${many} to bring up to pitch, ${pull} in all.`
   },
   'small-player': ({values, size}) => {
@@ -89,12 +89,8 @@ export const finishCautions = {
   },
   'box-residue': ({values}) =>
     values.box && 'The box was something else before; the file does not say what it held.',
-  chisel: ({plan: {box}, size}) => {
-    const notch = box?.neck?.notch
-    return (
-      notch && `The neck is let into the box, ${size(notch.widthMm)} wide and ${size(notch.depthMm)} deep.`
-    )
-  },
+  chisel: ({made: {notch}, size}) =>
+    notch && `The neck is let into the box, ${size(notch.widthMm)} wide and ${size(notch.depthMm)} deep.`,
 } satisfies Record<string, Trigger>
 
 function finished(is: (kind: string) => boolean): Trigger {

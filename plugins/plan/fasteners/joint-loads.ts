@@ -1,46 +1,10 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
-import type {Settled} from '../part.ts'
-import type {Plan} from '../plan.ts'
-import {stationOf} from '../station-of.ts'
-import type {Fastener} from './fasteners.ts'
-
-/**
- * Give what the strings ask of each screw (N), those across the neck's seat and those along the neck apart; nothing of
- * a screw that does not join the neck, and undefined where the strings' pull on the neck is not known.
- */
-export function jointLoads(
-  fasteners: readonly Fastener[],
-  {values}: Settled,
-  plan: Plan,
-): (number | undefined)[] {
-  const {box} = plan
-  const pull = jointPull(values, plan)
-  const loads: (number | undefined)[] = fasteners.map(({joinsNeck}) => (joinsNeck ? undefined : 0))
-  if (!pull || box?.atMm === undefined || box.tailMm === undefined || !box.neck) return loads
-  const seat: Seat = {
-    fromMm: box.atMm,
-    toMm: Math.min(box.neck.tailMm ?? box.tailMm, box.tailMm),
-    belowFaceMm: box.neck.thicknessMm,
-  }
-  for (const isAlong of [false, true]) {
-    const which = fasteners.flatMap((one, i) =>
-      one.joinsNeck && (one.way === 'along') === isAlong ? [i] : [],
-    )
-    if (!which.length) continue
-    const stations = which.map((i) => fasteners[i]!.stationMm)
-    const shares = isAlong
-      ? endScrewLoads(which.length, pull, seat)
-      : box.neck.joins === 'through'
-        ? throughScrewLoads(which.length, pull)
-        : screwLoads(stations, pull, seat)
-    for (const [k, i] of which.entries()) loads[i] = shares[k]
-  }
-  return loads
-}
+import type {Box} from '../box/box.ts'
+import type {Bridge} from '../bridge.ts'
 
 /** What the strings do to the neck as a whole: a force at a place, mm from the nut line and above the playing face. */
-interface JointPull {
+export interface JointPull {
   /** Up, away from the box. */
   upN: number
   /** Towards the tail. */
@@ -49,32 +13,23 @@ interface JointPull {
   heightMm: number
 }
 
-/** Tell whether the strings are anchored on the neck, past whatever of the box lies over it. */
-export function isAnchoredOnNeck(values: BuildValues, {box}: Plan): boolean | undefined {
-  const anchorMm = stationOf(values.anchors ?? {}, box)
-  const neck = box?.neck
-  if (anchorMm === undefined || !neck) return undefined
-  if (neck.joins === 'end') return false
-  if (neck.tailMm === undefined) return undefined
-  const isBeyondBox = neck.joins === 'on top' || anchorMm > (box.tailMm ?? Number.POSITIVE_INFINITY)
-  return isBeyondBox && anchorMm <= neck.tailMm
-}
-
 /**
  * Reduce what the strings do to the neck to one force (N). With nut, bridge and anchors all on the neck the pull
  * closes inside it and nothing is left; with the bridge on the top the neck is lifted by as much as the bridge is
  * pushed down; with the anchors on the box the neck is drawn along the string next to it. Statics of a string.
  */
-function jointPull(values: BuildValues, plan: Plan): JointPull | undefined {
-  const {bridge, action, tensionTotalN} = plan
-  const isOnNeck = isAnchoredOnNeck(values, plan)
-  if (!bridge?.on || isOnNeck === undefined) return undefined
-  if (isOnNeck && bridge.on === 'neck')
-    return {upN: 0, tailwardN: 0, stationMm: bridge.stationMm, heightMm: 0}
+export function planJointPull(
+  bridge: Bridge | undefined,
+  isAnchoredOnNeck: boolean | undefined,
+  action: Action | undefined,
+  tensionTotalN: number | undefined,
+): JointPull | undefined {
+  if (!bridge?.on || isAnchoredOnNeck === undefined) return undefined
+  const {stationMm} = bridge
+  if (isAnchoredOnNeck && bridge.on === 'neck') return {upN: 0, tailwardN: 0, stationMm, heightMm: 0}
   if (!action || tensionTotalN === undefined) return undefined
   const heightMm = action.bridgeHeightMm
-  const {stationMm} = bridge
-  if (isOnNeck)
+  if (isAnchoredOnNeck)
     return bridge.downforceN === undefined
       ? undefined
       : {upN: bridge.downforceN, tailwardN: 0, stationMm, heightMm}
@@ -95,6 +50,43 @@ function jointPull(values: BuildValues, plan: Plan): JointPull | undefined {
     stationMm,
     heightMm,
   }
+}
+
+/** As much of a screw as its share of the pull goes by. */
+interface Driven {
+  stationMm: number
+  way: 'up' | 'down' | 'along'
+  joinsNeck: boolean
+}
+
+/**
+ * Give what the strings ask of each screw (N), those across the neck's seat and those along the neck apart; nothing of
+ * a screw that does not join the neck, and undefined where the strings' pull on the neck is not known.
+ */
+export function jointLoads(
+  screws: readonly Driven[],
+  pull: JointPull | undefined,
+  {atMm, tailMm, neck}: Pick<Box, 'atMm' | 'tailMm' | 'neck'>,
+): (number | undefined)[] {
+  const loads: (number | undefined)[] = screws.map(({joinsNeck}) => (joinsNeck ? undefined : 0))
+  if (!pull || atMm === undefined || tailMm === undefined || !neck) return loads
+  const seat: Seat = {
+    fromMm: atMm,
+    toMm: Math.min(neck.tailMm ?? tailMm, tailMm),
+    belowFaceMm: neck.thicknessMm,
+  }
+  for (const isAlong of [false, true]) {
+    const which = screws.flatMap((one, i) => (one.joinsNeck && (one.way === 'along') === isAlong ? [i] : []))
+    if (!which.length) continue
+    const stations = which.map((i) => screws[i]!.stationMm)
+    const shares = isAlong
+      ? endScrewLoads(which.length, pull, seat)
+      : neck.joins === 'through'
+        ? throughScrewLoads(which.length, pull)
+        : screwLoads(stations, pull, seat)
+    for (const [k, i] of which.entries()) loads[i] = shares[k]
+  }
+  return loads
 }
 
 /** The seat of the neck: where it touches the box, in mm from the nut line, and how far below the playing face. */

@@ -1,11 +1,12 @@
+import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
+import type {BoxPlace} from '../box/box-place.ts'
 import type {Rectangle} from '../box/gap.ts'
-import type {PlanPart} from '../part.ts'
 import {stationOf} from '../station-of.ts'
-import {toMark} from '../would-do.ts'
-import type {Fastener} from './fasteners.ts'
+import {toMark, type WouldDo} from '../would-do.ts'
 import type {Piece} from './screw-route.ts'
 
+/** Where a screw stands: mm from the nut line and off the centre line. */
 export interface ScrewPlace {
   /** The row of the build file it comes from. */
   of: string
@@ -16,16 +17,25 @@ export interface ScrewPlace {
   offMm: number
 }
 
+/** Where a screw stands too near an edge or an end of a piece. */
+export interface ScrewEdge {
+  piece: string
+  isEnd: boolean
+  gapMm: number
+  needsMm: number
+  wouldDo?: WouldDo | undefined
+}
+
 /**
- * Spread the rows of screws out, in the file's order: every `at` (or `along`) with every `off`, a screw each, in mm
- * from the nut line and off the centre line. One without `off` stands on the centre line.
+ * Spread the rows of screws out, in the file's order: every `at` (or `along`) with every `off`, a screw each. One
+ * without `off` stands on the centre line.
  */
-export const screwPlaces: PlanPart = ({values}, soFar) => {
+export function planScrewPlaces(values: BuildValues, place: BoxPlace | undefined): ScrewPlace[] | undefined {
   const screws = (values.screws ?? []).flatMap((row, i) => {
     const of = `screws.${i + 1}`
     const key = row.at ? 'at' : 'along'
-    return (row[key] ?? []).flatMap((place, k) => {
-      const stationMm = stationOf({[key]: place}, soFar.box)
+    return (row[key] ?? []).flatMap((length, k) => {
+      const stationMm = stationOf({[key]: length}, place)
       if (stationMm === undefined) return []
       const stationPath = `${of}.${key}.${k + 1}`
       if (!row.off?.length) return [{of, stationPath, offPath: `${of}.off`, stationMm, offMm: 0}]
@@ -38,19 +48,19 @@ export const screwPlaces: PlanPart = ({values}, soFar) => {
       }))
     })
   })
-  return screws.length ? {screws} : {}
+  return screws.length ? screws : undefined
 }
+
+/** Say where a place along the neck is measured from in the build file (mm from the nut line): the nut, or the box. */
+export const originMm = ({stationPath}: ScrewPlace, box: {atMm?: number | undefined}): number =>
+  stationPath.includes('.along') ? (box.atMm ?? 0) : 0
 
 /** What a screw keeps from an edge and from an end, times its shank: common practice, no source. */
 const keeps = {edge: 1.5, end: 2} as const
 const slackMm = 1e-6
 
-interface Spot {
-  stationMm: number
-  offMm: number
-  /** The paths of the build file that say where it stands, and where the first is measured from (mm from the nut). */
-  stationPath: string
-  offPath: string
+interface Spot extends ScrewPlace {
+  /** Where its place along the neck is measured from, mm from the nut line. */
   originMm: number
   rulerMm: number
 }
@@ -59,7 +69,7 @@ interface Spot {
  * Find the piece that a screw of this shank (mm) stands too near an edge or an end of, and the mark of the ruler that
  * would do. A wall that is driven into by its edge is taken at its middle. Undefined where it is well inside all.
  */
-export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot): Fastener['edge'] {
+export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot): ScrewEdge | undefined {
   for (const {name, outline, isGrainAlong = true} of pieces) {
     if (!outline) continue
     const needs = {
@@ -72,13 +82,12 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
     }
     const short = (['across', 'along'] as const).find((way) => gaps[way] < needs[way] - slackMm)
     if (!short) continue
-    const wouldDo = nearestPlace(short, outline, needs[short], spot)
     return {
       piece: name,
       isEnd: (short === 'along') === isGrainAlong,
       gapMm: gaps[short],
       needsMm: needs[short],
-      ...(wouldDo && {wouldDo}),
+      wouldDo: nearestPlace(short, outline, needs[short], spot),
     }
   }
   return undefined
@@ -96,31 +105,31 @@ function nearestPlace(way: 'across' | 'along', outline: Rectangle, needsMm: numb
 
 /** Say where a screw that is to pass the top or the back would meet it, where it stands past an edge of the box (mm). */
 export function offBox(
-  {stationMm, stationPath}: ScrewPlace,
+  place: ScrewPlace,
   through: readonly string[],
-  {atMm, tailMm, outside}: Box = {},
+  {atMm, tailMm, outside}: Pick<Box, 'atMm' | 'tailMm' | 'outside'>,
   rulerMm: number,
-): Pick<Fastener, 'offBox'> {
+): WouldDo | undefined {
+  const {stationMm, stationPath} = place
   const isMet = !through.includes('top') && !through.includes('back')
-  if (isMet || atMm === undefined || tailMm === undefined || !outside) return {}
-  if (stationMm >= atMm && stationMm <= tailMm) return {}
-  const originMm = stationPath.includes('.along') ? atMm : 0
+  if (isMet || atMm === undefined || tailMm === undefined || !outside) return undefined
+  if (stationMm >= atMm && stationMm <= tailMm) return undefined
+  const fromMm = originMm(place, {atMm})
   const mm =
     stationMm < atMm
-      ? toMark(atMm + 2 * outside.sidesMm - originMm, rulerMm, 'up')
-      : toMark(tailMm - 2 * outside.sidesMm - originMm, rulerMm, 'down')
-  return {offBox: {path: stationPath, mm}}
+      ? toMark(atMm + 2 * outside.sidesMm - fromMm, rulerMm, 'up')
+      : toMark(tailMm - 2 * outside.sidesMm - fromMm, rulerMm, 'down')
+  return {path: stationPath, mm}
 }
 
 /** Propose the middle of the nearest block on the same line, for a screw that is to meet a block where none is. */
-export function blockAstray(place: ScrewPlace, box: Box | undefined): NonNullable<Fastener['astray']> {
-  const beside = (box?.blocks ?? []).filter(
-    ({offMm, widthMm}) => Math.abs(place.offMm - offMm) <= widthMm / 2,
-  )
-  const [nearest] = [...beside].sort(
-    (a, b) => Math.abs(a.stationMm - place.stationMm) - Math.abs(b.stationMm - place.stationMm),
-  )
+export function blockAstray(
+  place: ScrewPlace,
+  box: Pick<Box, 'atMm' | 'blocks'>,
+): {wouldDo?: WouldDo | undefined} {
+  const [nearest] = (box.blocks ?? [])
+    .filter(({offMm, widthMm}) => Math.abs(place.offMm - offMm) <= widthMm / 2)
+    .sort((a, b) => Math.abs(a.stationMm - place.stationMm) - Math.abs(b.stationMm - place.stationMm))
   if (!nearest) return {}
-  const originMm = place.stationPath.includes('.along') ? (box?.atMm ?? 0) : 0
-  return {wouldDo: {path: place.stationPath, mm: nearest.stationMm - originMm}}
+  return {wouldDo: {path: place.stationPath, mm: nearest.stationMm - originMm(place, box)}}
 }

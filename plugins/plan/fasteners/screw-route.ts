@@ -2,8 +2,9 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Block} from '../box/box-blocks.ts'
 import {type Rectangle, rectangle} from '../box/gap.ts'
-import {neckTaper, neckWidthAt} from '../neck/taper.ts'
-import {type Wood, woodOf} from '../woods.ts'
+import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
+import type {Wood} from '../woods.ts'
+import {woodOf} from '../woods.ts'
 
 export interface Route {
   passes: Piece[]
@@ -14,24 +15,28 @@ export interface Route {
 }
 
 type ScrewRow = NonNullable<BuildValues['screws']>[number]
+
+/** What a screw may go through. */
+export interface Pieces {
+  values: BuildValues
+  box: Box
+  taper: NeckTaper | undefined
+}
+
 /**
  * Follow a screw from its head to its tip: the pieces it passes with their thickness (mm), the piece that holds its
  * thread, layer by layer, and which way it is driven: up towards the playing face, down from it, or along the neck
  * through a wall. Undefined where the file does not say what it goes through or into.
  */
-export function screwRoute(
-  row: ScrewRow,
-  spot: Spot,
-  values: BuildValues,
-  box: Box | undefined,
-): Route | undefined {
+export function screwRoute(row: ScrewRow, spot: Spot, pieces: Pieces): Route | undefined {
+  const {values, box, taper} = pieces
   const through = row.through?.map(({value}) => value.toLowerCase())
   const into = row.into?.value.toLowerCase()
   if (!through || !into) return undefined
-  const way = wayOf(through, into, neckReach(spot, values))
+  const way = wayOf(through, into, neckReach(spot, values, taper))
   const there = blockAt(spot, way, box)
-  const block = there ?? box?.blocks?.[0]
-  const piece = (name: string): Piece => screwPiece(name, {way, spot, values, box, block, there})
+  const block = there ?? box.blocks?.[0]
+  const piece = (name: string): Piece => screwPiece(name, {...pieces, way, spot, block, there})
   const holds = piece(into)
   return {
     passes: through.map(piece),
@@ -42,10 +47,14 @@ export function screwRoute(
 }
 
 /** Whether the neck ends before this place, at the box; or runs on under its top; or neither. */
-function neckReach({stationMm}: Spot, values: BuildValues): 'ends' | 'under' | 'over' {
+function neckReach(
+  {stationMm}: Spot,
+  values: BuildValues,
+  taper: NeckTaper | undefined,
+): 'ends' | 'under' | 'over' {
   const joins = values.neck?.joins?.value
   if (joins === 'through') return 'under'
-  const tailMm = neckTaper(values)?.tailStationMm
+  const tailMm = taper?.tailStationMm
   return joins === 'end' && (tailMm === undefined || stationMm >= tailMm - 1e-6) ? 'ends' : 'over'
 }
 
@@ -58,8 +67,8 @@ function wayOf(through: readonly string[], into: string, neck: 'ends' | 'under' 
 }
 
 /** The block over or under a place; along the neck, the nearest of those that the screw's line runs through. */
-function blockAt({stationMm, offMm}: Spot, way: Way, box: Box | undefined): Block | undefined {
-  const beside = (box?.blocks ?? []).filter((block) => Math.abs(offMm - block.offMm) <= block.widthMm / 2)
+function blockAt({stationMm, offMm}: Spot, way: Way, box: Box): Block | undefined {
+  const beside = (box.blocks ?? []).filter((block) => Math.abs(offMm - block.offMm) <= block.widthMm / 2)
   const awayMm = (block: Block) => Math.abs(stationMm - block.stationMm)
   const [nearest] = beside.sort((one, other) => awayMm(one) - awayMm(other))
   return nearest && (way === 'along' || awayMm(nearest) <= nearest.lengthMm / 2) ? nearest : undefined
@@ -74,32 +83,30 @@ export interface Piece {
   isGrainAlong?: boolean
 }
 /** Which way a screw is driven: up towards the playing face, down from it, or along the neck through a wall. */
-type Way = 'up' | 'down' | 'along'
+export type Way = 'up' | 'down' | 'along'
 
 interface Spot {
   stationMm: number
   offMm: number
 }
 
-interface Around {
+interface Around extends Pieces {
   way: Way
   spot: Spot
-  values: BuildValues
-  box: Box | undefined
   /** The block that is there, or where none is, the first: it stands in for the one that is meant. */
   block: Block | undefined
   there: Block | undefined
 }
 
 /** Find a piece by its name in the build file: how thick it is (mm) the way the screw goes, and its outline there. */
-function screwPiece(name: string, {way, spot, values, box, block, there}: Around): Piece {
-  const {outside, neck} = box ?? {}
+function screwPiece(name: string, {way, spot, values, box, taper, block, there}: Around): Piece {
+  const {outside, neck} = box
   const neckMm = values.neck?.thickness?.mm
   switch (name) {
     case 'neck': {
       if (way === 'along') return {name, mm: undefined}
-      const isInside = box?.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
-      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, values)}
+      const isInside = box.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
+      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, taper)}
     }
     case 'block':
       return {name, mm: block && blockDepth(block, way), ...(there && way !== 'along' && blockOutline(there))}
@@ -123,8 +130,7 @@ function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
   return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
 }
 
-function neckOutline({stationMm}: Spot, values: BuildValues) {
-  const taper = neckTaper(values)
+function neckOutline({stationMm}: Spot, taper: NeckTaper | undefined) {
   const widthMm = taper && neckWidthAt(stationMm, taper)
   if (widthMm === undefined) return {}
   const toMm = taper?.tailStationMm ?? Number.MAX_VALUE

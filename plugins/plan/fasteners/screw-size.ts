@@ -1,5 +1,5 @@
 import {screws} from '../../tables/screws.ts'
-import {type Bit, bitOf} from '../drilling/bits.ts'
+import {type Bit, bitOf} from '../bits.ts'
 import type {Wood} from '../woods.ts'
 import type {Layer} from './screw-route.ts'
 

@@ -57,7 +57,7 @@ function strip({values}: WorkFacts): StepDraft[] {
 }
 
 function blocks(facts: WorkFacts): StepDraft[] {
-  const {values, plan} = facts
+  const {values, design} = facts
   const count = values.box?.blocks?.length ?? 0
   if (count === 0) return []
   const {waitH, clampsStay} = glueWait(facts)
@@ -68,7 +68,7 @@ function blocks(facts: WorkFacts): StepDraft[] {
       does: `Glue ${count === 1 ? 'the block' : `the ${count} blocks`} in, centred here.`,
       tool: 'glue and clamps',
       setting: `on for ${clampsStay}`,
-      stations: (plan.box?.blocks ?? []).map(({stationMm, offMm}, i) => ({
+      stations: (design.box?.blocks ?? []).map(({stationMm, offMm}, i) => ({
         what: `block ${i + 1}, middle`,
         stationMm,
         offMm,
@@ -79,8 +79,8 @@ function blocks(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function notch({values, plan, size, asWritten}: WorkFacts): StepDraft[] {
-  const {notch: cut, joins} = plan.box?.neck ?? {}
+function notch({values, design, size, asWritten}: WorkFacts): StepDraft[] {
+  const {notch: cut, joins} = design.box?.neck ?? {}
   if (!cut) return []
   const {width, depth} = values.box?.notch ?? {}
   const written =

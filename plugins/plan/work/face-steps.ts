@@ -9,8 +9,8 @@ export const faceSteps: WorkGroup = (facts) => [
 ]
 
 function face(facts: WorkFacts): StepDraft[] {
-  const {values, plan, size} = facts
-  const late = (plan.neck?.layup?.layers ?? []).filter(
+  const {values, design, size} = facts
+  const late = (design.neck?.layup?.layers ?? []).filter(
     ({of, beforeScarf}) => !beforeScarf && of.startsWith('neck.laminations'),
   )
   if (late.length === 0 && !values.neck?.cap) return []
@@ -50,7 +50,7 @@ function board(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function sides({values, plan, size}: WorkFacts): StepDraft[] {
+function sides({values, design, size}: WorkFacts): StepDraft[] {
   const {nut, tail} = values.neck?.width ?? {}
   if (!values.neck) return []
   const tapers = nut && tail && tail.mm !== nut.mm
@@ -62,7 +62,7 @@ function sides({values, plan, size}: WorkFacts): StepDraft[] {
       does: 'To the line, the same off each; tail end square.',
       tool: 'plane, or planer',
       setting: nut && `${size(nut.mm)} wide${tapers ? ` at the nut, ${size(tail.mm)} at the tail` : ''}`,
-      stations: stationsOf(plan, ['tail end']),
+      stations: stationsOf(design.layout, ['tail end']),
       after: ['plane', 'glue-head', 'glue-up-face', 'glue-up-board', 'glue-up-plate'],
       check: 'Centre line in the middle at both ends.',
       words: ['sides', 'planed to width', 'taper*'],
@@ -70,8 +70,8 @@ function sides({values, plan, size}: WorkFacts): StepDraft[] {
   ]
 }
 
-function round({plan, size}: WorkFacts): StepDraft[] {
-  const {roundOver} = plan.neck ?? {}
+function round({design, size}: WorkFacts): StepDraft[] {
+  const {roundOver} = design.neck ?? {}
   const {fromMm, toMm, radiusMm, runInMm} = roundOver ?? {}
   if (fromMm === undefined || toMm === undefined || radiusMm === undefined || runInMm === undefined) return []
   // What the cutter reaches past its own centre is counted in.
@@ -88,7 +88,7 @@ function round({plan, size}: WorkFacts): StepDraft[] {
       does: 'Stops clamped on; two passes; file the run-outs.',
       tool: 'router, or rasp',
       setting: `radius ${size(radiusMm)}${stops}`,
-      stations: stationsOf(plan, ['round-over']),
+      stations: stationsOf(design.layout, ['round-over']),
       after: ['plane-sides', 'shape-head', 'drill-neck', 'glue-up-face', 'glue-up-board'],
       check: 'Both edges start and stop alike.',
     },

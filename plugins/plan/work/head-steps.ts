@@ -2,7 +2,7 @@ import {glueWait, holesOn, type StepDraft, stationsOf, type WorkFacts, type Work
 
 /** Saw and glue the scarf, glue a plate on, shape the head and drill it. */
 export const headSteps: WorkGroup = (facts) => {
-  const {values, plan} = facts
+  const {values, design} = facts
   return [
     ...scarf(facts),
     ...(values.head?.plate
@@ -19,7 +19,7 @@ export const headSteps: WorkGroup = (facts) => {
           },
         ]
       : []),
-    ...(plan.neck?.head ? [shape(facts)] : []),
+    ...(design.neck?.head ? [shape(facts)] : []),
     ...holesOn(facts, ['head'], {
       id: 'drill-head',
       kind: 'drill-head',
@@ -31,8 +31,8 @@ export const headSteps: WorkGroup = (facts) => {
 }
 
 function scarf(facts: WorkFacts): StepDraft[] {
-  const {plan, size} = facts
-  const {scarf: sawn} = plan.neck ?? {}
+  const {design, size} = facts
+  const {scarf: sawn} = design.neck ?? {}
   if (!sawn) return []
   const {angleDeg, fromSquareDeg, slope, faceMm, runMm} = sawn
   const degrees = (deg: number) => `${Number(deg.toFixed(1))}°`
@@ -44,7 +44,7 @@ function scarf(facts: WorkFacts): StepDraft[] {
       does: 'In a carrier; then plane both slopes as one.',
       tool: 'saw and carrier, plane',
       setting: `${degrees(angleDeg)} to the stick (${degrees(fromSquareDeg)} from square, 1 in ${Number(slope.toFixed(1))}), blade tilt 0°, over ${size(runMm)}`,
-      stations: stationsOf(plan, ['slope']),
+      stations: stationsOf(design.layout, ['slope']),
       after: ['plane', 'glue-up', 'rip'],
       check: `The sawn face reads ${size(faceMm)}.`,
     },
@@ -61,8 +61,8 @@ function scarf(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function shape({values, plan, size}: WorkFacts): StepDraft {
-  const {joint, angleDeg, thicknessMm, retainer} = plan.neck!.head!
+function shape({values, design, size}: WorkFacts): StepDraft {
+  const {joint, angleDeg, thicknessMm, retainer} = design.neck!.head!
   const dropMm = values.head?.drop?.mm ?? 0
   const first =
     joint === 'solid'
@@ -77,7 +77,7 @@ function shape({values, plan, size}: WorkFacts): StepDraft {
     does: words.charAt(0).toUpperCase() + words.slice(1),
     tool: 'saw, plane and file',
     setting: `${size(thicknessMm)} thick${retainer ? `; a ${retainer} holds the strings down` : ''}`,
-    stations: stationsOf(plan, ['head end']),
+    stations: stationsOf(design.layout, ['head end']),
     after: ['plane-sides', 'plane', 'glue-head', 'glue-up-plate'],
     check: 'Face and back are parallel.',
   }

@@ -12,7 +12,7 @@ export const joiningSteps: WorkGroup = (facts) => [
   ...strung(facts),
 ]
 
-function rods({values: {nut, bridge}, size, asWritten, plan}: WorkFacts): StepDraft[] {
+function rods({values: {nut, bridge}, size, asWritten, design}: WorkFacts): StepDraft[] {
   const rod = (id: string, what: string, setting: string | undefined): StepDraft => ({
     id,
     kind: 'cut-rod',
@@ -24,7 +24,7 @@ function rods({values: {nut, bridge}, size, asWritten, plan}: WorkFacts): StepDr
     words: [what, 'rod', 'rods', 'bolt'],
   })
   const kind = nut?.kind?.value
-  const wide = plan.neck?.sections?.find(({stationMm}) => stationMm === 0)?.widthMm
+  const wide = design.neck?.sections?.find(({stationMm}) => stationMm === 0)?.widthMm
   const nutSize = [
     ...(nut?.diameter ? [`${asWritten(nut.diameter)} thick`] : []),
     ...(wide ? [`${size(wide)} long`] : []),
@@ -61,11 +61,11 @@ function hardware({values}: WorkFacts): StepDraft[] {
 }
 
 function fasten(facts: WorkFacts): StepDraft[] {
-  const {values, plan, asWritten} = facts
+  const {values, design, asWritten} = facts
   if (!values.box || !values.neck) return []
-  const screws = plan.fasteners ?? []
+  const screws = design.fasteners ?? []
   const [first] = values.screws ?? []
-  const {shim, gapMm} = plan.box?.neck ?? {}
+  const {shim, gapMm} = design.box?.neck ?? {}
   const isGlued = values.neck.joins?.value === 'end' && screws.length === 0
   const {waitH} = glueWait(facts)
   const length = values.scale?.length
@@ -91,7 +91,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
           ...(shimmed ? [shimmed.slice(2)] : []),
           ...(gapMm === undefined ? [] : [`${facts.size(gapMm)} of daylight under the top`]),
         ].join('; ') || undefined,
-      stations: screws.length > 0 ? [] : stationsOf(plan, ['screw']),
+      stations: screws.length > 0 ? [] : stationsOf(design.layout, ['screw']),
       ...(isGlued && {waitH}),
       after: finished,
       check: length
@@ -136,10 +136,10 @@ function close(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function strung({values, plan, asWritten}: WorkFacts): StepDraft[] {
+function strung({values, design, asWritten}: WorkFacts): StepDraft[] {
   const count = values.strings?.length ?? 0
   if (count === 0) return []
-  const notes = (plan.strings ?? []).map(({name, gauge}) => (gauge ? `${name} ${gauge}` : name))
+  const notes = (design.strings ?? []).map(({name, gauge}) => (gauge ? `${name} ${gauge}` : name))
   const {nut, octave} = values.action ?? {}
   const heights = [
     ...(nut ? [`nut ${asWritten(nut)}`] : []),

@@ -1,3 +1,4 @@
+import type {StationKind} from '../layout.ts'
 import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Mark out and drill the neck; saw the slots and press frets in, or burn the lines. */
@@ -16,11 +17,11 @@ export const lineSteps: WorkGroup = (facts) => [
 ]
 
 function mark(facts: WorkFacts): StepDraft[] {
-  const {values, plan, size, asWritten, isFretted, hasBoard} = facts
-  if (!plan.scale?.lines?.length) return []
+  const {values, design, size, asWritten, isFretted, hasBoard} = facts
+  if (!design.scale?.lines?.length) return []
   const length = values.scale?.length
-  const reads = length ? asWritten(length) : size(plan.scale.lengthMm ?? 0)
-  const last = plan.scale.lines.at(-1)!
+  const reads = length ? asWritten(length) : size(design.scale.lengthMm ?? 0)
+  const last = design.scale.lines.at(-1)!
   const isEarly = isFretted && hasBoard
   return [
     {
@@ -30,7 +31,7 @@ function mark(facts: WorkFacts): StepDraft[] {
         ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
         : 'All from the nut line, the rule left lying.',
       tool: 'rule and knife',
-      stations: stationsOf(plan, markedKinds(facts)),
+      stations: stationsOf(design.layout, markedKinds(facts)),
       after: isEarly ? ['plane'] : isFretted ? ['plane-sides', 'plane'] : ['sand', 'plane-sides'],
       check: `Nut line to bridge line reads ${reads}; to ${isFretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
     },
@@ -38,8 +39,8 @@ function mark(facts: WorkFacts): StepDraft[] {
 }
 
 /** What is drilled is marked where it is drilled; what has no holes yet is marked with the lines. */
-function markedKinds({plan}: WorkFacts): string[] {
-  const drilled = (plan.holes ?? []).map(({of}) => of)
+function markedKinds({design}: WorkFacts): StationKind[] {
+  const drilled = (design.holes ?? []).map(({of}) => of)
   const has = (start: string) => drilled.some((of) => of.startsWith(start))
   return [
     'nut',
@@ -47,16 +48,16 @@ function markedKinds({plan}: WorkFacts): string[] {
     'dot',
     'box edge',
     'bridge',
-    ...(has('tuners') ? [] : ['tuner']),
-    ...(has('screws') ? [] : ['screw']),
-    ...(has('anchors') ? [] : ['anchor']),
+    ...(has('tuners') ? [] : ['tuner' as const]),
+    ...(has('screws') ? [] : ['screw' as const]),
+    ...(has('anchors') ? [] : ['anchor' as const]),
   ]
 }
 
-function slots({plan, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
+function slots({design, units, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
   if (!isFretted) return []
-  const {slotWidthMm, slotDepthMm} = plan.neck?.fretting ?? {}
-  const fine = (mm: number) => (plan.units === 'in' ? `${(mm / 25.4).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
+  const {slotWidthMm, slotDepthMm} = design.neck?.fretting ?? {}
+  const fine = (mm: number) => (units === 'in' ? `${(mm / 25.4).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
   const setting = [
     ...(slotWidthMm === undefined ? [] : [`kerf ${fine(slotWidthMm)}`]),
     ...(slotDepthMm === undefined ? [] : [`depth stop ${fine(slotDepthMm)}`]),
@@ -69,14 +70,14 @@ function slots({plan, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
       tool: 'fret saw and mitre box',
       setting: setting || undefined,
       after: ['mark-lines', 'plane', ...(hasBoard ? [] : ['plane-sides'])],
-      check: `Nut line to the last slot reads ${plan.scale?.lines?.at(-1)?.mark ?? size(0)}.`,
+      check: `Nut line to the last slot reads ${design.scale?.lines?.at(-1)?.mark ?? size(0)}.`,
     },
   ]
 }
 
-function dots({values, plan, isFretted}: WorkFacts): StepDraft[] {
+function dots({values, design, isFretted}: WorkFacts): StepDraft[] {
   const made = values.markings?.dots?.value ?? ''
-  if (!plan.scale?.dots?.length || !/inlai|drill/i.test(made)) return []
+  if (!design.scale?.dots?.length || !/inlai|drill/i.test(made)) return []
   return [
     {
       id: 'drill-neck-dots',
@@ -106,9 +107,9 @@ function burn({values}: WorkFacts): StepDraft[] {
   ]
 }
 
-function frets({values, plan, size, isFretted}: WorkFacts): StepDraft[] {
+function frets({values, design, size, isFretted}: WorkFacts): StepDraft[] {
   if (!isFretted) return []
-  const {wireMm, pieces = [], overhangMm = 0} = plan.neck?.fretting ?? {}
+  const {wireMm, pieces = [], overhangMm = 0} = design.neck?.fretting ?? {}
   const zero = values.nut?.kind?.value === 'zero-fret' ? ', the zero fret too' : ''
   return [
     {

@@ -4,35 +4,88 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Length} from '../../build-file/values.ts'
 import type {WorkStep} from '../../tables/hazards.ts'
 import {glueWaits, usualGlue} from '../../tables/waits.ts'
-import type {Hole} from '../drilling/holes.ts'
+import type {Box} from '../box/box.ts'
+import type {Cuts} from '../cut-list.ts'
+import type {Hole} from '../holes.ts'
+import type {Station, StationKind} from '../layout.ts'
+import type {Neck} from '../neck/neck.ts'
 import type {Settled} from '../part.ts'
-import type {Plan} from '../plan.ts'
-import type {Step} from './work-order.ts'
+import type {Scale} from '../scale.ts'
+import type {StringPlan} from '../strings.ts'
+
+/** A step of the work, in its place. */
+export interface Step {
+  id: string
+  kind: WorkStep
+  /** What it is called. */
+  step: string
+  does: string
+  tool?: string | undefined
+  setting?: string | undefined
+  stations: StepStation[]
+  waitH?: number | undefined
+  /** Where the waiting time comes from. */
+  waitFrom?: string | undefined
+  /** Ids of later steps that need not wait for it. */
+  meanwhile?: string[] | undefined
+  after: string[]
+  /** Ids of the cautions that belong to it. */
+  cautions: string[]
+  check?: string | undefined
+  /** The journal names it, or a step that comes after it, or says that it is strung up. */
+  isDone: boolean
+}
+
+/** Where a step is done, in mm from the nut line. */
+interface StepStation {
+  what: string
+  stationMm: number
+  /** Off the centre line, of a hole. */
+  offMm?: number | undefined
+  /** Of a hole. */
+  face?: string | undefined
+  bit?: string | undefined
+  depthMm?: number | undefined
+}
 
 /** A step before it has its place in the order: `after` may name steps that this build does not have. */
 export interface StepDraft {
   id: string
   kind: WorkStep
   /** Where the kind's own name would not do. */
-  step?: string
+  step?: string | undefined
   does: string
   tool: string
   setting?: string | undefined
-  stations?: Step['stations']
-  waitH?: number
+  stations?: StepStation[] | undefined
+  waitH?: number | undefined
   after: readonly string[]
   check?: string | undefined
   /** How a day's heading or a task names it, where not as its kind. */
-  words?: readonly string[]
+  words?: readonly string[] | undefined
 }
 
 /** Say what one group of the work asks of this build; in the order in which it would be done if nothing forbade it. */
 export type WorkGroup = (facts: WorkFacts) => StepDraft[]
 
-/** What decides which steps a build takes: its values, its plan so far, and how to write a length. */
+/** What is made. */
+export interface Design {
+  scale: Scale | undefined
+  strings: readonly StringPlan[] | undefined
+  neck: Neck | undefined
+  box: Box | undefined
+  layout: readonly Station[] | undefined
+  holes: readonly Hole[] | undefined
+  /** Its screws, one each. */
+  fasteners: readonly unknown[] | undefined
+  cuts: Cuts | undefined
+}
+
+/** What decides which steps a build takes: its values, what is made of them, and how to write a length. */
 export interface WorkFacts {
   values: BuildValues
-  plan: Plan
+  units: 'in' | 'mm'
+  design: Design
   /** Write a length (mm) in the build's units to its ruler. */
   size: (mm: number) => string
   /** Write a length as the file does, with its unit. */
@@ -43,12 +96,13 @@ export interface WorkFacts {
 }
 
 /** Gather what the groups of steps ask. */
-export function workFacts(settled: Settled, plan: Plan): WorkFacts {
+export function workFacts(settled: Settled, design: Design): WorkFacts {
   const {values, units} = settled
   const size = (mm: number) => writeLength(mm, settled).replace('-', '−')
   return {
     values,
-    plan,
+    units,
+    design,
     size,
     asWritten: (length) => (length.assumed ? size(length.mm) : withUnit(length, units)),
     isFretted: values.scale?.fretted?.value === true,
@@ -65,39 +119,37 @@ export function glueWait({values: {neck}}: WorkFacts): {waitH: number; clampsSta
   return {waitH: row.lastH, clampsStay}
 }
 
-type Stations = NonNullable<StepDraft['stations']>
-
 /** Make the step that drills all holes of some faces, in the order of bit changes; none where there are none. */
 export function holesOn(
-  {plan}: WorkFacts,
+  {design: {holes = []}}: WorkFacts,
   faces: readonly string[],
   draft: Omit<StepDraft, 'tool' | 'setting' | 'stations'>,
 ): StepDraft[] {
-  const bits = new Set<string>()
-  const stations: Stations = []
-  for (const hole of plan.holes ?? []) {
-    if (!faces.includes(hole.face)) continue
-    if (hole.bit) bits.add(hole.bit)
-    stations.push(station(hole))
-  }
-  if (stations.length === 0) return []
-  const step: StepDraft = {...draft, tool: 'drill press', stations}
-  if (bits.size > 0) step.setting = [...bits].join('; ')
-  return [step]
-}
-
-function station({what, face, stationMm, offMm, bit, depthMm}: Hole): Stations[number] {
-  const at: Stations[number] = {what, stationMm, offMm, face}
-  if (bit !== undefined) at.bit = bit
-  if (depthMm !== undefined) at.depthMm = depthMm
-  return at
+  const here = holes.filter(({face}) => faces.includes(face))
+  if (here.length === 0) return []
+  const bits = new Set(here.flatMap(({bit}) => (bit ? [bit] : [])))
+  return [
+    {
+      ...draft,
+      tool: 'drill press',
+      setting: bits.size > 0 ? [...bits].join('; ') : undefined,
+      stations: here.map(({what, face, stationMm, offMm, bit, depthMm}) => ({
+        what,
+        stationMm,
+        offMm,
+        face,
+        bit,
+        depthMm,
+      })),
+    },
+  ]
 }
 
 /** Take the stations of some kinds from the layout, in order: mm from the nut line. */
-export function stationsOf({layout = []}: Plan, kinds: readonly string[]): Step['stations'] {
-  const found: Step['stations'] = []
-  for (const {kind, what, stationMm} of layout) if (kinds.includes(kind)) found.push({what, stationMm})
-  return found
+export function stationsOf(layout: Design['layout'], kinds: readonly StationKind[]): StepStation[] {
+  return (layout ?? []).flatMap(({kind, what, stationMm}) =>
+    kinds.includes(kind) ? [{what, stationMm}] : [],
+  )
 }
 
 /**

@@ -6,8 +6,8 @@ const clampEveryMm = 150
 
 /** Mill, rip, glue and plane what the neck is made of; short parts come off a long strip, and last. */
 export const stockSteps: WorkGroup = (facts) => {
-  const {values, plan, size} = facts
-  const parts = plan.cuts?.parts ?? []
+  const {values, design, size} = facts
+  const parts = design.cuts?.parts ?? []
   const small = parts.filter(({isSmall}) => isSmall)
   const large = parts.filter(({isSmall}) => !isSmall)
   const planeMm = values.saw?.plane?.mm
@@ -77,7 +77,7 @@ function sawn(parts: readonly Part[], {size}: WorkFacts): string | undefined {
 }
 
 function glueUp(facts: WorkFacts): ReturnType<WorkGroup> {
-  const {neck} = facts.plan
+  const {neck} = facts.design
   const layers = (neck?.layup?.layers ?? []).filter(
     ({of, beforeScarf}) => beforeScarf && of.startsWith('neck'),
   )
@@ -99,8 +99,8 @@ function glueUp(facts: WorkFacts): ReturnType<WorkGroup> {
   ]
 }
 
-function thicknesses({values, plan, size}: WorkFacts): string | undefined {
-  const {scarf, layup} = plan.neck ?? {}
+function thicknesses({values, design, size}: WorkFacts): string | undefined {
+  const {scarf, layup} = design.neck ?? {}
   const stickMm = scarf?.thicknessMm ?? layup?.stickMm ?? values.neck?.thickness?.mm
   const boardMm = values.fingerboard?.thickness?.mm
   const all = [

@@ -1,7 +1,7 @@
 import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {waitSource} from '../../tables/waits.ts'
 import {workKinds} from '../../tables/work-kinds.ts'
-import type {PlanPart} from '../part.ts'
+import type {Settled} from '../part.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
 import {faceSteps} from './face-steps.ts'
 import {finishSteps} from './finish-steps.ts'
@@ -9,41 +9,10 @@ import {headSteps} from './head-steps.ts'
 import {inOrder, type PlacedStep} from './in-order.ts'
 import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
-import {named, type WorkGroup, workFacts} from './step.ts'
+import {type Design, named, type Step, type WorkGroup, workFacts} from './step.ts'
 import {stockSteps} from './stock-steps.ts'
 
-export interface Step {
-  id: string
-  /** What the steps of one kind share; the id, or the start of it. */
-  kind: string
-  /** What it is called. */
-  step: string
-  does: string
-  tool?: string | undefined
-  setting?: string | undefined
-  stations: {
-    what: string
-    stationMm: number
-    /** Off the centre line, of a hole. */
-    offMm?: number | undefined
-    /** Of a hole. */
-    face?: string | undefined
-    bit?: string | undefined
-    depthMm?: number | undefined
-  }[]
-  waitH?: number | undefined
-  /** Where the waiting time comes from. */
-  waitFrom?: string | undefined
-  /** Ids of later steps that need not wait for it. */
-  meanwhile?: string[] | undefined
-  after: string[]
-  /** Ids of the cautions that belong to it. */
-  cautions: string[]
-  check?: string | undefined
-  /** The journal names it, or a step that comes after it, or says that it is strung up. */
-  isDone: boolean
-}
-
+/** How long the waits take, in hours. */
 export interface WorkTime {
   /** The longest chain of waits: what cannot be had sooner. */
   waitH: number
@@ -67,19 +36,22 @@ const mostMeanwhile = 3
 
 /**
  * List the steps of this design in an order that works, each with tool, setting, stations (mm from the nut line),
- * hours to wait, what comes before it, its cautions and a check; and how long all waits take. Absent while there is
+ * hours to wait, what comes before it, its cautions and a check; and how long all waits take. Undefined while there is
  * nothing to work on.
  */
-export const workOrder: PlanPart = (settled, soFar) => {
-  const facts = workFacts(settled, soFar)
+export function planWork(
+  settled: Settled,
+  design: Design,
+  cautions: readonly {id: string}[] | undefined,
+): {work: Step[]; workTime: WorkTime | undefined} | undefined {
+  const facts = workFacts(settled, design)
   const steps = inOrder(groups.flatMap((group) => group(facts)))
-  if (steps.length === 0) return {}
+  if (steps.length === 0) return undefined
   const {told = [], minutes, values} = settled
   const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
-  const beside = cautionsBeside(soFar.cautions ?? [])
+  const beside = cautionsBeside(cautions ?? [])
   const work = steps.map((placed, at) => stepOf(placed, meanwhile(steps, at), beside, done))
-  const time = workTime(work, minutes)
-  return {work, ...(time && {workTime: time})}
+  return {work, workTime: workTime(work, minutes)}
 }
 
 function stepOf(
@@ -89,25 +61,22 @@ function stepOf(
   done: ReadonlySet<string>,
 ): Step {
   const {id, kind, does, tool, setting, waitH, check} = draft
-  const step: Step = {
+  return {
     id,
     kind,
     step: draft.step ?? workKinds[kind].name,
     does,
     tool,
+    setting: setting || undefined,
     stations: draft.stations ?? [],
+    waitH,
+    waitFrom: waitH === undefined ? undefined : waitSource,
+    meanwhile: others.length > 0 ? others : undefined,
     after,
     cautions: beside.get(kind) ?? [],
+    check: check || undefined,
     isDone: done.has(id),
   }
-  if (setting) step.setting = setting
-  if (waitH !== undefined) {
-    step.waitH = waitH
-    step.waitFrom = waitSource
-  }
-  if (others.length > 0) step.meanwhile = others
-  if (check) step.check = check
-  return step
 }
 
 /** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
@@ -180,5 +149,5 @@ function workTime(steps: readonly Step[], minutes = 0): WorkTime | undefined {
     waitsH += own
   }
   if (waitsH === 0 && minutes === 0) return undefined
-  return {waitH, waitsH, ...(minutes > 0 && {benchH: minutes / 60})}
+  return {waitH, waitsH, benchH: minutes > 0 ? minutes / 60 : undefined}
 }

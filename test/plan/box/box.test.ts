@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest'
 import type {BuildValues} from '../../../plugins/build-file/schema.ts'
-import {stringAnchors} from '../../../plugins/plan/anchors.ts'
-import {boxPlace} from '../../../plugins/plan/box/box.ts'
+import {planAnchors} from '../../../plugins/plan/anchors.ts'
+import {planBoxPlace} from '../../../plugins/plan/box/box-place.ts'
 import {bridgePlace} from '../../../plugins/plan/bridge.ts'
-import {screwPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
+import {planScrewPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
 import type {PlanPart, Settled} from '../../../plugins/plan/part.ts'
 import type {Plan} from '../../../plugins/plan/plan.ts'
 import {tunerPosts} from '../../../plugins/plan/tuners.ts'
@@ -17,9 +17,9 @@ const mm = (value: number) => ({
 const inch = (value: number) => mm(value * 25.4)
 const words = <T extends string>(value: T) => ({...mm(0), value, text: value})
 
-function run(parts: PlanPart[], values: BuildValues): Partial<Plan> {
+function run(parts: PlanPart[], values: BuildValues, soFar: Partial<Plan> = {}): Partial<Plan> {
   const settled: Settled = {slug: 'try', values, units: 'in', rulerMm: 25.4 / 32, referenceHz: 440}
-  const plan: Partial<Plan> = {}
+  const plan: Partial<Plan> = {...soFar}
   for (const part of parts) Object.assign(plan, part(settled, plan as Plan, {journal: {}, pieces: []}))
   return plan
 }
@@ -28,7 +28,7 @@ const box = {length: inch(10.125)}
 const scale = {length: inch(24.25)}
 
 test('the box lies where box.at puts it', () => {
-  const {box: placed} = run([boxPlace], {scale, box: {...box, at: inch(16)}})
+  const placed = planBoxPlace({scale, box: {...box, at: inch(16)}})
   expect(placed!.atMm).toBeCloseTo(16 * 25.4, 9)
   expect(placed!.tailMm).toBeCloseTo(26.125 * 25.4, 9)
   expect(placed!.bridgeFraction).toBeCloseTo(8.25 / 10.125, 9)
@@ -36,13 +36,13 @@ test('the box lies where box.at puts it', () => {
 
 test('bridge.from-tail places it as well, and the two ways agree', () => {
   const values = {scale, box: {...box, at: inch(16)}, bridge: {'from-tail': inch(1.875)}}
-  expect(run([boxPlace], values).box!.atByTailMm).toBeCloseTo(16 * 25.4, 9)
-  expect(run([boxPlace], {...values, box}).box!.atMm).toBeCloseTo(16 * 25.4, 9)
+  expect(planBoxPlace(values)!.atByTailMm).toBeCloseTo(16 * 25.4, 9)
+  expect(planBoxPlace({...values, box})!.atMm).toBeCloseTo(16 * 25.4, 9)
 })
 
 test('nothing lies anywhere without a place or without a scale length', () => {
-  expect(run([boxPlace], {scale, box})).toEqual({})
-  expect(run([boxPlace], {box, bridge: {'from-tail': inch(2)}})).toEqual({})
+  expect(planBoxPlace({scale, box})).toBeUndefined()
+  expect(planBoxPlace({box, bridge: {'from-tail': inch(2)}})).toBeUndefined()
 })
 
 test('the bridge line lies at the scale length, whatever the box', () => {
@@ -51,10 +51,8 @@ test('the bridge line lies at the scale length, whatever the box', () => {
       fc.double({min: 100, max: 2000, noNaN: true}),
       fc.double({min: -200, max: 2500, noNaN: true}),
       (scaleMm, atMm) => {
-        const {bridge} = run([boxPlace, bridgePlace], {
-          scale: {length: mm(scaleMm)},
-          box: {...box, at: mm(atMm)},
-        })
+        const values = {scale: {length: mm(scaleMm)}, box: {...box, at: mm(atMm)}}
+        const {bridge} = run([bridgePlace], values, {box: planBoxPlace(values)})
         expect(bridge!.stationMm).toBe(scaleMm)
         expect(bridge!.alongMm).toBeCloseTo(scaleMm - atMm, 9)
       },
@@ -64,14 +62,15 @@ test('the bridge line lies at the scale length, whatever the box', () => {
 
 test('a place along the box is measured from its head-side edge', () => {
   const values = {scale, box: {...box, at: inch(16)}, screws: [{along: [inch(1.25)], off: [inch(0)]}]}
-  expect(run([boxPlace, screwPlaces], values).screws![0]!.stationMm).toBeCloseTo(17.25 * 25.4, 9)
-  expect(run([screwPlaces], {screws: [{along: [inch(1)]}]})).toEqual({})
+  expect(planScrewPlaces(values, planBoxPlace(values))![0]!.stationMm).toBeCloseTo(17.25 * 25.4, 9)
+  expect(planScrewPlaces({screws: [{along: [inch(1)]}]}, undefined)).toBeUndefined()
 })
 
 test('every at of a row of screws goes with every off, in the order of the file', () => {
-  const {screws} = run([screwPlaces], {
-    screws: [{at: [mm(10), mm(20)], off: [mm(-5), mm(5)]}, {at: [mm(30)]}],
-  })
+  const screws = planScrewPlaces(
+    {screws: [{at: [mm(10), mm(20)], off: [mm(-5), mm(5)]}, {at: [mm(30)]}]},
+    undefined,
+  )
   expect(screws!.map(({stationMm, offMm}) => [stationMm, offMm])).toEqual([
     [10, -5],
     [10, 5],
@@ -84,13 +83,13 @@ test('every at of a row of screws goes with every off, in the order of the file'
 
 test('anchors stand in a row, even about the centre line', () => {
   const strings = [{}, {}, {}]
-  const {anchors} = run([stringAnchors], {
-    strings,
-    anchors: {kind: words('ferrule'), at: mm(680), spacing: mm(12)},
-  })
+  const anchors = planAnchors(
+    {strings, anchors: {kind: words('ferrule'), at: mm(680), spacing: mm(12)}},
+    undefined,
+  )
   expect(anchors!.map(({offMm}) => offMm)).toEqual([-12, 0, 12])
-  expect(run([stringAnchors], {strings, anchors: {at: mm(680)}})).toEqual({})
-  expect(run([stringAnchors], {strings: [{}], anchors: {at: mm(680)}}).anchors![0]!.offMm).toBe(0)
+  expect(planAnchors({strings, anchors: {at: mm(680)}}, undefined)).toBeUndefined()
+  expect(planAnchors({strings: [{}], anchors: {at: mm(680)}}, undefined)![0]!.offMm).toBe(0)
 })
 
 test('each tuner keeps its own place and its string’s order', () => {

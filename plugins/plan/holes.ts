@@ -1,14 +1,19 @@
-import {isAnchoredOnNeck} from '../fasteners/joint-loads.ts'
-import {pilotOf} from '../fasteners/screw-size.ts'
-import type {PlanPart, Settled} from '../part.ts'
-import type {Plan} from '../plan.ts'
+import type {BuildValues} from '../build-file/schema.ts'
 import {bitFor} from './bits.ts'
-import {screwHoles} from './screw-holes.ts'
+import type {Box} from './box/box.ts'
+import type {Fastener} from './fasteners/fasteners.ts'
+import {screwHoles} from './fasteners/screw-holes.ts'
+import {pilotOf} from './fasteners/screw-size.ts'
+import type {Jack} from './jack.ts'
+import type {Settled} from './part.ts'
+import type {Placed} from './tuners.ts'
 
+/** A hole to drill, in mm. */
 export interface Hole {
   what: string
   face: string
   stationMm: number
+  /** On the box, from its head-side edge. */
   alongMm?: number | undefined
   offMm: number
   diameterMm: number
@@ -22,31 +27,41 @@ export interface Hole {
   isProposed?: boolean | undefined
 }
 
+/** What is drilled for. */
+interface Drilled {
+  tuners: readonly Placed[] | undefined
+  anchors: readonly Placed[] | undefined
+  isAnchoredOnNeck: boolean | undefined
+  box: Box | undefined
+  fasteners: readonly Fastener[] | undefined
+  jack: Jack | undefined
+}
+
 /**
  * List every hole of the build once, in the order of the work: by face, then diameter, so that bits change seldom,
- * then station. All in mm; `depthMm` absent where it goes through.
+ * then station.
  */
-export const holes: PlanPart = (settled, soFar) => {
-  const all = [
-    ...tunerHoles(settled, soFar),
-    ...anchorHoles(settled, soFar),
-    ...soundHoleHoles(soFar),
-    ...screwHoles(soFar),
-    ...jackHole(soFar),
-    ...strapButtonHoles(settled, soFar),
+export function planHoles({values, units}: Settled, drilled: Drilled): Hole[] | undefined {
+  const {tuners, box = {}, fasteners, jack} = drilled
+  const all: Hole[] = [
+    ...tunerHoles(values, tuners),
+    ...anchorHoles(values, drilled),
+    ...soundHoleHoles(box),
+    ...screwHoles(fasteners, box),
+    ...jackHole(jack),
+    ...strapButtonHoles(values, box),
   ]
-  const atMm = soFar.box?.atMm
   for (const hole of all) {
-    if (atMm !== undefined && !offBoxFaces.includes(hole.face)) hole.alongMm = hole.stationMm - atMm
-    hole.bit ??= bitFor(hole.diameterMm, settled.units)
+    if (box.atMm !== undefined && !offBoxFaces.includes(hole.face)) hole.alongMm = hole.stationMm - box.atMm
+    hole.bit ??= bitFor(hole.diameterMm, units)
   }
-  return all.length ? {holes: all.sort(byFaceAndSize)} : {}
+  return all.length ? all.sort(byFaceAndSize) : undefined
 }
 
 const offBoxFaces = ['head', 'neck back', 'neck end', 'playing face']
 
-function soundHoleHoles({box}: Plan): Hole[] {
-  return (box?.soundHoles ?? []).map(({of, stationMm, offMm, diameterMm}) => ({
+function soundHoleHoles({soundHoles = []}: Box): Hole[] {
+  return soundHoles.map(({of, stationMm, offMm, diameterMm}) => ({
     what: 'sound hole',
     face: 'top',
     stationMm,
@@ -57,8 +72,8 @@ function soundHoleHoles({box}: Plan): Hole[] {
   }))
 }
 
-function jackHole({pickup}: Plan): Hole[] {
-  const {holeMm, face, stationMm, offMm, isProposed} = pickup?.jack ?? {}
+function jackHole(jack: Jack | undefined): Hole[] {
+  const {holeMm, face, stationMm, offMm, isProposed} = jack ?? {}
   if (holeMm === undefined || face === undefined || stationMm === undefined || offMm === undefined) return []
   return [
     {
@@ -69,7 +84,7 @@ function jackHole({pickup}: Plan): Hole[] {
       diameterMm: holeMm,
       backing: 'scrap held against the inside',
       of: 'pickup.jack',
-      ...(isProposed && {isProposed}),
+      isProposed: isProposed || undefined,
     },
   ]
 }
@@ -80,7 +95,7 @@ function byFaceAndSize(a: Hole, b: Hole): number {
 }
 
 /** List the tuners' post holes, through the head from its face. */
-function tunerHoles({values}: Settled, {tuners = []}: Plan): Hole[] {
+function tunerHoles(values: BuildValues, tuners: readonly Placed[] = []): Hole[] {
   const postMm = values.tuners?.['post-hole']?.mm
   if (postMm === undefined) return []
   return tuners.map(({name, stationMm, offMm}, i) => ({
@@ -102,18 +117,17 @@ const aboveFerruleMm = 25.4 / 4
  * List what is drilled for the anchors: a string hole each, opened from the back for a ferrule's body, one hole for a
  * pin. A tailpiece is drilled for by its own screws.
  */
-function anchorHoles({values}: Settled, plan: Plan): Hole[] {
-  const {anchors = [], box} = plan
+function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
+  const {anchors = [], isAnchoredOnNeck: isOnNeck, box = {}} = drilled
   const kind = values.anchors?.kind?.value
   if (kind === undefined || kind === 'tailpiece') return []
   const stringHoleMm = values.anchors?.['string-hole']?.mm
   const bodyMm = values.anchors?.body?.mm
   const thicknessMm = values.neck?.thickness?.mm
-  const isOnNeck = isAnchoredOnNeck(values, plan)
   return anchors.flatMap(({name, stationMm, offMm}): Hole[] => {
     const who = name ? `, ${name}` : ''
     const isInTail =
-      !isOnNeck && box?.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
+      !isOnNeck && box.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
     const onNeck = kind === 'ferrule' ? 'neck back' : 'playing face'
     const face = isOnNeck ? onNeck : isInTail ? 'tail end' : 'top'
     const place = {stationMm, offMm, of: 'anchors'}
@@ -145,9 +159,9 @@ const button = {gauge: 6, depthMm: (25.4 * 5) / 8, alongMm: 25.4 * 1.5}
  * Propose where strap buttons go: one in the middle of the tail, the second in the side towards the player's chin,
  * near the head. Common practice, no source; a number 6 screw each.
  */
-function strapButtonHoles({values}: Settled, {box}: Plan): Hole[] {
+function strapButtonHoles(values: BuildValues, box: Box): Hole[] {
   const index = values.extras?.findIndex(({value}) => /strap/i.test(value)) ?? -1
-  if (index < 0 || box?.atMm === undefined || box.tailMm === undefined || !box.outside) return []
+  if (index < 0 || box.atMm === undefined || box.tailMm === undefined || !box.outside) return []
   const diameterMm = pilotOf(button.gauge, 'hard').bit.mm
   const shared = {
     diameterMm,

@@ -1,4 +1,4 @@
-import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../../tables/drills.ts'
+import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../tables/drills.ts'
 
 export interface Bit {
   /** As it is asked for: `5/64 in`, `No. 34`, `E`, `2 mm`. */

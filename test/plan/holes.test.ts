@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {bitFor} from '../../../plugins/plan/drilling/bits.ts'
-import {changed} from '../../support/changed.ts'
-import {planOf} from '../../support/plan-of.ts'
-import {soundBuilds} from '../../support/sound-builds.ts'
+import {bitFor} from '../../plugins/plan/bits.ts'
+import {changed} from '../support/changed.ts'
+import {planOf} from '../support/plan-of.ts'
+import {soundBuilds} from '../support/sound-builds.ts'
 
 const inch = 25.4
 

@@ -1,10 +1,9 @@
-import type {Fastener} from '../fasteners/fasteners.ts'
-import type {Plan} from '../plan.ts'
-import type {Hole} from './holes.ts'
+import type {Box} from '../box/box.ts'
+import type {Fastener} from './fasteners.ts'
 
 /** List two holes a screw: clearance through what it passes, pilot into what holds it. */
-export function screwHoles({fasteners = [], box}: Plan): Hole[] {
-  return fasteners.flatMap((screw): Hole[] => {
+export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box) {
+  return (fasteners ?? []).flatMap((screw) => {
     const {stationMm, offMm, of, threadMm, lengthMm, tipToFaceMm = 1} = screw
     const faces = facesOf(screw, box)
     const isOneGo = faces.clearance === faces.pilot
@@ -15,16 +14,16 @@ export function screwHoles({fasteners = [], box}: Plan): Hole[] {
         face: faces.clearance,
         ...place,
         diameterMm: screw.clearanceMm,
-        ...(isOneGo && {depthMm: screw.underHeadMm}),
+        depthMm: isOneGo ? screw.underHeadMm : undefined,
         bit: screw.clearanceBit,
-        ...(!isOneGo && {backing: 'scrap under the far side'}),
+        backing: isOneGo ? undefined : 'scrap under the far side',
       },
       {
         what: `screw, pilot into ${screw.into}`,
         face: faces.pilot,
         ...place,
         diameterMm: screw.pilotBitMm,
-        ...(tipToFaceMm > 0 && {depthMm: isOneGo ? lengthMm : threadMm}),
+        depthMm: tipToFaceMm <= 0 ? undefined : isOneGo ? lengthMm : threadMm,
         bit: screw.pilotBit,
       },
     ]
@@ -34,7 +33,7 @@ export function screwHoles({fasteners = [], box}: Plan): Hole[] {
 /** The face that each bit enters: walls and tops are drilled from outside, a neck by itself, before it goes on. */
 function facesOf(
   {way, into, through, stationMm, offMm}: Fastener,
-  box: Plan['box'],
+  box: Box,
 ): {clearance: string; pilot: string} {
   if (way === 'along') {
     const wall = wallOf(stationMm, offMm, box)
@@ -46,8 +45,8 @@ function facesOf(
   return {clearance: from, pilot: into === 'block' ? from : 'neck back'}
 }
 
-function wallOf(stationMm: number, offMm: number, box: Plan['box']): string {
-  const {atMm, tailMm, outside} = box ?? {}
+function wallOf(stationMm: number, offMm: number, box: Box): string {
+  const {atMm, tailMm, outside} = box
   if (outside && Math.abs(offMm) >= outside.widthMm / 2 - outside.sidesMm)
     return offMm < 0 ? 'side bass' : 'side treble'
   if (atMm === undefined || tailMm === undefined) return 'head end'
