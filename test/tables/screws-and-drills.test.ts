@@ -1,7 +1,7 @@
+import {describe, expect, test} from 'vitest'
 import {bitOf} from '../../plugins/plan/bits.ts'
 import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../../plugins/tables/drills.ts'
 import {screws} from '../../plugins/tables/screws.ts'
-import {describe, expect, test} from 'vitest'
 
 const row = (gauge: number) => screws.find((one) => one.gauge === gauge)!
 
