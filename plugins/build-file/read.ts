@@ -6,14 +6,8 @@ import type {Kind, RecordOf} from './kinds.ts'
 import {type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import type {ReaderRule} from './rules.ts'
-import {
-  type BuildValues,
-  buildSchema,
-  type JournalSettings,
-  journalSchema,
-  rackSchema,
-  type StockPiece,
-} from './schema.ts'
+import {rackSchema, type StockPiece} from './schema/wood.ts'
+import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
 import {yamlTree} from './yaml-tree.ts'
 
 // Seen as kinds only: what each is read as is named where it is read.

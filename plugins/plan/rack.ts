@@ -1,4 +1,5 @@
-import type {BuildValues, StockPiece} from '../build-file/schema.ts'
+import type {StockPiece} from '../build-file/schema/wood.ts'
+import type {BuildValues} from '../build-file/schema.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Context, GonePiece, Piece} from './part.ts'
 

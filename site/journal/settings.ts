@@ -2,7 +2,8 @@ import {readFile} from 'node:fs/promises'
 import {join} from 'node:path'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
-import type {JournalSettings, StockPiece} from '../../plugins/build-file/schema.ts'
+import type {StockPiece} from '../../plugins/build-file/schema/wood.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */
 interface Settings {
