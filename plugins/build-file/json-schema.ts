@@ -1,6 +1,7 @@
-import type {Kind, Leaf, LeafName} from './kinds.ts'
+import type {Kind, Leaf} from './kinds.ts'
 import {quantityPaths} from './path.ts'
 import {buildSchema} from './schema.ts'
+import type {LeafName} from './values.ts'
 
 type Json = Record<string, unknown>
 

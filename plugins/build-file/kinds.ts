@@ -1,46 +1,4 @@
-import type {
-  Angle,
-  Capacitance,
-  Day,
-  Density,
-  Duration,
-  Flag,
-  Force,
-  Gauge,
-  Length,
-  LineLabel,
-  MassPerLength,
-  Money,
-  Numeral,
-  Pitch,
-  Step,
-  Stiffness,
-  Words,
-} from './values.ts'
-
-/** The kinds of value that stand alone, and what each is read as. */
-export interface LeafTypes {
-  angle: Angle
-  capacitance: Capacitance
-  date: Day
-  density: Density
-  duration: Duration
-  flag: Flag
-  force: Force
-  gauge: Gauge
-  label: LineLabel
-  length: Length
-  massPerLength: MassPerLength
-  money: Money
-  number: Numeral
-  pitch: Pitch
-  step: Step
-  stiffness: Stiffness
-  text: Words
-  wood: Words
-}
-
-export type LeafName = keyof LeafTypes
+import type {LeafName, LeafTypes, MeasuredValues, Words} from './values.ts'
 
 /** What a leaf may be restricted by; ranges are in the kind's own unit (mm, degrees, …), ends included. */
 export interface Limits {
@@ -106,24 +64,6 @@ interface Measured {
 }
 
 export type Kind = Leaf | Choice | ListOf<Kind> | RecordOf | MapOf<Kind> | Either<Kind, Kind> | Measured
-
-/** A measured value: the path it belongs to, and the value in the kind of that path. */
-interface MeasuredValue {
-  path: string
-  value: LeafTypes[LeafName]
-}
-export interface MeasuredValues {
-  on?: Day
-  /** From the nut line, by the line's label. */
-  lines: {label: string; value: Length}[]
-  /** Read off a tuner, by the line's label. */
-  cents: {label: string; value: Numeral}[]
-  resonance?: Numeral
-  /** By the string's note, or its name where two share a note. */
-  tensions: {name: string; value: Force}[]
-  /** Everything else: a path of the front matter. */
-  paths: MeasuredValue[]
-}
 
 export type Infer<K> =
   K extends Leaf<infer N>

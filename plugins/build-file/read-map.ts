@@ -1,11 +1,11 @@
 import {isMap, isScalar, type Node} from 'yaml'
-import {date, force, type Kind, type Leaf, length, type MapOf, type MeasuredValues, number} from './kinds.ts'
+import {date, force, type Kind, type Leaf, length, type MapOf, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {pairsOf} from './read-record.ts'
 import {nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
-import type {Day, Force, Length, Numeral} from './values.ts'
+import type {Day, Force, Length, MeasuredValues, Numeral} from './values.ts'
 
 /** Read a mapping whose keys are the maker's own: rule names, line labels, paths, scores. */
 export function readMap(

@@ -66,3 +66,45 @@ export interface Words<T extends string = string> extends Written {
 export interface LineLabel extends Written {
   label: string
 }
+
+/** The kinds of value that stand alone, and what each is read as. */
+export interface LeafTypes {
+  angle: Angle
+  capacitance: Capacitance
+  date: Day
+  density: Density
+  duration: Duration
+  flag: Flag
+  force: Force
+  gauge: Gauge
+  label: LineLabel
+  length: Length
+  massPerLength: MassPerLength
+  money: Money
+  number: Numeral
+  pitch: Pitch
+  step: Step
+  stiffness: Stiffness
+  text: Words
+  wood: Words
+}
+
+export type LeafName = keyof LeafTypes
+
+/** A measured value: the path it belongs to, and the value in the kind of that path. */
+interface MeasuredValue {
+  path: string
+  value: LeafTypes[LeafName]
+}
+export interface MeasuredValues {
+  on?: Day
+  /** From the nut line, by the line's label. */
+  lines: {label: string; value: Length}[]
+  /** Read off a tuner, by the line's label. */
+  cents: {label: string; value: Numeral}[]
+  resonance?: Numeral
+  /** By the string's note, or its name where two share a note. */
+  tensions: {name: string; value: Force}[]
+  /** Everything else: a path of the front matter. */
+  paths: MeasuredValue[]
+}

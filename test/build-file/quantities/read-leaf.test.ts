@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
-import type {LeafName, Limits} from '../../../plugins/build-file/kinds.ts'
+import type {Limits} from '../../../plugins/build-file/kinds.ts'
 import {readLeaf} from '../../../plugins/build-file/quantities/read-leaf.ts'
+import type {LeafName} from '../../../plugins/build-file/values.ts'
 
 const read = (
   leaf: LeafName,
