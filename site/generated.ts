@@ -19,16 +19,16 @@ function inZone(text: string, name: string, content: string): string {
   return `${text.slice(0, from)}\n\n${content}\n\n${text.slice(text.indexOf(end))}`
 }
 
-/** Give the JSON Schema of the plan from its TypeScript interfaces, closed all the way down. */
-export function planSchema(): Schema {
+/** Give the JSON Schema of the plan, as computed or as printed, from its TypeScript interfaces, closed all the way down. */
+export function planSchema(type: 'Plan' | 'PrintedPlan' = 'PrintedPlan'): Schema {
   return createGenerator({
-    path: 'plugins/plan/plan.ts',
-    type: 'Plan',
+    path: type === 'Plan' ? 'plugins/plan/plan.ts' : 'plugins/words/printed-plan.ts',
+    type,
     skipTypeCheck: true,
     expose: 'all',
     topRef: false,
     additionalProperties: false,
-  }).createSchema('Plan')
+  }).createSchema(type)
 }
 
 /** Write the table of the plan's value names (plugins/tables/plan-values.ts) from the shape of the plan. */

@@ -1,8 +1,8 @@
 import type {Build, Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {Plan} from '../plan/plan.ts'
-import {keysMissingFor, planValue} from '../plan/plan-value.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
+import {keysMissingFor, planValue} from '../words/plan-value.ts'
 import {printedPlan} from '../words/printed-plan.ts'
 import {type Finding, rule} from './rule.ts'
 

@@ -1,4 +1,5 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
+import {tailNeeds} from '../words/neck.ts'
 import {rule} from './rule.ts'
 
 export const neckRules = {
@@ -13,7 +14,7 @@ export const neckRules = {
       const wanted = writeLength(budget.neededMm, plan, 'up')
       const short = writeLength(-budget.spareMm, plan, 'up')
       const joins = values.neck?.joins?.value ?? 'on top'
-      const past = joins === 'end' ? 'the way to the box' : `what ${budget.needs} past the bridge`
+      const past = joins === 'end' ? 'the way to the box' : `what ${tailNeeds[budget.needs]} past the bridge`
       // On top it may end before the box does, as long as it holds the anchors.
       const isOnlyBox = joins === 'on top' && budget.holdsAnchors === true
       return [

@@ -2,6 +2,7 @@ import type {BlockContent, RootContent} from 'mdast'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
 import {fineBoth} from '../words/lengths.ts'
+import {bowWhy} from '../words/neck.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -10,7 +11,7 @@ import {area, length, lengthAlone, measure} from './measures.ts'
 /** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
 export function bowInWords(plan: Plan): Inline[][] {
   const {bow, layup} = plan.neck ?? {}
-  if (bow) return [verdict(plan, bow), [sentence(bow.why)]]
+  if (bow) return [verdict(plan, bow), [sentence(bowWhy[bow.freeBody])]]
   const unknown = layup?.layers.find(({isWoodKnown}) => !isWoodKnown)
   if (!unknown) return []
   return [

@@ -1,5 +1,6 @@
 import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
+import {tailNeeds} from '../words/neck.ts'
 import {angle} from '../words/quantities.ts'
 import {type Inline, note, paragraph} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -33,7 +34,7 @@ function lengthTable(plan: Plan): RootContent[] {
   const rows: [string, number][] = [
     ['Head', headMm],
     [isToBox ? 'Nut to box' : 'Scale', scaleMm],
-    [`Past the bridge: what ${budget.needs}`, tailMm],
+    [`Past the bridge: what ${tailNeeds[budget.needs]}`, tailMm],
     [spareMm < 0 ? 'Short by' : 'Left over', Math.abs(spareMm)],
     ['The finished stick', lengthMm],
   ]

@@ -1,17 +1,40 @@
 import type {Problem} from '../build-file/problem.ts'
+import type {Bow} from '../plan/neck/bow.ts'
+import type {Budget} from '../plan/neck/budget.ts'
+import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
+import {bowWhy, tailNeeds} from './neck.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
-export type PrintedPlan = Plan
+export interface PrintedPlan extends Omit<Plan, 'neck'> {
+  neck?: PrintedNeck | undefined
+}
+
+interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
+  bow?: (Omit<Bow, 'freeBody'> & {why: string}) | undefined
+  budget?: (Omit<Budget, 'needs'> & {needs: string}) | undefined
+}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  return defined(plan)
+  return defined({...plan, neck: plan.neck && printedNeck(plan.neck)})
 }
 
 /** Write the plan and what the checks found in it as one JSON object, ended by a line feed. */
 export function planJson(plan: Plan, problems: readonly Problem[]): string {
   return `${JSON.stringify({...printedPlan(plan), problems}, null, 2)}\n`
+}
+
+function printedNeck({bow, budget, ...neck}: Neck): PrintedNeck {
+  return {
+    ...neck,
+    bow: bow && printedBow(bow),
+    budget: budget && {...budget, needs: tailNeeds[budget.needs]},
+  }
+}
+
+function printedBow({freeBody, ...bow}: Bow): PrintedNeck['bow'] {
+  return {...bow, why: bowWhy[freeBody]}
 }
 
 /** Copy a value without the keys of objects that hold undefined. */

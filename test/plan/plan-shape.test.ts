@@ -3,6 +3,7 @@ import {Ajv} from 'ajv'
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
+import {printedPlan} from '../../plugins/words/printed-plan.ts'
 import {planSchema} from '../../site/generated.ts'
 import {randomBuild} from '../drawings/support/random-build.ts'
 import fc from '../support/properties.ts'
@@ -10,14 +11,22 @@ import {soundBuilds} from '../support/sound-builds.ts'
 
 // The schema comes from the plan's TypeScript interfaces, closed all the way down: no field that they do not name, none
 // missing that they promise, no text for a number, and no number that JSON cannot write.
-const accepts = new Ajv({allErrors: true}).compile(planSchema() as Record<string, unknown>)
+const validator = (type: 'Plan' | 'PrintedPlan') =>
+  new Ajv({allErrors: true}).compile(planSchema(type) as Record<string, unknown>)
+const shapes = {computed: validator('Plan'), printed: validator('PrintedPlan')}
 const planOf = (text: string) => planBuild(readBuild(text, {slug: 'shape'}).build, {journal: {}, pieces: []})
 
 function expectShape(plan: Plan) {
-  const printed = JSON.parse(JSON.stringify(plan))
-  accepts(printed)
-  expect(accepts.errors?.map(({instancePath, message}) => `${instancePath} ${message}`) ?? []).toEqual([])
-  expect(printed).toEqual(plan)
+  const printed = printedPlan(plan)
+  for (const [value, accepts] of [
+    [JSON.parse(JSON.stringify(plan)), shapes.computed],
+    [printed, shapes.printed],
+  ] as const) {
+    accepts(value)
+    expect(accepts.errors?.map(({instancePath, message}) => `${instancePath} ${message}`) ?? []).toEqual([])
+  }
+  expect(JSON.parse(JSON.stringify(plan))).toEqual(plan)
+  expect(JSON.parse(JSON.stringify(printed))).toStrictEqual(printed)
 }
 
 const textsIn = (folder: string) =>

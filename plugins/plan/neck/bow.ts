@@ -6,6 +6,9 @@ import {type Cutter, cutNeck} from './cut.ts'
 import {distinctPlaces, type NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
 
+/** How the strings' pull closes: by how the neck joins the box, and for one on top by what carries the bridge. */
+export type FreeBody = 'on top' | 'bridge on the top' | 'through' | 'end'
+
 export interface Bow {
   fromMm: number
   toMm: number
@@ -14,7 +17,7 @@ export interface Bow {
   reliefAfterCreepMm: number
   /** Low, high. */
   rangeMm: number[]
-  why: string
+  freeBody: FreeBody
   /** The likely hollow at each line. */
   atLinesMm?: number[] | undefined
   /** What would buckle the neck, over the pull. */
@@ -35,16 +38,6 @@ export interface Bow {
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
 const creep = 2
-
-const between =
-  'it bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help'
-
-const why = {
-  'on top': `nut, bridge and anchors all stand on the neck, so the pull closes inside it and the screws carry almost none of it: ${between}`,
-  'bridge on the top': `the neck carries the pull, the top the bridge’s downforce, and the screws hold the two together: ${between}`,
-  through: `the neck carries the pull from nut to tail, and the top only the bridge’s downforce: ${between}`,
-  end: 'the neck ends at the box and is held there: it bows from the nut to that joint, which carries the pull times the height of the strings above it',
-} as const
 
 /**
  * Say how far the strings bow the neck (mm, a hollow under the straight line from nut to bridge): between held at the
@@ -74,7 +67,7 @@ export const neckBow: NeckConcern = ({model, cut, settled, soFar}) => {
     reliefMm: likely.reliefMm,
     reliefAfterCreepMm: creep * likely.reliefMm,
     rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
-    why: why[joins === 'on top' && soFar.bridge?.on === 'top' ? 'bridge on the top' : joins],
+    freeBody: joins === 'on top' && soFar.bridge?.on === 'top' ? 'bridge on the top' : joins,
     ...(atLinesMm && {atLinesMm}),
     ...buckling(cut, freeMm, pull.tensionN),
   }

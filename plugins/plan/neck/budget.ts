@@ -18,8 +18,8 @@ export interface Budget {
   lengthMm: number
   /** Head, scale and tail together. */
   neededMm: number
-  /** What it is that needs the tail, in words. */
-  needs: string
+  /** What it is that needs the tail. */
+  needs: 'anchors' | 'box'
   /** Long enough for the anchors, whatever the box needs. */
   holdsAnchors?: boolean | undefined
   /** What neck.length leaves over; negative: too short. */
@@ -54,7 +54,7 @@ export const neckBudget: PlanPart = ({values}, soFar) => {
     lengthMm,
     neededMm,
     spareMm: lengthMm - neededMm,
-    needs: anchorsMm !== undefined && anchorsMm >= boxMm ? 'the anchors need' : 'the box needs',
+    needs: anchorsMm !== undefined && anchorsMm >= boxMm ? 'anchors' : 'box',
     ...(anchorsMm !== undefined && {
       holdsAnchors: lengthMm >= headMm + shares.scaleMm + anchorsMm - 1e-6,
     }),

@@ -4,6 +4,7 @@ import {bend} from '../../../plugins/plan/neck/bend.ts'
 import {sectionAt} from '../../../plugins/plan/neck/cut.ts'
 import {distinctPlaces, neckModel} from '../../../plugins/plan/neck/model.ts'
 import {settle} from '../../../plugins/plan/settle.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
@@ -118,8 +119,9 @@ action: {nut: 3, octave: 4}
   })
 
   test.each(['on top', 'through', 'end'] as const)('says why, for a neck that joins %s', (joins) => {
-    const bow = planOf(soundBuilds[joins]).plan.neck!.bow!
-    expect(bow.why).toBeTruthy()
+    const {plan} = planOf(soundBuilds[joins])
+    const bow = plan.neck!.bow!
+    expect(printedPlan(plan).neck?.bow?.why).toBeTruthy()
     expect(bow.toMm).toBeCloseTo(joins === 'end' ? 16 * 25.4 : 24.25 * 25.4, 9)
   })
 })

@@ -2,7 +2,7 @@ import type {Build} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import {planValues} from '../tables/plan-values.ts'
 import {valueNeeds} from '../tables/value-needs.ts'
-import type {Plan} from './plan.ts'
+import type {PrintedPlan} from './printed-plan.ts'
 
 /**
  * What stands at a path of the plan: a value; `open`, known and not computed yet (`pattern` is its name with `*`);
@@ -20,7 +20,7 @@ const unitEndings = ['', 'Mm', 'N', 'Deg', 'Hz', 'Cents', 'Kg', 'Mpa', 'Mm2', 'N
  * Find a value of the plan by its path: strings by note, lines by label, everything else that is one of several by
  * its name or by its number, from 1. `scale.lines.12.fromNut`, `strings.D4.tension`.
  */
-export function planValue(plan: Plan, path: string): FoundValue {
+export function planValue(plan: PrintedPlan, path: string): FoundValue {
   const steps = path.trim().split('.')
   let at: unknown = plan
   let key = ''
@@ -41,7 +41,7 @@ export function planValue(plan: Plan, path: string): FoundValue {
 }
 
 /** Name the items of a list: by name, label or id; numbers of one string each by the string; else from 1. */
-function itemNames(list: readonly unknown[], plan: Plan): string[] {
+function itemNames(list: readonly unknown[], plan: PrintedPlan): string[] {
   const strings = plan.strings ?? []
   const perString = list.length === strings.length && list.every((item) => typeof item === 'number')
   return list.map((item, at) => {

@@ -1,15 +1,17 @@
 import {describe, expect, it} from 'vitest'
-import {keysMissingFor, planValue} from '../../plugins/plan/plan-value.ts'
 import {planValues} from '../../plugins/tables/plan-values.ts'
 import {valueNeeds} from '../../plugins/tables/value-needs.ts'
+import {keysMissingFor, planValue} from '../../plugins/words/plan-value.ts'
+import {printedPlan} from '../../plugins/words/printed-plan.ts'
 import {planOf} from '../support/plan-of.ts'
 
-const {plan, build} = planOf(`
+const {plan: computed, build} = planOf(`
 title: Needle box
 scale: {length: 24 1/4, pattern: diatonic, lines: 14}
 strings: [{note: D4, gauge: .013}, {note: D4, gauge: .013}, {note: F#3, gauge: .020w}]
 anchors: {at: 26 3/4, spacing: 1/2}
 `)
+const plan = printedPlan(computed)
 
 describe('a value of the plan', () => {
   it.each([
