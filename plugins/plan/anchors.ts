@@ -1,4 +1,5 @@
 import type {BuildValues} from '../build-file/schema.ts'
+import {inch} from '../tables/units.ts'
 import type {BoxPlace} from './box/box-place.ts'
 import type {NeckInBox} from './box/neck-in-box.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
@@ -27,13 +28,12 @@ export interface AnchorRow {
   isSoft?: boolean | undefined
 }
 
-const inchMm = 25.4
 /** Wood between neighbours and out to an edge of the neck, at least (mm): common practice, no source. */
-const woodMm = inchMm / 16
+const woodMm = inch(1 / 16)
 /** Wood lighter than this (times water) is cut by a string: common practice, no source. */
 const softBelow = 0.5
 /** A ball end's diameter, at least (mm): from memory. */
-const ballMm = (inchMm * 5) / 32
+const ballMm = inch(5 / 32)
 
 /**
  * Place the strings' anchors in a row square to the neck, even about the centre line, in the order of the strings.

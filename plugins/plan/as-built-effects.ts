@@ -1,5 +1,6 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {noticeableCents} from '../tables/hearing.ts'
+import {centsOf} from '../tables/units.ts'
 import type {Drawn, Measure} from './as-built.ts'
 import {noteName} from './notes.ts'
 
@@ -29,7 +30,7 @@ const sizeEffects: Readonly<Record<string, Effect>> = {
     return [
       ...(line && line.fromNutMm < measured
         ? [
-            `If the lines were marked for the drawn scale, each of them sounds ${difference > 0 ? 'flat' : 'sharp'}: line ${line.label} is ${sharpOrFlat(1200 * Math.log2(measured / (measured - line.fromNutMm)) - line.cents)}.`,
+            `If the lines were marked for the drawn scale, each of them sounds ${difference > 0 ? 'flat' : 'sharp'}: line ${line.label} is ${sharpOrFlat(centsOf(measured / (measured - line.fromNutMm)) - line.cents)}.`,
           ]
         : []),
       ...(Math.abs(pull) >= 0.005
@@ -99,7 +100,7 @@ function lineOff(label: string): Effect {
   return ({measured}, {drawn, lengthMm}) => {
     const line = drawn.scale?.lines?.find((one) => one.label === label)
     if (!line || lengthMm === undefined || measured >= lengthMm) return []
-    const cents = 1200 * Math.log2(lengthMm / (lengthMm - measured)) - line.cents
+    const cents = centsOf(lengthMm / (lengthMm - measured)) - line.cents
     return [`Where it lies, line ${label} sounds ${sharpOrFlat(cents)}.`]
   }
 }

@@ -1,4 +1,5 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
+import {inch} from '../tables/units.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Context, Settled} from './part.ts'
 import type {StringPlan} from './strings.ts'
@@ -83,7 +84,7 @@ type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boo
 function impliedItems({values, units}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
   const {tuners, anchors, screws, nut, bridge, pickup, extras, head} = values
   const strings = values.strings?.length ?? 0
-  const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? 25.4 / 64 : 0.1})
+  const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? inch(1 / 64) : 0.1})
   const need = (item: string, count: number, from: string, word: RegExp): Needed[] =>
     count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
   const rod = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) =>

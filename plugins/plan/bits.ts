@@ -1,4 +1,5 @@
 import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../tables/drills.ts'
+import {inch, inchMm} from '../tables/units.ts'
 
 export interface Bit {
   /** As it is asked for: `5/64 in`, `No. 34`, `E`, `2 mm`. */
@@ -8,15 +9,13 @@ export interface Bit {
 
 type BitSeries = 'fraction' | 'number' | 'letter' | 'metric' | 'forstner' | 'metric forstner'
 
-const inchMm = 25.4
-
 /** Fractions by 1/64 up to 1/2 in; metric twist drills by half a millimetre from 1 mm, as sets have them. */
 const series: Readonly<Record<BitSeries, readonly Bit[]>> = {
-  fraction: Array.from({length: 32}, (_, i) => ({name: inches((i + 1) / 64), mm: ((i + 1) / 64) * inchMm})),
-  number: numberDrillsIn.map((size, i) => ({name: `No. ${i + 1}`, mm: size * inchMm})).reverse(),
-  letter: Object.entries(letterDrillsIn).map(([name, size]) => ({name, mm: size * inchMm})),
+  fraction: Array.from({length: 32}, (_, i) => ({name: inches((i + 1) / 64), mm: inch((i + 1) / 64)})),
+  number: numberDrillsIn.map((size, i) => ({name: `No. ${i + 1}`, mm: inch(size)})).reverse(),
+  letter: Object.entries(letterDrillsIn).map(([name, size]) => ({name, mm: inch(size)})),
   metric: Array.from({length: 25}, (_, i) => ({name: `${(i + 2) / 2} mm`, mm: (i + 2) / 2})),
-  forstner: forstnerIn.map((size) => ({name: inches(size), mm: size * inchMm})),
+  forstner: forstnerIn.map((size) => ({name: inches(size), mm: inch(size)})),
   'metric forstner': forstnerMm.map((mm) => ({name: `${mm} mm`, mm})),
 }
 
@@ -32,7 +31,7 @@ export function bitOf(
   const bits = series[of]
   if (take === 'up') return bits.find(({mm}) => mm >= diameterMm - slackMm)
   const last = bits.at(-1)!
-  if (diameterMm > last.mm + inchMm / 64) return undefined
+  if (diameterMm > last.mm + inch(1 / 64)) return undefined
   return bits.reduce((best, bit) =>
     Math.abs(bit.mm - diameterMm) < Math.abs(best.mm - diameterMm) - slackMm ? bit : best,
   )

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../build-file/schema.ts'
+import {inch} from '../tables/units.ts'
 import {bitFor} from './bits.ts'
 import type {Box} from './box/box.ts'
 import type {Fastener} from './fasteners/fasteners.ts'
@@ -110,8 +111,8 @@ function tunerHoles(values: BuildValues, tuners: readonly Placed[] = []): Hole[]
 }
 
 /** A ferrule's usual depth, and what must stay above it for the string hole alone (mm): common practice, no source. */
-const ferruleMm = (25.4 * 3) / 8
-const aboveFerruleMm = 25.4 / 4
+const ferruleMm = inch(3 / 8)
+const aboveFerruleMm = inch(1 / 4)
 
 /**
  * List what is drilled for the anchors: a string hole each, opened from the back for a ferrule's body, one hole for a
@@ -153,7 +154,7 @@ function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
 }
 
 /** A button's own screw and how deep it goes, and how far from the head-side edge the second one stands (mm). */
-const button = {gauge: 6, depthMm: (25.4 * 5) / 8, alongMm: 25.4 * 1.5}
+const button = {gauge: 6, depthMm: inch(5 / 8), alongMm: inch(1.5)}
 
 /**
  * Propose where strap buttons go: one in the middle of the tail, the second in the side towards the player's chin,

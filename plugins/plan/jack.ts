@@ -1,4 +1,5 @@
 import type {BuildValues} from '../build-file/schema.ts'
+import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
 import {stationOf} from './station-of.ts'
 
@@ -24,7 +25,7 @@ export interface Jack {
 type Wall = 'tail end' | 'side bass' | 'side treble'
 
 /** What the jack's nut and washer take of its thread (mm): common practice, no source. */
-const nutMm = 25.4 / 8
+const nutMm = inch(1 / 8)
 
 type JackValues = NonNullable<NonNullable<BuildValues['pickup']>['jack']>
 

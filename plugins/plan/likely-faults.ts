@@ -1,5 +1,6 @@
 import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {SetupFault} from '../tables/setup-faults.ts'
+import {centsOf} from '../tables/units.ts'
 import type {Action} from './action.ts'
 import type {AsBuilt} from './as-built.ts'
 import type {Box} from './box/box.ts'
@@ -81,7 +82,7 @@ export function likelyFaults(
 
 function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Strung): string {
   for (const {name, frequencyHz} of strings) {
-    const cents = 1200 * Math.log2(hz / frequencyHz)
+    const cents = centsOf(hz / frequencyHz)
     const line = [{label: '0', cents: 0}, ...(scale?.lines ?? [])].find(
       (one) => Math.abs(one.cents - cents) <= boomCents,
     )

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../build-file/schema.ts'
+import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
 import {type Circle, gapToRectangle, gapToSides, rectangle} from './box/gap.ts'
 import type {Bridge} from './bridge.ts'
@@ -26,7 +27,7 @@ export interface Pickup {
 }
 
 /** No disc is smaller (mm): common practice, no source. */
-const smallestMm = 25.4 / 4
+const smallestMm = inch(1 / 4)
 
 /**
  * Place the pickup and its jack, with the room there is for both, and say below which frequency a piezo fades into

@@ -1,3 +1,4 @@
+import {centsOf} from '../../tables/units.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import {noteFrequencyHz, noteName} from '../notes.ts'
 import type {Settled} from '../part.ts'
@@ -77,7 +78,7 @@ function note(resonanceHz: number, referenceHz: number, {strings = [], scale}: A
   const noteHz = noteFrequencyHz(midi, referenceHz)
   const lines = [{label: '0', cents: 0}, ...(scale?.lines ?? [])]
   const nearestLines = strings.flatMap((string) => {
-    const wanted = 1200 * Math.log2(noteHz / string.frequencyHz)
+    const wanted = centsOf(noteHz / string.frequencyHz)
     const line = lines.find((one) => Math.abs(one.cents - wanted) <= 50)
     return line ? [{string: string.name, label: line.label, cents: line.cents - wanted}] : []
   })
@@ -85,7 +86,7 @@ function note(resonanceHz: number, referenceHz: number, {strings = [], scale}: A
     resonanceHz,
     resonanceLowHz: wallsGive * resonanceHz,
     nearestNote: noteName(midi),
-    nearestCents: 1200 * Math.log2(resonanceHz / noteHz),
+    nearestCents: centsOf(resonanceHz / noteHz),
     nearestLines: nearestLines.length > 0 ? nearestLines : undefined,
   }
 }

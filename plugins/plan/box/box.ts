@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch} from '../../tables/units.ts'
 import type {WouldDo} from '../would-do.ts'
 import type {BoxAir} from './box-air.ts'
 import type {Block} from './box-blocks.ts'
@@ -32,7 +33,7 @@ export function wholeBox(box: Box): Box | undefined {
 }
 
 /** A sound hole this wide lets two fingers and a jack through (mm): common practice, no source. */
-const handMm = 2 * 25.4
+const handMm = inch(2)
 
 /** Say how the top is held, and whether the box, once it is closed, lets nobody in any more. */
 export function planWayIn({box}: BuildValues): WayIn | undefined {

@@ -1,11 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {degrees} from '../../tables/units.ts'
 import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Bridge} from '../bridge.ts'
 import {stationOf} from '../station-of.ts'
 import type {BoxPlace} from './box-place.ts'
-
-const degrees = (rad: number) => (rad * 180) / Math.PI
 
 export interface BridgePush {
   /** Down from the bridge to the nut. */

@@ -1,3 +1,4 @@
+import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../bridge.ts'
 import type {Settled} from '../part.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
@@ -20,7 +21,7 @@ export interface BridgeSeat {
 }
 
 /** What a bridge on the top keeps from the tail wall (mm), and the part of the box it belongs in: common practice, no source. */
-const keepsMm = (25.4 * 3) / 4
+const keepsMm = inch(3 / 4)
 const belongs = {from: 0.6, to: 0.88} as const
 
 /**

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch, radians} from '../../tables/units.ts'
 import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Bridge} from '../bridge.ts'
@@ -56,10 +57,10 @@ export interface Shim {
 }
 
 /** Daylight under a top that carries the bridge (mm): common practice, no source. */
-const leastGapMm = 25.4 / 32
+const leastGapMm = inch(1 / 32)
 
 /** What must be left of a wall under a notch (mm): common practice, no source. */
-const wallLeftMm = 25.4 / 8
+const wallLeftMm = inch(1 / 8)
 
 /** What the neck meets, and what stands on it. */
 interface Around {
@@ -173,5 +174,5 @@ function shim(
   if (angleDeg === 0 || neck?.joins?.value !== 'on top' || place?.tailMm === undefined) return undefined
   const lengthMm = Math.min(neckTailMm ?? place.tailMm, place.tailMm) - place.atMm
   if (lengthMm <= 0) return undefined
-  return {angleDeg, lengthMm, thickMm: lengthMm * Math.tan((Math.abs(angleDeg) * Math.PI) / 180)}
+  return {angleDeg, lengthMm, thickMm: lengthMm * Math.tan(radians(Math.abs(angleDeg)))}
 }

@@ -1,3 +1,4 @@
+import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../bridge.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {Settled} from '../part.ts'
@@ -34,11 +35,10 @@ interface Gaps {
   bridge?: Gap | undefined
 }
 
-const inchMm = 25.4
 const slackMm = 1e-6
 
 /** What a sound hole's rim keeps from what is around it (mm): common practice, no source. */
-const keepsMm = {wall: inchMm / 4, neck: inchMm / 8, block: inchMm / 8, hole: (inchMm * 3) / 8} as const
+const keepsMm = {wall: inch(1 / 4), neck: inch(1 / 8), block: inch(1 / 8), hole: inch(3 / 8)} as const
 
 /** What stands in and on the box's top around a sound hole. */
 interface TopView {

@@ -1,8 +1,8 @@
+import {inch, poundForceN} from '../../tables/units.ts'
 import type {BenchFacts, Trigger} from './bench-facts.ts'
 
 /** The scale of an instrument for a small player (mm): common practice, no source. */
-const smallScaleMm = 20 * 25.4
-const poundN = 4.4482216152605
+const smallScaleMm = inch(20)
 
 const forChildren = /\b(child|children|kid|kids|toddlers?|small players?|little hands)\b/i
 const electric = /\b(lamp|light|lights|led|leds|amp|amplifier|pre-?amp|speaker|mains|batter(y|ies))\b/i
@@ -38,7 +38,7 @@ export const hardwareCautions = {
     const count = values.strings.length
     const many = count === 1 ? 'One string' : `All ${count} strings`
     if (n === undefined) return `${many} to bring up to pitch.`
-    const pull = units === 'in' ? `${Math.round(n / poundN)} lbf` : `${Math.round(n)} N`
+    const pull = units === 'in' ? `${Math.round(n / poundForceN)} lbf` : `${Math.round(n)} N`
     return `${many} to bring up to pitch, ${pull} in all.`
   },
   'small-player': ({values, size}) => {

@@ -1,4 +1,5 @@
 import {screws as screwRows} from '../../tables/screws.ts'
+import {inch} from '../../tables/units.ts'
 import type {Box} from '../box/box.ts'
 import type {NeckTaper} from '../neck/taper.ts'
 import type {Settled} from '../part.ts'
@@ -72,9 +73,9 @@ export interface Fastener {
 }
 
 /** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */
-const tipKeepsMm = 25.4 / 8
-const leastUnderHeadMm = 25.4 / 4
-const leastThread = {shanks: 2, mm: 25.4 / 4}
+const tipKeepsMm = inch(1 / 8)
+const leastUnderHeadMm = inch(1 / 4)
+const leastThread = {shanks: 2, mm: inch(1 / 4)}
 /** A screw holds as many times its load. */
 const margin = 3
 

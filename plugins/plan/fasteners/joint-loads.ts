@@ -1,3 +1,4 @@
+import {radians} from '../../tables/units.ts'
 import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Box} from '../box/box.ts'
@@ -43,7 +44,7 @@ export function planJointPull(
       heightMm: nutMm,
     }
   if (bridge.breakAngleDeg === undefined) return undefined
-  const backRad = (bridge.breakAngleDeg * Math.PI) / 180
+  const backRad = radians(bridge.breakAngleDeg)
   return {
     upN: -tensionTotalN * Math.sin(backRad),
     tailwardN: tensionTotalN * Math.cos(backRad),

@@ -1,15 +1,14 @@
 import {screws} from '../../tables/screws.ts'
+import {inch} from '../../tables/units.ts'
 import {type Bit, bitOf} from '../bits.ts'
 import type {Wood} from '../woods.ts'
 import type {Layer} from './screw-route.ts'
-
-const inchMm = 25.4
 
 interface ScrewSize {
   shankMm: number
   rootMm: number
   /** The larger root of the design tables, where they have the gauge. */
-  rootDesignMm?: number
+  rootDesignMm?: number | undefined
   clearance: Bit
 }
 
@@ -19,12 +18,12 @@ interface ScrewSize {
  */
 export function screwSize(gauge: number): ScrewSize {
   const row = screws.find((one) => one.gauge === gauge)
-  const shankMm = (0.06 + 0.013 * gauge) * inchMm
-  const clearanceMm = row ? row.shankHoleIn * inchMm : shankMm
+  const shankMm = inch(0.06 + 0.013 * gauge)
+  const clearanceMm = row ? inch(row.shankHoleIn) : shankMm
   return {
     shankMm,
-    rootMm: row ? row.rootIn * inchMm : (shankMm * 2) / 3,
-    ...(row?.rootDesignIn !== undefined && {rootDesignMm: row.rootDesignIn * inchMm}),
+    rootMm: row ? inch(row.rootIn) : (shankMm * 2) / 3,
+    rootDesignMm: row?.rootDesignIn === undefined ? undefined : inch(row.rootDesignIn),
     clearance: bitOf('fraction', clearanceMm, 'up') ?? {name: 'a bit of the shank’s size', mm: shankMm},
   }
 }
@@ -36,7 +35,7 @@ export function screwSize(gauge: number): ScrewSize {
 export function pilotOf(gauge: number, hardness: 'soft' | 'hard'): {mm: number; bit: Bit} {
   const row = screws.find((one) => one.gauge === gauge)
   const mm = screwSize(gauge).rootMm * (hardness === 'hard' ? 0.9 : 0.7)
-  return {mm, bit: bitOf('fraction', row ? row.pilotIn[hardness] * inchMm : mm)!}
+  return {mm, bit: bitOf('fraction', row ? inch(row.pilotIn[hardness]) : mm)!}
 }
 
 /** Name a bit in inches and millimetres, the build's own first: `5/64 in (or 2 mm)`. */

@@ -1,3 +1,4 @@
+import {inchMm} from '../../tables/units.ts'
 import type {StationKind} from '../layout.ts'
 import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
@@ -57,7 +58,7 @@ function markedKinds({design}: WorkFacts): StationKind[] {
 function slots({design, units, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
   if (!isFretted) return []
   const {slotWidthMm, slotDepthMm} = design.neck?.fretting ?? {}
-  const fine = (mm: number) => (units === 'in' ? `${(mm / 25.4).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
+  const fine = (mm: number) => (units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
   const setting = [
     ...(slotWidthMm === undefined ? [] : [`kerf ${fine(slotWidthMm)}`]),
     ...(slotDepthMm === undefined ? [] : [`depth stop ${fine(slotDepthMm)}`]),
