@@ -1,15 +1,14 @@
 import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {Shelf} from '../../plugins/plan/rack.ts'
-import {rackOn} from '../../plugins/plan/rack.ts'
+import {rackOn, type Shelf} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
 import type {FileProblems} from '../commands/report.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
-import {cachedSteps} from './cached-steps.ts'
 import {kinOf, siteBuild} from './site-build.ts'
+import {cachedSteps} from './steps.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 interface SiteOptions {
