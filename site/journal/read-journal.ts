@@ -15,7 +15,7 @@ import {
   throughRack,
 } from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
-import type {ReadResult, Steps} from '../make/steps.ts'
+import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {readSettings, readText} from './settings.ts'

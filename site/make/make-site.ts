@@ -3,12 +3,11 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {rackOn, type Shelf} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
-import type {FileProblems} from '../commands/report.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
+import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
+import {cachedSteps} from '../steps/steps.ts'
 import {kinOf, siteBuild} from './site-build.ts'
-import {cachedSteps} from './steps.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 interface SiteOptions {
@@ -72,8 +71,8 @@ function surround(settings: JournalSettings, options: SiteOptions): Surround {
   return {
     ...options,
     title: settings.title?.value ?? 'Build journal',
-    ...(settings.maker ? {maker: settings.maker.value} : {}),
-    ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
+    maker: settings.maker?.value,
+    origin: settings.site?.value.replace(/\/+$/, ''),
   }
 }
 

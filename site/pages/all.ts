@@ -1,4 +1,4 @@
-import type {Page} from '../publish/page.ts'
+import type {Page} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
 import {benchPages} from './bench.ts'
 import {buildFilePages, buildPages, planPages} from './build.ts'

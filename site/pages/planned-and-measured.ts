@@ -5,7 +5,7 @@ import {type Comparison, comparisons, type MeasureKind, spread} from '../../plug
 import {link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions, measured} from '../../plugins/sections/measures.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Fewer builds than this say nothing about a workshop; common practice, no source. */

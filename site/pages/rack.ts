@@ -4,12 +4,13 @@ import type {ShelfPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {lengthAlone} from '../../plugins/sections/measures.ts'
+import {inchMm} from '../../plugins/tables/units.ts'
 import type {Ruler} from '../../plugins/words/lengths.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
-const rulers = {in: {units: 'in', rulerMm: 25.4 / 16}, mm: {units: 'mm', rulerMm: 1}} as const
+const rulers = {in: {units: 'in', rulerMm: inchMm / 16}, mm: {units: 'mm', rulerMm: 1}} as const
 
 /** Write the page of the rack: the wood at hand, where each offcut came from, and what each build used. */
 export function rackPage({around, journal, builds, rack}: SiteData): Page[] {

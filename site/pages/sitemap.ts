@@ -1,6 +1,6 @@
 import {x} from 'xastscript'
-import {xmlDocument} from '../html/markup.ts'
-import {type Page, textPage} from '../publish/page.ts'
+import {xmlDocument} from '../markup.ts'
+import {type Page, textPage} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */

@@ -1,5 +1,4 @@
-import type {RequestListener, Server} from 'node:http'
-import {createServer} from 'node:http'
+import {createServer, type RequestListener, type Server} from 'node:http'
 
 /**
  * Listen on this machine alone, under both of its own addresses, at `port` or the next free one above it.
