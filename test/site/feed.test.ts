@@ -1,11 +1,11 @@
-import {xmlDocument} from '../../site/markup.ts'
-import {plain, wordsOf} from '../../site/search-words.ts'
-import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import {spawnSync} from 'node:child_process'
 import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
 import {x} from 'xastscript'
+import {xmlDocument} from '../../site/markup.ts'
+import {plain, wordsOf} from '../../site/search-words.ts'
+import {fourLines, tempJournal} from '../support/temp-journal.ts'
 
 import '../support/slow.ts'
 
