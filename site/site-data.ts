@@ -2,7 +2,7 @@ import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
-import type {ShelfPiece} from '../plugins/plan/rack.ts'
+import type {RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
 import type {Artefact} from './page.ts'
 import type {Picture} from './pictures/picture.ts'
@@ -50,7 +50,7 @@ export interface SiteData {
   around: Surround
   journal: JournalSettings
   /** What stands on the rack after all builds, and the day that this is true of. */
-  rack: {pieces: readonly ShelfPiece[]; day: string | undefined}
+  rack: {pieces: readonly RackPiece[]; day: string | undefined}
   builds: readonly SiteBuild[]
   /** Files that could not be read at all, shown while writing. */
   unread: readonly {file: string; message: string}[]

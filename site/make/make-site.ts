@@ -1,7 +1,7 @@
 import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {rackOn, type Shelf} from '../../plugins/plan/rack.ts'
+import {piecesOn, type Rack} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
@@ -26,7 +26,7 @@ export async function makeSite(
   cache: Cache,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
   const steps = cachedSteps(cache)
-  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, steps)
+  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
@@ -42,7 +42,7 @@ export async function makeSite(
     site: {
       around,
       journal: settings,
-      rack: rackToday(shelf, builds, among.hidden),
+      rack: rackToday(rackLeft, builds, among.hidden),
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
@@ -54,13 +54,9 @@ export async function makeSite(
 }
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
-function rackToday(
-  shelf: Shelf,
-  builds: readonly PlannedBuild[],
-  hidden: readonly string[],
-): SiteData['rack'] {
+function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
   const day = lastDay(builds.map(({build}) => build))
-  const pieces = rackOn(shelf, day).map((piece) => {
+  const pieces = piecesOn(rack, day).map((piece) => {
     const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
     return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
   })
