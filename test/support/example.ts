@@ -5,7 +5,7 @@ import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {FileExample} from '../../plugins/build-file/rules.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {type RackContext, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
+import {type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
 
 const usual = [
   'title: Needle box',
@@ -41,7 +41,7 @@ export async function knowExample(text: string, example: FileExample): Promise<K
   })
   let around: RackContext = {pieces: [], gone: []}
   if (rack)
-    await throughRack(shelfOf(readRack(rack).pieces), [build], async (_, context) => {
+    await throughRack(rackOf(readRack(rack).pieces), [build], async (_, context) => {
       around = context
       return undefined
     })
