@@ -1,5 +1,6 @@
 import {createGenerator, type Schema} from 'ts-json-schema-generator'
 import {keyReference} from '../plugins/build-file/key-reference.ts'
+import {ruleReference} from '../plugins/checks/rule-reference.ts'
 
 /** A file that is written from the code, as a whole or in marked zones. */
 interface Generated {
@@ -9,7 +10,10 @@ interface Generated {
 
 /** Every generated file, from the project's root. */
 export const generated: readonly Generated[] = [
-  {file: 'README.md', write: (before) => inZone(before, 'keys', keyReference())},
+  {
+    file: 'README.md',
+    write: (before) => inZone(inZone(before, 'keys', keyReference()), 'rules', ruleReference()),
+  },
   {file: 'plugins/tables/plan-values.ts', write: () => planValuesTable()},
 ]
 
