@@ -1,5 +1,4 @@
 import {nearest} from '../build-file/nearest.ts'
-import {unknownRule as says} from '../words/findings/accept.ts'
 import {rule} from './rule.ts'
 
 const under = 'accept.'
@@ -12,13 +11,17 @@ export const unknownRule = (names: readonly string[]) =>
     what: 'A rule that nobody knows under accept.',
     why: 'Nothing is accepted by it.',
     mend: 'Use the name that the problem shows.',
-    passes: 'accept: {string-stiff: it is played with a slide}',
-    fails: 'accept: {string-stif: it is played with a slide}',
     find: ({keys}) =>
       Object.entries(keys)
         .filter(([path]) => path.startsWith(under))
-        .map(([path, at]) => ({at, name: path.slice(under.length)}))
+        .map(([path, place]) => ({name: path.slice(under.length), place}))
         .filter(({name}) => !names.includes(name))
-        .map((one) => ({...one, likely: nearest(one.name, names)})),
-    says,
+        .map(({name, place}) => {
+          const close = nearest(name, names)
+          return {
+            at: place,
+            message: `${name} is not a rule that is known${close ? `; was ${close} meant?` : ''}`,
+            ...(close && {expected: [close]}),
+          }
+        }),
   })

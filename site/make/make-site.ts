@@ -1,12 +1,14 @@
 import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {piecesOn, type Rack} from '../../plugins/plan/rack.ts'
+import type {Shelf} from '../../plugins/plan/rack.ts'
+import {rackOn} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
+import type {FileProblems} from '../commands/report.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
-import {cachedSteps} from '../steps/steps.ts'
+import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
+import {cachedSteps} from './cached-steps.ts'
 import {kinOf, siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -26,7 +28,7 @@ export async function makeSite(
   cache: Cache,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
   const steps = cachedSteps(cache)
-  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
+  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, steps)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
@@ -42,7 +44,7 @@ export async function makeSite(
     site: {
       around,
       journal: settings,
-      rack: rackToday(rackLeft, builds, among.hidden),
+      rack: rackToday(shelf, builds, among.hidden),
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
@@ -54,9 +56,13 @@ export async function makeSite(
 }
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
-function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
+function rackToday(
+  shelf: Shelf,
+  builds: readonly PlannedBuild[],
+  hidden: readonly string[],
+): SiteData['rack'] {
   const day = lastDay(builds.map(({build}) => build))
-  const pieces = piecesOn(rack, day).map((piece) => {
+  const pieces = rackOn(shelf, day).map((piece) => {
     const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
     return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
   })
@@ -67,8 +73,8 @@ function surround(settings: JournalSettings, options: SiteOptions): Surround {
   return {
     ...options,
     title: settings.title?.value ?? 'Build journal',
-    maker: settings.maker?.value,
-    origin: settings.site?.value.replace(/\/+$/, ''),
+    ...(settings.maker ? {maker: settings.maker.value} : {}),
+    ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
   }
 }
 

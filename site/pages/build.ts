@@ -1,9 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {planJson} from '../../plugins/words/printed-plan.ts'
-import {keyOf} from '../cache.ts'
-import {markup, withPrefix, written} from '../markup.ts'
-import type {Page} from '../page.ts'
+import {markup, withPrefix, written} from '../html/markup.ts'
+import type {Page} from '../publish/page.ts'
 import type {MadeBuild, SiteBuild, SiteData} from '../site-data.ts'
 import {buildHead} from './build-head.ts'
 import {whileWriting} from './while-writing.ts'
@@ -17,8 +15,8 @@ export function buildPages({builds, around}: SiteData): Page[] {
     data: {
       title: one.title,
       within: '/',
-      describes: one.build.values.summary?.value,
-      unlisted: one.isDraft,
+      ...(one.build.values.summary ? {describes: one.build.values.summary.value} : {}),
+      ...(one.isDraft ? {unlisted: true as const} : {}),
     },
     content: () => content(one, around),
   }))
@@ -31,7 +29,7 @@ function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): strin
     contents(one.made.headings),
     h('div.prose', [written(one.made.html)]),
     recordings(one),
-    downloads(one),
+    takeAway(one),
   ])
   return markup(withPrefix(page, prefix))
 }
@@ -72,7 +70,7 @@ function recordings({build, slug, files}: SiteBuild): Element | undefined {
 }
 
 /** What can be taken away from a build's page: address below it, name, and what it is for. */
-const downloadList = [
+const files = [
   ['bench/', 'Bench sheet', 'the work step by step, to print and tick'],
   ['care/', 'Strings and care', 'the sheet that goes with the instrument'],
   [
@@ -89,47 +87,18 @@ const downloadList = [
 ] as const
 
 /** Lead to the files beside a build's page. */
-function downloads({slug, plan, files}: SiteBuild): Element {
+function takeAway({slug, plan, files: given}: SiteBuild): Element {
   const isThere = (name: string) =>
     ['care/', 'build.md', 'plan.json'].includes(name) ||
     (name === 'bench/' && plan.work !== undefined) ||
-    files.some(({address}) => address === `/builds/${slug}/${name}`)
+    given.some(({address}) => address === `/builds/${slug}/${name}`)
   return h('section.take-away', [
     h('h2#TakeAway', 'To take away'),
     h(
       'ul',
-      downloadList
+      files
         .filter(([file]) => isThere(file))
         .map(([file, name, what]) => h('li', [h('a', {href: `/builds/${slug}/${file}`}, name), `: ${what}`])),
     ),
   ])
-}
-
-/** Write each build's plan beside its page, in the bytes that the `plan` command prints. */
-export function planPages({builds}: SiteData): Page[] {
-  return builds.map(({slug, title, key, plan, problems}) => ({
-    address: `/builds/${slug}/plan.json`,
-    layout: 'bare',
-    data: {title},
-    key: keyOf('plan', key),
-    content: () => planJson(plan, problems),
-  }))
-}
-
-/** Write each build's front matter beside its page, as it was written. */
-export function buildFilePages({builds}: SiteData): Page[] {
-  return builds.map(({slug, title, text}) => ({
-    address: `/builds/${slug}/build.md`,
-    layout: 'bare',
-    data: {title},
-    key: keyOf(text),
-    content: () => frontMatterOf(text),
-  }))
-}
-
-function frontMatterOf(text: string): string {
-  const end = /^---[ \t]*$/gm
-  end.lastIndex = 4
-  const closing = end.exec(text)
-  return closing ? `${text.slice(0, closing.index)}---\n` : ''
 }
