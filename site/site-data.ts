@@ -2,10 +2,10 @@ import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
-import type {ShelfPiece} from '../plugins/plan/rack.ts'
+import type {RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
+import type {Artefact} from './page.ts'
 import type {Picture} from './pictures/picture.ts'
-import type {Artefact} from './publish/page.ts'
 
 /** What a build's own pages are made of: drawn and worded once, and kept by what it was made from. */
 export interface MadeBuild {
@@ -38,7 +38,7 @@ export interface SiteBuild {
   relatives: Relatives
   isDraft: boolean
   made: MadeBuild
-  cover?: Picture
+  cover?: Picture | undefined
   /** Stands for all that the build's own pages are made of. */
   key: string
   /** Its pictures, recordings and other files that its page shows or leads to. */
@@ -50,7 +50,7 @@ export interface SiteData {
   around: Surround
   journal: JournalSettings
   /** What stands on the rack after all builds, and the day that this is true of. */
-  rack: {pieces: readonly ShelfPiece[]; day: string | undefined}
+  rack: {pieces: readonly RackPiece[]; day: string | undefined}
   builds: readonly SiteBuild[]
   /** Files that could not be read at all, shown while writing. */
   unread: readonly {file: string; message: string}[]
@@ -62,11 +62,17 @@ export interface Surround {
   prefix: string
   /** The journal's name. */
   title: string
-  maker?: string
+  maker?: string | undefined
   /** Where the site is published, without a slash at its end: `https://journal.example`. */
-  origin?: string
+  origin?: string | undefined
   /** Addresses of style sheet, scripts and icon, by name. */
   assets: Readonly<Record<string, string>>
   /** Served while somebody writes: pages reload themselves, and drafts are there. */
   isWriting: boolean
+}
+
+/** The problems of one file. */
+export interface FileProblems {
+  file: string
+  problems: readonly Problem[]
 }

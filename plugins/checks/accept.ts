@@ -1,4 +1,5 @@
 import {nearest} from '../build-file/nearest.ts'
+import {unknownRule as says} from '../words/findings/accept.ts'
 import {rule} from './rule.ts'
 
 const under = 'accept.'
@@ -11,17 +12,13 @@ export const unknownRule = (names: readonly string[]) =>
     what: 'A rule that nobody knows under accept.',
     why: 'Nothing is accepted by it.',
     mend: 'Use the name that the problem shows.',
+    passes: 'accept: {string-stiff: it is played with a slide}',
+    fails: 'accept: {string-stif: it is played with a slide}',
     find: ({keys}) =>
       Object.entries(keys)
         .filter(([path]) => path.startsWith(under))
-        .map(([path, place]) => ({name: path.slice(under.length), place}))
+        .map(([path, at]) => ({at, name: path.slice(under.length)}))
         .filter(({name}) => !names.includes(name))
-        .map(({name, place}) => {
-          const close = nearest(name, names)
-          return {
-            at: place,
-            message: `${name} is not a rule that is known${close ? `; was ${close} meant?` : ''}`,
-            ...(close && {expected: [close]}),
-          }
-        }),
+        .map((one) => ({...one, likely: nearest(one.name, names)})),
+    says,
   })

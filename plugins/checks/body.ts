@@ -2,12 +2,16 @@ import type {Build, Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
+import * as words from '../words/findings/body.ts'
 import {keysMissingFor, planValue} from '../words/plan-value.ts'
 import {printedPlan} from '../words/printed-plan.ts'
-import {type Finding, rule} from './rule.ts'
+import {rule} from './rule.ts'
 
 const known: readonly string[] = [...sectionNames, 'leave-out']
 const views: readonly string[] = drawingViews
+
+/** Write a whole file with nothing but prose. */
+const prose = (text: string) => `---\ntitle: Needle box\nscale: 24\n---\n\n${text}\n`
 
 export const bodyRules = {
   'unknown-directive': rule({
@@ -16,19 +20,23 @@ export const bodyRules = {
     what: 'A line such as ::layout that names no section or view.',
     why: 'It cannot be filled, and stays on the page as it was written.',
     mend: 'Use the name proposed, or take the line out.',
+    passes: prose('::layout'),
+    fails: prose('::layuot'),
     find: ({directives}) =>
-      directives.flatMap(({name, attributes, place}) => {
-        if (!known.includes(name)) return [unknown(name, known, 'section', place, (right) => `::${right}`)]
+      directives.flatMap(({name, attributes, place: at}) => {
+        if (!known.includes(name)) return [{at, ...meant('section', name, known, (right) => `::${right}`)}]
         const view = attributes.view
         if (name === 'drawing' && view !== undefined && !views.includes(view))
-          return [unknown(view, views, 'view', place, (right) => `::drawing{view=${right}}`)]
+          return [{at, ...meant('view', view, views, (right) => `::drawing{view=${right}}`)}]
         if (name !== 'leave-out') return []
         return Object.keys(attributes)
           .filter((section) => !known.includes(section))
-          .map((section) =>
-            unknown(section, sectionNames, 'section', place, (right) => `::leave-out{${right}}`),
-          )
+          .map((section) => ({
+            at,
+            ...meant('section', section, sectionNames, (right) => `::leave-out{${right}}`),
+          }))
       }),
+    says: words.unknownDirective,
   }),
   'directive-twice': rule({
     severity: 'warning',
@@ -36,13 +44,15 @@ export const bodyRules = {
     what: 'A section placed twice.',
     why: 'It stands where it was placed first, and the second one is left out.',
     mend: 'Take one of the two lines out.',
+    passes: prose('::drawing{view=top}\n\n::drawing{view=side}'),
+    fails: prose('::drawing{view=top}\n\n::drawing{view=top}'),
     find: ({directives}) =>
-      directives.flatMap((directive, at) => {
-        const first = directives.slice(0, at).find((earlier) => isSame(earlier, directive))
+      directives.flatMap((directive, i) => {
+        const first = directives.slice(0, i).find((earlier) => isSame(earlier, directive))
         if (!first || directive.name === 'leave-out') return []
-        const message = `::${directive.name} stands in line ${first.place.line} already; this second one is left out`
-        return [{at: directive.place, message}]
+        return [{at: directive.place, name: directive.name, firstLine: first.place.line}]
       }),
+    says: words.directiveTwice,
   }),
   'cautions-left-out': rule({
     severity: 'warning',
@@ -50,10 +60,13 @@ export const bodyRules = {
     what: 'A file that leaves out its cautions.',
     why: 'Whoever works from the page must be able to see what could hurt.',
     mend: 'Take cautions out of leave-out; they stay on the page.',
+    passes: prose('::leave-out{layout}'),
+    fails: prose('::leave-out{layout cautions}'),
     find: ({directives}) =>
       directives
         .filter(({name, attributes}) => name === 'leave-out' && 'cautions' in attributes)
-        .map(({place}) => ({at: place, message: 'cautions cannot be left out; they stay on the page'})),
+        .map(({place}) => ({at: place})),
+    says: words.cautionsLeftOut,
   }),
   'unknown-value': rule({
     severity: 'warning',
@@ -61,14 +74,13 @@ export const bodyRules = {
     what: 'A value in a sentence that the plan does not have.',
     why: 'It cannot be filled in, and stays on the page as it was written.',
     mend: 'Use the name proposed; strings go by their notes and lines by their labels.',
+    passes: prose('The strings sound over :value[scale.length].'),
+    fails: prose('The strings sound over :value[scale.lenght].'),
     find: ({references}, plan) =>
-      valuesAt(references, plan).flatMap(({path, place, found}) => {
-        if (found.is !== 'unknown') return []
-        const [meant] = found.likely
-        const would = meant ? `; ${found.likely.join(', ')} would do` : ''
-        const expected = found.likely.map((likely) => `:value[${likely}]`)
-        return [{at: place, message: `there is no value “${path}”${would}`, ...(meant ? {expected} : {})}]
-      }),
+      valuesAt(references, plan).flatMap(({path, at, value}) =>
+        value.is === 'unknown' ? [{at, path, likely: value.likely}] : [],
+      ),
+    says: words.unknownValue,
   }),
   'open-value': rule({
     severity: 'warning',
@@ -76,13 +88,13 @@ export const bodyRules = {
     what: 'A value in a sentence that is not computed yet.',
     why: 'It reads “open” on the page until the file has what it needs.',
     mend: 'Fill in the key that is named, or take the value out of the sentence.',
+    passes: prose('The strings sound over :value[scale.length].'),
+    fails: prose('The box holds :value[box.volume].'),
     find: (build, plan) =>
-      valuesAt(build.references, plan).flatMap(({path, place, found}) => {
-        if (found.is !== 'open') return []
-        const [key] = keysMissingFor(found.pattern, build)
-        const why = key ? `; it needs ${key}` : ''
-        return [{at: place, message: `“${path}” is not known yet, and reads “open” on the page${why}`}]
-      }),
+      valuesAt(build.references, plan).flatMap(({path, at, value}) =>
+        value.is === 'open' ? [{at, path, needs: keysMissingFor(value.pattern, build)[0]}] : [],
+      ),
+    says: words.openValue,
   }),
   'nested-too-deep': rule({
     severity: 'error',
@@ -90,39 +102,29 @@ export const bodyRules = {
     what: 'Prose with hundreds of quotations, lists, stresses or HTML elements inside each other.',
     why: 'Nothing of it could be read or shown.',
     mend: 'Close what stays open, or take the signs out.',
-    find: ({tooNested}) =>
-      tooNested
-        ? [
-            {
-              at: tooNested,
-              message: 'the prose is nested too deep here to be read; close what stays open before it',
-            },
-          ]
-        : [],
+    passes: prose('> > > Three quotations inside each other.'),
+    fails: prose(`${'> '.repeat(1000)}A thousand of them.`),
+    find: ({tooNested}) => (tooNested ? [{at: tooNested}] : []),
+    says: words.nestedTooDeep,
   }),
 }
 
-/** Look every value up that a sentence names. */
+function meant(
+  kind: 'section' | 'view',
+  word: string,
+  names: readonly string[],
+  write: (right: string) => string,
+) {
+  const close = nearest(word, names)
+  return {kind, word, names, likely: close && write(close)}
+}
+
+/** Look up every value that a sentence names. */
 function valuesAt(references: Build['references'], plan: Plan) {
   if (references.length === 0) return []
   const printed = printedPlan(plan)
-  return references.map(({path, place}) => ({path, place, found: planValue(printed, path)}))
+  return references.map(({path, place}) => ({path, at: place, value: planValue(printed, path)}))
 }
 
-function unknown(
-  word: string,
-  names: readonly string[],
-  kind: string,
-  at: Finding['at'],
-  write: (right: string) => string,
-): Finding {
-  const meant = nearest(word, names)
-  const message = `there is no ${kind} “${word}”${meant ? `; ${write(meant)} would do` : ''}`
-  return meant
-    ? {at, message, expected: [write(meant)]}
-    : {at, message, note: `There are ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`}
-}
-
-function isSame(one: Directive, other: Directive): boolean {
-  return one.name === other.name && one.attributes.view === other.attributes.view
-}
+const isSame = (one: Directive, other: Directive): boolean =>
+  one.name === other.name && one.attributes.view === other.attributes.view

@@ -1,4 +1,4 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import * as words from '../words/findings/box.ts'
 import {rule} from './rule.ts'
 
 export const boxRules = {
@@ -7,93 +7,88 @@ export const boxRules = {
     what: 'The box is placed twice, and not at the same place.',
     why: 'One of the two would be marked on the wood.',
     mend: 'Keep one of box.at and bridge.from-tail, or make them agree.',
+    passes: 'scale: 24 1/4\nbridge: {from-tail: 2}\nbox: {length: 10, width: 7, depth: 2, at: 16 1/4}',
+    fails: 'scale: 24 1/4\nbridge: {from-tail: 2}\nbox: {length: 10, width: 7, depth: 2, at: 16}',
     find: ({values: {box, bridge, scale}}, plan) => {
       const {atMm, atByTailMm} = plan.box ?? {}
       if (atMm === undefined || atByTailMm === undefined) return []
       if (Math.abs(atMm - atByTailMm) <= plan.rulerMm + 1e-6) return []
-      const text = writeLength(atByTailMm, plan)
       return [
         {
           at: 'box.at',
-          message: `box.at puts the box’s head-side edge ${box?.at?.text} from the nut, but bridge.from-tail ${bridge?.['from-tail']?.text}, on a scale of ${scale?.length?.text}, puts it at ${text}; keep one of the two, or make them agree`,
-          expected: [text],
           cause: 'bridge.from-tail',
+          boxAt: box?.at?.text,
+          fromTail: bridge?.['from-tail']?.text,
+          scale: scale?.length?.text,
+          atByTailMm,
         },
       ]
     },
+    says: words.boxPlacesDisagree,
   }),
   'box-without-inside': rule({
     severity: 'fault',
     what: 'Walls that leave no room inside the box.',
     why: 'All box measures are outside; there would be no air to sound.',
     mend: 'Measure the box again: outside, walls included.',
+    passes: 'box: {length: 10, width: 7, depth: 2, top: 1/8, back: 1/8}',
+    fails: 'box: {length: 10, width: 7, depth: 2, top: 1, back: 1}',
     find: ({values: {box}}, {box: {outside, inside} = {}}) => {
       if (!outside || inside) return []
-      const isDeep = outside.depthMm > outside.topMm + outside.backMm
       const {depth, length, width, sides} = box ?? {}
+      if (outside.depthMm <= outside.topMm + outside.backMm) return [{at: 'box.depth', depth: depth?.text}]
       return [
         {
-          at: isDeep ? (sides ? 'box.sides' : 'box.width') : 'box.depth',
-          message: isDeep
-            ? `sides of ${sides?.text ?? '3/16 in'} leave no room inside a box ${length?.text} by ${width?.text}; all box measures are outside`
-            : `top and back leave no room inside a box ${depth?.text} deep; all box measures are outside`,
+          at: sides ? 'box.sides' : 'box.width',
+          sides: sides?.text,
+          length: length?.text,
+          width: width?.text,
         },
       ]
     },
+    says: words.boxWithoutInside,
   }),
   'block-outside': rule({
     severity: 'fault',
     what: 'A block that does not fit inside the box.',
     why: 'All box measures are outside; walls, top and back take their part of it.',
     mend: 'Make the block smaller, or move its middle.',
-    find: (_, {box, ...plan}) =>
-      (box?.blocks ?? []).flatMap(({of, overWallMm = 0, wouldDo}) => {
-        if (overWallMm <= plan.rulerMm + 1e-6) return []
-        const {lengthMm, widthMm, heightMm} = box!.inside!
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        const inside = [lengthMm, widthMm, heightMm].map((mm) => writeLength(mm, plan, 'down'))
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this block reaches ${writeLength(overWallMm, plan, 'up')} into a wall; inside, the box is ${inside[0]} long, ${inside[1]} wide and ${inside[2]} high${text ? `: ${wouldDo.path.split('.').at(-1)} ${text} would do` : ''}`,
-            ...(text && {expected: [text]}),
-          },
-        ]
-      }),
+    passes:
+      'box: {length: 10, width: 7, depth: 2, blocks: [{along: 1, length: 1, width: 6 1/2, thickness: 1/2}]}',
+    fails: 'box: {length: 10, width: 7, depth: 2, blocks: [{along: 1, length: 1, width: 7, thickness: 1/2}]}',
+    find: (_, {box, rulerMm}) =>
+      (box?.blocks ?? []).flatMap(({of, overWallMm = 0, wouldDo}) =>
+        overWallMm > rulerMm + 1e-6
+          ? [{at: wouldDo?.path ?? of, overWallMm, inside: box!.inside!, wouldDo}]
+          : [],
+      ),
+    says: words.blockOutside,
   }),
   'block-under-neck': rule({
     severity: 'fault',
     what: 'A block under the top where a neck runs through.',
     why: 'Neck and block would be in the same place.',
     mend: 'Put the block beside the neck, or make it thinner than the daylight over the neck.',
-    find: (_, {box, ...plan}) =>
+    passes:
+      'neck: {joins: through, width: 1 5/8, thickness: 1 1/4}\nbox: {length: 10, width: 8, depth: 2, neck-gap: 3/16, blocks: [{along: 1 1/2, off: 2, length: 1, width: 1 1/2, thickness: 1/2, glued: under the top}]}',
+    fails:
+      'neck: {joins: through, width: 1 5/8, thickness: 1 1/4}\nbox: {length: 10, width: 8, depth: 2, neck-gap: 3/16, blocks: [{along: 1 1/2, off: 0, length: 1, width: 1 1/2, thickness: 1/2, glued: under the top}]}',
+    find: (_, {box}) =>
       (box?.blocks ?? []).flatMap(({of, overNeckMm = 0, wouldDo}) => {
         if (overNeckMm <= 1e-6) return []
-        const text = wouldDo?.path.endsWith('.thickness') ? writeLength(wouldDo.mm, plan) : undefined
-        return [
-          {
-            at: text ? wouldDo!.path : of,
-            message: `this block would stand ${writeLength(overNeckMm, plan, 'up')} into the neck that runs through under the top; put it beside the neck${text ? `, or make it ${text} thick` : ''}`,
-            ...(text && {expected: [text]}),
-          },
-        ]
+        const thinner = wouldDo?.path.endsWith('.thickness') ? wouldDo : undefined
+        return [{at: thinner?.path ?? of, overNeckMm, thicknessMm: thinner?.mm}]
       }),
+    says: words.blockUnderNeck,
   }),
   'top-shuts-in': rule({
     severity: 'warning',
     what: 'A top glued down over wiring, with no other way in.',
     why: 'Wires come off and jacks wear; they have to be reached.',
     mend: 'Screw or hinge the top, or leave a sound hole of 2 in or more.',
-    find: (_, {box, pickup}) =>
-      pickup && box?.isShut
-        ? [
-            {
-              at: 'box.top.held',
-              message:
-                'with the top glued down nobody gets at the pickup and the jack any more; screw the top, or make a sound hole of 2 in for fingers',
-              expected: ['screwed'],
-            },
-          ]
-        : [],
+    passes: 'box: {length: 10, width: 7, depth: 2, top: {held: screwed}}\npickup: {kind: piezo, diameter: 1}',
+    fails: 'box: {length: 10, width: 7, depth: 2, top: {held: glued}}\npickup: {kind: piezo, diameter: 1}',
+    find: (_, {box, pickup}) => (pickup && box?.isShut ? [{at: 'box.top.held'}] : []),
+    says: words.topShutsIn,
   }),
 }

@@ -3,8 +3,11 @@ import {placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Wording} from '../words/findings/wording.ts'
 import {type RuleName, rules} from './all.ts'
-import type {Finding, Rule} from './rule.ts'
+import type {Found, Rule} from './rule.ts'
+
+type Finding = Found & Wording
 
 const exists = new Set(['strung up', 'retired', 'sold', 'given'])
 
@@ -23,7 +26,8 @@ export function checks(build: Build, plan: Plan): Problem<RuleName>[] {
 
 /** Find what one rule finds, as the paths of values; nothing is softened or accepted. */
 export function findings(name: RuleName, build: Build, plan: Plan): Finding[] {
-  return rules.find((rule) => rule.name === name)?.find?.(build, plan) ?? []
+  const rule = rules.find((rule) => rule.name === name)
+  return (rule?.find?.(build, plan) ?? []).map((found) => ({...found, ...rule!.says!(found, plan)}))
 }
 
 function problemOf(

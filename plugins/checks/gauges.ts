@@ -1,7 +1,9 @@
 import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
+import * as words from '../words/findings/gauges.ts'
 import {rule} from './rule.ts'
 
 const thinnestWoundMm = thinnestWoundIn * 25.4
+const thinnestWrapMm = thinnestWrapIn * 25.4
 
 export const gaugeRules = {
   'wound-too-thin': rule({
@@ -9,90 +11,114 @@ export const gaugeRules = {
     what: 'A wound string thinner than any that is made.',
     why: 'No packet has it.',
     mend: 'Write the gauge without w, or a heavier one.',
+    passes: 'strings: [D4 .013]',
+    fails: 'strings: [D4 .013w]',
     find: ({values}) =>
-      (values.strings ?? []).flatMap(({gauge}, i) => {
-        if (!gauge?.wound || gauge.mm >= thinnestWoundMm - 1e-9) return []
-        const plain = gauge.text.replace(/ ?w$/i, '')
-        return {
-          at: `strings.${i + 1}.gauge`,
-          message: `no wound string is as thin as ${gauge.text}; ${plain} is a plain string`,
-          expected: [plain],
-        }
-      }),
+      (values.strings ?? []).flatMap(({gauge}, i) =>
+        gauge?.wound && gauge.mm < thinnestWoundMm - 1e-9
+          ? [{at: `strings.${i + 1}.gauge`, gauge: gauge.text, plain: gauge.text.replace(/ ?w$/i, '')}]
+          : [],
+      ),
+    says: words.woundTooThin,
   }),
   'core-not-inside': rule({
     severity: 'error',
     what: 'A core that does not fit inside its string.',
     why: 'A wound string is its core and two turns of its wrap across.',
     mend: 'Leave the core out, or write the packet’s.',
+    passes: 'strings: [{note: A3, gauge: .020w, core: .012}]',
+    fails: 'strings: [{note: A3, gauge: .020w, core: .018}]',
     find: ({values}) =>
-      (values.strings ?? []).flatMap(({gauge, core}, i) => {
-        if (!gauge?.wound || !core || core.mm + 2 * thinnestWrapMm <= gauge.mm + 1e-9) return []
-        const found =
-          core.mm >= gauge.mm ? 'is no thinner than the whole string' : 'leaves no room for a wrap'
-        return {
-          at: `strings.${i + 1}.core`,
-          message: `a core of ${core.text} ${found}, ${gauge.text}; leave it out, and the usual one is taken`,
-          cause: `strings.${i + 1}.gauge`,
-        }
-      }),
+      (values.strings ?? []).flatMap(({gauge, core}, i) =>
+        gauge?.wound && core && core.mm + 2 * thinnestWrapMm > gauge.mm + 1e-9
+          ? [
+              {
+                at: `strings.${i + 1}.core`,
+                cause: `strings.${i + 1}.gauge`,
+                core: core.text,
+                gauge: gauge.text,
+                isWhole: core.mm >= gauge.mm,
+              },
+            ]
+          : [],
+      ),
+    says: words.coreNotInside,
   }),
   'core-on-plain': rule({
     severity: 'error',
     what: 'A core or a wrap on a plain string.',
     why: 'A plain string is one wire.',
     mend: 'Write w after the gauge of a wound string, or take core and wrap out.',
+    passes: 'strings: [{note: D3, gauge: .030w, core: .015}]',
+    fails: 'strings: [{note: D3, gauge: .030, material: steel, core: .015}]',
     find: ({values}) =>
-      (values.strings ?? []).flatMap(({gauge, core, wrap}, i) => {
-        if (!gauge || gauge.wound || (!core && !wrap)) return []
-        const what = core && wrap ? 'a core and a wrap' : core ? 'a core' : 'a wrap'
-        const wound = `${gauge.text}${/[a-z"″]$/i.test(gauge.text) ? ' ' : ''}w`
-        return {
-          at: `strings.${i + 1}.gauge`,
-          message: `${gauge.text} is a plain string, and a plain string has no core and no wrap, yet ${what} is given; write ${wound} if it is wound`,
-          expected: [wound],
-          cause: `strings.${i + 1}.${core ? 'core' : 'wrap'}`,
-        }
+      (values.strings ?? []).flatMap((string, i) => {
+        const {gauge} = string
+        const given = (['core', 'wrap'] as const).filter((part) => string[part])
+        if (!gauge || gauge.wound || given.length === 0) return []
+        const cause = `strings.${i + 1}.${given[0]}`
+        return [{at: `strings.${i + 1}.gauge`, cause, gauge: gauge.text, wound: asWound(gauge.text), given}]
       }),
+    says: words.coreOnPlain,
+  }),
+  'string-material-open': rule({
+    severity: 'remark',
+    what: 'A thick plain string whose material is not said.',
+    why: 'Steel is taken for granted only up to .022; what pull it has depends on what it is.',
+    mend: 'Write w if it is wound, or add its material.',
+    passes: 'strings: [D3 .028w]',
+    fails: 'strings: [D3 .028]',
+    find: ({values}, {strings = []}) =>
+      (values.strings ?? []).flatMap(({gauge, material}, i) => {
+        const isKnown =
+          material !== undefined || strings[i]?.massPerLengthKgM !== undefined || strings.length === 0
+        if (!gauge || gauge.wound || isKnown) return []
+        return [{at: `strings.${i + 1}.gauge`, gauge: gauge.text, wound: asWound(gauge.text)}]
+      }),
+    says: words.stringMaterialOpen,
   }),
   'packet-incomplete': rule({
     severity: 'remark',
     what: 'A packet’s pull without the scale and note that it was printed for.',
     why: 'A pull means nothing without the length and the pitch that it belongs to.',
     mend: 'Add what is missing, as the packet prints it.',
+    passes: 'strings: [{note: D4, tension: {pull: 80 N, scale: 25 1/2, note: D4}}]',
+    fails: 'strings: [{note: D4, tension: {pull: 80 N, note: D4}}]',
     find: ({values}) =>
       (values.strings ?? []).flatMap(({tension, mass}, i) => {
-        if (!tension || mass || (tension.pull && tension.scale && tension.note)) return []
-        const missing = (['pull', 'scale', 'note'] as const).filter((key) => !tension[key]).join(' and ')
-        return {
-          at: `strings.${i + 1}.tension`,
-          message: `the packet’s pull is not used: it lacks its ${missing}; write it as {pull: 60 N, scale: 25 1/2 in, note: D4}`,
-        }
+        if (!tension || mass) return []
+        const lacks = (['pull', 'scale', 'note'] as const).filter((key) => !tension[key])
+        return lacks.length > 0 ? [{at: `strings.${i + 1}.tension`, lacks}] : []
       }),
+    says: words.packetIncomplete,
   }),
   'pitches-out-of-order': rule({
     severity: 'remark',
     what: 'A string that is lower than the one before it.',
     why: 'Strings are listed from the player’s bass side, and tuners and anchors follow that order.',
     mend: 'List the strings from the bass side; leave it where the tuning is meant so.',
-    find: ({values}) => {
-      const {strings = []} = values
+    passes: 'strings: [G3 .020, A3 .018, D4 .013]',
+    fails: 'strings: [D4 .013, A3 .018, G3 .020]',
+    find: ({values: {strings = []}}) => {
+      // Told once, of the first that falls.
       const at = strings.findIndex(({note}, i) => {
         const before = strings[i - 1]?.note
         return note !== undefined && before !== undefined && note.midi < before.midi
       })
-      const note = strings[at]?.note
-      const before = strings[at - 1]?.note
+      const [note, before] = [strings[at]?.note, strings[at - 1]?.note]
       if (!note || !before) return []
       return [
         {
           at: `strings.${at + 1}.note`,
-          message: `${note.text} is lower than ${before.text} before it, and strings are listed from the player’s bass side; leave it where the tuning is meant so`,
           cause: `strings.${at}.note`,
+          note: note.text,
+          before: before.text,
         },
       ]
     },
+    says: words.pitchesOutOfOrder,
   }),
 }
 
-const thinnestWrapMm = thinnestWrapIn * 25.4
+/** Write a plain gauge as that of a wound string: `.030w`, `0.76 mm w`. */
+const asWound = (gauge: string): string => `${gauge}${/[a-z"″]$/i.test(gauge) ? ' ' : ''}w`

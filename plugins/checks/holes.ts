@@ -1,5 +1,10 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import type {Plan} from '../plan/plan.ts'
+import * as words from '../words/findings/holes.ts'
 import {rule} from './rule.ts'
+
+/** Write a box with one hole beside whatever else is listed. */
+const box = (hole: string, more = '') => `box: {length: 10, width: 8, depth: 2${more}, holes: [${hole}]}`
+const through = 'neck: {joins: through, width: 1 5/8, thickness: 1 1/4}\n'
 
 export const holeRules = {
   'hole-near-edge': rule({
@@ -7,117 +12,87 @@ export const holeRules = {
     what: 'A sound hole within a wall’s thickness and 1/4 in of the box’s edge.',
     why: 'The rim breaks out, or the bit meets the wall. Common practice, no source.',
     mend: 'Move the hole inwards, or make it smaller.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, edge, wouldDo}) => {
-        if (!edge || edge.gapMm >= edge.needsMm - 1e-6) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this sound hole’s rim is ${edge.gapMm < 0 ? 'past the box’s edge' : `${writeLength(edge.gapMm, plan, 'down')} from the box’s edge`}, where ${writeLength(edge.needsMm, plan)} keeps it clear of the wall${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
-            ...(text && {expected: [text]}),
-            ...(edge.gapMm >= (box?.outside?.sidesMm ?? 0) && {severity: 'warning' as const}),
-          },
-        ]
-      }),
+    passes: box('{diameter: 1, along: 3, off: 2 1/2}'),
+    fails: box('{diameter: 1, along: 3, off: 3 1/2}'),
+    find: (_, plan) =>
+      holesNear(plan, 'edge').map((one) => ({
+        ...one,
+        severity: one.gapMm >= (plan.box?.outside?.sidesMm ?? 0) ? 'warning' : undefined,
+      })),
+    says: words.holeNearEdge,
   }),
   'hole-near-block': rule({
     severity: 'fault',
     what: 'A sound hole in a block, or within 1/8 in of one.',
     why: 'The bit runs into the block, tears the top and leaves no clean rim. Common practice, no source.',
     mend: 'Move the hole, or make it smaller.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, block, wouldDo}) => {
-        if (!block || block.gapMm >= block.needsMm - 1e-6) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this sound hole ${block.gapMm < 0 ? `runs ${writeLength(-block.gapMm, plan, 'up')} into a block` : `${howNear(block.gapMm, plan)} a block`}${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
-            ...(text && {expected: [text]}),
-            cause: block.of,
-            ...(block.gapMm >= 0 && {severity: 'warning' as const}),
-          },
-        ]
-      }),
+    passes: box(
+      '{diameter: 1, along: 4, off: 2 1/2}',
+      ', blocks: [{along: 1 1/4, length: 1, width: 6, thickness: 1/2}]',
+    ),
+    fails: box(
+      '{diameter: 1, along: 2, off: 2 1/2}',
+      ', blocks: [{along: 1 1/4, length: 1, width: 6, thickness: 1/2}]',
+    ),
+    find: (_, plan) => holesNear(plan, 'block').map(onlyNear),
+    says: words.holeNearBlock,
   }),
   'hole-near-neck': rule({
     severity: 'warning',
     what: 'A sound hole within 1/8 in of the neck.',
     why: 'The strip between breaks out, and glue or the neck’s edge spoils the rim. Common practice, no source.',
     mend: 'Move the hole outwards, or make it smaller.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, neck, wouldDo}) => {
-        if (!neck || neck.gapMm < 0 || neck.gapMm >= neck.needsMm - 1e-6) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this sound hole’s rim ${howNear(neck.gapMm, plan)} the neck${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
-            ...(text && {expected: [text]}),
-          },
-        ]
-      }),
+    passes: through + box('{diameter: 1, along: 3, off: 1 1/2}'),
+    fails: through + box('{diameter: 1, along: 3, off: 1 3/8}'),
+    find: (_, plan) => holesNear(plan, 'neck').filter(({gapMm}) => gapMm >= 0),
+    says: words.holeNearNeck,
   }),
   'hole-under-neck': rule({
     severity: 'fault',
     what: 'A sound hole where the neck runs.',
     why: 'The neck would close it, or show through it.',
     mend: 'Move the hole beside the neck.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, neck, wouldDo}) => {
-        if (!neck || neck.gapMm >= 0) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this sound hole lies ${writeLength(-neck.gapMm, plan, 'up')} ${box?.neck?.joins === 'through' ? 'over the neck that runs through under it' : 'under the neck'}${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
-            ...(text && {expected: [text]}),
-          },
-        ]
-      }),
+    passes: through + box('{diameter: 1, along: 3, off: 2}'),
+    fails: through + box('{diameter: 1, along: 3, off: 1}'),
+    find: (_, plan) =>
+      holesNear(plan, 'neck')
+        .filter(({gapMm}) => gapMm < 0)
+        .map((one) => ({...one, runsThrough: plan.box?.neck?.joins === 'through'})),
+    says: words.holeUnderNeck,
   }),
   'holes-close': rule({
     severity: 'fault',
     what: 'Two sound holes with less than 3/8 in between them.',
     why: 'The bridge of wood between them splits along the grain. Common practice, no source.',
     mend: 'Move them apart, or make them smaller.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, earlier, wouldDo}) => {
-        if (!earlier || earlier.gapMm >= earlier.needsMm - 1e-6) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `this sound hole ${earlier.gapMm < 0 ? 'runs into another' : `${howNear(earlier.gapMm, plan)} another`}; ${writeLength(earlier.needsMm, plan)} keeps the wood between them whole${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move it, or make it smaller'}`,
-            ...(text && {expected: [text]}),
-            cause: earlier.of,
-            ...(earlier.gapMm >= 0 && {severity: 'warning' as const}),
-          },
-        ]
-      }),
+    passes: box('{diameter: 1, along: 3, off: 2 1/2}, {diameter: 1, along: 5, off: 2 1/2}'),
+    fails: box('{diameter: 1, along: 3, off: 2 1/2}, {diameter: 1, along: 3 3/4, off: 2 1/2}'),
+    find: (_, plan) => holesNear(plan, 'earlier').map(onlyNear),
+    says: words.holesClose,
   }),
   'bridge-over-hole': rule({
     severity: 'fault',
     what: 'A sound hole under the foot of a bridge on the top.',
     why: 'The top would break under the strings’ push where the hole weakens it.',
     mend: 'Move the hole.',
-    find: (_, {box, ...plan}) =>
-      (box?.soundHoles ?? []).flatMap(({of, bridge, wouldDo}) => {
-        if (!bridge || bridge.gapMm >= -1e-6) return []
-        const text = wouldDo && writeLength(wouldDo.mm, plan)
-        return [
-          {
-            at: wouldDo?.path ?? of,
-            message: `the bridge’s foot stands over this sound hole, by ${writeLength(-bridge.gapMm, plan, 'up')}${text ? `; ${wouldDo.path.split('.').at(-1)} ${text} would do` : '; move one of them'}`,
-            ...(text && {expected: [text]}),
-          },
-        ]
-      }),
+    passes: `${through}bridge: {on: top, length: 4, foot: 3/8}\n${box('{diameter: 1, along: 3, off: 2 1/2}', ', at: 16')}`,
+    fails: `${through}bridge: {on: top, length: 4, foot: 3/8}\n${box('{diameter: 1, along: 8 1/4, off: 2}', ', at: 16')}`,
+    find: (_, plan) => holesNear(plan, 'bridge').filter(({gapMm}) => gapMm < -1e-6),
+    says: words.bridgeOverHole,
   }),
 }
 
-/** Say how near one thing is to another (mm), never nearer than the ruler tells: `is only 1/16 in from`, `touches`. */
-function howNear(gapMm: number, ruler: {units: 'in' | 'mm'; rulerMm: number}): string {
-  return gapMm < ruler.rulerMm - 1e-6 ? 'touches' : `is only ${writeLength(gapMm, ruler, 'down')} from`
-}
+/** List the sound holes that are too near something, each with the gap there. */
+const holesNear = ({box}: Plan, what: 'edge' | 'block' | 'neck' | 'earlier' | 'bridge') =>
+  (box?.soundHoles ?? []).flatMap((hole) => {
+    const near: {of?: string; gapMm: number; needsMm: number} | undefined = hole[what]
+    if (!near || near.gapMm >= near.needsMm - 1e-6) return []
+    const {of: cause, gapMm, needsMm} = near
+    return [{at: hole.wouldDo?.path ?? hole.of, cause, gapMm, needsMm, wouldDo: hole.wouldDo}]
+  })
+
+/** A hole that is near but does not run in is milder. */
+const onlyNear = <Near extends {gapMm: number}>(near: Near) => ({
+  ...near,
+  severity: near.gapMm >= 0 ? ('warning' as const) : undefined,
+})

@@ -1,7 +1,13 @@
 import {nearest} from '../build-file/nearest.ts'
 import type {RuleText} from '../build-file/rules.ts'
+import * as words from '../words/findings/journal.ts'
 import {buildLinked, namedFiles, plainPath} from './own-files.ts'
 import {rule} from './rule.ts'
+
+/** Write a whole file with nothing but prose. */
+const prose = (text: string) => `---\ntitle: Needle box\n---\n\n${text}\n`
+
+const sound = prose('')
 
 export const journalRules = {
   'based-on-missing': rule({
@@ -10,22 +16,15 @@ export const journalRules = {
     what: 'A build that was copied from one that is not in the journal.',
     why: 'Its page cannot show what was changed.',
     mend: 'Name the build by its slug, as in its address.',
+    passes: {text: 'based-on: ferry-bell', builds: [{slug: 'ferry-bell'}]},
+    fails: {text: 'based-on: fery-bell', builds: [{slug: 'ferry-bell'}]},
     find: ({values, surroundings}) => {
       const named = values['based-on']?.value
-      if (named === undefined || !surroundings || surroundings.builds.some(({slug}) => slug === named))
-        return []
-      const close = nearest(
-        named,
-        surroundings.builds.map(({slug}) => slug),
-      )
-      return [
-        {
-          at: 'based-on',
-          message: `there is no build ${named} in this journal${close ? `; was ${close} meant?` : ''}`,
-          ...(close ? {expected: [close]} : {}),
-        },
-      ]
+      const slugs = surroundings?.builds.map(({slug}) => slug)
+      if (named === undefined || !slugs || slugs.includes(named)) return []
+      return [{at: 'based-on', named, likely: nearest(named, slugs)}]
     },
+    says: words.basedOnMissing,
   }),
   'based-on-circle': rule({
     severity: 'fault',
@@ -33,21 +32,27 @@ export const journalRules = {
     what: 'Builds that were copied from each other in a circle.',
     why: 'A line of builds has a first one.',
     mend: 'Leave based-on out in the build that came first.',
+    passes: {
+      text: 'based-on: ferry-bell',
+      builds: [{slug: 'needle-box', basedOn: 'ferry-bell'}, {slug: 'ferry-bell'}],
+    },
+    fails: {
+      text: 'based-on: ferry-bell',
+      builds: [
+        {slug: 'needle-box', basedOn: 'ferry-bell'},
+        {slug: 'ferry-bell', basedOn: 'needle-box'},
+      ],
+    },
     find: ({slug, surroundings}) => {
       const from = new Map(surroundings?.builds.map((build) => [build.slug, build.basedOn]))
       const line = [slug]
       for (let next = from.get(slug); next !== undefined && line.length <= from.size; next = from.get(next)) {
         line.push(next)
-        if (next === slug)
-          return [
-            {
-              at: 'based-on',
-              message: `this build is copied from itself: ${line.join(' from ')}; leave based-on out in the one that came first`,
-            },
-          ]
+        if (next === slug) return [{at: 'based-on', line}]
       }
       return []
     },
+    says: words.basedOnCircle,
   }),
   'finished-before-started': rule({
     severity: 'warning',
@@ -55,16 +60,13 @@ export const journalRules = {
     what: 'A build that was finished before it was started.',
     why: 'One of the two dates is a slip, and builds are sorted by them.',
     mend: 'Mend the date that is wrong.',
+    passes: 'started: 2026-03-07\nfinished: 2026-04-11',
+    fails: 'started: 2026-03-07\nfinished: 2025-04-11',
     find: ({values: {started, finished}}) =>
       started && finished && finished.iso < started.iso
-        ? [
-            {
-              at: 'finished',
-              cause: 'started',
-              message: `finished ${finished.iso} is before started ${started.iso}; one of the two is a slip`,
-            },
-          ]
+        ? [{at: 'finished', cause: 'started', started: started.iso, finished: finished.iso}]
         : [],
+    says: words.finishedBeforeStarted,
   }),
   'file-missing': rule({
     severity: 'warning',
@@ -72,25 +74,21 @@ export const journalRules = {
     what: 'A photograph, recording or link whose file is not there.',
     why: 'The page would show a gap.',
     mend: 'Lay the file beside the build, or mend its name.',
+    passes: {text: 'cover: front.jpg', files: ['front.jpg']},
+    fails: {text: 'cover: frnt.jpg', files: ['front.jpg']},
     find: (build) => {
       const {surroundings} = build
       if (!surroundings) return []
+      const {files, builds} = surroundings
       return namedFiles(build).flatMap(({target, at, what}) => {
         const path = plainPath(target)
         const linked = what === 'link' ? buildLinked(path) : undefined
-        if (surroundings.files.includes(path) || surroundings.builds.some(({slug}) => slug === linked))
-          return []
+        if (files.includes(path) || builds.some(({slug}) => slug === linked)) return []
         if (path.startsWith('../') && !linked) return []
-        const close = nearest(path, surroundings.files)
-        return [
-          {
-            at,
-            message: `the ${what} ${target} is not there${close ? `; was ${close} meant?` : ''}`,
-            ...(close ? {expected: [close]} : {}),
-          },
-        ]
+        return [{at, what, target, likely: nearest(path, files)}]
       })
     },
+    says: words.fileMissing,
   }),
   'file-outside': rule({
     severity: 'warning',
@@ -98,18 +96,15 @@ export const journalRules = {
     what: 'A file outside the folder of the build.',
     why: 'Only what lies in the folder of a build is published with it.',
     mend: 'Copy it into the folder of the build.',
+    passes: {text: 'cover: front.jpg', files: ['front.jpg']},
+    fails: {text: 'cover: ../pictures/front.jpg', files: []},
     find: (build) =>
-      namedFiles(build).flatMap(({target, at, what}) => {
+      namedFiles(build).filter(({target, what}) => {
         const path = plainPath(target)
         const isOutside = path.startsWith('../') || target.startsWith('/')
-        if (!isOutside || (what === 'link' && buildLinked(path))) return []
-        return [
-          {
-            at,
-            message: `the ${what} ${target} lies outside this build’s folder and is not published; copy it beside the build`,
-          },
-        ]
+        return isOutside && !(what === 'link' && buildLinked(path))
       }),
+    says: words.fileOutside,
   }),
   'alt-missing': rule({
     severity: 'remark',
@@ -117,13 +112,13 @@ export const journalRules = {
     what: 'A photograph without words for those who do not see it.',
     why: 'A reader with a screen reader, or without the picture, learns nothing from it.',
     mend: 'Write a few words in the square brackets before its address.',
+    passes: prose('![The box from the front](front.jpg)'),
+    fails: prose('![](front.jpg)'),
     find: ({links}) =>
       links
         .filter(({isPicture, alt}) => isPicture && !alt?.trim())
-        .map(({target, place}) => ({
-          at: place,
-          message: `${target} has no words for those who do not see it; its caption is used. Write them in the square brackets: ![the box from the front](${target})`,
-        })),
+        .map(({target, place}) => ({at: place, target})),
+    says: words.altMissing,
   }),
 }
 
@@ -135,6 +130,8 @@ export const openingRules = {
     what: 'A build that is there twice, as SLUG.md and as SLUG/index.md.',
     why: 'Only one of the two can be published.',
     mend: 'Keep one.',
+    passes: {journal: {'builds/needle-box.md': sound, 'builds/ferry-bell/index.md': sound}},
+    fails: {journal: {'builds/needle-box.md': sound, 'builds/needle-box/index.md': sound}},
   },
   'picture-unreadable': {
     severity: 'warning',
@@ -142,6 +139,18 @@ export const openingRules = {
     what: 'A photograph that cannot be opened.',
     why: 'Its name stands in its place on the page.',
     mend: 'Save it as JPEG, PNG or WebP.',
+    passes: {
+      journal: {
+        'builds/slipway/index.md': prose('![The box from the front](front.svg)'),
+        'builds/slipway/front.svg': '<svg xmlns="http://www.w3.org/2000/svg" width="30" height="20"/>',
+      },
+    },
+    fails: {
+      journal: {
+        'builds/slipway/index.md': prose('![The box from the front](front.jpg)'),
+        'builds/slipway/front.jpg': 'torn',
+      },
+    },
   },
   'program-fails': {
     severity: 'error',
@@ -149,5 +158,6 @@ export const openingRules = {
     what: 'A build file that this program fails on.',
     why: 'It is the program’s own fault; every other build goes on.',
     mend: 'Take out the last change, and report the file.',
+    unshown: 'What is known to fail is mended.',
   },
 } satisfies Record<string, RuleText>

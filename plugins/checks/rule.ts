@@ -1,28 +1,29 @@
 import type {Build} from '../build-file/build.ts'
 import type {Place, Severity} from '../build-file/problem.ts'
-import type {RuleText} from '../build-file/rules.ts'
+import type {FileExample, RuleText} from '../build-file/rules.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Wording} from '../words/findings/wording.ts'
 
-/** What a check found, by paths of the build file; the frame turns paths into places. */
-export interface Finding {
+/** Where a check found something; the frame turns paths of the build file into places. */
+export interface Found {
   /** Path of the value to change, lists from 1: `strings.2.gauge`; or, in the body, the place itself. */
   at: string | Place
-  /** What was found and what would do, in a maker's words. */
-  message: string
-  /** Values that would do, as a maker writes them; putting the first one at `at` mends it. */
-  expected?: string[]
-  note?: string
   /** Path of the value that this one disagrees with. */
-  cause?: string
+  cause?: string | undefined
   /** Where it differs from the rule's usual one. */
-  severity?: Severity
+  severity?: Severity | undefined
 }
 
-/** A rule: it asks the plan and words what it finds; it computes nothing. */
-export interface Rule extends RuleText {
-  /** Absent where what it finds is found before there is a build. */
-  find?: (build: Build, plan: Plan) => Finding[]
+/** A rule of the checks: it asks the plan and computes nothing; the words room words the facts that it finds. */
+interface Check<Facts> extends RuleText {
+  passes: FileExample
+  fails: FileExample
+  find(build: Build, plan: Plan): (Found & Facts)[]
+  says(facts: Facts, plan: Plan): Wording
 }
 
-/** Check the shape of a rule where it is written. */
-export const rule = (rule: Rule): Rule => rule
+/** Any rule; `find` is absent where what it finds is found before there is a build. */
+export type Rule = RuleText & Partial<Pick<Check<object>, 'find' | 'says'>>
+
+/** Hold the facts that a rule finds to those that are worded. */
+export const rule = <Facts extends object>(check: Check<Facts>): Rule => check as Rule

@@ -1,8 +1,13 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {StockTrouble} from '../plan/stock-at-hand.ts'
-import {unplacedRows} from '../words/cut-list.ts'
-import {type Finding, rule} from './rule.ts'
+import {unplacedRows} from '../plan/unplaced-parts.ts'
+import * as words from '../words/findings/stock.ts'
+import {rule} from './rule.ts'
+
+/** Write a whole file, of a build of which nothing else is known that needs wood. */
+const file = (front: string) => `---\ntitle: Needle box\n${front}\n---\n`
+
+const rack = '- {id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}'
 
 export const stockRules = {
   'piece-unknown': rule({
@@ -11,11 +16,10 @@ export const stockRules = {
     what: 'A piece taken that is not on the rack.',
     why: 'The cut list cannot count on it.',
     mend: 'Mend the name, or list the piece in rack.yaml or under stock.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['unknown'], ({id, nearest}) => ({
-        message: `there is no ${id} on the rack${nearest ? `; ${nearest} may be meant` : '; list it in rack.yaml, or under stock'}`,
-        ...(nearest && {expected: [nearest]}),
-      })),
+    passes: {text: file('started: 2026-03-07\ntake: [A1]'), rack},
+    fails: {text: file('started: 2026-03-07\ntake: [A2]'), rack},
+    find: (_, plan) => troubles(plan, 'unknown'),
+    says: words.pieceUnknown,
   }),
   'piece-gone': rule({
     severity: 'fault',
@@ -23,15 +27,10 @@ export const stockRules = {
     what: 'A piece taken from the rack after another build cut it, or before it was there.',
     why: 'Builds take their wood in the order in which they were started.',
     mend: 'Take a piece that stands on the rack on that day, or mend the date.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['cut', 'later'], ({kind, id, by, on}) => ({
-        message:
-          kind === 'cut'
-            ? `${id} was cut before, for ${by}: take another piece, or one of its offcuts`
-            : on
-              ? `${id} came into the shop on ${on}, after this build was started`
-              : `${id} is an offcut that is not there yet when this build is started`,
-      })),
+    passes: {text: file('started: 2026-03-07\ntake: [A1]'), rack},
+    fails: {text: file('started: 2026-03-07\ntake: [A1-a]'), rack},
+    find: (_, plan) => troubles(plan, 'cut', 'later'),
+    says: words.pieceGone,
   }),
   'piece-twice': rule({
     severity: 'fault',
@@ -39,11 +38,10 @@ export const stockRules = {
     what: 'A piece of wood named twice.',
     why: 'A piece can be cut once.',
     mend: 'Give each piece its own name; say count for several alike.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['twice'], ({id, other}) => ({
-        message: `${id} is named twice, and a piece can be cut once: give the other one another name, or take one out`,
-        ...(other && {cause: other}),
-      })),
+    passes: {text: file('started: 2026-03-07\ntake: [A1]'), rack},
+    fails: {text: file('started: 2026-03-07\ntake: [A1, A1]'), rack},
+    find: (_, plan) => troubles(plan, 'twice').map((one) => ({...one, cause: one.other})),
+    says: words.pieceTwice,
   }),
   'needs-started': rule({
     severity: 'error',
@@ -51,10 +49,10 @@ export const stockRules = {
     what: 'Wood taken from the rack by a build without a starting date.',
     why: 'Builds take their wood in the order in which they were started.',
     mend: 'Give started, or list the pieces under stock.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['undated'], ({id}) => ({
-        message: `${id} is taken from the rack, but this build has no date: give started, since builds take their wood in that order`,
-      })),
+    passes: {text: file('started: 2026-03-07\ntake: [A1]'), rack},
+    fails: {text: file('take: [A1]'), rack},
+    find: (_, plan) => troubles(plan, 'undated'),
+    says: words.needsStarted,
   }),
   'clear-outside': rule({
     severity: 'warning',
@@ -62,14 +60,10 @@ export const stockRules = {
     what: 'A clear length that does not lie on its piece.',
     why: 'Parts would be planned where there is no wood, or where there is a knot.',
     mend: 'Measure both ends from the same end of the piece, the nearer one first.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['clear'], ({id, mm}) => ({
-        message:
-          mm === undefined
-            ? `the clear length of ${id} ends before it starts: give the nearer end first`
-            : `the clear length of ${id} ends past the piece, which is ${writeLength(mm, plan)} long`,
-        ...(mm !== undefined && {expected: [writeLength(mm, plan, 'down')]}),
-      })),
+    passes: file('stock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4, clear: [1, 20]}]'),
+    fails: file('stock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4, clear: [1, 24]}]'),
+    find: (_, plan) => troubles(plan, 'clear'),
+    says: words.clearOutside,
   }),
   'size-missing': rule({
     severity: 'warning',
@@ -77,27 +71,25 @@ export const stockRules = {
     what: 'A piece or a part without its length, width or thickness.',
     why: 'The cut list leaves it out.',
     mend: 'Measure it and write it down.',
-    find: (_, plan) =>
-      stockTrouble(plan, ['unsized'], ({id, lacks}) => ({
-        message: `${id} has no ${lacks}, so it is left out of the cut list`,
-      })),
+    passes: file('stock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}]'),
+    fails: file('stock: [{id: A1, wood: beech, length: 20, width: 3}]'),
+    find: (_, plan) => troubles(plan, 'unsized'),
+    says: words.sizeMissing,
   }),
   'part-unplaced': rule({
     severity: 'fault',
     what: 'A part that no piece of the wood at hand gives.',
     why: 'The wood runs out after the first cuts are made.',
     mend: 'Add a piece, make the part smaller, or buy what the cut list says.',
-    find: (_, {cuts, ...plan}) => {
-      if (!cuts?.hasStock) return []
-      return unplacedRows(cuts, plan).map(({of, which, near, wouldDo}) => {
-        const text = wouldDo && writeLength(wouldDo.mm, plan, 'down')
-        return {
-          at: wouldDo?.path ?? of,
-          message: `no piece at hand gives ${which}: ${near}${text ? `; ${text} would do` : '; the cut list says what to buy'}`,
-          ...(text && {expected: [text]}),
-        }
-      })
-    },
+    passes: file(
+      'parts: [{name: rail, wood: beech, length: 19, width: 1, thickness: 1/2}]\nstock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}]',
+    ),
+    fails: file(
+      'parts: [{name: rail, wood: beech, length: 24, width: 1, thickness: 1/2}]\nstock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}]',
+    ),
+    find: (_, {cuts}) =>
+      cuts?.hasStock ? unplacedRows(cuts).map((row) => ({...row, at: row.wouldDo?.path ?? row.of})) : [],
+    says: words.partUnplaced,
   }),
   'too-many-parts': rule({
     severity: 'error',
@@ -105,15 +97,12 @@ export const stockRules = {
     what: 'More parts than a cut list can be made for.',
     why: 'It is most often a slip in a count.',
     mend: 'Look at the counts.',
-    find: (_, {tooManyParts: found}) =>
-      found
-        ? [
-            {
-              at: 'parts',
-              message: `${found.count} parts are listed; a cut list is made for ${found.most} at most`,
-            },
-          ]
-        : [],
+    passes: file('parts: [{name: pin, wood: beech, length: 1, width: 1/4, thickness: 1/4, count: 30}]'),
+    fails:
+      'parts:\n' +
+      '  - {name: pin, wood: beech, length: 1, width: 1/4, thickness: 1/4, count: 10000}\n'.repeat(3),
+    find: (_, {tooManyParts: found}) => (found ? [{...found, at: 'parts'}] : []),
+    says: words.tooManyParts,
   }),
   'unknown-wood': rule({
     severity: 'warning',
@@ -121,19 +110,12 @@ export const stockRules = {
     what: 'A wood that the wood table does not have.',
     why: 'Without density and stiffness, weight and bow cannot be computed.',
     mend: 'Use a name of the wood table, a loose name such as hardwood, or give density and stiffness.',
-    find: (_, plan) =>
-      (plan.unknownWoods ?? []).map(({path, wood, nearest}) => ({
-        at: path,
-        message: `${wood} is not in the wood table${nearest ? `; was ${nearest} meant?` : ''}${nearest ? ' Else' : ';'} give its own density and stiffness, or a loose name: hardwood, softwood, unknown`,
-        ...(nearest ? {expected: [nearest]} : {expected: ['unknown']}),
-      })),
+    passes: 'neck: {width: 1 5/8, thickness: 3/4, wood: black cherry}',
+    fails: 'neck: {width: 1 5/8, thickness: 3/4, wood: blak cherry}',
+    find: (_, {unknownWoods = []}) => unknownWoods.map((one) => ({...one, at: one.path})),
+    says: words.unknownWood,
   }),
 }
 
-/** Word what is wrong with the pieces that a build names, for one kind of trouble. */
-const stockTrouble = (
-  {stockTroubles = []}: Plan,
-  kinds: readonly StockTrouble['kind'][],
-  says: (trouble: StockTrouble) => Omit<Finding, 'at'>,
-): Finding[] =>
-  stockTroubles.filter(({kind}) => kinds.includes(kind)).map((one) => ({at: one.at, ...says(one)}))
+const troubles = ({stockTroubles = []}: Plan, ...kinds: StockTrouble['kind'][]): StockTrouble[] =>
+  stockTroubles.filter(({kind}) => kinds.includes(kind))

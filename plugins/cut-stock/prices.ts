@@ -1,4 +1,5 @@
-import {type Context, Effort} from './context.ts'
+import type {Context} from './context.ts'
+import {Effort} from './context.ts'
 import {
   contentsOf,
   emptyFront,

@@ -1,4 +1,5 @@
-import {allowed, type Context, type Effort} from './context.ts'
+import type {Effort} from './context.ts'
+import {allowed, type Context} from './context.ts'
 import {Cutting, type Fill} from './cutting.ts'
 import {listFills} from './fills.ts'
 import {fewMore, OpenStrip} from './open-strip.ts'

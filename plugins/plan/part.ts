@@ -24,8 +24,8 @@ export interface Piece {
   widthMm: number
   thicknessMm: number
   /** From where to where it is clear, from one end. */
-  clearMm?: readonly [number, number]
-  cost?: number
+  clearMm?: readonly [number, number] | undefined
+  cost?: number | undefined
 }
 
 /** What a plan depends on besides the build itself. */

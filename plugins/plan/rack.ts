@@ -4,37 +4,37 @@ import type {Cuts} from './cut-list.ts'
 import type {Context, GonePiece, Piece} from './part.ts'
 
 /** A piece on the rack. */
-export interface ShelfPiece extends Piece {
+export interface RackPiece extends Piece {
   /** The day it came into the shop; absent: it was always there. */
-  bought?: string
-  remark?: string
+  bought?: string | undefined
+  remark?: string | undefined
   /** What it is left over from: there since the day that build was started. */
-  from?: {build: string; piece: string; on: string}
+  from?: {build: string; piece: string; on: string} | undefined
 }
 
 /** The rack between two builds: what stands on it, and what became of pieces that no longer do. */
-export interface Shelf {
-  pieces: readonly ShelfPiece[]
+export interface Rack {
+  pieces: readonly RackPiece[]
   cut: readonly {id: string; by: string}[]
 }
 
-/** Stand the pieces of the rack file on the rack, `count: 6` as `A4.1` to `A4.6`; one without a size or id is left out. */
-export function shelfOf(rack: readonly StockPiece[]): Shelf {
-  const pieces = rack.flatMap(({id, wood, length, width, thickness, clear, count, remark, bought}) => {
+/** Stand the pieces of the rack file on it, `count: 6` as `A4.1` to `A4.6`; one without a size or id is left out. */
+export function rackOf(listed: readonly StockPiece[]): Rack {
+  const pieces = listed.flatMap(({id, wood, length, width, thickness, clear, count, remark, bought}) => {
     if (!id || !length || !width || !thickness) return []
     const [from, to] = clear ?? []
     const many = count?.value ?? 1
     return Array.from(
       {length: many},
-      (_, k): ShelfPiece => ({
+      (_, k): RackPiece => ({
         id: many > 1 ? `${id.value}.${k + 1}` : id.value,
         wood: wood?.value ?? 'unknown',
         lengthMm: length.mm,
         widthMm: width.mm,
         thicknessMm: thickness.mm,
-        ...(from && to && {clearMm: [from.mm, to.mm] as const}),
-        ...(bought && {bought: bought.iso}),
-        ...(remark && {remark: remark.value}),
+        clearMm: from && to && [from.mm, to.mm],
+        bought: bought?.iso,
+        remark: remark?.value,
       }),
     )
   })
@@ -48,10 +48,10 @@ export interface RackBuild {
 }
 
 /** Put builds in the order in which they take their wood: by the day they were started, then by slug; undated ones last. */
-function inRackOrder<B>(builds: readonly B[], of: (one: B) => RackBuild): B[] {
-  const day = (one: B) => of(one).values.started?.iso ?? '\uffff'
+function inRackOrder<B extends RackBuild>(builds: readonly B[]): B[] {
+  const day = ({values}: B) => values.started?.iso ?? '\uffff'
   const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
-  return [...builds].sort((a, b) => compare(day(a), day(b)) || compare(of(a).slug, of(b).slug))
+  return [...builds].sort((a, b) => compare(day(a), day(b)) || compare(a.slug, b.slug))
 }
 
 export type RackContext = Required<Omit<Context, 'journal'>>
@@ -61,25 +61,22 @@ export type RackContext = Required<Omit<Context, 'journal'>>
  * offcuts. `cutsOf` plans one. Gives the rack as it stands after the last.
  */
 export async function throughRack<B extends RackBuild>(
-  start: Shelf,
+  start: Rack,
   builds: readonly B[],
   cutsOf: (build: B, context: RackContext) => Promise<Cuts | undefined>,
-): Promise<Shelf> {
-  let shelf = start
-  for (const build of inRackOrder(builds, (one) => one)) {
-    shelf = putBack(shelf, build, await cutsOf(build, piecesFor(shelf, build)))
+): Promise<Rack> {
+  let rack = start
+  for (const build of inRackOrder(builds)) {
+    rack = putBack(rack, build, await cutsOf(build, piecesFor(rack, build)))
   }
-  return shelf
+  return rack
 }
 
 /**
  * Give the pieces that stand on the rack on the day a build is started (any day for one without a date), and those of
  * its `take` that it cannot have, with why.
  */
-function piecesFor(
-  {pieces, cut}: Shelf,
-  {values: {started, take = []}}: RackBuild,
-): Required<Omit<Context, 'journal'>> {
+function piecesFor({pieces, cut}: Rack, {values: {started, take = []}}: RackBuild): RackContext {
   const isThere = (bought: string | undefined) => !bought || !started || bought <= started.iso
   const asked = new Set(take.map(({value}) => value))
   const isAsked = (id: string) => asked.has(id) || asked.has(id.replace(/\.\d+$/, ''))
@@ -96,7 +93,7 @@ function piecesFor(
         lengthMm,
         widthMm,
         thicknessMm,
-        ...(clearMm && {clearMm}),
+        clearMm,
       })),
     gone: [...gone, ...later],
   }
@@ -107,13 +104,13 @@ function piecesFor(
  * falling length; what it took and did not cut stands where it stood. An idea, and a build without a date, changes
  * nothing.
  */
-function putBack(shelf: Shelf, {slug, values}: RackBuild, cuts: Cuts | undefined): Shelf {
+function putBack(rack: Rack, {slug, values}: RackBuild, cuts: Cuts | undefined): Rack {
   const {started} = values
-  if (!cuts || !started || values.status?.value === 'idea') return shelf
+  if (!cuts || !started || values.status?.value === 'idea') return rack
   const isOwn = new Set((values.stock ?? []).map(({id}, i) => id?.value ?? `piece ${i + 1}`))
   const cut = cuts.pieces.filter(({stockId}) => !isOwn.has(stockId)).map(({id}) => ({id, by: slug}))
   const offcuts = cuts.pieces.flatMap((piece) =>
-    piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): ShelfPiece => {
+    piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): RackPiece => {
       const name = `${piece.id}-${offcutName(i)}`
       return {
         id: isOwn.has(piece.stockId) ? `${slug}.${name}` : name,
@@ -127,13 +124,13 @@ function putBack(shelf: Shelf, {slug, values}: RackBuild, cuts: Cuts | undefined
   )
   const isCut = new Set(cut.map(({id}) => id))
   return {
-    pieces: [...shelf.pieces.filter(({id}) => !isCut.has(id)), ...offcuts],
-    cut: [...shelf.cut, ...cut],
+    pieces: [...rack.pieces.filter(({id}) => !isCut.has(id)), ...offcuts],
+    cut: [...rack.cut, ...cut],
   }
 }
 
 /** List what stands on the rack on a day; without one, everything that was ever bought and not cut. */
-export function rackOn({pieces}: Shelf, day: string | undefined): ShelfPiece[] {
+export function piecesOn({pieces}: Rack, day: string | undefined): RackPiece[] {
   return pieces.filter(({bought, from}) => {
     const since = from?.on ?? bought
     return !since || !day || since <= day

@@ -3,13 +3,11 @@ import type {Bow} from '../plan/neck/bow.ts'
 import type {Budget} from '../plan/neck/budget.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
-import {type PrintedCuts, printedCuts} from './cut-list.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
-export interface PrintedPlan extends Omit<Plan, 'neck' | 'cuts'> {
+export interface PrintedPlan extends Omit<Plan, 'neck'> {
   neck?: PrintedNeck | undefined
-  cuts?: PrintedCuts | undefined
 }
 
 interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
@@ -19,8 +17,7 @@ interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {neck, cuts} = plan
-  return defined({...plan, neck: neck && printedNeck(neck), cuts: cuts && printedCuts(cuts, plan)})
+  return defined({...plan, neck: plan.neck && printedNeck(plan.neck)})
 }
 
 /** Write the plan and what the checks found in it as one JSON object, ended by a line feed. */

@@ -7,7 +7,8 @@ import {buildAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeSite} from '../publish/write-site.ts'
-import {type FileProblems, report} from './report.ts'
+import type {FileProblems} from '../site-data.ts'
+import {report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run build                             writes the site to _site/

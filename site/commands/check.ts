@@ -4,8 +4,9 @@ import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
 import {readSettings, settingsFiles} from '../journal/settings.ts'
-import {uncachedSteps} from '../make/run-steps.ts'
-import {type FileProblems, fails, report} from './report.ts'
+import type {FileProblems} from '../site-data.ts'
+import {uncachedSteps} from '../steps/run-steps.ts'
+import {fails, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run check              looks at every build of the journal

@@ -8,7 +8,7 @@ import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readSettings} from '../journal/settings.ts'
-import {uncachedSteps} from '../make/run-steps.ts'
+import {uncachedSteps} from '../steps/run-steps.ts'
 import {readArguments} from './usage.ts'
 
 const kinds = Object.entries(usualKinds).map(([name, {says}]) => `  ${name.padEnd(21)} ${says}`)

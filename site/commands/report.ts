@@ -1,11 +1,6 @@
 import {styleText} from 'node:util'
 import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
-
-/** The problems of one file. */
-export interface FileProblems {
-  file: string
-  problems: readonly Problem[]
-}
+import type {FileProblems} from '../site-data.ts'
 
 /** Print problems under their files' names as `line:column severity message rule`, then a count. */
 export function report(files: readonly FileProblems[], stream: NodeJS.WriteStream = process.stdout): string {

@@ -8,7 +8,8 @@ import {Changes, changesPath} from '../serve/changes.ts'
 import {listen} from '../serve/listen.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
 import {WritingSession} from '../serve/writing-session.ts'
-import {type FileProblems, report} from './report.ts'
+import type {FileProblems} from '../site-data.ts'
+import {report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm start    shows the journal at http://localhost:8080/ (or another free port) while you write

@@ -7,15 +7,15 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {
+  type Rack,
   type RackBuild,
   type RackContext,
-  type Shelf,
+  rackOf,
   seesRack,
-  shelfOf,
   throughRack,
 } from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
-import type {ReadResult, Steps} from '../make/steps.ts'
+import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {readSettings, readText} from './settings.ts'
@@ -30,7 +30,7 @@ interface Journal {
   settings: JournalSettings
   rack: StockPiece[]
   /** The rack as it stands after all builds. */
-  shelf: Shelf
+  rackLeft: Rack
   builds: PlannedBuild[]
   /** Problems of `journal.yaml` and `rack.yaml`. */
   problems: {file: string; problems: Problem[]}[]
@@ -45,13 +45,13 @@ export async function readJournalFolder(root: string, steps: Steps): Promise<Jou
   const opened = await pMap(found, (each) => openBuild(each, settings, steps), together)
   const filesOf = folderLists(found)
   const names = opened.map(nameOf)
-  const {planned: builds, shelf} = await planOnRack(shelfOf(rack), opened, async (each, context) =>
+  const {planned: builds, rackLeft} = await planOnRack(rackOf(rack), opened, async (each, context) =>
     planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, steps),
   )
   return {
     settings,
     rack,
-    shelf,
+    rackLeft,
     builds,
     others,
     problems: problems.map((each) => ({...each, file: `builds/${each.file}`})),
@@ -115,14 +115,14 @@ const noRack: RackContext = {pieces: [], gone: []}
  * Those that do not look at the rack are planned first, several at a time; the others wait for those before them.
  */
 export async function planOnRack<O extends {build: RackBuild}, P extends {plan: Plan}>(
-  rack: Shelf,
+  rack: Rack,
   opened: readonly O[],
   plan: (one: O, context: RackContext) => Promise<P>,
-): Promise<{planned: P[]; shelf: Shelf}> {
+): Promise<{planned: P[]; rackLeft: Rack}> {
   const alone = async (one: O) => (seesRack(one.build) ? undefined : plan(one, noRack))
   const planned: (P | undefined)[] = await pMap(opened, alone, together)
   const places = new Map(opened.map(({build}, at) => [build, at]))
-  const shelf = await throughRack(
+  const rackLeft = await throughRack(
     rack,
     opened.map(({build}) => build),
     async (build, context) => {
@@ -132,5 +132,5 @@ export async function planOnRack<O extends {build: RackBuild}, P extends {plan: 
       return one.plan.cuts
     },
   )
-  return {planned: planned.map((one) => one!), shelf}
+  return {planned: planned.map((one) => one!), rackLeft}
 }

@@ -2,10 +2,9 @@ import {join} from 'node:path'
 import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {RackContext} from '../../plugins/plan/rack.ts'
-import {seesRack, shelfOf} from '../../plugins/plan/rack.ts'
-import {uncachedSteps} from '../make/run-steps.ts'
-import type {Steps} from '../make/steps.ts'
+import {type RackContext, rackOf, seesRack} from '../../plugins/plan/rack.ts'
+import {uncachedSteps} from '../steps/run-steps.ts'
+import type {Steps} from '../steps/steps.ts'
 import type {Found} from './find-file.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds} from './list-builds.ts'
@@ -41,7 +40,7 @@ export async function readOne(
   if (rack.length === 0 || !seesRack(opened.build)) return planOne(opened, {pieces: [], gone: []})
   const others = beside.filter(({path}) => path !== opened.path)
   const around = await pMap(others, (each) => openBuild(each, settings, steps), together)
-  const {planned} = await planOnRack(shelfOf(rack), [opened, ...around], planOne)
+  const {planned} = await planOnRack(rackOf(rack), [opened, ...around], planOne)
   return planned[0]!
 }
 

@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {markup, withPrefix} from '../html/markup.ts'
-import type {Layout} from '../publish/page.ts'
+import {markup, withPrefix} from '../markup.ts'
+import type {Layout} from '../page.ts'
 import type {Surround} from '../site-data.ts'
 import {head} from './head.ts'
 
@@ -73,7 +73,7 @@ function ways(entries: readonly (readonly [string, string])[], within: string): 
   return h(
     'ul',
     entries.map(([href, name]) =>
-      h('li', [h('a', {href, ...(href === within ? {ariaCurrent: 'page'} : {})}, name)]),
+      h('li', [h('a', {href, ariaCurrent: href === within ? 'page' : undefined}, name)]),
     ),
   )
 }

@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {written} from '../html/markup.ts'
-import type {PageData} from '../publish/page.ts'
+import {written} from '../markup.ts'
+import type {PageData} from '../page.ts'
 import type {Surround} from '../site-data.ts'
 
 /** What a page may load and run: nothing but this site's own files. Stands in each page, and in the server's answers. */

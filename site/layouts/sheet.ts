@@ -1,6 +1,6 @@
 import {h} from 'hastscript'
-import {markup, withPrefix, written} from '../html/markup.ts'
-import type {Layout} from '../publish/page.ts'
+import {markup, withPrefix, written} from '../markup.ts'
+import type {Layout} from '../page.ts'
 import type {Surround} from '../site-data.ts'
 import {head} from './head.ts'
 

@@ -1,14 +1,12 @@
 import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {Shelf} from '../../plugins/plan/rack.ts'
-import {rackOn} from '../../plugins/plan/rack.ts'
+import {piecesOn, type Rack} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
-import type {FileProblems} from '../commands/report.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {SiteBuild, SiteData, Surround} from '../site-data.ts'
-import {cachedSteps} from './cached-steps.ts'
+import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
+import {cachedSteps} from '../steps/steps.ts'
 import {kinOf, siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -28,7 +26,7 @@ export async function makeSite(
   cache: Cache,
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
   const steps = cachedSteps(cache)
-  const {settings, shelf, builds, problems, others} = await readJournalFolder(root, steps)
+  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
@@ -44,7 +42,7 @@ export async function makeSite(
     site: {
       around,
       journal: settings,
-      rack: rackToday(shelf, builds, among.hidden),
+      rack: rackToday(rackLeft, builds, among.hidden),
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
@@ -56,13 +54,9 @@ export async function makeSite(
 }
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
-function rackToday(
-  shelf: Shelf,
-  builds: readonly PlannedBuild[],
-  hidden: readonly string[],
-): SiteData['rack'] {
+function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
   const day = lastDay(builds.map(({build}) => build))
-  const pieces = rackOn(shelf, day).map((piece) => {
+  const pieces = piecesOn(rack, day).map((piece) => {
     const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
     return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
   })
@@ -73,8 +67,8 @@ function surround(settings: JournalSettings, options: SiteOptions): Surround {
   return {
     ...options,
     title: settings.title?.value ?? 'Build journal',
-    ...(settings.maker ? {maker: settings.maker.value} : {}),
-    ...(settings.site ? {origin: settings.site.value.replace(/\/+$/, '')} : {}),
+    maker: settings.maker?.value,
+    origin: settings.site?.value.replace(/\/+$/, ''),
   }
 }
 

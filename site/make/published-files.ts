@@ -7,9 +7,9 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
 import type {Cache} from '../cache.ts'
 import type {OpenBuild} from '../journal/read-journal.ts'
+import type {Artefact} from '../page.ts'
 import type {Picture} from '../pictures/picture.ts'
 import {pictureFiles, readPicture} from '../pictures/picture-files.ts'
-import type {Artefact} from '../publish/page.ts'
 
 // What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
 const published = new Set(

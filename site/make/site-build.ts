@@ -6,11 +6,11 @@ import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import {linkedBuilds} from '../journal/surroundings.ts'
-import type {Artefact} from '../publish/page.ts'
+import type {Artefact} from '../page.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
-import type {Downloads} from './downloads.ts'
+import type {Downloads} from '../steps/downloads.ts'
+import type {Steps} from '../steps/steps.ts'
 import {publishedFiles} from './published-files.ts'
-import type {Steps} from './steps.ts'
 
 /** What a build's pages depend on besides the build. */
 interface Among {
@@ -61,7 +61,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     relatives,
     isDraft: build.values.publish?.value === false,
     made,
-    ...(cover ? {cover} : {}),
+    cover,
     key: keyOf(
       madeKey,
       JSON.stringify(around),

@@ -4,7 +4,7 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Step} from '../../plugins/plan/work/step.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
-import {withFractions} from '../html/markup.ts'
+import {withFractions} from '../markup.ts'
 import type {Beside} from './bench.ts'
 
 interface AroundStep {

@@ -5,8 +5,8 @@ import type {Step} from '../../plugins/plan/work/step.ts'
 import {howFar} from '../../plugins/sections/work-order.ts'
 import {cautionSigns, comesFirst} from '../../plugins/tables/hazards.ts'
 import {keyOf} from '../cache.ts'
-import {markup, withPrefix} from '../html/markup.ts'
-import type {Page} from '../publish/page.ts'
+import {markup, withPrefix} from '../markup.ts'
+import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {benchStep} from './bench-step.ts'
 
@@ -22,7 +22,7 @@ export function benchPages({builds, around}: SiteData): Page[] {
         title: `${one.title}: bench sheet`,
         describes: `The work on ${one.title}, step by step, to print and tick.`,
         within: `/builds/${one.slug}/`,
-        ...(one.isDraft ? {unlisted: true as const} : {}),
+        unlisted: one.isDraft,
       },
       content: () => markup(withPrefix(sheet(one), around.prefix)),
     }))

@@ -1,8 +1,8 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {kindFacts, said} from '../html/build-facts.ts'
-import {lengthOf, withFractions} from '../html/markup.ts'
+import {lengthOf, withFractions} from '../markup.ts'
 import type {SiteBuild} from '../site-data.ts'
+import {kindFacts, said} from './build-facts.ts'
 
 /** Open a build's page: its name, a sentence, and what it is at a glance. */
 export function buildHead(one: SiteBuild): Element {

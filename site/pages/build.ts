@@ -1,7 +1,9 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {markup, withPrefix, written} from '../html/markup.ts'
-import type {Page} from '../publish/page.ts'
+import {planJson} from '../../plugins/words/printed-plan.ts'
+import {keyOf} from '../cache.ts'
+import {markup, withPrefix, written} from '../markup.ts'
+import type {Page} from '../page.ts'
 import type {MadeBuild, SiteBuild, SiteData} from '../site-data.ts'
 import {buildHead} from './build-head.ts'
 import {whileWriting} from './while-writing.ts'
@@ -15,8 +17,8 @@ export function buildPages({builds, around}: SiteData): Page[] {
     data: {
       title: one.title,
       within: '/',
-      ...(one.build.values.summary ? {describes: one.build.values.summary.value} : {}),
-      ...(one.isDraft ? {unlisted: true as const} : {}),
+      describes: one.build.values.summary?.value,
+      unlisted: one.isDraft,
     },
     content: () => content(one, around),
   }))
@@ -29,7 +31,7 @@ function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): strin
     contents(one.made.headings),
     h('div.prose', [written(one.made.html)]),
     recordings(one),
-    takeAway(one),
+    downloads(one),
   ])
   return markup(withPrefix(page, prefix))
 }
@@ -70,7 +72,7 @@ function recordings({build, slug, files}: SiteBuild): Element | undefined {
 }
 
 /** What can be taken away from a build's page: address below it, name, and what it is for. */
-const files = [
+const downloadList = [
   ['bench/', 'Bench sheet', 'the work step by step, to print and tick'],
   ['care/', 'Strings and care', 'the sheet that goes with the instrument'],
   [
@@ -87,18 +89,47 @@ const files = [
 ] as const
 
 /** Lead to the files beside a build's page. */
-function takeAway({slug, plan, files: given}: SiteBuild): Element {
+function downloads({slug, plan, files}: SiteBuild): Element {
   const isThere = (name: string) =>
     ['care/', 'build.md', 'plan.json'].includes(name) ||
     (name === 'bench/' && plan.work !== undefined) ||
-    given.some(({address}) => address === `/builds/${slug}/${name}`)
+    files.some(({address}) => address === `/builds/${slug}/${name}`)
   return h('section.take-away', [
     h('h2#TakeAway', 'To take away'),
     h(
       'ul',
-      files
+      downloadList
         .filter(([file]) => isThere(file))
         .map(([file, name, what]) => h('li', [h('a', {href: `/builds/${slug}/${file}`}, name), `: ${what}`])),
     ),
   ])
+}
+
+/** Write each build's plan beside its page, in the bytes that the `plan` command prints. */
+export function planPages({builds}: SiteData): Page[] {
+  return builds.map(({slug, title, key, plan, problems}) => ({
+    address: `/builds/${slug}/plan.json`,
+    layout: 'bare',
+    data: {title},
+    key: keyOf('plan', key),
+    content: () => planJson(plan, problems),
+  }))
+}
+
+/** Write each build's front matter beside its page, as it was written. */
+export function buildFilePages({builds}: SiteData): Page[] {
+  return builds.map(({slug, title, text}) => ({
+    address: `/builds/${slug}/build.md`,
+    layout: 'bare',
+    data: {title},
+    key: keyOf(text),
+    content: () => frontMatterOf(text),
+  }))
+}
+
+function frontMatterOf(text: string): string {
+  const end = /^---[ \t]*$/gm
+  end.lastIndex = 4
+  const closing = end.exec(text)
+  return closing ? `${text.slice(0, closing.index)}---\n` : ''
 }

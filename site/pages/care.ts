@@ -1,14 +1,13 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {Inline} from '../../plugins/sections/kit.ts'
-import {facts, toElements} from '../../plugins/sections/kit.ts'
+import {facts, type Inline, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {length} from '../../plugins/sections/measures.ts'
 import {keyOf} from '../cache.ts'
-import {said} from '../html/build-facts.ts'
-import {markup, withPrefix} from '../html/markup.ts'
-import type {Page} from '../publish/page.ts'
+import {markup, withPrefix} from '../markup.ts'
+import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {said} from './build-facts.ts'
 
 /** Write the sheet that goes with each instrument to whoever plays it. */
 export function carePages({builds, around}: SiteData): Page[] {
@@ -20,7 +19,7 @@ export function carePages({builds, around}: SiteData): Page[] {
       title: `${one.title}: strings and care`,
       describes: `What ${one.title} is strung with, how it is set up, and how to keep it.`,
       within: `/builds/${one.slug}/`,
-      ...(one.isDraft ? {unlisted: true as const} : {}),
+      unlisted: one.isDraft,
     },
     content: () => markup(withPrefix(care(one, around.maker), around.prefix)),
   }))

@@ -1,6 +1,6 @@
 import type {Plan} from '../../plugins/plan/plan.ts'
-import {kindFacts, said} from '../html/build-facts.ts'
 import type {SiteBuild} from '../site-data.ts'
+import {kindFacts, said} from './build-facts.ts'
 
 /** What a build has for one dimension: a length, a number of some unit, or words. */
 export type Has = {mm: number} | {number: number; unit: string; digits: number} | {words: string} | undefined

@@ -1,10 +1,10 @@
 import {createHash} from 'node:crypto'
 import type {Element} from 'xast'
 import {x} from 'xastscript'
-import {kindFacts} from '../html/build-facts.ts'
-import {type Page, textPage} from '../publish/page.ts'
+import {xmlDocument} from '../markup.ts'
+import {type Page, textPage} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {xmlDocument} from './xml.ts'
+import {kindFacts} from './build-facts.ts'
 
 /** Write the feed (Atom, RFC 4287) of builds that carry a date, newest first. Dates are those of the files. */
 export function feedPage({around, builds, journal}: SiteData): Page[] {

@@ -1,6 +1,7 @@
 import type {Element} from 'hast'
 import {h, s} from 'hastscript'
-import {written} from '../html/markup.ts'
+import {inchMm} from '../../plugins/tables/units.ts'
+import {written} from '../markup.ts'
 import type {Hanging, SiteBuild} from '../site-data.ts'
 
 /** As many as a row can show; the cards below are all of them. */
@@ -64,7 +65,7 @@ interface RowView {
 }
 
 /** Marks in mm, and how many of them to the next figure. */
-const marks = {in: {mm: 25.4, toFigure: 6}, mm: {mm: 20, toFigure: 5}}
+const marks = {in: {mm: inchMm, toFigure: 6}, mm: {mm: 20, toFigure: 5}}
 
 /** Draw the rule that hangs at the row's beginning: marks from the nut line down, figures in the journal's units. */
 function hangingRule({topMm, heightMm}: RowView, units: 'in' | 'mm'): Element {

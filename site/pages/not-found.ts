@@ -1,5 +1,5 @@
 import {h} from 'hastscript'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
 
 /** Write the page for addresses that lead nowhere. */

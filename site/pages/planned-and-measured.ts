@@ -1,15 +1,27 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {writeMeasured} from '../../plugins/build-file/quantities/write-measured.ts'
+import {type Comparison, comparisons, type MeasureKind, spread} from '../../plugins/plan/deviations.ts'
 import {link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions, measured} from '../../plugins/sections/measures.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {type Comparison, comparisons, spread} from './deviations.ts'
 
 /** Fewer builds than this say nothing about a workshop; common practice, no source. */
 const fewest = 5
+
+const names: Record<MeasureKind, string> = {
+  lines: 'Line positions',
+  notes: 'Notes at the lines',
+  pull: 'Pull of the strings',
+  bow: 'Bow of the neck',
+  resonance: 'The box’s own pitch',
+  action: 'String heights',
+  scale: 'Scale length',
+  neck: 'Neck and head',
+  box: 'Box',
+}
 
 /** Write the page that sets what was planned against what was measured, over all builds. */
 export function plannedAndMeasuredPage({around, builds}: SiteData): Page[] {
@@ -38,12 +50,12 @@ function toldOf(built: readonly SiteBuild[]): ElementContent[] {
   return comparisons(built)
     .filter(({builds}) => builds >= fewest)
     .flatMap((comparison) => [
-      h('h2', comparison.name),
+      h('h2', names[comparison.kind]),
       ...toElements([paragraph(...fractions(sentence(comparison))), deviationTable(comparison)]),
     ])
 }
 
-function sentence({deviations, builds, unit}: Comparison): string {
+function sentence({deviations, builds, unit}: Comparison<SiteBuild>): string {
   const {median, typical, furthest, above, below} = spread(deviations.map(({difference}) => difference))
   const {one, planned} = deviations[0]!
   const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
@@ -53,9 +65,9 @@ function sentence({deviations, builds, unit}: Comparison): string {
   return `${deviations.length} measures of ${builds} builds: half lie within ${write(typical)} of the plan, the furthest ${write(furthest)} off; ${leans}${middle}.`
 }
 
-function deviationTable({name, unit, deviations}: Comparison) {
+function deviationTable({kind, unit, deviations}: Comparison<SiteBuild>) {
   return table({
-    caption: `${name}, planned and measured`,
+    caption: `${names[kind]}, planned and measured`,
     columns: [
       {head: 'Build'},
       {head: 'What'},

@@ -1,9 +1,9 @@
 import type {Element, ElementContent} from 'hast'
 import {h, s} from 'hastscript'
-import {type KindFacts, kindFacts, said} from '../html/build-facts.ts'
-import {lengthOnly, withFractions} from '../html/markup.ts'
+import {lengthOnly, withFractions} from '../markup.ts'
 import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
+import {type KindFacts, kindFacts, said} from './build-facts.ts'
 import {pen} from './hanging-row.ts'
 
 /** Write a build's card: its cover or its own drawing, and what tells it apart; data attributes are for narrowing. */

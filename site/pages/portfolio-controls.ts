@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {type KindFacts, kindFacts} from '../html/build-facts.ts'
 import type {SiteBuild} from '../site-data.ts'
+import {type KindFacts, kindFacts} from './build-facts.ts'
 
 /** What builds can be narrowed by: the name of the control, its label, and what a build has for it. */
 const facets: readonly (readonly [string, string, (facts: KindFacts) => readonly string[]])[] = [

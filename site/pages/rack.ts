@@ -1,15 +1,16 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {ShelfPiece} from '../../plugins/plan/rack.ts'
+import type {RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {lengthAlone} from '../../plugins/sections/measures.ts'
+import {inchMm} from '../../plugins/tables/units.ts'
 import type {Ruler} from '../../plugins/words/lengths.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
-const rulers = {in: {units: 'in', rulerMm: 25.4 / 16}, mm: {units: 'mm', rulerMm: 1}} as const
+const rulers = {in: {units: 'in', rulerMm: inchMm / 16}, mm: {units: 'mm', rulerMm: 1}} as const
 
 /** Write the page of the rack: the wood at hand, where each offcut came from, and what each build used. */
 export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
@@ -31,13 +32,13 @@ export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
 }
 
 function standing(
-  pieces: readonly ShelfPiece[],
+  pieces: readonly RackPiece[],
   builds: readonly SiteBuild[],
   ruler: Ruler,
 ): ElementContent[] {
   if (pieces.length === 0)
     return [h('p', ['Nothing stands on the rack. Pieces are listed in ', h('code', 'builds/rack.yaml'), '.'])]
-  const shelf = table({
+  const pieceTable = table({
     caption: 'On the rack',
     columns: [
       {head: 'Piece'},
@@ -56,10 +57,10 @@ function standing(
       from ? leftOver(from, builds) : (remark ?? ''),
     ]),
   })
-  return toElements([shelf])
+  return toElements([pieceTable])
 }
 
-function leftOver({build, piece}: NonNullable<ShelfPiece['from']>, builds: readonly SiteBuild[]): Inline[] {
+function leftOver({build, piece}: NonNullable<RackPiece['from']>, builds: readonly SiteBuild[]): Inline[] {
   const one = builds.find(({slug}) => slug === build)
   return [
     `left over from ${piece}, `,

@@ -1,7 +1,7 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {rules} from '../../plugins/checks/all.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
 
 const groups = [

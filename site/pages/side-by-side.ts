@@ -1,15 +1,16 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {inchMm} from '../../plugins/tables/units.ts'
 import type {Ruler} from '../../plugins/words/lengths.ts'
 import {number} from '../../plugins/words/quantities.ts'
-import {kindFacts} from '../html/build-facts.ts'
-import {lengthOnly} from '../html/markup.ts'
-import {type Page, pageOf} from '../publish/page.ts'
+import {lengthOnly} from '../markup.ts'
+import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {kindFacts} from './build-facts.ts'
 import {type Dimension, dimensions, type Has, inCommon} from './dimensions.ts'
 
 /** One unit for all builds, so that figures compare at a glance. */
-const rulers = {in: {units: 'in', rulerMm: 25.4 / 32}, mm: {units: 'mm', rulerMm: 0.5}} as const
+const rulers = {in: {units: 'in', rulerMm: inchMm / 32}, mm: {units: 'mm', rulerMm: 0.5}} as const
 
 /** Write the page that lays all builds' dimensions next to each other, those that played well first. */
 export function sideBySidePage({around, builds, journal}: SiteData): Page[] {

@@ -1,7 +1,7 @@
 import {x} from 'xastscript'
-import {type Page, textPage} from '../publish/page.ts'
+import {xmlDocument} from '../markup.ts'
+import {type Page, textPage} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
-import {xmlDocument} from './xml.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */
 export function sitemapPage({around: {origin = '', prefix}}: SiteData, pages: readonly Page[]): Page[] {

@@ -11,6 +11,7 @@ import {
   softwoodWidths,
 } from '../../plugins/tables/lumber.ts'
 import {screwSources, screws} from '../../plugins/tables/screws.ts'
+import {inchMm} from '../../plugins/tables/units.ts'
 
 /** A table that the computations use, as its page shows it; `source` says where all rows come from that name none. */
 export interface SourceTable {
@@ -23,7 +24,7 @@ export const right = (head: string) => ({head, align: 'right'}) as const
 
 export const noSource = 'common practice, no source'
 
-const bit = (inches: number) => fractions(writeLength(inches * 25.4, {units: 'in', rulerMm: 25.4 / 64}))
+const bit = (inches: number) => fractions(writeLength(inches * inchMm, {units: 'in', rulerMm: inchMm / 64}))
 
 /** The tables that screws and bits are chosen from. */
 export const shopTables: readonly SourceTable[] = [
@@ -64,7 +65,7 @@ export const shopTables: readonly SourceTable[] = [
   },
 ]
 
-const inches = (mm: number) => fractions(writeLength(mm, {units: 'in', rulerMm: 25.4 / 16}))
+const inches = (mm: number) => fractions(writeLength(mm, {units: 'in', rulerMm: inchMm / 16}))
 
 /** Name what boards are sold as, and what they are dressed to. */
 const dressed = (caption: string, rows: readonly {nominal: string; mm: number}[]): SourceTable['table'] => ({

@@ -3,7 +3,7 @@ import {readFile} from 'node:fs/promises'
 import {basename, extname} from 'node:path'
 import sharp from 'sharp'
 import {type Cache, keyOf} from '../cache.ts'
-import type {Artefact} from '../publish/page.ts'
+import type {Artefact} from '../page.ts'
 import {type Picture, type PictureFormat, pictureFormats, publishedWidths, versionOf} from './picture.ts'
 
 /** Read the size of a picture file (absolute path) and name it by what is in it; undefined where it is no picture. */

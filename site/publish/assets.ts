@@ -1,6 +1,6 @@
 import {fileURLToPath} from 'node:url'
 import {build} from 'esbuild'
-import type {Artefact} from './page.ts'
+import type {Artefact} from '../page.ts'
 
 const home = fileURLToPath(new URL('..', import.meta.url))
 

@@ -1,13 +1,13 @@
 import {mkdir, writeFile} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
-import Eleventy, {type UserConfig} from '@11ty/eleventy'
+import type {UserConfig} from '@11ty/eleventy'
+import Eleventy from '@11ty/eleventy'
 import pMap from 'p-map'
-import {together} from '../journal/folder.ts'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
+import {type Artefact, fileOf, type Layout, type LayoutName, type Page, type PageData} from '../page.ts'
 import type {Surround} from '../site-data.ts'
-import {type Artefact, fileOf, type Layout, type LayoutName, type Page, type PageData} from './page.ts'
 
 /** Write pages and files of a site into `folder` (absolute). */
 export async function writeSite(
@@ -84,5 +84,5 @@ async function writeArtefacts(artefacts: readonly Artefact[], folder: string): P
     await mkdir(dirname(file), {recursive: true})
     await writeFile(file, await bytes())
   }
-  await pMap(artefacts, write, together)
+  await pMap(artefacts, write, {concurrency: 8})
 }

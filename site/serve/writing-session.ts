@@ -1,13 +1,12 @@
 import {rm} from 'node:fs/promises'
 import {join} from 'node:path'
 import {type Cache, cacheOf} from '../cache.ts'
-import type {FileProblems} from '../commands/report.ts'
 import {makeSite} from '../make/make-site.ts'
+import {type Artefact, fileOf, type Page} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
 import {type Assets, buildAssets} from '../publish/assets.ts'
-import {type Artefact, fileOf, type Page} from '../publish/page.ts'
 import {writeSite} from '../publish/write-site.ts'
-import type {Surround} from '../site-data.ts'
+import type {FileProblems, Surround} from '../site-data.ts'
 
 /** The site as it is while somebody writes: written whole once, then kept up with the journal. */
 export class WritingSession {

@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {Context} from '../../plugins/plan/part.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {offcutName, rackOn, shelfOf, throughRack} from '../../plugins/plan/rack.ts'
+import {offcutName, piecesOn, rackOf, throughRack} from '../../plugins/plan/rack.ts'
 
 const rack = `
 - {id: A4, wood: beech, length: 40, width: 3, thickness: 3/4}
@@ -19,13 +19,13 @@ const rail = 'parts: [{name: rail, wood: beech, length: 20, width: 1, thickness:
 
 async function lead(...builds: ReturnType<typeof build>[]) {
   const plans = new Map<string, {plan: Plan; context: Omit<Context, 'journal'>}>()
-  const start = shelfOf(readRack(rack, {}).pieces)
-  const shelf = await throughRack(start, builds, async (one, context) => {
+  const start = rackOf(readRack(rack, {}).pieces)
+  const rackLeft = await throughRack(start, builds, async (one, context) => {
     const plan = planBuild(one, {journal: {}, ...context})
     plans.set(one.slug, {plan, context})
     return plan.cuts
   })
-  return {shelf, of: (slug: string) => plans.get(slug)!}
+  return {rackLeft, of: (slug: string) => plans.get(slug)!}
 }
 
 describe('the rack', () => {
@@ -42,7 +42,7 @@ describe('the rack', () => {
   })
 
   test('offcuts go back under new names by falling length, for later builds only', async () => {
-    const {shelf, of} = await lead(
+    const {rackLeft, of} = await lead(
       build('second', `started: 2026-01-05\ntake: [A4-a]\n${rail}`),
       build('first', `started: 2026-01-02\ntake: [A4]\n${rail}`),
     )
@@ -52,7 +52,7 @@ describe('the rack', () => {
       [expect.closeTo(18.875, 6), expect.closeTo(1, 6)],
     ])
     expect(of('second').plan.cuts!.pieces[0]!.id).toBe('A4-a')
-    const ids = shelf.pieces.map(({id}) => id)
+    const ids = rackLeft.pieces.map(({id}) => id)
     expect(ids).toContain('A4-b')
     expect(ids).toContain('A4-a-a')
     expect(ids).not.toContain('A4')
@@ -65,41 +65,41 @@ describe('the rack', () => {
   })
 
   test('offcuts of a build’s own stock carry its name', async () => {
-    const {shelf} = await lead(
+    const {rackLeft} = await lead(
       build(
         'lamp',
         `started: 2026-01-02\n${rail}\nstock: [{id: S1, wood: beech, length: 40, width: 1, thickness: 3/4}]`,
       ),
     )
-    expect(shelf.pieces.at(-1)).toMatchObject({id: 'lamp.S1-a', from: {build: 'lamp', piece: 'S1'}})
+    expect(rackLeft.pieces.at(-1)).toMatchObject({id: 'lamp.S1-a', from: {build: 'lamp', piece: 'S1'}})
   })
 
   test('a piece taken and not cut stays under its id', async () => {
-    const {shelf} = await lead(build('one', `started: 2026-01-02\ntake: [A4, B1]\n${rail}`))
-    const ids = shelf.pieces.map(({id}) => id)
+    const {rackLeft} = await lead(build('one', `started: 2026-01-02\ntake: [A4, B1]\n${rail}`))
+    const ids = rackLeft.pieces.map(({id}) => id)
     // Of pieces that serve alike the least volume is cut: one of the two B1.
     expect(ids).toEqual(expect.arrayContaining(['A4', 'B1.2']))
     expect(ids).not.toContain('B1.1')
   })
 
   test('an idea reserves nothing, and wood without a date is an error', async () => {
-    const {shelf, of} = await lead(
+    const {rackLeft, of} = await lead(
       build('idea', `status: idea\nstarted: 2026-01-02\ntake: [A4]\n${rail}`),
       build('undated', `take: [A4]\n${rail}`),
     )
     expect(of('idea').plan.cuts!.used).toBe(1)
-    expect(shelf.pieces.map(({id}) => id)).toContain('A4')
+    expect(rackLeft.pieces.map(({id}) => id)).toContain('A4')
     expect(of('undated').plan.stockTroubles).toMatchObject([{kind: 'undated'}])
   })
 
   test('a piece is there from the day it was bought', async () => {
-    const {of, shelf} = await lead(
+    const {of, rackLeft} = await lead(
       build('before', `started: 2026-02-28\ntake: [C1]\n${rail}`),
       build('after', `started: 2026-03-01\ntake: [C1]\n${rail}`),
     )
     expect(of('before').plan.stockTroubles).toMatchObject([{kind: 'later', on: '2026-03-01'}])
     expect(of('after').plan.cuts!.used).toBe(1)
-    expect(rackOn(shelf, '2026-02-01').map(({id}) => id)).toEqual(['A4', 'B1.1', 'B1.2'])
+    expect(piecesOn(rackLeft, '2026-02-01').map(({id}) => id)).toEqual(['A4', 'B1.1', 'B1.2'])
   })
 })
 

@@ -7,10 +7,10 @@ import type {Surroundings} from '../../plugins/build-file/build.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {openCache} from '../../site/cache.ts'
 import {relevant} from '../../site/journal/surroundings.ts'
-import {cachedSteps} from '../../site/make/cached-steps.ts'
-import {uncachedSteps} from '../../site/make/run-steps.ts'
-import type {Steps} from '../../site/make/steps.ts'
+import {uncachedSteps} from '../../site/steps/run-steps.ts'
+import {cachedSteps, type Steps} from '../../site/steps/steps.ts'
 import {fourLines} from '../support/temp-journal.ts'
+
 import '../support/slow.ts'
 
 /** Do all steps of a build. */
@@ -74,9 +74,12 @@ describe('what is kept', () => {
 
   test('is taken again for the same input, also by another process, and done anew for another', async () => {
     const first = counted()
-    const made = await whole(cachedSteps(openCache(folder, 'v1'), first.steps), fourLines('Needle box'))
+    const made = await whole(
+      cachedSteps(openCache(folder, 'v1'), async () => first.steps),
+      fourLines('Needle box'),
+    )
     const again = counted()
-    const kept = cachedSteps(openCache(folder, 'v1'), again.steps)
+    const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
     expect(await whole(kept, fourLines('Needle box'))).toEqual(JSON.parse(JSON.stringify(made)))
     expect(again.done).toEqual({read: 0, plan: 0, make: 0, give: 0})
     await whole(kept, fourLines('Needle box', 'status: on the bench\n'))
@@ -87,11 +90,17 @@ describe('what is kept', () => {
     for (const name of readdirSync(join(folder, 'v1'))) writeFileSync(join(folder, 'v1', name), '{"torn')
     const torn = counted()
     const keeps = openCache(folder, 'v1')
-    await whole(cachedSteps(keeps, torn.steps), fourLines('Needle box'))
+    await whole(
+      cachedSteps(keeps, async () => torn.steps),
+      fourLines('Needle box'),
+    )
     expect(torn.done).toEqual({read: 1, plan: 1, make: 1, give: 1})
     const newer = counted()
     const newest = openCache(folder, 'v2')
-    await whole(cachedSteps(newest, newer.steps), fourLines('Needle box'))
+    await whole(
+      cachedSteps(newest, async () => newer.steps),
+      fourLines('Needle box'),
+    )
     expect(newer.done.read).toBe(1)
     await newest.tidy()
     expect(readdirSync(folder)).toEqual(['v2'])

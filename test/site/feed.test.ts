@@ -3,10 +3,10 @@ import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
 import {x} from 'xastscript'
-import {spread} from '../../site/pages/deviations.ts'
-import {xmlDocument} from '../../site/pages/xml.ts'
+import {xmlDocument} from '../../site/markup.ts'
 import {plain, wordsOf} from '../../site/search-words.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+
 import '../support/slow.ts'
 
 const journal = tempJournal({
@@ -76,9 +76,4 @@ test('an XML document escapes what XML 1.0 reserves and leaves out what it canno
 test('the words of a text are gathered once, small and without accents', () => {
   expect(wordsOf('Épicéa, épicéa. 24 1/4 in; D4-2!')).toBe('1/4 24 d4-2 epicea in')
   expect(plain('ÉPI')).toBe('epi')
-})
-
-// Worked by hand: of -1, 1, 2, 3, 10 the middle one is 2, the middle size 2.
-test('spread tells the middle, the typical and the furthest difference', () => {
-  expect(spread([3, -1, 10, 1, 2])).toEqual({median: 2, typical: 2, furthest: 10, above: 4, below: 1})
 })

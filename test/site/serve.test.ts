@@ -1,8 +1,11 @@
+import {once} from 'node:events'
 import {mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync} from 'node:fs'
+import {get, type IncomingMessage} from 'node:http'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {byteRange, fileFor} from '../../site/serve/answer.ts'
+import {listen} from '../../site/serve/listen.ts'
 import '../support/slow.ts'
 
 // Source of the forms and of what each means: RFC 9110, section 14.1.2, whose examples are of 10,000 bytes.
@@ -24,6 +27,29 @@ describe('byteRange', () => {
     ['lines=1-2', undefined],
   ] as const)('%s', (header, range) => {
     expect(byteRange(header, 10_000)).toEqual(range)
+  })
+})
+
+describe('listen', () => {
+  let own: Awaited<ReturnType<typeof listen>>
+  beforeAll(async () => {
+    own = await listen((_, response) => void response.end(), 8400)
+  })
+  afterAll(() => own.close())
+
+  test.each([
+    ['localhost', 200],
+    ['LOCALHOST', 200],
+    ['127.0.0.1', 200],
+    ['[::1]', 200],
+    ['localhost.elsewhere.example', 421],
+    ['elsewhere.example', 421],
+    ['192.168.0.7', 421],
+  ])('a request to %s gets %s', async (name, status) => {
+    const asked = get({host: '127.0.0.1', port: own.port, headers: {host: `${name}:${own.port}`}})
+    const [answer] = (await once(asked, 'response')) as [IncomingMessage]
+    answer.resume()
+    expect(answer.statusCode).toBe(status)
   })
 })
 

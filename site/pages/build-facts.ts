@@ -1,3 +1,4 @@
+import {textAt} from '../../plugins/build-file/path.ts'
 import type {BuildValues} from '../../plugins/build-file/schema.ts'
 import type {SiteBuild} from '../site-data.ts'
 
@@ -38,10 +39,7 @@ export function kindFacts(one: SiteBuild): KindFacts {
 
 /** The text of a value by its path: as the file wrote it, or as it was assumed; undefined where it is neither. */
 export function said({build, plan}: Pick<SiteBuild, 'build' | 'plan'>, path: string): string | undefined {
-  let value: unknown = build.values
-  for (const key of path.split('.')) value = (value as Record<string, unknown> | undefined)?.[key]
-  const text = (value as {text?: unknown} | undefined)?.text
-  return typeof text === 'string' ? text : plan.assumptions.find((assumed) => assumed.path === path)?.value
+  return textAt(build.values, path) ?? plan.assumptions.find((assumed) => assumed.path === path)?.value
 }
 
 /** Whether a build played well: its last note from playing says that it would be built again as it is. */

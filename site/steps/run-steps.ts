@@ -8,6 +8,7 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
+import {inchMm} from '../../plugins/tables/units.ts'
 import {downloads} from './downloads.ts'
 import {makeBuild} from './make-build.ts'
 import {
@@ -23,7 +24,7 @@ import {
   type Steps,
 } from './steps.ts'
 
-/** Do the work here and now. A text is parsed once: its tree waits between the first step and the last. */
+/** Do the steps anew. A text is parsed once: its tree waits between the first step and the last. */
 export function uncachedSteps(): Steps {
   const trees = new Map<string, Root>()
   return {
@@ -72,7 +73,7 @@ function planHere(input: PlanInput): PlanResult {
 const nothingPlanned = (slug: string): Plan => ({
   slug,
   units: 'in',
-  rulerMm: 25.4 / 32,
+  rulerMm: inchMm / 32,
   handed: 'right',
   assumptions: [],
 })
@@ -96,7 +97,7 @@ function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
 }
 
 /** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
-export function programFails(step: string, error: unknown): Problem<RuleName> {
+function programFails(step: string, error: unknown): Problem<RuleName> {
   const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
   return {rule: 'program-fails', severity: 'error', line: 1, column: 1, endLine: 1, endColumn: 1, message}
 }

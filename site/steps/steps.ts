@@ -4,7 +4,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
-import {keyOf} from '../cache.ts'
+import {type Cache, keyOf} from '../cache.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {MadeBuild} from '../site-data.ts'
 import type {DownloadOptions, Downloads} from './downloads.ts'
@@ -86,5 +86,25 @@ export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput):
 export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
   keyOf('make', planned.key, path, JSON.stringify([relatives, pictures, published, pathPrefix]))
 
-export const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
+const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
   keyOf('give', key, build.slug, JSON.stringify(journal))
+
+/**
+ * Take from the cache what was made before of the same input; have the rest done, and keep it. The steps are loaded
+ * once one is to be done: a journal that is all in the cache needs none of them.
+ */
+export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps): Steps {
+  let loaded: Promise<Steps> | undefined
+  const steps = () => {
+    loaded ??= load()
+    return loaded
+  }
+  return {
+    read: (input) => cache.value(readKey(input), async () => (await steps()).read(input)),
+    plan: (input) => cache.value(planKey(input), async () => (await steps()).plan(input)),
+    make: (input) => cache.value(makeKey(input), async () => (await steps()).make(input)),
+    give: (input) => cache.value(downloadsKey(input), async () => (await steps()).give(input)),
+  }
+}
+
+const loadSteps = async (): Promise<Steps> => (await import('./run-steps.ts')).uncachedSteps()

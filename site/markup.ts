@@ -1,9 +1,11 @@
 import type {Element, ElementContent, Root} from 'hast'
 import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
-import {inline, toElements} from '../../plugins/sections/kit.ts'
-import {fractions, length, lengthAlone} from '../../plugins/sections/measures.ts'
-import type {Ruler} from '../../plugins/words/lengths.ts'
+import type {Element as XmlElement} from 'xast'
+import {toXml} from 'xast-util-to-xml'
+import {inline, toElements} from '../plugins/sections/kit.ts'
+import {fractions, length, lengthAlone} from '../plugins/sections/measures.ts'
+import type {Ruler} from '../plugins/words/lengths.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {
@@ -50,3 +52,16 @@ export const lengthOnly = (mm: number, ruler: Ruler): ElementContent[] => toElem
 
 /** Set the fractions of a text a maker wrote. */
 export const withFractions = (text: string): ElementContent[] => toElements(inline(fractions(text)))
+
+const declaration = {type: 'instruction', name: 'xml', value: 'version="1.0" encoding="utf-8"'} as const
+
+/**
+ * Write an XML document. The writer passes on what no document can hold (XML 1.0, 2.2 and 2.4): characters that are
+ * none are left out, and what would end a section of plain text is escaped.
+ */
+export function xmlDocument(root: XmlElement): string {
+  const written = toXml([declaration, root])
+    .replaceAll(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
+    .replaceAll(']]>', ']]&gt;')
+  return `${written}\n`
+}

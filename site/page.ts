@@ -1,19 +1,19 @@
 import type {ElementContent} from 'hast'
-import {keyOf} from '../cache.ts'
-import {markup, withPrefix} from '../html/markup.ts'
+import {keyOf} from './cache.ts'
+import {markup, withPrefix} from './markup.ts'
 
 /** What a layout needs to know about the page inside it. */
 export interface PageData {
   /** What the page is called, without the journal's name. */
   title: string
   /** One sentence about it. */
-  describes?: string
+  describes?: string | undefined
   /** Browser scripts that this page loads besides the common one, by their names in site/browser. */
-  scripts?: readonly string[]
+  scripts?: readonly string[] | undefined
   /** The entry of the site's navigation that this page belongs to, by its address. */
-  within?: string
+  within?: string | undefined
   /** Kept out of search engines and of the site map. */
-  unlisted?: true
+  unlisted?: boolean | undefined
 }
 
 /**
@@ -47,15 +47,9 @@ export function fileOf(address: string): string {
 }
 
 /** Make a page of elements: written at once, so that its key stands for what is on it. */
-export function pageOf(
-  address: string,
-  data: PageData,
-  content: ElementContent[],
-  prefix: string,
-  layout: Exclude<LayoutName, 'bare'> = 'frame',
-): Page {
+export function pageOf(address: string, data: PageData, content: ElementContent[], prefix: string): Page {
   const html = markup(withPrefix({type: 'root', children: content}, prefix))
-  return {address, layout, data, key: keyOf(JSON.stringify(data), html), content: () => html}
+  return {address, layout: 'frame', data, key: keyOf(JSON.stringify(data), html), content: () => html}
 }
 
 /** Make a page of a text that stands as it is: a feed, a plan. */

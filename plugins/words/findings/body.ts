@@ -1,0 +1,45 @@
+import type {Wording} from './wording.ts'
+
+/** `likely` is what is meant, as it is written in the body. */
+export function unknownDirective({
+  kind,
+  word,
+  likely,
+  names,
+}: {
+  kind: 'section' | 'view'
+  word: string
+  likely: string | undefined
+  names: readonly string[]
+}): Wording {
+  const message = `there is no ${kind} “${word}”`
+  return likely
+    ? {message: `${message}; ${likely} would do`, expected: [likely]}
+    : {message, note: `There are ${names.slice(0, -1).join(', ')} and ${names.at(-1)}.`}
+}
+
+export function directiveTwice({name, firstLine}: {name: string; firstLine: number}): Wording {
+  return {message: `::${name} stands in line ${firstLine} already; this second one is left out`}
+}
+
+export function cautionsLeftOut(): Wording {
+  return {message: 'cautions cannot be left out; they stay on the page'}
+}
+
+export function unknownValue({path, likely}: {path: string; likely: readonly string[]}): Wording {
+  const isLike = likely.length > 0
+  return {
+    message: `there is no value “${path}”${isLike ? `; ${likely.join(', ')} would do` : ''}`,
+    expected: isLike ? likely.map((one) => `:value[${one}]`) : undefined,
+  }
+}
+
+export function openValue({path, needs}: {path: string; needs: string | undefined}): Wording {
+  return {
+    message: `“${path}” is not known yet, and reads “open” on the page${needs ? `; it needs ${needs}` : ''}`,
+  }
+}
+
+export function nestedTooDeep(): Wording {
+  return {message: 'the prose is nested too deep here to be read; close what stays open before it'}
+}

@@ -1,0 +1,57 @@
+import type {Wording} from './wording.ts'
+
+export function woundTooThin({gauge, plain}: {gauge: string; plain: string}): Wording {
+  return {
+    message: `no wound string is as thin as ${gauge}; ${plain} is a plain string`,
+    expected: [plain],
+  }
+}
+
+export function coreNotInside({
+  core,
+  gauge,
+  isWhole,
+}: {
+  core: string
+  gauge: string
+  isWhole: boolean
+}): Wording {
+  const found = isWhole ? 'is no thinner than the whole string' : 'leaves no room for a wrap'
+  return {message: `a core of ${core} ${found}, ${gauge}; leave it out, and the usual one is taken`}
+}
+
+/** `given` are the parts that only a wound string has. */
+export function coreOnPlain({
+  gauge,
+  wound,
+  given,
+}: {
+  gauge: string
+  wound: string
+  given: readonly ('core' | 'wrap')[]
+}): Wording {
+  const what = given.map((part) => `a ${part}`).join(' and ')
+  return {
+    message: `${gauge} is a plain string, and a plain string has no core and no wrap, yet ${what} is given; write ${wound} if it is wound`,
+    expected: [wound],
+  }
+}
+
+export function stringMaterialOpen({gauge, wound}: {gauge: string; wound: string}): Wording {
+  return {
+    message: `${gauge} is thick for a plain steel string, so its pull is left open; write ${wound} if it is wound, or add its material`,
+    expected: [wound],
+  }
+}
+
+export function packetIncomplete({lacks}: {lacks: readonly string[]}): Wording {
+  return {
+    message: `the packet’s pull is not used: it lacks its ${lacks.join(' and ')}; write it as {pull: 60 N, scale: 25 1/2 in, note: D4}`,
+  }
+}
+
+export function pitchesOutOfOrder({note, before}: {note: string; before: string}): Wording {
+  return {
+    message: `${note} is lower than ${before} before it, and strings are listed from the player’s bass side; leave it where the tuning is meant so`,
+  }
+}

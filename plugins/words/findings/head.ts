@@ -1,0 +1,96 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Ruler} from '../lengths.ts'
+import {only, type Wording} from './wording.ts'
+
+export function headTooThick(
+  {thicknessMm, mostMm}: {thicknessMm: number; mostMm: number},
+  ruler: Ruler,
+): Wording {
+  const most = writeLength(mostMm, ruler, 'down')
+  return {
+    message: `the head is ${writeLength(thicknessMm, ruler)} thick, too thick for the tuners’ posts to come through; ${most} is the most`,
+    expected: [most],
+  }
+}
+
+export function headTooThin(
+  {thicknessMm, leastMm}: {thicknessMm: number; leastMm: number},
+  ruler: Ruler,
+): Wording {
+  const least = writeLength(leastMm, ruler, 'up')
+  return {
+    message: `the head is ${writeLength(thicknessMm, ruler)} thick, too thin for the tuners to be screwed and bushed; they need ${least}`,
+    expected: [least],
+  }
+}
+
+export function scarfAngle({
+  angleDeg,
+  leastDeg,
+  mostDeg,
+}: {
+  angleDeg: number
+  leastDeg: number
+  mostDeg: number
+}): Wording {
+  const isFlat = angleDeg < leastDeg
+  const usual = `${isFlat ? leastDeg : mostDeg}`
+  return {
+    message: `a scarf at ${degrees(angleDeg)}° is ${isFlat ? 'flatter than usual: long to saw, and the strings hardly go down behind the nut' : 'steeper than usual: little to glue, and a head that breaks when the instrument falls'}; ${usual}° would do`,
+    expected: [usual],
+  }
+}
+
+export function stringAngleFlat({
+  name,
+  angleDeg,
+  leastDeg,
+}: {
+  name: string
+  angleDeg: number
+  leastDeg: number
+}): Wording {
+  const found =
+    angleDeg <= 0
+      ? `${name} does not go down behind the nut at all`
+      : `${name} goes down only ${degrees(angleDeg)}° behind the nut`
+  return {
+    message: `${found}, where it needs ${leastDeg}° to stay in its slot; a retainer would do: a bar across the strings, or a screw`,
+    expected: ['bar'],
+  }
+}
+
+/** `gentler` is the head at which no string goes down too steeply. */
+export function stringAngleSteep(
+  {
+    name,
+    angleDeg,
+    mostDeg,
+    isDrop,
+    gentler = {},
+  }: {
+    name: string
+    angleDeg: number
+    mostDeg: number
+    isDrop: boolean
+    gentler?: {angleDeg?: number | undefined; dropMm?: number | undefined} | undefined
+  },
+  ruler: Ruler,
+): Wording {
+  const text =
+    gentler.angleDeg !== undefined
+      ? degrees(gentler.angleDeg)
+      : gentler.dropMm !== undefined
+        ? writeLength(gentler.dropMm, ruler)
+        : undefined
+  const mend = text
+    ? `${isDrop ? `a drop of ${text}` : `a head at ${text}°`} would do`
+    : 'move its post further back'
+  return {
+    message: `${name} goes down ${degrees(angleDeg)}° behind the nut, more than ${mostDeg}°, which makes it bind and hard to tune; ${mend}`,
+    expected: only(text),
+  }
+}
+
+/** Write an angle in degrees to a tenth, without idle zeros: `6.9`. */
+const degrees = (deg: number): string => String(Number(deg.toFixed(1)))

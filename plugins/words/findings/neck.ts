@@ -1,0 +1,94 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Budget} from '../../plan/neck/budget.ts'
+import type {Ruler} from '../lengths.ts'
+import {tailNeeds} from '../neck.ts'
+import {only, type Wording, type WouldDo} from './wording.ts'
+
+/** `onlyTheBox` is what it falls short of; `needs` the stick past the bridge, of a neck that goes so far. */
+export function neckTooShort(
+  {
+    neededMm,
+    shortMm,
+    onlyTheBox,
+    needs,
+  }: {neededMm: number; shortMm: number; onlyTheBox: boolean; needs: Budget['needs'] | undefined},
+  ruler: Ruler,
+): Wording {
+  const wanted = writeLength(neededMm, ruler, 'up')
+  const short = writeLength(shortMm, ruler, 'up')
+  const past = needs ? `what ${tailNeeds[needs]} past the bridge` : 'the way to the box'
+  return {
+    message: onlyTheBox
+      ? `the neck ends ${short} before the box does; ${wanted} reaches to its tail edge`
+      : `the neck is ${short} too short for head, scale and ${past}; ${wanted} would do`,
+    expected: [wanted],
+  }
+}
+
+export function bowTooLarge(
+  {
+    label,
+    bowMm,
+    actionMm,
+    wouldDo,
+  }: {label: string; bowMm: number; actionMm: number; wouldDo?: WouldDo | undefined},
+  ruler: Ruler,
+): Wording {
+  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  return {
+    message: `the strings bow the neck by ${writeLength(bowMm, ruler)} at line ${label}, more than the ${writeLength(actionMm, ruler)} they stand above it there; ${text ? `${wouldDo.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
+    expected: only(text),
+  }
+}
+
+/** `overMm` is negative where they are too thin. */
+export function laminationsOff(
+  {
+    laminationsMm,
+    overMm,
+    wantedMm,
+    wouldDo,
+  }: {laminationsMm: number; overMm: number; wantedMm: number; wouldDo?: WouldDo | undefined},
+  ruler: Ruler,
+): Wording {
+  const text = wouldDo && writeLength(wouldDo.mm, ruler, 'up')
+  const off = overMm > 0 ? `${writeLength(overMm, ruler)} more` : `${writeLength(-overMm, ruler, 'up')} less`
+  return {
+    message: `the laminations come to ${writeLength(laminationsMm, ruler)}, ${off} than the ${writeLength(wantedMm, ruler)} that the stick is to be${text ? `; ${text} here would do` : ''}`,
+    expected: only(text),
+  }
+}
+
+export function roundOverTooLarge(
+  {
+    radiusMm,
+    flatMm,
+    bearingNeedsMm,
+    largestMm,
+  }: {radiusMm: number; flatMm: number; bearingNeedsMm: number; largestMm: number},
+  ruler: Ruler,
+): Wording {
+  const found =
+    flatMm <= 0
+      ? 'is larger than the neck is thick'
+      : flatMm >= bearingNeedsMm - 1e-6
+        ? 'is more than half the neck’s width'
+        : `leaves ${writeLength(flatMm, ruler, 'down')} of flat side, and the cutter’s bearing needs ${writeLength(bearingNeedsMm, ruler, 'up')} to run on`
+  const largest = largestMm >= ruler.rulerMm ? writeLength(largestMm, ruler, 'down') : undefined
+  return {
+    message: `a round-over of ${writeLength(radiusMm, ruler)} ${found}${largest ? `; ${largest} is the largest that would do` : ''}`,
+    expected: only(largest),
+  }
+}
+
+export function thinUnderNut(
+  {leftMm, leastMm, deepestMm}: {leftMm: number; leastMm: number; deepestMm: number},
+  ruler: Ruler,
+): Wording {
+  const least = writeLength(leastMm, ruler, 'up')
+  const deepest = deepestMm >= ruler.rulerMm ? writeLength(deepestMm, ruler, 'down') : undefined
+  return {
+    message: `the nut’s groove leaves ${writeLength(leftMm, ruler, 'down')} of wood under it, where ${least} keeps the neck from breaking there; ${deepest ? `a groove ${deepest} deep would do` : 'make the neck thicker'}`,
+    expected: only(deepest),
+  }
+}

@@ -1,0 +1,129 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import {inch} from '../../tables/units.ts'
+import type {Ruler} from '../lengths.ts'
+import {only, type Wording, type WouldDo} from './wording.ts'
+
+export function screwComesOut(
+  {
+    length,
+    tipToFaceMm,
+    farFace,
+    longestMm,
+    isLeftShort,
+  }: {
+    length: string | undefined
+    tipToFaceMm: number
+    farFace: string | undefined
+    longestMm: number
+    /** With the longest that would do, too little thread bites. */
+    isLeftShort: boolean
+  },
+  ruler: Ruler,
+): Wording {
+  const longest = longestMm > 0 ? writeLength(longestMm, ruler, 'down') : undefined
+  const found =
+    Math.abs(tipToFaceMm) < ruler.rulerMm - 1e-6
+      ? `ends level with ${farFace}`
+      : tipToFaceMm <= 0
+        ? `comes out ${writeLength(-tipToFaceMm, ruler, 'up')} past ${farFace}`
+        : `ends ${writeLength(tipToFaceMm, ruler, 'down')} under ${farFace}`
+  return {
+    message: `a screw of ${length} ${found}; ${longest ? `${longest} is the longest that stays ${writeLength(inch(1 / 8), ruler)} below it` : 'no screw is short enough'}`,
+    expected: only(longest),
+    note: isLeftShort
+      ? 'A screw of that length has too little thread: take less wood under its head as well.'
+      : undefined,
+  }
+}
+
+export function screwThreadShort(
+  {
+    length,
+    threadMm,
+    into,
+    shortestMm,
+  }: {length: string | undefined; threadMm: number; into: string; shortestMm: number | undefined},
+  ruler: Ruler,
+): Wording {
+  const shortest = shortestMm === undefined ? undefined : writeLength(shortestMm, ruler, 'up')
+  const found =
+    threadMm <= 0
+      ? `does not reach the ${into}`
+      : `has ${writeLength(threadMm, ruler, 'down')} of thread in the ${into}`
+  return {
+    message: `a screw of ${length} ${found}, too little to hold; ${shortest ? `${shortest} is the shortest that would do` : 'take less wood under its head'}`,
+    expected: only(shortest),
+  }
+}
+
+export function screwHeadThin(
+  {underHeadMm, through}: {underHeadMm: number; through: readonly string[]},
+  ruler: Ruler,
+): Wording {
+  return {
+    message: `the head pulls on ${writeLength(underHeadMm, ruler)} of wood, and would sink in or split it; put a washer under it, or a block`,
+    expected: [`[washer, ${through.join(', ')}]`],
+  }
+}
+
+export function screwOverloaded({
+  loadN = 0,
+  withdrawalN,
+  sizeForLoad,
+}: {
+  loadN?: number | undefined
+  withdrawalN: number
+  sizeForLoad?: number | undefined
+}): Wording {
+  return {
+    message: `the strings draw this screw by ${Math.round(loadN)} N, and it comes out at ${Math.round(withdrawalN)} N; a third is the most to ask of it: ${sizeForLoad ? `number ${sizeForLoad} would do, or ` : ''}more screws, more thread, or glue`,
+    expected: sizeForLoad === undefined ? undefined : [String(sizeForLoad)],
+  }
+}
+
+export function screwNearEdge(
+  {
+    piece,
+    isEnd,
+    gapMm,
+    needsMm,
+    wouldDo,
+  }: {piece: string; isEnd: boolean; gapMm: number; needsMm: number; wouldDo?: WouldDo | undefined},
+  ruler: Ruler,
+): Wording {
+  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  const found =
+    gapMm < 0 ? 'misses' : `is ${writeLength(gapMm, ruler, 'down')} from the ${isEnd ? 'end' : 'edge'} of`
+  const mend = text
+    ? `${wouldDo.path.includes('.off') ? 'off' : 'a place'} ${text} would do`
+    : 'take a thinner screw'
+  return {
+    message: `this screw ${found} the ${piece}, and needs ${writeLength(needsMm, ruler, 'up')} or the wood splits; ${mend}`,
+    expected: only(text),
+  }
+}
+
+export function screwOffBox({mm}: {mm: number}, ruler: Ruler): Wording {
+  const text = writeLength(mm, ruler)
+  return {message: `this screw stands past the edge of the box; ${text} would do`, expected: [text]}
+}
+
+export function screwMissesBlock(
+  {
+    into,
+    isListed,
+    wouldDo,
+  }: {
+    into: string
+    /** The file has blocks, though none is there. */
+    isListed: boolean
+    wouldDo?: WouldDo | undefined
+  },
+  ruler: Ruler,
+): Wording {
+  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  return {
+    message: `this screw is to go ${into === 'block' ? 'into' : 'through'} a block, and ${isListed ? 'none is there' : 'the file has none under box.blocks'}${text ? `; ${text} meets the middle of the nearest` : ''}`,
+    expected: only(text),
+  }
+}

@@ -1,0 +1,68 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {StockTrouble} from '../../plan/stock-at-hand.ts'
+import type {Ruler} from '../lengths.ts'
+import {only, type Wording, type WouldDo} from './wording.ts'
+
+export function pieceUnknown({id, nearest}: StockTrouble): Wording {
+  return {
+    message: `there is no ${id} on the rack${nearest ? `; ${nearest} may be meant` : '; list it in rack.yaml, or under stock'}`,
+    expected: only(nearest),
+  }
+}
+
+export function pieceGone({kind, id, by, on}: StockTrouble): Wording {
+  if (kind === 'cut')
+    return {message: `${id} was cut before, for ${by}: take another piece, or one of its offcuts`}
+  return {
+    message: on
+      ? `${id} came into the shop on ${on}, after this build was started`
+      : `${id} is an offcut that is not there yet when this build is started`,
+  }
+}
+
+export function pieceTwice({id}: StockTrouble): Wording {
+  return {
+    message: `${id} is named twice, and a piece can be cut once: give the other one another name, or take one out`,
+  }
+}
+
+export function needsStarted({id}: StockTrouble): Wording {
+  return {
+    message: `${id} is taken from the rack, but this build has no date: give started, since builds take their wood in that order`,
+  }
+}
+
+export function clearOutside({id, mm}: StockTrouble, ruler: Ruler): Wording {
+  if (mm === undefined)
+    return {message: `the clear length of ${id} ends before it starts: give the nearer end first`}
+  return {
+    message: `the clear length of ${id} ends past the piece, which is ${writeLength(mm, ruler)} long`,
+    expected: [writeLength(mm, ruler, 'down')],
+  }
+}
+
+export function sizeMissing({id, lacks}: StockTrouble): Wording {
+  return {message: `${id} has no ${lacks}, so it is left out of the cut list`}
+}
+
+export function partUnplaced(
+  {which, near, wouldDo}: {which: string; near: string; wouldDo?: WouldDo | undefined},
+  ruler: Ruler,
+): Wording {
+  const text = wouldDo && writeLength(wouldDo.mm, ruler, 'down')
+  return {
+    message: `no piece at hand gives ${which}: ${near}; ${text ? `${text} would do` : 'the cut list says what to buy'}`,
+    expected: only(text),
+  }
+}
+
+export function tooManyParts({count, most}: {count: number; most: number}): Wording {
+  return {message: `${count} parts are listed; a cut list is made for ${most} at most`}
+}
+
+export function unknownWood({wood, nearest}: {wood: string; nearest?: string | undefined}): Wording {
+  return {
+    message: `${wood} is not in the wood table${nearest ? `; was ${nearest} meant? Else` : ';'} give its own density and stiffness, or a loose name: hardwood, softwood, unknown`,
+    expected: [nearest ?? 'unknown'],
+  }
+}

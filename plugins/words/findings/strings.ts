@@ -1,0 +1,85 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import {writeForce} from '../../build-file/quantities/write-measured.ts'
+import type {Plan} from '../../plan/plan.ts'
+import type {StringPlan} from '../../plan/strings.ts'
+import type {Ruler} from '../lengths.ts'
+import {only, type Wording} from './wording.ts'
+
+/** What is wrong with one string. */
+interface OfString {
+  string: StringPlan
+}
+
+/** A wound string has its weight from the wrap, so a lighter one spares the core; a plain one only a lower note. */
+export function stringNearBreaking({string, severity}: OfString & {severity?: string | undefined}): Wording {
+  const {note, breakFraction = 0, wound, alternatives, mend} = string
+  const found =
+    severity === 'fault'
+      ? `breaks before it reaches ${note}`
+      : `is tuned to ${Math.round(breakFraction * 100)} % of its strength${severity === 'warning' ? ' and will not last' : ''}`
+  const gauges = wound ? alternatives?.map(({gauge}) => gauge) : undefined
+  const does = gauges
+    ? `${gauges.join(', ')} would spare its core`
+    : `${mend?.note ?? 'a lower note'} is the highest note that keeps clear on this scale length`
+  return {message: `${called(string)} ${found}; ${does}`, expected: gauges ?? only(mend?.note)}
+}
+
+export function stringSlack({string}: OfString, {units, play}: Plan): Wording {
+  const so = play === 'slide' ? 'a slide presses down to the lines' : 'is slack and buzzes'
+  return pulls(string, `, which ${so}`, units)
+}
+
+export function stringStiff({string}: OfString, {units}: Ruler): Wording {
+  return pulls(string, ', which is stiff', units)
+}
+
+export function stringUneven({string}: OfString, {units}: Ruler): Wording {
+  const {offMedian = 0} = string
+  const off = `${Math.abs(Math.round(offMedian * 100))} % ${offMedian > 0 ? 'more' : 'less'}`
+  return pulls(string, `, ${off} than the middle of the strings like it`, units)
+}
+
+/** `anchorsAtMm` is the furthest place of the anchors that a packet's string reaches, where they can be moved. */
+export function stringTooLong(
+  {
+    name,
+    lengthNeededMm,
+    packetMm,
+    anchorsAtMm,
+  }: {name: string; lengthNeededMm: number; packetMm: number; anchorsAtMm: number | undefined},
+  ruler: Ruler,
+): Wording {
+  const found = `${name} needs ${writeLength(lengthNeededMm, ruler, 'up')} of string from anchor to post, winds included; a packet holds about ${writeLength(packetMm, ruler)}`
+  if (anchorsAtMm === undefined)
+    return {message: `${found}: shorten the scale or the head, or buy strings made for long scales`}
+  const place = writeLength(anchorsAtMm, ruler, 'down')
+  return {
+    message: `${found}: anchors at ${place} would do, or strings made for long scales`,
+    expected: [place],
+  }
+}
+
+/** Word a pull that is off, and what would bring it right: other gauges, or another packet where that tells mass or pull. */
+function pulls(string: StringPlan, so: string, units: 'in' | 'mm'): Wording {
+  const {tensionN = 0, alternatives: gauges = [], mend} = string
+  const found = `${called(string)} pulls ${writeForce(tensionN, units)}${so}`
+  const does =
+    gauges.length > 0
+      ? gauges.map(({gauge, tensionN}) => `${gauge} would pull ${writeForce(tensionN, units)}`).join(', ')
+      : `no common gauge carries ${string.note} here; another note or scale length would`
+  if (string.massFrom === 'mass' && mend) {
+    const grams = `${(mend.massKgM * 1000).toFixed(2)} g/m`
+    return {message: `${found}; ${grams} is right; ${does}`, expected: [grams]}
+  }
+  if (string.massFrom === 'tension' && mend?.packetN !== undefined) {
+    const pull = `${mend.packetN.toFixed(0)} N`
+    return {message: `${found}; a packet that prints ${pull} is right; ${does}`, expected: [pull]}
+  }
+  return {
+    message: `${found}; ${does}`,
+    expected: gauges.length > 0 ? gauges.map(({gauge}) => gauge) : undefined,
+  }
+}
+
+/** Name a string and its gauge as the file writes them: `D4 .013`. */
+const called = ({name, gauge}: StringPlan): string => (gauge ? `${name} ${gauge}` : name)
