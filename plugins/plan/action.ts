@@ -1,6 +1,9 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import type {PlanPart} from './part.ts'
+import {radians} from '../tables/units.ts'
+import type {BoxPlace} from './box/box-place.ts'
+import type {Line} from './lines.ts'
 
+/** How high the strings stand, in mm: `nutMm` and what follows the lines above the crowns. */
 export interface Action {
   nutMm: number
   octaveMm: number
@@ -27,44 +30,50 @@ export interface Action {
  * once all are taken from the playing face, so two give the third; where the file gives all three, the bridge that
  * nut and octave call for is told besides. Relief, where given, comes on top.
  */
-export const action: PlanPart = ({values}, soFar) => {
+export function planAction(
+  values: BuildValues,
+  place: BoxPlace | undefined,
+  lines: readonly Line[] | undefined,
+): Action | undefined {
   const lengthMm = values.scale?.length?.mm
-  if (lengthMm === undefined) return {}
+  if (lengthMm === undefined) return undefined
   const crownMm = values.scale?.fretted?.value ? (values.frets?.crown?.mm ?? 0) : 0
-  const standsMm = bridgeStandsMm(values, soFar.box?.atMm)
-  const ownHeight = values.bridge?.height?.mm
+  const standsMm = bridgeStandsMm(values, lengthMm, place)
+  const ownHeightMm = values.bridge?.height?.mm
   const three = thirdHeight(
     values.action?.nut && values.action.nut.mm + crownMm,
     values.action?.octave && values.action.octave.mm + crownMm,
-    ownHeight !== undefined && standsMm !== undefined ? ownHeight + standsMm : undefined,
+    ownHeightMm !== undefined && standsMm !== undefined ? ownHeightMm + standsMm : undefined,
   )
-  if (!three) return {}
-  const nutMm = three.nut - crownMm
+  if (!three) return undefined
+  const {nut, octave, bridge, called} = three
+  const nutMm = nut - crownMm
   const reliefMm = values.action?.relief?.mm ?? 0
-  const heightsMm = soFar.scale?.lines?.map(
+  const heightsMm = lines?.map(
     ({fromNutMm}) =>
-      nutMm + ((three.bridge - three.nut) * fromNutMm) / lengthMm + reliefAtMm(reliefMm, fromNutMm, lengthMm),
+      nutMm + ((bridge - nut) * fromNutMm) / lengthMm + reliefAtMm(reliefMm, fromNutMm, lengthMm),
   )
+  const fromStand = (mm: number) => (standsMm === undefined ? undefined : mm - standsMm)
   return {
-    action: {
-      nutMm,
-      octaveMm: three.octave - crownMm,
-      bridgeHeightMm: three.bridge,
-      crownMm,
-      reliefMm,
-      leastMm: Math.min(nutMm, three.octave - crownMm, ...(heightsMm ?? [])),
-      ...(standsMm !== undefined && {levelHeightMm: Math.max(three.nut, three.octave) - standsMm}),
-      ...(standsMm !== undefined && {bridgeStandsMm: standsMm}),
-      ...(three.called !== undefined && standsMm !== undefined && {calledHeightMm: three.called - standsMm}),
-      ...(heightsMm && values.strings && {atLinesMm: values.strings.map(() => heightsMm)}),
-    },
-    ...(soFar.bridge &&
-      standsMm !== undefined && {bridge: {...soFar.bridge, heightMm: ownHeight ?? three.bridge - standsMm}}),
+    nutMm,
+    octaveMm: octave - crownMm,
+    bridgeHeightMm: bridge,
+    crownMm,
+    reliefMm,
+    leastMm: Math.min(nutMm, octave - crownMm, ...(heightsMm ?? [])),
+    levelHeightMm: fromStand(Math.max(nut, octave)),
+    bridgeStandsMm: standsMm,
+    calledHeightMm: called === undefined ? undefined : fromStand(called),
+    atLinesMm: heightsMm && values.strings?.map(() => heightsMm),
   }
 }
 
 /** Complete three heights of one straight line; `called`, where all are given, is the last by the other two. */
-function thirdHeight(nut: number | undefined, octave: number | undefined, bridge: number | undefined) {
+function thirdHeight(
+  nut: number | undefined,
+  octave: number | undefined,
+  bridge: number | undefined,
+): {nut: number; octave: number; bridge: number; called?: number} | undefined {
   if (nut !== undefined && octave !== undefined) {
     const called = 2 * octave - nut
     return bridge === undefined ? {nut, octave, bridge: called} : {nut, octave, bridge, called}
@@ -79,17 +88,19 @@ function thirdHeight(nut: number | undefined, octave: number | undefined, bridge
  * neck itself past the end of a fingerboard; on the top as far below as the face stands over the top, which on a neck
  * that leans back grows from the box's edge on.
  */
-function bridgeStandsMm(values: BuildValues, boxAtMm: number | undefined): number | undefined {
-  const {bridge, fingerboard, neck} = values
-  const stationMm = values.scale!.length!.mm
+function bridgeStandsMm(
+  {bridge, fingerboard, neck}: BuildValues,
+  stationMm: number,
+  place: BoxPlace | undefined,
+): number | undefined {
   if (bridge?.on?.value !== 'top') {
     const endMm = fingerboard?.to?.mm ?? stationMm
-    return endMm < stationMm ? -(fingerboard?.thickness?.mm ?? 0) : 0
+    return endMm < stationMm ? 0 - (fingerboard?.thickness?.mm ?? 0) : 0
   }
   const aboveMm = neck?.['above-top']?.mm
   if (aboveMm === undefined) return undefined
-  const leanRad = ((neck?.angle?.deg ?? 0) * Math.PI) / 180
-  return 0 - aboveMm - (boxAtMm === undefined ? 0 : (stationMm - boxAtMm) * Math.tan(leanRad))
+  const leanRad = radians(neck?.angle?.deg ?? 0)
+  return 0 - aboveMm - (place ? (stationMm - place.atMm) * Math.tan(leanRad) : 0)
 }
 
 /**
@@ -101,5 +112,4 @@ export function reliefAtMm(deepestMm: number, fromNutMm: number, scaleMm: number
 }
 
 /** Say how high (mm) the string stands above the playing face at the nut: `action.nutMm` is above the crowns. */
-export const nutAboveFaceMm = ({nutMm, crownMm = 0}: Pick<Action, 'nutMm' | 'crownMm'>): number =>
-  nutMm + crownMm
+export const nutAboveFaceMm = ({nutMm, crownMm}: Pick<Action, 'nutMm' | 'crownMm'>): number => nutMm + crownMm

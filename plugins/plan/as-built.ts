@@ -5,8 +5,8 @@ import type {Action} from './action.ts'
 import {effectsOf} from './as-built-effects.ts'
 import type {Box} from './box/box.ts'
 import type {Bridge} from './bridge.ts'
-import type {Settled} from './part.ts'
 import type {Scale} from './scale.ts'
+import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 
 /** What was measured beside what was drawn. */

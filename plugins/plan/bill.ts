@@ -1,7 +1,8 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import {inch} from '../tables/units.ts'
 import type {Cuts} from './cut-list.ts'
-import type {Context, Settled} from './part.ts'
+import type {Context} from './part.ts'
+import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 
 export interface BillRow {

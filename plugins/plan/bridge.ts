@@ -1,43 +1,37 @@
-import type {Setback} from './intonation.ts'
-import type {PlanPart} from './part.ts'
-import type {StraightSaddle} from './saddle.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import type {Action} from './action.ts'
+import type {BoxPlace} from './box/box-place.ts'
+import type {BridgePush} from './box/bridge-push.ts'
+import type {Setbacks} from './intonation.ts'
+import type {Saddles} from './saddle.ts'
 
-export interface Bridge {
+/** What is known of the bridge. */
+export interface Bridge extends BridgePlace, Partial<BridgePush>, Partial<Setbacks>, Partial<Saddles> {}
+
+/** Where the bridge stands, in mm. */
+export interface BridgePlace {
+  /** Its line, at the scale length. */
   stationMm: number
   alongMm?: number | undefined
-  /** neck or top. */
-  on?: string | undefined
+  on?: 'neck' | 'top' | undefined
   /** From what it stands on. */
   heightMm?: number | undefined
-  /** Down from the bridge to the nut. */
-  frontAngleDeg?: number | undefined
-  /** Down from the bridge to the anchors. */
-  breakAngleDeg?: number | undefined
-  downforceN?: number | undefined
-  setbacks?: Setback[] | undefined
-  /** Over all strings and their first twelve lines, with nothing set back. */
-  drawnWorstCents?: number | undefined
-  /** The straight slanted saddle that fits best. */
-  slantedSaddle?: StraightSaddle | undefined
-  /** The same, square to the neck. */
-  squareSaddle?: StraightSaddle | undefined
 }
 
-/**
- * Place the bridge: its line lies at the scale length (mm from the nut line, and along the box where that lies
- * somewhere); what it stands on, where the file or the way the neck joins says so.
- */
-export const bridgePlace: PlanPart = ({values}, soFar) => {
-  const stationMm = values.scale?.length?.mm
-  if (stationMm === undefined) return {}
-  const atMm = soFar.box?.atMm
-  const on = values.bridge?.on?.value
+/** Place the bridge, and say how high it is: as the file says, or as the strings' heights call for. */
+export function planBridge(
+  {scale, bridge}: BuildValues,
+  place: BoxPlace | undefined,
+  action: Action | undefined,
+): BridgePlace | undefined {
+  const stationMm = scale?.length?.mm
+  if (stationMm === undefined) return undefined
+  const standsMm = action?.bridgeStandsMm
   return {
-    bridge: {
-      ...soFar.bridge,
-      stationMm,
-      ...(atMm !== undefined && {alongMm: stationMm - atMm}),
-      ...(on && {on}),
-    },
+    stationMm,
+    alongMm: place && stationMm - place.atMm,
+    on: bridge?.on?.value,
+    heightMm:
+      action && standsMm !== undefined ? (bridge?.height?.mm ?? action.bridgeHeightMm - standsMm) : undefined,
   }
 }

@@ -3,7 +3,7 @@ import {type BenchFacts, benchFacts, type Trigger} from './cautions/bench-facts.
 import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
-import type {Settled} from './part.ts'
+import type {Settled} from './settle.ts'
 
 export interface Caution {
   id: string

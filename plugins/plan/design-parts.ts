@@ -1,6 +1,6 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
-import type {Settled} from './part.ts'
 import type {Plan} from './plan.ts'
+import type {Settled} from './settle.ts'
 import {woodOf} from './woods.ts'
 
 /** A part to cut. */

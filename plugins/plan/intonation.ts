@@ -1,14 +1,25 @@
+import type {BuildValues} from '../build-file/schema.ts'
+import {ratioOf} from '../tables/units.ts'
+import type {Action} from './action.ts'
 import {centsSharp, type Ends, type Fret, type FrettedString} from './fretted-string.ts'
 import {leastSquares, rootMeanSquare} from './least-squares.ts'
-import type {PlanPart, Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Scale} from './scale.ts'
+import type {StringPlan} from './strings.ts'
 
+/** What a string is off at its lines; sharp is positive. */
 export interface Intonation {
   name: string
   /** By line, nut and saddle where the scale length puts them. */
   plainCents: number[]
   /** By line, with the saddle set back. */
   compensatedCents: number[]
+}
+
+/** How far each string is set back at the saddle. */
+export interface Setbacks {
+  setbacks: Setback[]
+  /** Over all strings and their first twelve lines, with nothing set back. */
+  drawnWorstCents: number
 }
 
 export interface Setback {
@@ -40,48 +51,42 @@ export interface Setback {
  *
  * Source: as centsSharp.
  */
-export const setbacks: PlanPart = (settled, soFar) => {
-  const fretting = frettedStrings(settled, soFar)
-  if (!fretting || !soFar.bridge) return {}
-  const {frets, heard} = fretting
-  const found = fretting.strings.flatMap(({name, string}) => {
-    const alone = leastSquares((at) => cents(string, heard, {saddleMm: at[0]!, nutMm: 0}), [0])
-    const both = leastSquares(
-      (at) => cents(string, heard, {saddleMm: at[0]!, nutMm: at[1]!}),
-      alone ? [...alone, 0] : [0, 0],
-    )
-    if (!alone || !both) return []
-    const [setbackMm, saddleMm, nutMm] = [alone[0]!, both[0]!, both[1]!]
-    const intonation = {
-      name,
-      plainCents: cents(string, frets, {saddleMm: 0, nutMm: 0}),
-      compensatedCents: cents(string, frets, {saddleMm: setbackMm, nutMm: 0}),
-    }
-    const plain = intonation.plainCents.slice(0, heard.length)
-    const left = intonation.compensatedCents.slice(0, heard.length)
-    const setback = {
-      name,
-      setbackMm,
-      stationMm: string.scaleMm + setbackMm,
-      rmsCents: rootMeanSquare(left),
-      worstCents: furthest(left),
-      plainRmsCents: rootMeanSquare(plain),
-      plainWorstCents: furthest(plain),
-      together: {saddleMm, nutMm, rmsCents: rootMeanSquare(cents(string, heard, {saddleMm, nutMm}))},
-    }
-    return intonation.plainCents.every(Number.isFinite) && intonation.compensatedCents.every(Number.isFinite)
-      ? [{intonation, setback}]
-      : []
-  })
-  if (found.length === 0) return {}
-  return {
-    bridge: {
-      ...soFar.bridge,
-      setbacks: found.map(({setback}) => setback),
-      drawnWorstCents: furthest(found.map(({setback}) => setback.plainWorstCents)),
-    },
-    intonation: found.map(({intonation}) => intonation),
+export function planIntonation(
+  fretted: FrettedStrings | undefined,
+): {setbacks: Setbacks; intonation: Intonation[]} | undefined {
+  if (!fretted) return undefined
+  const found = fretted.strings.flatMap(({name, string}) => setBack(name, string, fretted) ?? [])
+  if (found.length === 0) return undefined
+  const setbacks = found.map(({setback}) => setback)
+  const drawnWorstCents = furthest(setbacks.map(({plainWorstCents}) => plainWorstCents))
+  return {setbacks: {setbacks, drawnWorstCents}, intonation: found.map(({intonation}) => intonation)}
+}
+
+function setBack(name: string, string: FrettedString, {frets, heard}: FrettedStrings) {
+  const alone = leastSquares((at) => cents(string, heard, {saddleMm: at[0]!, nutMm: 0}), [0])
+  const both = leastSquares(
+    (at) => cents(string, heard, {saddleMm: at[0]!, nutMm: at[1]!}),
+    alone ? [...alone, 0] : [0, 0],
+  )
+  if (!alone || !both) return undefined
+  const [setbackMm, saddleMm, nutMm] = [alone[0]!, both[0]!, both[1]!]
+  const plainCents = cents(string, frets, {saddleMm: 0, nutMm: 0})
+  const compensatedCents = cents(string, frets, {saddleMm: setbackMm, nutMm: 0})
+  if (![...plainCents, ...compensatedCents].every(Number.isFinite)) return undefined
+  const plain = plainCents.slice(0, heard.length)
+  const left = compensatedCents.slice(0, heard.length)
+  const setback: Setback = {
+    name,
+    setbackMm,
+    stationMm: string.scaleMm + setbackMm,
+    rmsCents: rootMeanSquare(left),
+    worstCents: furthest(left),
+    plainRmsCents: rootMeanSquare(plain),
+    plainWorstCents: furthest(plain),
+    together: {saddleMm, nutMm, rmsCents: rootMeanSquare(cents(string, heard, {saddleMm, nutMm}))},
   }
+  const intonation: Intonation = {name, plainCents, compensatedCents}
+  return {setback, intonation}
 }
 
 /** The largest of the values, of either sign. */
@@ -97,7 +102,8 @@ export function cents(string: FrettedString, frets: readonly Fret[], ends: Ends)
 /** How many lines from the nut a setback is chosen by. */
 const linesHeard = 12
 
-export interface Fretting {
+/** What the model of intonation needs of a build. */
+export interface FrettedStrings {
   /** Every line of the scale, in order from the nut. */
   frets: Fret[]
   /** The lines that setbacks are chosen by: the first twelve from the nut, half frets counted, or all if fewer. */
@@ -109,13 +115,17 @@ export interface Fretting {
  * Gather what the model of intonation needs of a fretted build whose strings, lines and heights are planned; strings
  * whose pull or stiffness is not known are left out. Undefined where there are no frets, or nothing to say of them.
  */
-export function frettedStrings({values}: Settled, plan: Plan): Fretting | undefined {
-  const {scale, strings, action} = plan
-  const scaleMm = values.scale?.length?.mm
-  if (!values.scale?.fretted?.value || !scale?.lines?.length || !strings || !action || scaleMm === undefined)
+export function frettedStrings(
+  values: BuildValues,
+  scale: Scale | undefined,
+  strings: readonly StringPlan[] | undefined,
+  action: Action | undefined,
+): FrettedStrings | undefined {
+  const scaleMm = scale?.lengthMm
+  if (!scale?.fretted || !scale.lines?.length || !strings || !action || scaleMm === undefined)
     return undefined
   const frets = scale.lines.map(({cents, fromPreviousMm}) => ({
-    ratio: 2 ** (cents / 1200),
+    ratio: ratioOf(cents),
     roomMm: fromPreviousMm,
   }))
   const common = {

@@ -7,9 +7,9 @@ import type {Box} from './box/box.ts'
 import type {Bridge} from './bridge.ts'
 import type {Bow} from './neck/bow.ts'
 import {noteName} from './notes.ts'
-import type {Settled} from './part.ts'
 import type {Pickup} from './pickup.ts'
 import type {Scale} from './scale.ts'
+import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 
 // Limits below which a fault is likely: common practice, no source.

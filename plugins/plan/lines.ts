@@ -1,11 +1,47 @@
 import {nearestMark} from '../build-file/quantities/write-length.ts'
 import {diatonicFrets} from '../tables/intervals.ts'
-import type {Dot, Line} from './scale.ts'
+
+export interface Line {
+  /** Counts the lines from the nut, from 1. */
+  n: number
+  /** As players number it. */
+  label: string
+  /** Above the open string. */
+  semitones: number
+  /** Above the open string, by the temperament. */
+  cents: number
+  /** Sharp of equal semitones. */
+  offEqualCents?: number | undefined
+  /** L·(1 − 1/r). */
+  fromNutMm: number
+  fromPreviousMm: number
+  /** The nearest mark of the maker's ruler, as a text. */
+  mark: string
+  markMm: number
+  /** Mark less the exact place. */
+  markErrorMm: number
+  /** 1200·log2((L − fromNutMm)/(L − markMm)); positive when sharp. */
+  markErrorCents: number
+  /** The neck there. */
+  widthMm?: number | undefined
+  /** Where each string crosses, off the centre line. */
+  stringOffMm?: number[] | undefined
+  overBox?: boolean | undefined
+}
+
+export interface Dot {
+  label: string
+  stationMm: number
+  /** Two at the octave. */
+  count: number
+  /** bass or treble: the player’s edge. */
+  side: 'bass' | 'treble'
+}
 
 export interface LineSettings {
   lengthMm: number
   /** The twelve steps of an octave in cents; left out, equal. */
-  steps?: readonly number[]
+  steps?: readonly number[] | undefined
   units: 'in' | 'mm'
   rulerMm: number
 }

@@ -2,11 +2,10 @@ import {assumptionRows} from '../build-file/assumptions.ts'
 import {wholeFile} from '../build-file/problem.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {planBoxPlace} from './box/box-place.ts'
-import {neckBlank, neckBudget} from './neck/budget.ts'
-import {cutNeck} from './neck/cut.ts'
+import {planBlank, planBudget} from './neck/budget.ts'
 import {neckModel} from './neck/model.ts'
-import type {Piece, PlanPart, Settled} from './part.ts'
-import type {Plan} from './plan.ts'
+import type {Piece} from './part.ts'
+import type {Settled} from './settle.ts'
 
 /** Shorter than this is no instrument's string (mm); the build file takes no shorter one either. */
 const shortestMm = 100
@@ -17,53 +16,50 @@ const shortestMm = 100
  * The build is laid out at a trial length, and what the stick then lacks comes off it; where `box.at` places the box,
  * the bridge's place on it settles the length, and the stick must reach.
  */
-export const longestScale: PlanPart = (settled, soFar, {pieces}) => {
+export function longestScaleMm(settled: Settled, rack: readonly Piece[]): number | undefined {
   const {values} = settled
   const {box, anchors} = values
-  if (values.scale?.length || !box?.length) return {}
+  if (values.scale?.length || !box?.length) return undefined
   const neckMm = values.neck?.length?.mm
-  const stickMm = neckMm ?? longestStick(values, pieces)
-  if (stickMm === undefined) return {}
+  const stickMm = neckMm ?? longestStick(values, rack)
+  if (stickMm === undefined) return undefined
   const lacking = (scaleMm: number) => {
-    const takenMm =
-      neckMm === undefined ? blankAt(scaleMm, settled, soFar) : neededAt(scaleMm, settled, soFar)
+    const takenMm = neckMm === undefined ? blankAt(scaleMm, values) : neededAt(scaleMm, values)
     return takenMm === undefined ? Number.POSITIVE_INFINITY : takenMm - stickMm
   }
   const fromTailMm = values.bridge?.['from-tail']?.mm ?? box.length.mm / 5
   const placedMm = box.at && box.at.mm + box.length.mm - fromTailMm
   const longestMm =
     placedMm ?? Math.min(stickMm - lacking(stickMm), anchors?.at?.mm ?? Number.POSITIVE_INFINITY)
-  if (!(longestMm >= shortestMm) || lacking(longestMm) > 1e-6) return {}
-  return {scale: {fretted: false, ...soFar.scale, longestMm}}
+  return longestMm >= shortestMm && lacking(longestMm) <= 1e-6 ? longestMm : undefined
 }
 
 /** What head, scale and tail together take of the stick at a scale length. */
-function neededAt(scaleMm: number, settled: Settled, soFar: Plan): number | undefined {
-  return layOut(scaleMm, settled, soFar).neck?.budget?.neededMm
+function neededAt(scaleMm: number, values: BuildValues): number | undefined {
+  const trial = layOut(scaleMm, values)
+  return planBudget(trial, planBoxPlace(trial))?.neededMm
 }
 
 /** The stick to start from at a scale length, the neck being as long as is assumed where the file does not say. */
-function blankAt(scaleMm: number, settled: Settled, soFar: Plan): number | undefined {
-  const trial = layOut(scaleMm, settled, soFar)
-  const model = neckModel(trial.settled.values, trial.soFar)
-  if (!model || !trial.neck) return undefined
-  return neckBlank({model, cut: cutNeck(model), settled: trial.settled, soFar: trial.soFar, neck: trial.neck})
-    .budget?.blankMm
+function blankAt(scaleMm: number, values: BuildValues): number | undefined {
+  const trial = layOut(scaleMm, values)
+  const place = planBoxPlace(trial)
+  const budget = planBudget(trial, place)
+  const model = budget && neckModel(trial, {place, lengthMm: budget.lengthMm})
+  return model && planBlank(model, budget.lengthMm, trial.saw?.kerf?.mm ?? 0)?.blankMm
 }
 
-function layOut(scaleMm: number, settled: Settled, plan: Plan) {
+function layOut(scaleMm: number, values: BuildValues): BuildValues {
   const written = (mm: number) => ({mm, text: '', place: wholeFile, assumed: true as const})
-  const scaled = {...settled.values, scale: {...settled.values.scale, length: written(scaleMm)}}
+  const scaled = {...values, scale: {...values.scale, length: written(scaleMm)}}
   const assumed = assumptionRows.find(({path}) => path === 'neck.length')?.value(scaled, 0)
   const length = scaled.neck?.length ?? (typeof assumed === 'object' ? written(assumed.mm) : undefined)
-  const trial = {...settled, values: {...scaled, neck: {...scaled.neck, ...(length && {length})}}}
-  const soFar: Plan = {...plan, scale: {fretted: false, ...plan.scale, lengthMm: scaleMm}}
-  const boxed = {...soFar, box: planBoxPlace(trial.values)}
-  const {neck} = neckBudget(trial, boxed, {journal: {}, pieces: []})
-  return {settled: trial, soFar: {...boxed, ...(neck && {neck})}, neck}
+  return {...scaled, neck: {...scaled.neck, ...(length && {length})}}
 }
 
-type Stick = Pick<Piece, 'lengthMm' | 'widthMm' | 'thicknessMm' | 'clearMm'>
+interface Stick extends Pick<Piece, 'lengthMm' | 'widthMm' | 'thicknessMm'> {
+  clearMm?: Piece['clearMm'] | undefined
+}
 
 /**
  * Give the longest stick (mm) that can be cut from the wood at hand: within a piece's clear length, less `saw.trim` at
@@ -97,7 +93,7 @@ function stockOf({stock = []}: BuildValues): Stick[] {
         lengthMm: length.mm,
         widthMm: width?.mm ?? Number.POSITIVE_INFINITY,
         thicknessMm: thickness?.mm ?? Number.POSITIVE_INFINITY,
-        ...(from && to && {clearMm: [from.mm, to.mm] as const}),
+        clearMm: from && to && ([from.mm, to.mm] as const),
       },
     ]
   })

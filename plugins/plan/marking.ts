@@ -1,28 +1,45 @@
-import {nearestMark, nearestMarkMm} from '../build-file/quantities/write-length.ts'
+import {nearestMark, nearestMarkMm, type Ruler} from '../build-file/quantities/write-length.ts'
 import {noticeableCents, rulerMarks} from '../tables/hearing.ts'
 import {justIntervals} from '../tables/intervals.ts'
-import type {PlanPart} from './part.ts'
-import type {Line} from './scale.ts'
+import {centsOf} from '../tables/units.ts'
+import type {Line} from './lines.ts'
 
-/**
- * Try the marks that rulers have on every line of the scale: the worst that each does, in cents, and the coarsest one
- * that keeps all lines within what ears notice. Absent without lines.
- */
-export const marking: PlanPart = ({units}, {scale}) => {
-  const lengthMm = scale?.lengthMm
-  if (!scale?.lines?.length || lengthMm === undefined) return {}
-  const {lines} = scale
+/** What rulers make of the lines, in cents. */
+export interface Marking {
+  /** The largest error, of either sign, that the ruler’s rounding makes. */
+  worstMarkErrorCents: number
+  /** The line that has it. */
+  worstMarkLabel: string
+  /** The least difference of pitch that ears notice. */
+  noticeableCents: number
+  /** What other rulers’ marks would do at worst, coarsest first. */
+  rulers: {mm: number; text: string; worstCents: number; worstLabel: string}[]
+  /** The coarsest mark that keeps every line within what ears notice. */
+  rulerNeeded?: {mm: number; text: string} | undefined
+}
+
+/** A pure interval along a fretless neck. */
+export interface JustMark {
+  name: string
+  ratio: string
+  /** Above the open string. */
+  cents: number
+  fromNutMm: number
+  /** The nearest mark of the maker's ruler, as a text. */
+  mark: string
+}
+
+/** Try the marks that rulers have on the lines of a scale, of which there is at least one. */
+export function planMarking(lines: readonly Line[], lengthMm: number, units: 'in' | 'mm'): Marking {
   const rulers = rulerMarks[units].map(({mm, text}) => ({mm, text, ...worstWith(mm, lines, lengthMm, units)}))
   const enough = rulers.find(({worstCents}) => worstCents <= noticeableCents)
   const worst = lines.reduce((most, line) => (errorOf(line) > errorOf(most) ? line : most))
   return {
-    scale: {
-      ...scale,
-      worstMarkLabel: worst.label,
-      noticeableCents,
-      rulers,
-      ...(enough && {rulerNeeded: {mm: enough.mm, text: enough.text}}),
-    },
+    worstMarkErrorCents: errorOf(worst),
+    worstMarkLabel: worst.label,
+    noticeableCents,
+    rulers,
+    rulerNeeded: enough && {mm: enough.mm, text: enough.text},
   }
 }
 
@@ -34,7 +51,7 @@ function worstWith(rulerMm: number, lines: readonly Line[], lengthMm: number, un
   let worstCents = -1
   for (const {label, fromNutMm} of lines) {
     const mm = nearestMarkMm(Math.min(fromNutMm, lengthMm - rulerMm), ruler)
-    const cents = Math.abs(1200 * Math.log2((lengthMm - fromNutMm) / (lengthMm - mm)))
+    const cents = Math.abs(centsOf((lengthMm - fromNutMm) / (lengthMm - mm)))
     if (!(cents > worstCents)) continue
     worstLabel = label
     worstCents = cents
@@ -42,27 +59,11 @@ function worstWith(rulerMm: number, lines: readonly Line[], lengthMm: number, un
   return {worstLabel, worstCents}
 }
 
-/**
- * Place the pure intervals of the first octave on the side of a fretless neck: mm from the nut, the nearest mark of the
- * ruler, and the cents above the open string. Absent where the build is fretted, since frets say where notes are.
- */
-export const justMarks: PlanPart = ({units, rulerMm}, {scale}) => {
-  const lengthMm = scale?.lengthMm
-  if (!scale || scale.fretted || lengthMm === undefined || !scale.lines?.length) return {}
-  return {
-    scale: {
-      ...scale,
-      justMarks: justIntervals.map(({name, over, under}) => {
-        const fromNutMm = lengthMm * (1 - under / over)
-        const mark = nearestMark(fromNutMm, {units, rulerMm})
-        return {
-          name,
-          ratio: `${over}/${under}`,
-          cents: 1200 * Math.log2(over / under),
-          fromNutMm,
-          mark: mark.text,
-        }
-      }),
-    },
-  }
+/** Place the pure intervals of the first octave on the side of a fretless neck, to the marks of a ruler. */
+export function justMarks(lengthMm: number, ruler: Ruler): JustMark[] {
+  return justIntervals.map(({name, over, under}) => {
+    const fromNutMm = lengthMm * (1 - under / over)
+    const mark = nearestMark(fromNutMm, ruler).text
+    return {name, ratio: `${over}/${under}`, cents: centsOf(over / under), fromNutMm, mark}
+  })
 }

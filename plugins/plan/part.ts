@@ -1,20 +1,4 @@
-import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
-import type {Plan} from './plan.ts'
-
-/** A build with everything assumed that the trade has a usual value for: what the parts of the plan read. */
-export interface Settled {
-  slug: string
-  /** As written, or assumed; an assumed value says so (`assumed: true`). */
-  values: BuildValues
-  units: 'in' | 'mm'
-  rulerMm: number
-  /** Frequency of A4. */
-  referenceHz: number
-  /** What the days of the journal add up to. */
-  minutes?: number
-  /** What the journal says was done: the headings of its days, and the tasks that are ticked. */
-  told?: readonly string[]
-}
+import type {JournalSettings} from '../build-file/schema.ts'
 
 /** A piece of wood that this build may cut, as of its date. */
 export interface Piece {
@@ -40,13 +24,7 @@ export interface GonePiece {
   id: string
   why: 'cut' | 'later'
   /** The build that cut it, or that it is left over from. */
-  by?: string
+  by?: string | undefined
   /** The day it came into the shop. */
-  on?: string
+  on?: string | undefined
 }
-
-/**
- * Compute one concern of the plan from the settled build and the parts before it (see parts.ts for the order).
- * Pure; a result whose inputs are missing is left out, never null or zero.
- */
-export type PlanPart = (settled: Settled, soFar: Plan, context: Context) => Partial<Plan>

@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import {type Action, action} from './action.ts'
+import {type Action, planAction} from './action.ts'
 import {type AnchorRow, isAnchoredOnNeck, planAnchorRow, planAnchors} from './anchors.ts'
 import {type AsBuilt, planAsBuilt} from './as-built.ts'
 import {type BillRow, type Cost, planBill} from './bill.ts'
@@ -11,37 +11,37 @@ import {planBridgePush} from './box/bridge-push.ts'
 import {planBridgeSeat} from './box/bridge-seat.ts'
 import {planNeckInBox} from './box/neck-in-box.ts'
 import {planSoundHoles} from './box/sound-holes.ts'
-import {type Bridge, bridgePlace} from './bridge.ts'
+import {type Bridge, planBridge} from './bridge.ts'
 import {type Caution, planCautions} from './cautions.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import {type Fastener, planFasteners} from './fasteners/fasteners.ts'
 import {planJointPull} from './fasteners/joint-loads.ts'
 import {planScrewPlaces, type ScrewPlace} from './fasteners/screw-places.ts'
 import {type Hole, planHoles} from './holes.ts'
-import {type Intonation, setbacks} from './intonation.ts'
+import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
 import {planLayout, type Station} from './layout.ts'
-import {longestScale} from './longest-scale.ts'
-import {justMarks, marking} from './marking.ts'
-import {neckBudget} from './neck/budget.ts'
+import {longestScaleMm} from './longest-scale.ts'
+import {planBudget} from './neck/budget.ts'
 import {neckModel} from './neck/model.ts'
-import {type Neck, neck} from './neck/neck.ts'
+import {type Neck, planNeck} from './neck/neck.ts'
 import {neckTaper} from './neck/taper.ts'
 import {type Outline, planOutline} from './outline.ts'
-import type {Context, PlanPart} from './part.ts'
+import type {Context} from './part.ts'
 import {type Pickup, planPickup} from './pickup.ts'
-import {straightSaddle} from './saddle.ts'
-import {type Scale, scaleLines} from './scale.ts'
+import {planSaddles} from './saddle.ts'
+import {planScale, type Scale} from './scale.ts'
 import {planSettingUp, type SettingUp} from './setting-up.ts'
-import {type Assumption, settle} from './settle.ts'
+import {type Assumption, type Settled, settle} from './settle.ts'
 import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
-import {stringLengths} from './string-lengths.ts'
-import {type StringPlan, strings} from './strings.ts'
-import {type Placed, tunerPosts} from './tuners.ts'
-import {otherTunings, type Tuning} from './tunings.ts'
+import {withLengths} from './string-lengths.ts'
+import {planStrings, type StringPlan} from './strings.ts'
+import {type Placed, planTuners} from './tuners.ts'
+import {planTunings, type Tuning} from './tunings.ts'
 import {planUnknownWoods, type UnknownWood} from './unknown-woods.ts'
 import type {Step} from './work/step.ts'
 import {planWork, type WorkTime} from './work/work-order.ts'
 
+/** All that is computed from a build; a part whose inputs are missing is absent. */
 export interface Plan {
   slug: string
   title?: string | undefined
@@ -51,7 +51,7 @@ export interface Plan {
   /** The finest mark that the maker works to. */
   rulerMm: number
   handed: 'right' | 'left'
-  assumptions: Assumption[]
+  assumptions: readonly Assumption[]
   scale?: Scale | undefined
   strings?: StringPlan[] | undefined
   /** Every station in order, head end to tail end. */
@@ -95,183 +95,106 @@ export interface Plan {
 
 /**
  * Compute the whole plan of a build: lengths in mm, forces in N, masses in kg, angles in degrees, pitch in Hz and cents.
- * Pure: the same build, settings and pieces give the same plan. What cannot be computed yet is absent.
+ * Pure: the same build, settings and pieces give the same plan. What cannot be computed yet is undefined.
  */
-export function planBuild(build: Build, context: Context): Plan {
-  const {settled, assumptions} = settle(build, context.journal)
+export function planBuild(build: Build | Settled, context: Context): Plan {
+  const settled = settle(build, context.journal)
   const {values, rulerMm} = settled
-  const {title, status, play, handed} = values
-  const plan: Plan = {
-    slug: build.slug,
-    ...(title ? {title: title.value} : {}),
-    ...(status ? {status: status.value} : {}),
-    ...(play ? {play: play.value} : {}),
-    units: settled.units,
-    rulerMm,
-    handed: handed?.value ?? 'right',
-    assumptions,
-  }
-  const add = (part: PlanPart) => Object.assign(plan, part(settled, plan, context))
 
-  // A line each: a concern with typed arguments is `plan.holes = planHoles(...)` in place of its `add`.
   const place = planBoxPlace(values)
   const taper = neckTaper(values)
-  plan.box = place
-  add(bridgePlace)
-  add(scaleLines)
-  add(marking)
-  add(justMarks)
-  add(strings)
-  add(otherTunings)
-  add(action)
-  add(setbacks)
-  add(straightSaddle)
-  add(tunerPosts)
-  plan.anchors = planAnchors(values, place, plan.strings)
-  add(neckBudget)
-  add(neck)
-  add(longestScale)
-  add(stringLengths)
-  plan.screws = planScrewPlaces(values, place)
+  const longestMm = longestScaleMm(settled, context.pieces)
+  const scale = planScale(settled, {place, taper, longestMm})
+  const tuned = planStrings(settled)
+  const {tensionTotalN} = tuned ?? {}
+  const tunings = planTunings(values, tuned?.strings)
+  const action = planAction(values, place, scale?.lines)
+  const fretted = frettedStrings(values, scale, tuned?.strings, action)
+  const intoned = planIntonation(fretted)
+  const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
+  const bridgePlace = planBridge(values, place, action)
+  const push = planBridgePush(values, place, bridgePlace, {action, tensionTotalN})
+  const bridge = bridgePlace && {...bridgePlace, ...intoned?.setbacks, ...saddles, ...push}
+  const tuners = planTuners(values, tuned?.strings)
+  const anchors = planAnchors(values, place, tuned?.strings)
+
+  const budget = planBudget(values, place)
+  const ends = {place, lengthMm: budget?.lengthMm ?? values.neck?.length?.mm}
+  const model = neckModel(values, ends)
+  const neck = planNeck(settled, model, budget, {ends, scale, tuners, tensionTotalN, action, bridge})
+  const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
 
   const sizes = planBoxSizes(values)
-  const neckInBox = planNeckInBox(values, {
-    place,
-    outside: sizes?.outside,
-    taper,
-    bridge: plan.bridge,
-    action: plan.action,
-  })
+  const outside = sizes?.outside
+  const neckInBox = planNeckInBox(values, {place, outside, taper, bridge, action})
   const blocks = planBlocks(values, rulerMm, {place, sizes, neck: neckInBox})
-  const seat = planBridgeSeat(settled, plan.bridge, place, sizes?.outside)
-  const soundHoles = planSoundHoles(settled, {
-    place,
-    outside: sizes?.outside,
-    neck: neckInBox,
-    taper,
-    blocks,
-    bridge: plan.bridge,
-    bridgeSeat: seat?.bridgeSeat,
-  })
-  const air = planAir(settled, {
-    place,
-    sizes,
-    neck: neckInBox,
-    taper,
-    scale: plan.scale,
-    strings: plan.strings,
-  })
-  const box = wholeBox({
-    ...place,
-    ...sizes,
-    neck: neckInBox,
-    blocks,
-    ...seat,
-    soundHoles,
-    ...planWayIn(values),
-    ...air,
-  })
-  plan.box = box
-  plan.bridge = plan.bridge && {
-    ...plan.bridge,
-    ...planBridgePush(values, place, plan.bridge, {
-      action: plan.action,
-      tensionTotalN: plan.tensionTotalN,
-    }),
-  }
+  const seat = planBridgeSeat(settled, bridge, place, outside)
+  const bridgeSeat = seat?.bridgeSeat
+  const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}
+  const soundHoles = planSoundHoles(settled, around)
+  const air = planAir(settled, {place, sizes, neck: neckInBox, taper, scale, strings})
+  const wayIn = planWayIn(values)
+  const box = wholeBox({...place, ...sizes, neck: neckInBox, blocks, ...seat, soundHoles, ...wayIn, ...air})
 
-  const anchoredOnNeck = isAnchoredOnNeck(values, place, neckInBox)
-  plan.anchorRow = planAnchorRow(values, plan.anchors, anchoredOnNeck, taper)
-  const pickup = planPickup(values, box, plan.bridge)
-  plan.pickup = pickup
-  const pull = planJointPull(plan.bridge, anchoredOnNeck, plan.action, plan.tensionTotalN)
-  const fasteners = planFasteners(settled, plan.screws, {box, taper}, pull)
-  plan.fasteners = fasteners
-  const holes = planHoles(settled, {
-    tuners: plan.tuners,
-    anchors: plan.anchors,
-    isAnchoredOnNeck: anchoredOnNeck,
+  const onNeck = isAnchoredOnNeck(values, place, neckInBox)
+  const anchorRow = planAnchorRow(values, anchors, onNeck, taper)
+  const pickup = planPickup(values, box, bridge)
+  const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
+  const screws = planScrewPlaces(values, place)
+  const fasteners = planFasteners(settled, screws, {box, taper}, pull)
+  const jack = pickup?.jack
+  const holes = planHoles(settled, {tuners, anchors, isAnchoredOnNeck: onNeck, box, fasteners, jack})
+
+  const cuts = planCuts(settled, neck, context.pieces)
+  const {scarf, bow, fretting} = neck ?? {}
+  const cautions = planCautions(settled, {cuts, scarf, holes, notch: neckInBox?.notch, tensionTotalN})
+  const drawn = {scale, strings, action, bridge, box, neckLengthMm: budget?.lengthMm, bowMm: bow?.reliefMm}
+  const asBuilt = planAsBuilt(settled, drawn)
+  const {bill, cost} = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
+  const settingUp = planSettingUp(settled, {scale, strings, action, bridge, box, bow, pickup, asBuilt})
+  const outline = planOutline(values, {model, taper, scale, bridge})
+  const stations = {scale, neckLengthMm: ends.lengthMm, tuners, anchors, screws, bridge, box, outline}
+  const layout = planLayout(settled, stations)
+  const design = {scale, strings, neck, box, layout, holes, fasteners, cuts}
+  const {work, workTime} = planWork(settled, design, cautions) ?? {}
+
+  return {
+    slug: settled.slug,
+    title: values.title?.value,
+    status: values.status?.value,
+    play: values.play?.value,
+    units: settled.units,
+    rulerMm,
+    handed: values.handed?.value ?? 'right',
+    assumptions: settled.assumptions,
+    scale,
+    strings,
+    layout,
+    tensionTotalN,
+    tunings,
+    bridge,
+    intonation: intoned?.intonation,
+    action,
+    neck,
     box,
-    fasteners,
-    jack: pickup?.jack,
-  })
-  plan.holes = holes
-  plan.unknownWoods = planUnknownWoods(values)
-  plan.stockTroubles = planStockTroubles(values, context)
-  plan.tooManyParts = partsTooMany(values)
-  plan.cuts = planCuts(settled, plan.neck, context.pieces)
-  plan.cautions = planCautions(settled, {
-    cuts: plan.cuts,
-    scarf: plan.neck?.scarf,
+    tuners,
+    anchors,
+    screws,
+    anchorRow,
     holes,
-    notch: neckInBox?.notch,
-    tensionTotalN: plan.tensionTotalN,
-  })
-  const asBuilt = planAsBuilt(settled, {
-    scale: plan.scale,
-    strings: plan.strings,
-    action: plan.action,
-    bridge: plan.bridge,
-    box,
-    neckLengthMm: plan.neck?.budget?.lengthMm,
-    bowMm: plan.neck?.bow?.reliefMm,
-  })
-  plan.asBuilt = asBuilt
-  const {bill, cost} = planBill(
-    settled,
-    {
-      strings: plan.strings,
-      screws: plan.screws,
-      wireMm: plan.neck?.fretting?.wireMm,
-      cuts: plan.cuts,
-    },
-    context,
-  )
-  plan.bill = bill
-  plan.cost = cost
-  plan.settingUp = planSettingUp(settled, {
-    scale: plan.scale,
-    strings: plan.strings,
-    action: plan.action,
-    bridge: plan.bridge,
-    box,
-    bow: plan.neck?.bow,
+    fasteners,
     pickup,
+    work,
+    workTime,
+    cuts,
+    tooManyParts: partsTooMany(values),
+    stockTroubles: planStockTroubles(values, context),
+    bill,
+    cost,
+    cautions,
     asBuilt,
-  })
-  const outline = planOutline(values, {
-    model: neckModel(values, plan),
-    taper,
-    scale: plan.scale,
-    bridge: plan.bridge,
-  })
-  plan.outline = outline
-  const layout = planLayout(settled, {
-    scale: plan.scale,
-    neckLengthMm: plan.neck?.budget?.lengthMm,
-    tuners: plan.tuners,
-    anchors: plan.anchors,
-    screws: plan.screws,
-    bridge: plan.bridge,
-    box,
+    settingUp,
+    unknownWoods: planUnknownWoods(values),
     outline,
-  })
-  plan.layout = layout
-  const work = planWork(
-    settled,
-    {
-      scale: plan.scale,
-      strings: plan.strings,
-      neck: plan.neck,
-      box,
-      layout,
-      holes,
-      fasteners,
-      cuts: plan.cuts,
-    },
-    plan.cautions,
-  )
-  plan.work = work?.work
-  plan.workTime = work?.workTime
-  return plan
+  }
 }

@@ -1,6 +1,14 @@
-import {cents, type Fretting, frettedStrings, furthest} from './intonation.ts'
+import {degrees} from '../tables/units.ts'
+import {cents, type FrettedStrings, furthest, type Setback} from './intonation.ts'
 import {leastSquares, rootMeanSquare} from './least-squares.ts'
-import type {PlanPart} from './part.ts'
+
+/** Straight saddles under all strings. */
+export interface Saddles {
+  /** The slanted one that fits best. */
+  slantedSaddle: StraightSaddle
+  /** The same, square to the neck. */
+  squareSaddle: StraightSaddle
+}
 
 export interface StraightSaddle {
   /** Setback at the first string. */
@@ -26,34 +34,31 @@ export interface StraightSaddle {
  * the last string, `angleDeg` is the slant off square; `leftCents` is how far each string stays off, and what is worst.
  * Absent with fewer than two strings, which need no straight line.
  */
-export const straightSaddle: PlanPart = (settled, soFar) => {
-  const fretting = frettedStrings(settled, soFar)
-  const offsMm = soFar.scale?.bridgeOffMm
-  if (!fretting || fretting.strings.length < 2 || !soFar.bridge?.setbacks || !offsMm) return {}
+export function planSaddles(
+  fretted: FrettedStrings | undefined,
+  setbacks: readonly Setback[] | undefined,
+  offsMm: readonly number[] | undefined,
+): Saddles | undefined {
+  if (!fretted || fretted.strings.length < 2 || !setbacks || !offsMm) return undefined
   const [first, last] = [offsMm[0]!, offsMm.at(-1)!]
   const spreadMm = last - first
-  if (spreadMm <= 0) return {}
-  const along = fretting.strings.map(({at}) => (offsMm[at]! - first) / spreadMm)
-  const start = soFar.bridge.setbacks[0]?.setbackMm ?? 0
-  const slanted = leastSquares((at) => allCents(fretting, along, at[0]!, at[1]!).flat(), [start, start])
-  const square = leastSquares((at) => allCents(fretting, along, at[0]!, at[0]!).flat(), [start])
-  if (!slanted || !square) return {}
-  const slant = saddle(fretting, along, slanted[0]!, slanted[1]!)
+  if (spreadMm <= 0) return undefined
+  const along = fretted.strings.map(({at}) => (offsMm[at]! - first) / spreadMm)
+  const start = setbacks[0]?.setbackMm ?? 0
+  const slanted = leastSquares((at) => allCents(fretted, along, at[0]!, at[1]!).flat(), [start, start])
+  const square = leastSquares((at) => allCents(fretted, along, at[0]!, at[0]!).flat(), [start])
+  if (!slanted || !square) return undefined
+  const slant = saddle(fretted, along, slanted[0]!, slanted[1]!)
+  const angleDeg = degrees(Math.atan2(slant.firstMm - slant.lastMm, spreadMm))
   return {
-    bridge: {
-      ...soFar.bridge,
-      slantedSaddle: {
-        ...slant,
-        angleDeg: (Math.atan2(slant.firstMm - slant.lastMm, spreadMm) * 180) / Math.PI,
-      },
-      squareSaddle: {...saddle(fretting, along, square[0]!, square[0]!), angleDeg: 0},
-    },
+    slantedSaddle: {...slant, angleDeg},
+    squareSaddle: {...saddle(fretted, along, square[0]!, square[0]!), angleDeg: 0},
   }
 }
 
 /** The cents of every string at its first lines, over a saddle set back by so much at its two ends. */
 function allCents(
-  {strings, heard}: Fretting,
+  {strings, heard}: FrettedStrings,
   along: readonly number[],
   firstMm: number,
   lastMm: number,
@@ -64,19 +69,19 @@ function allCents(
 }
 
 function saddle(
-  fretting: Fretting,
+  fretted: FrettedStrings,
   along: readonly number[],
   firstMm: number,
   lastMm: number,
 ): Omit<StraightSaddle, 'angleDeg'> {
-  const left = allCents(fretting, along, firstMm, lastMm)
+  const left = allCents(fretted, along, firstMm, lastMm)
   return {
     firstMm,
     lastMm,
     rmsCents: rootMeanSquare(left.flat()),
     worstCents: furthest(left.flat()),
     strings: left.map((one, i) => ({
-      name: fretting.strings[i]!.name,
+      name: fretted.strings[i]!.name,
       setbackMm: firstMm + (lastMm - firstMm) * along[i]!,
       rmsCents: rootMeanSquare(one),
       worstCents: furthest(one),

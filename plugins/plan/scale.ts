@@ -1,9 +1,12 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import {layDots, layLines, linePattern} from './lines.ts'
-import {neckTaper, neckWidthAt} from './neck/taper.ts'
-import type {PlanPart} from './part.ts'
+import type {BoxPlace} from './box/box-place.ts'
+import {type Dot, type Line, layDots, layLines, linePattern} from './lines.ts'
+import {type JustMark, justMarks, type Marking, planMarking} from './marking.ts'
+import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
+import type {Settled} from './settle.ts'
 
-export interface Scale {
+/** The string length and what lies along it: mm from the nut line, or off the centre line. */
+export interface Scale extends Partial<Marking> {
   lengthMm?: number | undefined
   /** Where no length is given: the longest that stick and box allow. */
   longestMm?: number | undefined
@@ -20,112 +23,58 @@ export interface Scale {
   dots?: Dot[] | undefined
   /** The bridge’s edge on the nut’s side, half its foot before the bridge line. */
   bridgeFrontMm?: number | undefined
-  /** The largest error, of either sign, that the ruler’s rounding makes. */
-  worstMarkErrorCents?: number | undefined
-  /** The line that has it. */
-  worstMarkLabel?: string | undefined
-  /** The least difference of pitch that ears notice. */
-  noticeableCents?: number | undefined
-  /** What other rulers’ marks would do at worst, coarsest first. */
-  rulers?:
-    | {
-        mm: number
-        text: string
-        worstCents: number
-        worstLabel: string
-      }[]
-    | undefined
-  /** The coarsest mark that keeps every line within what ears notice. */
-  rulerNeeded?:
-    | {
-        mm: number
-        text: string
-      }
-    | undefined
   /** Where the pure intervals lie along a fretless neck. */
-  justMarks?:
-    | {
-        name: string
-        ratio: string
-        cents: number
-        fromNutMm: number
-        mark: string
-      }[]
-    | undefined
-}
-
-export interface Line {
-  /** Counts the lines from the nut, from 1. */
-  n: number
-  /** As players number it. */
-  label: string
-  /** Above the open string. */
-  semitones: number
-  /** Above the open string, by the temperament. */
-  cents: number
-  /** Sharp of equal semitones. */
-  offEqualCents?: number | undefined
-  /** L·(1 − 1/r). */
-  fromNutMm: number
-  fromPreviousMm: number
-  /** The nearest mark of the maker's ruler, as a text. */
-  mark: string
-  markMm: number
-  /** Mark less the exact place. */
-  markErrorMm: number
-  /** 1200·log2((L − fromNutMm)/(L − markMm)); positive when sharp. */
-  markErrorCents: number
-  /** The neck there. */
-  widthMm?: number | undefined
-  /** Where each string crosses, off the centre line. */
-  stringOffMm?: number[] | undefined
-  overBox?: boolean | undefined
-}
-
-export interface Dot {
-  label: string
-  stationMm: number
-  /** Two at the octave. */
-  count: number
-  /** bass or treble: the player’s edge. */
-  side: string
+  justMarks?: JustMark[] | undefined
 }
 
 type ScaleValues = NonNullable<BuildValues['scale']>
+
+interface Around {
+  place: BoxPlace | undefined
+  taper: NeckTaper | undefined
+  /** Where no length is given. */
+  longestMm: number | undefined
+}
 
 /**
  * Lay out the string length: its lines as players number them, where each falls on the maker's ruler, how wide the
  * neck is and where the strings cross there, and the dots. Lines are absent where pattern or temperament do not rise.
  */
-export const scaleLines: PlanPart = ({values, units, rulerMm}, soFar) => {
+export function planScale(
+  {values, units, rulerMm}: Settled,
+  {place, taper, longestMm}: Around,
+): Scale | undefined {
   const {scale} = values
   const spread = stringSpread(values)
-  if (!scale && !spread) return {}
+  if (!scale && !spread) return longestMm === undefined ? undefined : {fretted: false, longestMm}
   const lengthMm = scale?.length?.mm
-  const isFretted = scale?.fretted?.value === true
-  const kept = {...soFar.scale, fretted: isFretted, ...patternWords(scale ?? {}), ...spread}
+  const fretted = scale?.fretted?.value === true
+  const known: Scale = {lengthMm, longestMm, fretted, ...patternWords(scale ?? {}), ...spread}
   const pattern = scale && patternOf(scale)
   const steps = scale && stepsOf(scale)
-  if (lengthMm === undefined || !pattern || !steps) return {scale: {...kept, ...(lengthMm && {lengthMm})}}
+  if (lengthMm === undefined || !pattern || !steps) return known
 
-  const lines = layLines(pattern, {lengthMm, units, rulerMm, ...(steps !== 'equal' && {steps})})
-  const taper = neckTaper(values)
-  for (const line of lines) {
-    const widthMm = taper && neckWidthAt(line.fromNutMm, taper)
-    if (widthMm !== undefined) line.widthMm = widthMm
-    if (spread) line.stringOffMm = stringsAt(line.fromNutMm / lengthMm, spread)
-    const {atMm, tailMm = Number.POSITIVE_INFINITY} = soFar.box ?? {}
-    if (atMm !== undefined) line.overBox = line.fromNutMm >= atMm && line.fromNutMm <= tailMm
+  const {atMm, tailMm = Number.POSITIVE_INFINITY} = place ?? {}
+  const settings = {lengthMm, units, rulerMm, steps: steps === 'equal' ? undefined : steps}
+  const lines = layLines(pattern, settings).map((line): Line => {
+    const {fromNutMm} = line
+    return {
+      ...line,
+      widthMm: taper && neckWidthAt(fromNutMm, taper),
+      stringOffMm: spread && stringsAt(fromNutMm / lengthMm, spread),
+      overBox: atMm === undefined ? undefined : fromNutMm >= atMm && fromNutMm <= tailMm,
+    }
+  })
+  const isMarked = lines.length > 0
+  const labels = scale.dots?.map((dot) => dot.label)
+  return {
+    ...known,
+    bridgeFrontMm: lengthMm - (values.bridge?.foot?.mm ?? 0) / 2,
+    lines,
+    dots: labels && layDots(labels, lines, fretted),
+    ...(isMarked && planMarking(lines, lengthMm, units)),
+    justMarks: isMarked && !fretted ? justMarks(lengthMm, {units, rulerMm}) : undefined,
   }
-  const dots =
-    scale.dots &&
-    layDots(
-      scale.dots.map((dot) => dot.label),
-      lines,
-      isFretted,
-    )
-  const bridgeFrontMm = lengthMm - (values.bridge?.foot?.mm ?? 0) / 2
-  return {scale: {...kept, lengthMm, bridgeFrontMm, lines, ...worst(lines), ...(dots && {dots})}}
 }
 
 function patternOf({pattern, lines}: ScaleValues) {
@@ -143,19 +92,14 @@ function stepsOf({temperament}: ScaleValues): readonly number[] | 'equal' | unde
 function patternWords({pattern, temperament}: ScaleValues): Pick<Scale, 'pattern' | 'temperament'> {
   const list = (items: readonly {text: string}[]) => items.map(({text}) => text).join(', ')
   return {
-    ...(pattern && {pattern: Array.isArray(pattern) ? list(pattern) : pattern.value}),
-    ...(temperament && {temperament: Array.isArray(temperament) ? list(temperament) : temperament.value}),
+    pattern: Array.isArray(pattern) ? list(pattern) : pattern?.value,
+    temperament: Array.isArray(temperament) ? list(temperament) : temperament?.value,
   }
 }
 
 /** Where the strings cross at a part of the way from nut to bridge. */
 const stringsAt = (part: number, {nutOffMm, bridgeOffMm}: StringSpread): number[] =>
   nutOffMm.map((offMm, i) => offMm + part * (bridgeOffMm[i]! - offMm))
-
-function worst(lines: readonly Line[]) {
-  if (lines.length === 0) return {}
-  return {worstMarkErrorCents: Math.max(...lines.map((line) => Math.abs(line.markErrorCents)))}
-}
 
 /** Where the strings cross nut and bridge, in mm off the centre line. */
 export interface StringSpread {

@@ -2,8 +2,8 @@ import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {type SetupFault, setupFaults} from '../tables/setup-faults.ts'
 import type {AsBuilt} from './as-built.ts'
 import {likelyFaults, type Strung} from './likely-faults.ts'
-import type {Settled} from './part.ts'
 import type {Scale} from './scale.ts'
+import type {Settled} from './settle.ts'
 
 export interface SettingUp {
   find: string

@@ -2,15 +2,17 @@ import {
   coreSpread,
   type StringMaterial,
   type StringPullRow,
+  type StringWrap,
   stringMaterials,
   stringPulls,
 } from '../tables/strings.ts'
-import type {StringPlan} from './strings.ts'
 import {
+  type StringMass,
   type StringStiffness,
   type StringValues,
   stringMass,
   stringStiffness,
+  stringTensionN,
   stringWire,
   type Wire,
   wireStrengthMpa,
@@ -23,54 +25,80 @@ export interface StringPlace {
   play?: string | undefined
 }
 
-export type StringFacts = Omit<StringPlan, 'name' | 'note' | 'course' | 'alternatives'>
+/** What a string does at its pitch; what is not known is absent. */
+export interface StringFacts extends Partial<Strain>, Partial<StringStiffness> {
+  frequencyHz: number
+  gaugeMm?: number | undefined
+  /** As written. */
+  gauge?: string | undefined
+  wound?: boolean | undefined
+  /** What it is made of; of a wound string, its core. */
+  material?: StringMaterial | undefined
+  wrap?: StringWrap | undefined
+  ends?: string | undefined
+  massPerLengthKgM?: number | undefined
+  massFrom?: StringMass['from'] | undefined
+  coreMm?: number | undefined
+  coreAssumed?: boolean | undefined
+  /** file, or the material whose usual stiffness is taken. */
+  stiffnessFrom?: 'file' | StringMaterial | undefined
+  /** T = μ(2Lf)², of one string. */
+  tensionN?: number | undefined
+  stretchMm?: number | undefined
+  /** B in f_n = n·f_0·√(1 + B·n²). */
+  inharmonicity?: number | undefined
+  pull?: PullWord | undefined
+  /** Slack below the first, easy and firm up to the others, stiff above. */
+  pullLimits?: PullLimits | undefined
+}
 
 /**
- * Compute what a settled string does at its pitch and length: mass per length (kg/m), pull (N), stress (MPa, of the
- * core where wound), part of its strength, stretch over the length (mm), inharmonicity, pull in a word.
- * What is not known is absent: nothing of pull without a length, no verdict on breaking with an assumed core.
+ * Compute what a settled string does at its pitch and length: nothing of pull without a length, no verdict on breaking
+ * with an assumed core.
  */
 export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}: StringPlace): StringFacts {
   const wire = stringWire(values)
   const mass = stringMass(values, wire)
-  const facts: StringFacts = {frequencyHz}
-  if (values.gauge) facts.gauge = values.gauge.text
-  if (values.ends) facts.ends = values.ends.value
-  if (wire) {
-    facts.gaugeMm = wire.diameterMm
-    facts.wound = wire.wound
-    if (wire.material) facts.material = wire.material
-    if (wire.wrap) facts.wrap = wire.wrap
-    if (wire.coreMm !== undefined) {
-      facts.coreMm = wire.coreMm
-      facts.coreAssumed = !wire.coreKnown
-    }
+  const known: StringFacts = {
+    frequencyHz,
+    gauge: values.gauge?.text,
+    ends: values.ends?.value,
+    gaugeMm: wire?.diameterMm,
+    wound: wire?.wound,
+    material: wire?.material,
+    wrap: wire?.wrap,
+    coreMm: wire?.coreMm,
+    coreAssumed: wire?.coreMm === undefined ? undefined : !wire.coreKnown,
+    massPerLengthKgM: mass?.kgM,
+    massFrom: mass?.from,
   }
-  if (!mass) return facts
-  facts.massPerLengthKgM = mass.kgM
-  facts.massFrom = mass.from
-  if (lengthMm === undefined) return facts
+  if (!mass || lengthMm === undefined) return known
   const tensionN = stringTensionN(mass.kgM, lengthMm, frequencyHz)
-  facts.tensionN = tensionN
-  facts.pullLimits = pullLimits(wire?.material, play)
-  facts.pull = pullWord(tensionN, facts.pullLimits)
-  if (!wire) return facts
-  Object.assign(facts, strainOf(wire, tensionN))
-  const stiffness = stringStiffness(values, wire)
-  if (!stiffness) return facts
-  facts.stiffnessMpa = stiffness.stiffnessMpa
-  facts.sectionMm = stiffness.sectionMm
-  facts.stiffnessFrom = values.stiffness ? 'file' : (wire.material ?? 'steel')
-  facts.stretchMm = stretchMm(stiffness, tensionN, lengthMm)
-  facts.inharmonicity = inharmonicityOf(stiffness, tensionN, lengthMm)
-  return facts
+  const limits = pullLimits(wire?.material, play)
+  const pulled = {...known, tensionN, pullLimits: limits, pull: pullWord(tensionN, limits)}
+  const stiffness = wire && stringStiffness(values, wire)
+  if (!wire || !stiffness) return wire ? {...pulled, ...strainOf(wire, tensionN)} : pulled
+  return {
+    ...pulled,
+    ...strainOf(wire, tensionN),
+    ...stiffness,
+    stiffnessFrom: values.stiffness ? 'file' : (wire.material ?? 'steel'),
+    stretchMm: stretchMm(stiffness, tensionN, lengthMm),
+    inharmonicity: inharmonicityOf(stiffness, tensionN, lengthMm),
+  }
+}
+
+/** Least and most, in N and in MPa. */
+export interface CoreDoubt {
+  tensionN: number[]
+  stressMpa: number[]
 }
 
 /**
  * Say how much pull (N) and stress (MPa) hang on a core that is assumed: their least and most with a core that is
  * thinner and thicker by a twentieth of the gauge. Undefined where the core is known, or the packet tells the mass.
  */
-export function coreDoubt(values: StringValues, place: StringPlace): StringFacts['coreDoubt'] {
+export function coreDoubt(values: StringValues, place: StringPlace): CoreDoubt | undefined {
   const {gauge, core, mass, tension} = values
   if (!gauge?.wound || !core?.assumed || mass || tension || place.lengthMm === undefined) return undefined
   const ends = [-1, 1].map((side) =>
@@ -85,10 +113,13 @@ export function coreDoubt(values: StringValues, place: StringPlace): StringFacts
   }
 }
 
-export interface Strain {
-  stressMpa?: number
-  strengthMpa?: number
-  breakFraction?: number
+/** How near a string is to breaking. */
+interface Strain {
+  /** In the core, where wound. */
+  stressMpa?: number | undefined
+  /** Least strength of music wire of that diameter. */
+  strengthMpa?: number | undefined
+  breakFraction?: number | undefined
   breakKnown: boolean
 }
 
@@ -129,19 +160,6 @@ export function inharmonicityOf(
   lengthMm: number,
 ): number {
   return (Math.PI ** 3 * stiffnessMpa * sectionMm ** 4) / (64 * tensionN * lengthMm ** 2)
-}
-
-/**
- * Give the pull (N) that brings a string (mass in kg/m) of this length (mm) to its pitch (Hz): T = μ(2Lf)².
- * Source: Mersenne's law; OpenStax University Physics vol. 1, 16.3 and 16.6.
- */
-export function stringTensionN(massKgM: number, lengthMm: number, frequencyHz: number): number {
-  return massKgM * ((2 * lengthMm * frequencyHz) / 1000) ** 2
-}
-
-/** Give the mass per length (kg/m) of a string that pulls so many newtons at this length (mm) and pitch (Hz). */
-export function massOfPullKgM(tensionN: number, lengthMm: number, frequencyHz: number): number {
-  return tensionN / ((2 * lengthMm * frequencyHz) / 1000) ** 2
 }
 
 export type PullWord = 'slack' | 'easy' | 'firm' | 'stiff'

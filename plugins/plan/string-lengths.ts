@@ -1,34 +1,54 @@
+import type {BuildValues} from '../build-file/schema.ts'
 import {packetLengths, pastThePostMm} from '../tables/strings.ts'
-import type {PlanPart} from './part.ts'
+import {inchMm} from '../tables/units.ts'
+import type {BoxPlace} from './box/box-place.ts'
+import type {Budget} from './neck/budget.ts'
 import {stationOf} from './station-of.ts'
+import type {StringPlan} from './strings.ts'
+import type {Placed} from './tuners.ts'
+
+/** How long a string has to be, in mm. */
+export interface StringLength {
+  /** From its anchor over bridge and nut to the post, winds included. */
+  lengthNeededMm: number
+  /** How long the string of a packet is. */
+  packetMm?: number | undefined
+  /** The furthest place of its anchor that a packet’s string reaches. */
+  anchorWithinMm?: number | undefined
+}
+
+interface Ends {
+  tuners: readonly Placed[] | undefined
+  place: BoxPlace | undefined
+  budget: Budget | undefined
+}
 
 /**
- * Say how long each string has to be (mm): from its anchor over bridge and nut to its post, and what it needs past
- * that. Where posts or anchors are not placed yet, from the ends of the neck, which is no less; only where both are
- * placed, what a packet of its gauge holds, and how far off its anchor may lie. Absent without either.
+ * Say how long each string has to be: from its anchor over bridge and nut to its post, and what it needs past that.
+ * Where posts or anchors are not placed yet, from the ends of the neck, which is no less; only where both are placed,
+ * what a packet of its gauge holds, and how far off its anchor may lie. Nothing is added without either.
  */
-export const stringLengths: PlanPart = ({values}, soFar) => {
-  const {strings, tuners, neck} = soFar
-  if (!strings) return {}
-  const budget = neck?.budget
-  const anchoredMm = stationOf(values.anchors ?? {}, soFar.box)
+export function withLengths(
+  strings: readonly StringPlan[],
+  values: BuildValues,
+  {tuners, place, budget}: Ends,
+): StringPlan[] {
+  const anchoredMm = stationOf(values.anchors ?? {}, place)
   const anchorMm = anchoredMm ?? (budget && budget.scaleMm + budget.tailMm)
-  return {
-    strings: strings.map((string, i) => {
-      const post = tuners?.[i]
-      const postMm = post?.stationMm ?? (budget && -budget.headMm)
-      if (anchorMm === undefined || postMm === undefined) return string
-      const lengthNeededMm = anchorMm - postMm + pastThePostMm
-      if (!post || anchoredMm === undefined) return {...string, lengthNeededMm}
-      const packetMm = packetOf(string.gaugeMm)
-      const anchorWithinMm = anchoredMm - Math.max(0, lengthNeededMm - packetMm)
-      return {...string, lengthNeededMm, packetMm, anchorWithinMm}
-    }),
-  }
+  return strings.map((string, i) => {
+    const post = tuners?.[i]
+    const postMm = post?.stationMm ?? (budget && -budget.headMm)
+    if (anchorMm === undefined || postMm === undefined) return string
+    const lengthNeededMm = anchorMm - postMm + pastThePostMm
+    if (!post || anchoredMm === undefined) return {...string, lengthNeededMm}
+    const packetMm = packetOf(string.gaugeMm)
+    const anchorWithinMm = anchoredMm - Math.max(0, lengthNeededMm - packetMm)
+    return {...string, lengthNeededMm, packetMm, anchorWithinMm}
+  })
 }
 
 /** How long the string of a packet is, in mm, by its gauge. */
 function packetOf(gaugeMm = 0): number {
   const {mm, heavyFromIn, heavyMm} = packetLengths
-  return gaugeMm >= heavyFromIn * 25.4 - 1e-9 ? heavyMm : mm
+  return gaugeMm >= heavyFromIn * inchMm - 1e-9 ? heavyMm : mm
 }

@@ -8,21 +8,16 @@ import {
   unevenPull,
   woundGaugesIn,
 } from '../tables/strings.ts'
+import {inchMm} from '../tables/units.ts'
 import {noteFrequencyHz, noteName} from './notes.ts'
-import {
-  massOfPullKgM,
-  pullLimits,
-  type StringFacts,
-  type StringPlace,
-  strainOf,
-  stringTensionN,
-} from './string-facts.ts'
-import {massPerLengthKgM, type StringValues, type Wire} from './wire.ts'
+import {pullLimits, type StringFacts, type StringPlace, strainOf} from './string-facts.ts'
+import {massOfPullKgM, massPerLengthKgM, type StringValues, stringTensionN, type Wire} from './wire.ts'
 
 export interface Balance {
   /** Pull over the median pull of the strings of like material, less 1. */
-  offMedian?: number
-  uneven?: boolean
+  offMedian?: number | undefined
+  /** Too far off that median. */
+  uneven?: true | undefined
   /** The pull (N) to aim for: the median of the others that pull easy or firm, else the middle of easy and firm. */
   targetN: number
 }
@@ -44,11 +39,11 @@ export function balance(set: readonly StringFacts[], play: string | undefined): 
     const offMedian = tensionN / middleN - 1
     const other = alike.length === 2 ? alike.find((one) => one !== string) : undefined
     const isWorse = !other || farFromUsual(string, play) >= farFromUsual(other, play)
-    return {targetN, offMedian, ...(Math.abs(offMedian) > unevenPull && isWorse && {uneven: true})}
+    return {targetN, offMedian, uneven: Math.abs(offMedian) > unevenPull && isWorse ? true : undefined}
   })
 }
 
-const materialOf = ({material}: StringFacts) => (material ?? 'steel') as StringMaterial
+const materialOf = ({material}: StringFacts): StringMaterial => material ?? 'steel'
 const feelOf = (string: StringFacts) => stringMaterials[materialOf(string)].feel
 
 /** The middle between slack and stiff, in N, as ratios are heard and felt. */
@@ -59,6 +54,18 @@ function usualN(string: StringFacts, play: string | undefined): number {
 
 function farFromUsual(string: StringFacts, play: string | undefined): number {
   return Math.abs(Math.log(string.tensionN! / usualN(string, play)))
+}
+
+/** What would mend a string. */
+export interface StringMend {
+  /** The pull to aim for. */
+  tensionN: number
+  /** What a string of that pull weighs, kg/m. */
+  massKgM: number
+  /** What a packet would print for it. */
+  packetN?: number | undefined
+  /** The highest note clear of breaking. */
+  note?: string | undefined
 }
 
 /** The last bit of a pull at the very limit must not keep a note that is still too high. */
@@ -74,7 +81,7 @@ export function mendString(
   {lengthMm, frequencyHz}: StringPlace,
   {breakFraction, pull}: StringFacts,
   {targetN, uneven}: Balance,
-): StringFacts['mend'] {
+): StringMend | undefined {
   if (lengthMm === undefined) return undefined
   const massKgM = massOfPullKgM(targetN, lengthMm, frequencyHz)
   const packetHz = tension?.note && noteFrequencyHz(tension.note.midi, 440)
@@ -83,21 +90,22 @@ export function mendString(
   return {
     tensionN: targetN,
     massKgM,
-    ...(packetHz && tension?.scale && {packetN: stringTensionN(massKgM, tension.scale.mm, packetHz)}),
-    ...(tooHigh && {
-      note: noteName(Math.ceil(note.midi - 6 * Math.log2(breakFraction / breakLimits.near) - slack) - 1),
-    }),
+    packetN: packetHz && tension?.scale ? stringTensionN(massKgM, tension.scale.mm, packetHz) : undefined,
+    note: tooHigh
+      ? noteName(Math.ceil(note.midi - 6 * Math.log2(breakFraction / breakLimits.near) - slack) - 1)
+      : undefined,
   }
 }
 
 /** Give the middle value, or the mean of the two in the middle; undefined of nothing. */
-export function median(values: readonly number[]): number | undefined {
+function median(values: readonly number[]): number | undefined {
   const sorted = Float64Array.from(values).sort()
   const upper = sorted[Math.floor(sorted.length / 2)]
   const lower = sorted[Math.floor((sorted.length - 1) / 2)]
   return upper === undefined || lower === undefined ? undefined : (lower + upper) / 2
 }
 
+/** A gauge to buy instead, and what it would pull. */
 export interface Alternative {
   gauge: string
   tensionN: number
@@ -107,8 +115,8 @@ export interface Alternative {
 const steelWithoutWordIn = 0.022
 const offered = 3
 const commonWound = woundGaugesIn.map((gaugeIn) => ({
-  diameterMm: gaugeIn * 25.4,
-  coreMm: usualCoreMm(gaugeIn * 25.4),
+  diameterMm: gaugeIn * inchMm,
+  coreMm: usualCoreMm(gaugeIn * inchMm),
 }))
 
 /**
@@ -136,7 +144,7 @@ export function alternatives(
   return found
     .sort((a, b) => a.far - b.far)
     .slice(0, offered)
-    .map(({wire, tensionN}) => ({gauge: gaugeText(wire.diameterMm / 25.4, wire.wound, units), tensionN}))
+    .map(({wire, tensionN}) => ({gauge: gaugeText(wire.diameterMm / inchMm, wire.wound, units), tensionN}))
 }
 
 /** What this string could be bought as at a mass per length (kg/m) within limits, its own gauge left out. */
@@ -158,10 +166,10 @@ function commonWires(
   if (!mustBeWound)
     for (const gaugeIn of plainGaugesIn[name])
       if (gaugeIn <= steelWithoutWordIn || (material && !material.assumed))
-        offer({diameterMm: gaugeIn * 25.4, wound: false, coreKnown: false, material: name})
+        offer({diameterMm: gaugeIn * inchMm, wound: false, coreKnown: false, material: name})
   if (isSteel)
     for (const {diameterMm, coreMm} of commonWound)
-      if (!ownCore || ownCore.mm + 2 * thinnestWrapIn * 25.4 <= diameterMm)
+      if (!ownCore || ownCore.mm + 2 * thinnestWrapIn * inchMm <= diameterMm)
         offer({
           diameterMm,
           wound: true,
@@ -174,7 +182,7 @@ function commonWires(
 }
 
 /** Write a gauge of so many inches as a maker would in this build: `.030w`, or `.030 in w` where millimetres are meant. */
-export function gaugeText(gaugeIn: number, wound: boolean, units: 'in' | 'mm'): string {
+function gaugeText(gaugeIn: number, wound: boolean, units: 'in' | 'mm'): string {
   const figure = gaugeIn.toFixed(4).replace(/^0/, '').replace(/0$/, '')
   return units === 'in' ? figure + (wound ? 'w' : '') : `${figure} in${wound ? ' w' : ''}`
 }

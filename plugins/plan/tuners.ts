@@ -1,6 +1,9 @@
-import type {PlanPart} from './part.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import type {StringPlan} from './strings.ts'
 
+/** A tuner's post or a string's anchor: mm from the nut line and off the centre line. */
 export interface Placed {
+  /** Of its string. */
   name?: string | undefined
   stationMm: number
   offMm: number
@@ -10,14 +13,12 @@ export interface Placed {
  * Place the tuners' post holes, in the order of the strings: mm from the nut line (negative, along the head's own
  * face) and off the centre line. A lone one stands on the centre line; of more, each needs its `off`.
  */
-export const tunerPosts: PlanPart = ({values}, soFar) => {
-  const {at = [], off = []} = values.tuners ?? {}
+export function planTuners(
+  {tuners}: BuildValues,
+  strings: readonly StringPlan[] | undefined,
+): Placed[] | undefined {
+  const {at = [], off = []} = tuners ?? {}
   const offs = off.length === 0 && at.length === 1 ? [{mm: 0}] : off
-  if (at.length === 0 || at.length !== offs.length) return {}
-  return {
-    tuners: at.map(({mm}, i) => {
-      const name = soFar.strings?.[i]?.name
-      return {...(name !== undefined && {name}), stationMm: mm, offMm: offs[i]!.mm}
-    }),
-  }
+  if (at.length === 0 || at.length !== offs.length) return undefined
+  return at.map(({mm}, i) => ({name: strings?.[i]?.name, stationMm: mm, offMm: offs[i]!.mm}))
 }

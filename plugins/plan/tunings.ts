@@ -1,16 +1,17 @@
+import type {BuildValues} from '../build-file/schema.ts'
 import {tunings} from '../tables/intervals.ts'
 import {breakLimits} from '../tables/strings.ts'
 import {noteName} from './notes.ts'
-import type {PlanPart} from './part.ts'
-import {pullWord, type StringFacts} from './string-facts.ts'
+import {type PullWord, pullWord, type StringFacts} from './string-facts.ts'
 import {balance} from './string-mends.ts'
 import type {StringPlan} from './strings.ts'
 
+/** A tuning that the same strings carry. */
 export interface Tuning {
   name: string
   notes: string[]
   tensionsN: number[]
-  pulls: string[]
+  pulls: PullWord[]
 }
 
 /** How far the lowest string may move, in semitones: nearest first, down before up. */
@@ -21,11 +22,11 @@ const naturals = new Set([0, 2, 4, 5, 7, 9, 11])
  * List common tunings of this many strings that the same gauges carry with an easy or firm pull, even among
  * themselves and clear of breaking; each from the natural note nearest to the present lowest one, with its pulls (N).
  */
-export const otherTunings: PlanPart = ({values}, {strings = []}) => {
+export function planTunings(values: BuildValues, strings: readonly StringPlan[] = []): Tuning[] | undefined {
   const midis = (values.strings ?? []).flatMap(({note}) => note?.midi ?? [])
   const [lowest] = midis
   const rises = midis.every((midi, i) => i === 0 || midi >= midis[i - 1]!)
-  if (lowest === undefined || midis.length !== strings.length || !rises) return {}
+  if (lowest === undefined || midis.length !== strings.length || !rises) return undefined
   const roots = shifts.map((shift) => lowest + shift).filter((root) => naturals.has(root % 12))
   const found = tunings
     .filter(({semitones}) => semitones.length === strings.length)
@@ -38,7 +39,7 @@ export const otherTunings: PlanPart = ({values}, {strings = []}) => {
       }
       return []
     })
-  return found.length > 0 ? {tunings: found} : {}
+  return found.length > 0 ? found : undefined
 }
 
 /** The pulls of the strings so many semitones higher, a pull growing as the square of the pitch; undefined where they do not carry it. */
@@ -53,7 +54,7 @@ function retune(
     const grows = 2 ** (moves[i]! / 6)
     const pull = pullWord(tensionN * grows, pullLimits)
     if ((pull !== 'easy' && pull !== 'firm') || breakFraction * grows >= breakLimits.near) return undefined
-    retuned.push({tensionN: tensionN * grows, pull, frequencyHz, ...(material && {material})})
+    retuned.push({tensionN: tensionN * grows, pull, frequencyHz, material})
   }
   if (balance(retuned, play).some(({uneven}) => uneven)) return undefined
   return {tensionsN: retuned.map(({tensionN}) => tensionN!), pulls: retuned.map(({pull}) => pull!)}

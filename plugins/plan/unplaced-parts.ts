@@ -2,7 +2,7 @@ import {writeLength} from '../build-file/quantities/write-length.ts'
 import {cutStock, type Saw, type StockPart} from '../cut-stock/cut-stock.ts'
 import type {Cuts} from './cut-list.ts'
 import type {WantedPart} from './design-parts.ts'
-import type {Settled} from './part.ts'
+import type {Settled} from './settle.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
 import type {WouldDo} from './would-do.ts'
 

@@ -7,8 +7,8 @@ import {
   stringMaterials,
   stringWraps,
 } from '../tables/strings.ts'
+import {inchMm, ksiMpa} from '../tables/units.ts'
 import {noteFrequencyHz} from './notes.ts'
-import {massOfPullKgM} from './string-facts.ts'
 
 export type StringValues = NonNullable<BuildValues['strings']>[number]
 
@@ -16,9 +16,9 @@ export type StringValues = NonNullable<BuildValues['strings']>[number]
 export interface Wire {
   diameterMm: number
   wound: boolean
-  material?: StringMaterial
-  wrap?: StringWrap
-  coreMm?: number
+  material?: StringMaterial | undefined
+  wrap?: StringWrap | undefined
+  coreMm?: number | undefined
   /** The file gives the core; else it is the usual one of the gauge. */
   coreKnown: boolean
 }
@@ -26,15 +26,14 @@ export interface Wire {
 /** Take from a settled string what it is made of; undefined without a gauge. */
 export function stringWire({gauge, core, wrap, material}: StringValues): Wire | undefined {
   if (!gauge) return undefined
-  if (!gauge.wound)
-    return {diameterMm: gauge.mm, wound: false, coreKnown: false, ...(material && {material: material.value})}
+  if (!gauge.wound) return {diameterMm: gauge.mm, wound: false, coreKnown: false, material: material?.value}
   return {
     diameterMm: gauge.mm,
     wound: true,
     material: material?.value ?? 'steel',
     coreKnown: core !== undefined && !core.assumed,
-    ...(wrap && {wrap: wrap.value}),
-    ...(core && core.mm < gauge.mm && {coreMm: core.mm}),
+    wrap: wrap?.value,
+    coreMm: core && core.mm < gauge.mm ? core.mm : undefined,
   }
 }
 
@@ -87,9 +86,24 @@ export function roundWoundKgM(coreMm: number, coreKgM3: number, wrapMm: number, 
   return plainKgM(coreMm, coreKgM3) + (Math.PI ** 2 / 4) * wrapKgM3 * wrapMm * (coreMm + wrapMm) * 1e-6
 }
 
+/**
+ * Give the pull (N) that brings a string (mass in kg/m) of this length (mm) to its pitch (Hz): T = μ(2Lf)².
+ * Source: Mersenne's law; OpenStax University Physics vol. 1, 16.3 and 16.6.
+ */
+export function stringTensionN(massKgM: number, lengthMm: number, frequencyHz: number): number {
+  return massKgM * ((2 * lengthMm * frequencyHz) / 1000) ** 2
+}
+
+/** Give the mass per length (kg/m) of a string that pulls so many newtons at this length (mm) and pitch (Hz). */
+export function massOfPullKgM(tensionN: number, lengthMm: number, frequencyHz: number): number {
+  return tensionN / ((2 * lengthMm * frequencyHz) / 1000) ** 2
+}
+
 /** What resists bending and stretching in a string: Young's modulus (MPa) of a round section (diameter in mm). */
 export interface StringStiffness {
+  /** Young’s modulus. */
   stiffnessMpa: number
+  /** Diameter of what resists bending: the string, or its core. */
   sectionMm: number
 }
 
@@ -112,10 +126,8 @@ export function stringStiffness(
 /** Give Young's modulus (MPa) of music wire of this diameter (mm). Source: as in the table of music wire. */
 export function steelStiffnessMpa(diameterMm: number): number {
   const {thinUpToIn, thinMpa, thickMpa} = musicWireStiffness
-  return diameterMm <= thinUpToIn * 25.4 + 1e-9 ? thinMpa : thickMpa
+  return diameterMm <= thinUpToIn * inchMm + 1e-9 ? thinMpa : thickMpa
 }
-
-const mpaPerKsi = 6.894757
 
 /**
  * Give the least tensile strength (MPa) of music wire of this diameter (mm): the standard's table, in a straight
@@ -123,7 +135,7 @@ const mpaPerKsi = 6.894757
  * Source: as in the table of music wire.
  */
 export function wireStrengthMpa(diameterMm: number): number {
-  const diameterIn = diameterMm / 25.4
+  const diameterIn = diameterMm / inchMm
   // The last bit of a converted inch must not throw a tabled diameter out of the table.
   const upper = musicWire.findIndex((row) => diameterIn <= row.diameterIn + 1e-9)
   const above = musicWire[upper]
@@ -131,5 +143,5 @@ export function wireStrengthMpa(diameterMm: number): number {
   if (!above || !below || diameterIn < musicWire[0]!.diameterIn - 1e-9)
     return musicWireFit.aMpa / diameterMm ** musicWireFit.exponent
   const part = above === below ? 0 : (diameterIn - below.diameterIn) / (above.diameterIn - below.diameterIn)
-  return (below.minKsi + part * (above.minKsi - below.minKsi)) * mpaPerKsi
+  return (below.minKsi + part * (above.minKsi - below.minKsi)) * ksiMpa
 }

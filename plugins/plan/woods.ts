@@ -13,14 +13,14 @@ export interface Wood {
   eMpa: number
   /** Ovendry mass over volume at 12 % moisture, as screw formulas want it. */
   g12: number
-  kind?: WoodRow['kind']
+  kind?: WoodRow['kind'] | undefined
   /** Change of width per 1 % of moisture, radial (quarter-sawn) and tangential (flat-sawn). */
-  moves?: Range
-  morMpa?: number
-  hardnessN?: number
-  trade?: string
+  moves?: Range | undefined
+  morMpa?: number | undefined
+  hardnessN?: number | undefined
+  trade?: string | undefined
   /** Low and high, where the name or its sources leave a range. */
-  range?: {densityKgM3: Range; eMpa: Range}
+  range?: {densityKgM3: Range; eMpa: Range} | undefined
 }
 
 const rows: Readonly<Record<string, WoodRow>> = woods
@@ -53,17 +53,14 @@ function looseWood(name: string): Wood {
     g12,
     densityKgM3: density(g12),
     eMpa: median(of.map((row) => row.moeMpa)),
-    ...(kinds.size === 1 && {kind: of[0]!.kind}),
-    ...(moves.length > 0 && {
-      moves: [median(moves.map((m) => m[0])), median(moves.map((m) => m[1]))] as const,
-    }),
+    kind: kinds.size === 1 ? of[0]!.kind : undefined,
+    moves: moves.length > 0 ? [median(moves.map((m) => m[0])), median(moves.map((m) => m[1]))] : undefined,
     range: {densityKgM3: span(of.map((row) => density(row.g12))), eMpa: span(of.map((row) => row.moeMpa))},
   }
 }
 
 function rowWood(name: string): Wood {
   const {g12, moeMpa, kind, morMpa, hardnessN, trade, spread, ...row} = rows[name]!
-  const moves = movementOf(row)
   return {
     row: name,
     loose: false,
@@ -71,11 +68,11 @@ function rowWood(name: string): Wood {
     densityKgM3: density(g12),
     eMpa: moeMpa,
     kind,
-    ...(moves && {moves}),
-    ...(morMpa !== undefined && {morMpa}),
-    ...(hardnessN !== undefined && {hardnessN}),
-    ...(trade !== undefined && {trade}),
-    ...(spread && {range: {densityKgM3: spread.densityKgM3, eMpa: spread.moeMpa}}),
+    moves: movementOf(row),
+    morMpa,
+    hardnessN,
+    trade,
+    range: spread && {densityKgM3: spread.densityKgM3, eMpa: spread.moeMpa},
   }
 }
 
@@ -118,7 +115,7 @@ for (const table of tables)
  */
 export function woodOf(
   name: string | undefined,
-  own: {density?: {kgM3: number}; stiffness?: {mpa: number}} = {},
+  own: {density?: {kgM3: number} | undefined; stiffness?: {mpa: number} | undefined} = {},
 ): Wood | undefined {
   const found = name === undefined ? undefined : (byName.get(name) ?? byName.get(folded(name)))
   if (!own.density && !own.stiffness) return found

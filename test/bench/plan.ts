@@ -38,7 +38,7 @@ export async function bench(): Promise<Measure[]> {
   const {build} = readBuild(text, {slug: 'lantern-pier'})
   const context = {journal: {}, pieces: []}
   const plan = planBuild(build, context)
-  const {settled} = settle(build, context.journal)
+  const settled = settle(build, context.journal)
   const whole = medianMs(() => planBuild(build, context))
   const cut = medianMs(() => planCuts(settled, plan.neck, context.pieces))
   const planned = {ms: whole.ms - cut.ms, atWorstMs: whole.atWorstMs - cut.ms}

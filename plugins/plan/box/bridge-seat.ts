@@ -1,6 +1,6 @@
 import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../bridge.ts'
-import type {Settled} from '../part.ts'
+import type {Settled} from '../settle.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
 

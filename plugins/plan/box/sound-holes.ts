@@ -1,7 +1,7 @@
 import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../bridge.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
-import type {Settled} from '../part.ts'
+import type {Settled} from '../settle.ts'
 import {stationOf} from '../station-of.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {Block} from './box-blocks.ts'

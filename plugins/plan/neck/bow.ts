@@ -1,14 +1,17 @@
-import type {Plan} from '../plan.ts'
+import {type Action, nutAboveFaceMm} from '../action.ts'
+import type {Bridge} from '../bridge.ts'
+import type {Scale} from '../scale.ts'
+import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
 import {type Bent, bend, type Curvature} from './bend.ts'
-import type {NeckConcern} from './concern.ts'
 import {type Cutter, cutNeck} from './cut.ts'
-import {distinctPlaces, type NeckModel} from './model.ts'
+import {distinctPlaces, type NeckEnds, type NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
 
 /** How the strings' pull closes: by how the neck joins the box, and for one on top by what carries the bridge. */
 export type FreeBody = 'on top' | 'bridge on the top' | 'through' | 'end'
 
+/** How far the strings bow the neck, in mm: a hollow under the straight line from nut to bridge. */
 export interface Bow {
   fromMm: number
   toMm: number
@@ -23,17 +26,16 @@ export interface Bow {
   /** What would buckle the neck, over the pull. */
   bucklingMargin?: number | undefined
   /** The line where the bow is more than the strings’ height. */
-  tooLow?:
-    | {
-        /** Counted from 0. */
-        line: number
-        label: string
-        bowMm: number
-        actionMm: number
-        /** The value to change, and what would do, in mm. */
-        wouldDo?: WouldDo | undefined
-      }
-    | undefined
+  tooLow?: (LineTooLow & {label: string; wouldDo?: WouldDo | undefined}) | undefined
+}
+
+/** What bends the neck: its ends, the strings' pull and how high they stand. */
+export interface Strung {
+  ends: NeckEnds
+  tensionTotalN: number | undefined
+  scale: Scale | undefined
+  action: Action | undefined
+  bridge: Bridge | undefined
 }
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
@@ -45,60 +47,61 @@ const creep = 2
  * comes to more than the strings stand above a line, the size that would do.
  * The likely value is that of the free neck, or at the end of a box of the held one.
  */
-export const neckBow: NeckConcern = ({model, cut, settled, soFar}) => {
-  const pull = pullOf(soFar)
-  if (!pull) return {}
+export function planBow(settled: Settled, model: NeckModel, cut: Cutter, strung: Strung): Bow | undefined {
+  const pull = pullOf(strung)
+  if (!pull) return undefined
+  const {ends, bridge, scale, action} = strung
   const joins = settled.values.neck?.joins?.value ?? 'on top'
   const {boxAtMm} = model
   const freeMm = joins === 'end' && boxAtMm !== undefined ? boxAtMm : pull.scaleMm
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
-  const {scaleMm} = pull
   const isSure = model.layup.layers.every(({eRangeMpa: range}) => range?.[0] === range?.[1])
-  const bent = (by: Cutter, stiffFromMm: number) =>
-    strungNeck(model, curvatureOf(by, pull), {stiffFromMm, scaleMm})
-  const likely = bent(cut, freeMm)
-  const least = bent(isSure ? cut : cutNeck(model, 'high'), heldMm)
-  const most = isSure ? likely : bent(cutNeck(model, 'low'), freeMm)
-  if (!likely || !least || !most) return {}
-  const atLinesMm = soFar.scale?.lines?.map(({fromNutMm}) => likely.hollowAt(fromNutMm))
-  const bow: Bow = {
+  const likely = strungNeck(model, cut, pull, freeMm)
+  const least = strungNeck(model, isSure ? cut : cutNeck(model, 'high'), pull, heldMm)
+  const most = isSure ? likely : strungNeck(model, cutNeck(model, 'low'), pull, freeMm)
+  if (!likely || !least || !most) return undefined
+  const hollows = (bent: Bent) => scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
+  const atLinesMm = hollows(likely)
+  const short = lineTooLow(atLinesMm, action?.atLinesMm)
+  const isEnough = (stiffer: NeckModel) => {
+    const less = strungNeck(stiffer, cutNeck(stiffer), pull, freeMm)
+    const left = less && hollows(less)
+    return left !== undefined && !lineTooLow(left, action?.atLinesMm)
+  }
+  return {
     fromMm: 0,
     toMm: freeMm,
     reliefMm: likely.reliefMm,
     reliefAfterCreepMm: creep * likely.reliefMm,
     rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
-    freeBody: joins === 'on top' && soFar.bridge?.on === 'top' ? 'bridge on the top' : joins,
-    ...(atLinesMm && {atLinesMm}),
-    ...buckling(cut, freeMm, pull.tensionN),
+    freeBody: joins === 'on top' && bridge?.on === 'top' ? 'bridge on the top' : joins,
+    atLinesMm,
+    bucklingMargin: bucklingMargin(cut, freeMm, pull.tensionN),
+    tooLow: short && {
+      ...short,
+      label: scale?.lines?.[short.line]?.label ?? '',
+      wouldDo: stiffenedNeck(settled, ends, isEnough),
+    },
   }
-  const short = lineTooLow(atLinesMm, soFar.action?.atLinesMm)
-  if (!short) return {bow}
-  const isEnough = (stiffer: NeckModel) => {
-    const less = strungNeck(stiffer, curvatureOf(cutNeck(stiffer), pull), {stiffFromMm: freeMm, scaleMm})
-    const hollows = less && soFar.scale?.lines?.map(({fromNutMm}) => less.hollowAt(fromNutMm))
-    return hollows !== undefined && !lineTooLow(hollows, soFar.action?.atLinesMm)
-  }
-  const wouldDo = stiffenedNeck(settled, soFar, isEnough)
-  const label = soFar.scale?.lines?.[short.line]?.label ?? ''
-  return {bow: {...bow, tooLow: {...short, label, ...(wouldDo && {wouldDo})}}}
 }
 
 /** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */
-function buckling(cut: Cutter, lengthMm: number, tensionN: number): Partial<Bow> {
+function bucklingMargin(cut: Cutter, lengthMm: number, tensionN: number): number | undefined {
   const stiffness = [0, lengthMm / 2].map((at) => cut(at)?.values.eiNmm2 ?? Number.NaN)
   const margin = (Math.PI ** 2 * Math.min(...stiffness)) / lengthMm ** 2 / tensionN
-  return Number.isFinite(margin) ? {bucklingMargin: margin} : {}
+  return Number.isFinite(margin) ? margin : undefined
 }
 
 /** A line where the strings bow the neck further than they stand above it, in mm. */
-export interface LineTooLow {
+interface LineTooLow {
+  /** Counted from 0. */
   line: number
   bowMm: number
   actionMm: number
 }
 
 /** Find the line, counted from 0, where the bow exceeds the lowest string's height by most; undefined where none does. */
-export function lineTooLow(
+function lineTooLow(
   bowMm: readonly number[] = [],
   heightsMm: readonly (readonly number[])[] = [],
 ): LineTooLow | undefined {
@@ -116,7 +119,7 @@ export function lineTooLow(
 }
 
 /** The pull of all strings, and how high they stand above the playing face at nut and bridge line. */
-export interface Pull {
+interface Pull {
   tensionN: number
   nutMm: number
   bridgeMm: number
@@ -124,39 +127,30 @@ export interface Pull {
 }
 
 /** Gather the pull; undefined before strings, scale and heights are known. */
-export function pullOf({tensionTotalN, action, scale}: Plan): Pull | undefined {
+function pullOf({tensionTotalN, action, scale}: Strung): Pull | undefined {
   const scaleMm = scale?.lengthMm
   if (tensionTotalN === undefined || !action || scaleMm === undefined) return undefined
-  const nutMm = action.nutMm + (action.crownMm ?? 0)
-  return {tensionN: tensionTotalN, nutMm, bridgeMm: action.bridgeHeightMm, scaleMm}
+  return {tensionN: tensionTotalN, nutMm: nutAboveFaceMm(action), bridgeMm: action.bridgeHeightMm, scaleMm}
 }
 
 /**
- * Give the neck's curvature under the strings at any station: the moment is the pull times its height over the neutral
- * axis (N·mm), the curvature that over EI; not a number where its stiffness is not known.
+ * Bend the neck between nut and bridge line: the moment is the pull times its height over the neutral axis (N·mm), the
+ * curvature that over EI. Past `stiffFromMm` the neck is held straight. Undefined where its stiffness is not known.
  */
-export function curvatureOf(cut: Cutter, {tensionN, nutMm, bridgeMm, scaleMm}: Pull): Curvature {
-  return (stationMm) => {
+function strungNeck(
+  {tailMm, changes}: NeckModel,
+  cut: Cutter,
+  {tensionN, nutMm, bridgeMm, scaleMm}: Pull,
+  stiffFromMm: number,
+): Bent | undefined {
+  const endMm = Math.min(stiffFromMm, tailMm ?? scaleMm, scaleMm)
+  const curvature: Curvature = (stationMm) => {
+    if (stationMm >= endMm) return 0
     const {eiNmm2 = 0, neutralAxisMm = 0} = cut(stationMm)?.values ?? {}
     const heightMm = nutMm + ((bridgeMm - nutMm) * stationMm) / scaleMm
     return eiNmm2 > 0 ? (tensionN * (neutralAxisMm + heightMm)) / eiNmm2 : Number.NaN
   }
-}
-
-/**
- * Bend the neck by that curvature between nut and bridge line. Past `stiffFromMm` the neck is held straight. Undefined
- * where its stiffness is not known.
- */
-export function strungNeck(
-  {tailMm, changes}: NeckModel,
-  curvature: Curvature,
-  {stiffFromMm, scaleMm}: {stiffFromMm: number; scaleMm: number},
-): Bent | undefined {
-  const endMm = Math.min(stiffFromMm, tailMm ?? scaleMm, scaleMm)
   const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changes.map(({stationMm}) => stationMm)]
-  const bent = bend(
-    (stationMm) => (stationMm >= endMm ? 0 : curvature(stationMm)),
-    distinctPlaces(breaks.filter((at) => at >= 0 && at <= scaleMm)),
-  )
+  const bent = bend(curvature, distinctPlaces(breaks.filter((at) => at >= 0 && at <= scaleMm)))
   return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

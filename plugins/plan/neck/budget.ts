@@ -1,11 +1,12 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {PlanPart} from '../part.ts'
-import type {Plan} from '../plan.ts'
+import {inch, radians} from '../../tables/units.ts'
+import type {BoxPlace} from '../box/box-place.ts'
 import {stationOf} from '../station-of.ts'
-import type {NeckConcern} from './concern.ts'
 import {headPoint} from './head.ts'
+import type {NeckModel} from './model.ts'
 
-export interface Budget {
+/** How the stick's length is shared out, in mm. */
+export interface Budget extends Partial<Blank> {
   headMm: number
   /** The scale length, or as much of it as a neck that ends at the box spans. */
   scaleMm: number
@@ -24,10 +25,14 @@ export interface Budget {
   holdsAnchors?: boolean | undefined
   /** What neck.length leaves over; negative: too short. */
   spareMm?: number | undefined
-  /** The stick to start from. */
-  blankMm?: number | undefined
+}
+
+/** The stick to start from, in mm. */
+export interface Blank {
+  /** How long it is. */
+  blankMm: number
   /** Of it, what is squared off at each end. */
-  squareMm?: number | undefined
+  squareMm: number
   /** How thick a stick a head sawn out of the solid takes. */
   blankThicknessMm?: number | undefined
   /** What the stick gains by the bend of a scarf. */
@@ -41,76 +46,72 @@ export interface Budget {
  * `neck.length` leaves over. A neck that ends at the box spans the scale only so far, and needs nothing past it.
  * Absent until head, scale and what lies past the bridge are known.
  */
-export const neckBudget: PlanPart = ({values}, soFar) => {
+export function planBudget(values: BuildValues, place: BoxPlace | undefined): Budget | undefined {
   const headMm = values.head?.length?.mm
-  const shares = values.neck?.joins?.value === 'end' ? toBox(soFar) : pastBridge(values, soFar)
-  if (!values.neck || headMm === undefined || !shares) return {}
+  const scaleMm = values.scale?.length?.mm
+  if (!values.neck || headMm === undefined || scaleMm === undefined) return undefined
+  const isToBox = values.neck.joins?.value === 'end'
+  const shares = isToBox ? toBox(scaleMm, place) : pastBridge(scaleMm, tailNeed(values, scaleMm, place))
+  if (!shares) return undefined
   const neededMm = headMm + shares.scaleMm + shares.tailMm
   const lengthMm = values.neck.length?.mm ?? neededMm
   const {anchorsMm, boxMm = 0} = shares
-  const budget: Budget = {
+  return {
     headMm,
     ...shares,
     lengthMm,
     neededMm,
     spareMm: lengthMm - neededMm,
     needs: anchorsMm !== undefined && anchorsMm >= boxMm ? 'anchors' : 'box',
-    ...(anchorsMm !== undefined && {
-      holdsAnchors: lengthMm >= headMm + shares.scaleMm + anchorsMm - 1e-6,
-    }),
+    holdsAnchors:
+      anchorsMm === undefined ? undefined : lengthMm >= headMm + shares.scaleMm + anchorsMm - 1e-6,
   }
-  return {neck: {...soFar.neck, budget}}
 }
 
 type Shares = Pick<Budget, 'scaleMm' | 'tailMm' | 'anchorsMm' | 'boxMm'>
 
-function toBox({box, scale}: Plan): Shares | undefined {
-  if (box?.atMm === undefined || scale?.lengthMm === undefined) return undefined
-  return {scaleMm: Math.max(Math.min(box.atMm, scale.lengthMm), 0), tailMm: 0}
+function toBox(scaleMm: number, place: BoxPlace | undefined): Shares | undefined {
+  return place && {scaleMm: Math.max(Math.min(place.atMm, scaleMm), 0), tailMm: 0}
 }
 
-function pastBridge(values: BuildValues, soFar: Plan): Shares | undefined {
-  const scaleMm = soFar.scale?.lengthMm
-  const need = tailNeed(values, soFar)
+function pastBridge(scaleMm: number, need: TailNeed): Shares | undefined {
   const both = [need.anchorsMm, need.boxMm].filter((mm) => mm !== undefined)
-  if (scaleMm === undefined || both.length === 0) return undefined
-  return {scaleMm, tailMm: Math.max(...both, 0), ...need}
+  return both.length === 0 ? undefined : {scaleMm, tailMm: Math.max(...both, 0), ...need}
 }
 
 /** Wood left behind an anchor's body, to the neck's end (mm): common practice, no source. */
-const behindAnchorMm = 25.4 / 4
+const behindAnchorMm = inch(1 / 4)
 
 /** What lies past the bridge line and needs the neck under it, in mm from that line. */
-export interface TailNeed {
-  anchorsMm?: number
-  boxMm?: number
+interface TailNeed {
+  anchorsMm: number | undefined
+  boxMm: number | undefined
 }
 
 /**
  * Say how far past the bridge line the neck must reach (mm): for anchors in the neck to their far side and 1/4 in of
  * wood behind it (a tailpiece hooks over the end); along the box to its tail edge, or run through to its tail wall.
- * Anchors on the box behind a neck that runs through need nothing. Empty where neither is known yet.
+ * Anchors on the box behind a neck that runs through need nothing.
  */
-export function tailNeed(values: BuildValues, {box, scale}: Pick<Plan, 'box' | 'scale'>): TailNeed {
+function tailNeed(values: BuildValues, scaleMm: number, place: BoxPlace | undefined): TailNeed {
   const {anchors, bridge} = values
-  const scaleMm = scale?.lengthMm
-  if (scaleMm === undefined) return {}
   const isThrough = values.neck?.joins?.value === 'through'
-  const boxTailMm = box?.tailMm
-  const stationMm = stationOf(anchors ?? {}, box)
+  const boxTailMm = place?.tailMm
+  const stationMm = stationOf(anchors ?? {}, place)
   const isOnBox = isThrough && stationMm !== undefined && stationMm <= (boxTailMm ?? 0)
   const bodyMm = anchors?.body?.mm ?? anchors?.['string-hole']?.mm ?? 0
   const behindMm = anchors?.kind?.value === 'tailpiece' ? 0 : bodyMm / 2 + behindAnchorMm
   const footMm = (bridge?.foot?.mm ?? 0) / 2
   const wallMm = isThrough ? (values.box?.sides?.mm ?? 0) : 0
   return {
-    ...(stationMm !== undefined && !isOnBox && {anchorsMm: Math.max(stationMm + behindMm - scaleMm, footMm)}),
-    ...(boxTailMm !== undefined && {boxMm: Math.max(boxTailMm - wallMm - scaleMm, 0)}),
+    anchorsMm:
+      stationMm === undefined || isOnBox ? undefined : Math.max(stationMm + behindMm - scaleMm, footMm),
+    boxMm: boxTailMm === undefined ? undefined : Math.max(boxTailMm - wallMm - scaleMm, 0),
   }
 }
 
 /** Squared off at each end of the stick (mm): common practice, no source. */
-const squareMm = 25.4 / 2
+const squareMm = inch(1 / 2)
 
 /**
  * Say how long (mm) a stick to start from, 1/2 in more at each end included.
@@ -119,27 +120,23 @@ const squareMm = 25.4 / 2
  * t/sin θ − t/tan θ, and the saw takes kerf/sin θ. A head sawn out of the solid leans, so it takes its length times
  * cos θ, and a stick as thick as it reaches down; a straight one takes the length as it is.
  */
-export const neckBlank: NeckConcern = ({model: {head, layup}, settled, neck}) => {
-  const {budget} = neck
-  if (!budget || !head) return {}
-  const leanRad = (head.angleDeg * Math.PI) / 180
+export function planBlank({head, layup}: NeckModel, lengthMm: number, sawMm: number): Blank | undefined {
+  if (!head) return undefined
+  const leanRad = radians(head.angleDeg)
   const ends = 2 * squareMm
-  if (head.joint === 'straight') return {budget: {...budget, squareMm, blankMm: budget.lengthMm + ends}}
+  if (head.joint === 'straight') return {squareMm, blankMm: lengthMm + ends}
   const end = headPoint(head, head.lengthMm)
   if (head.joint === 'solid') {
-    const blankMm = budget.lengthMm - head.lengthMm + end.behindMm + ends
+    const blankMm = lengthMm - head.lengthMm + end.behindMm + ends
     const reachesMm = end.depthMm + head.thicknessMm * Math.cos(leanRad)
-    return {budget: {...budget, squareMm, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}}
+    return {squareMm, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}
   }
   const gainMm = head.sawnMm * Math.tan(leanRad / 2)
-  const kerfMm = (settled.values.saw?.kerf?.mm ?? 0) / Math.sin(leanRad)
+  const kerfMm = sawMm / Math.sin(leanRad)
   return {
-    budget: {
-      ...budget,
-      squareMm,
-      blankMm: budget.lengthMm - gainMm + kerfMm + ends,
-      blankGainMm: gainMm,
-      blankKerfMm: kerfMm,
-    },
+    squareMm,
+    blankMm: lengthMm - gainMm + kerfMm + ends,
+    blankGainMm: gainMm,
+    blankKerfMm: kerfMm,
   }
 }

@@ -2,8 +2,8 @@
 export interface SectionLayer {
   fromFaceMm: number
   thicknessMm: number
-  eMpa?: number
-  densityKgM3?: number
+  eMpa?: number | undefined
+  densityKgM3?: number | undefined
 }
 
 export interface SectionValues {
@@ -47,7 +47,7 @@ export interface Outline {
   /** Radius of the rounded back edges; 0 where they are square. */
   roundMm: number
   /** Radius of a crowned face; left out, flat. */
-  faceRadiusMm?: number
+  faceRadiusMm?: number | undefined
 }
 
 /**

@@ -1,5 +1,4 @@
-import type {NeckConcern} from './concern.ts'
-import {crossSection, type Outline, type SectionLayer, type SectionValues} from './cross-section.ts'
+import {crossSection, type SectionLayer, type SectionValues} from './cross-section.ts'
 import type {NeckLayer} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {roundAtMm} from './round-over.ts'
@@ -28,23 +27,16 @@ export interface NeckSection {
 }
 
 /** Cut the neck at the nut, in the middle of the free neck, at the box's edge and wherever it changes. */
-export const neckSections: NeckConcern = ({model, cut}) => {
-  const sections = model.changes.flatMap(({stationMm, what}) => {
-    const section = sectionAt(model, stationMm, cut)
+export function planSections({changes}: NeckModel, cut: Cutter): NeckSection[] | undefined {
+  const sections = changes.flatMap(({stationMm, what}) => {
+    const section = sectionAt(stationMm, cut)
     return section ? [{...section, what}] : []
   })
-  return sections.length > 0 ? {sections} : {}
+  return sections.length > 0 ? sections : undefined
 }
 
-/**
- * Give the neck's section at a station (mm from the nut line): width, thickness, area, neutral axis (mm under the
- * playing face), EI (N·mm²), mass per length and layers. Undefined where the neck has no width or no wood.
- */
-export function sectionAt(
-  model: NeckModel,
-  stationMm: number,
-  cut: (stationMm: number) => Cut | undefined = cutNeck(model),
-): NeckSection | undefined {
+/** Give the neck's cross-section at a station (mm from the nut line); undefined where it has no width or no wood. */
+export function sectionAt(stationMm: number, cut: Cutter): NeckSection | undefined {
   const found = cut(stationMm)
   if (!found) return undefined
   const {widthMm, thicknessMm, layers, values} = found
@@ -53,16 +45,13 @@ export function sectionAt(
     thicknessMm,
     widthMm,
     ...values,
-    laminations: layers.map(({name = 'wood not given', thicknessMm: own, fromFaceMm, strips}) => {
-      const lamination: NeckSection['laminations'][number] = {
-        wood: name,
-        thicknessMm: own,
-        widthMm,
-        fromFaceMm,
-      }
-      if (strips !== undefined) lamination.strips = strips
-      return lamination
-    }),
+    laminations: layers.map(({name = 'wood not given', thicknessMm: own, fromFaceMm, strips}) => ({
+      wood: name,
+      thicknessMm: own,
+      widthMm,
+      fromFaceMm,
+      strips,
+    })),
   }
 }
 
@@ -98,11 +87,10 @@ export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutt
     const back = layers.at(-1)
     if (widthMm === undefined || !back) return undefined
     const backMm = back.fromFaceMm + back.thicknessMm
-    const outline: Outline = {widthMm, heightMm: backMm, roundMm}
-    if (layers[0]!.of === 'fingerboard' && model.faceRadiusMm !== undefined)
-      outline.faceRadiusMm = model.faceRadiusMm
+    const isBoard = layers[0]!.of === 'fingerboard'
+    const faceRadiusMm = isBoard ? model.faceRadiusMm : undefined
     const values = crossSection(
-      outline,
+      {widthMm, heightMm: backMm, roundMm, faceRadiusMm},
       layers.map((layer) => stiff.get(layer)!),
     )
     const thicknessMm = backMm - layers[0]!.fromFaceMm
@@ -125,9 +113,6 @@ function withStiffness(
   {fromFaceMm, thicknessMm, densityKgM3, eMpa, eRangeMpa}: NeckLayer,
   stiffness: Stiffness,
 ): SectionLayer {
-  const layer: SectionLayer = {fromFaceMm, thicknessMm}
   const e = stiffness === 'middle' ? eMpa : eRangeMpa?.[stiffness === 'low' ? 0 : 1]
-  if (densityKgM3 !== undefined) layer.densityKgM3 = densityKgM3
-  if (e !== undefined) layer.eMpa = e
-  return layer
+  return {fromFaceMm, thicknessMm, densityKgM3, eMpa: e}
 }

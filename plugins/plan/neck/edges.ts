@@ -1,8 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Scale} from '../scale.ts'
-import {toMark} from '../would-do.ts'
-import type {NeckConcern} from './concern.ts'
-import type {WouldDo} from './stiffened.ts'
+import type {Settled} from '../settle.ts'
+import {toMark, type WouldDo} from '../would-do.ts'
+import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
 
 /** What strings keep from the neck's edge, and from each other for fingers (mm): common practice, no source. */
@@ -12,57 +12,71 @@ export const stringKeepsMm = {edge: (25.4 * 3) / 32, neighbour: 25.4 / 4} as con
 const assumedSideMm = (25.4 * 3) / 16
 const slackMm = 1e-6
 
+/** From the strings to the neck's edge and to each other, in mm. */
+export interface Edges {
+  /** From an outer string to the edge. */
+  nutMm: number
+  edgeLeastMm: number
+  /** Between strings, where fingers go. */
+  neighbourLeastMm: number
+  lastLineMm?: number | undefined
+  /** Between the closest neighbours. */
+  neighbourNutMm?: number | undefined
+  neighbourLastLineMm?: number | undefined
+  nearEdge?: TooNear[] | undefined
+  tooClose?: TooNear[] | undefined
+}
+
+interface TooNear {
+  where: Across['where']
+  gapMm: number
+  wouldDo?: WouldDo | undefined
+}
+
 /**
  * Measure from the outer strings to the neck's edge, and between neighbours, at nut and last line (both run straight
  * between the two), and where that is too little, say which spacing or width would do, to a mark of the ruler. Strings
- * are too close only where fingers go between them. All in mm.
+ * are too close only where fingers go between them.
  */
-export const neckEdges: NeckConcern = ({model: {taper}, settled, soFar: {scale}}) => {
+export function planEdges(settled: Settled, {taper}: NeckModel, scale: Scale | undefined): Edges | undefined {
   const across = scale && acrossNeck(scale, (stationMm) => neckWidthAt(stationMm, taper))
-  if (!across) return {}
+  if (!across) return undefined
   const {nut, last} = across
-  const nearEdge = [nut, last].flatMap((place) =>
-    place && place.edgeMm < stringKeepsMm.edge - slackMm
-      ? [{where: place.where, gapMm: place.edgeMm, ...also(fromEdge(settled, across, place.where))}]
+  const places = [nut, last].filter((place) => place !== undefined)
+  const nearEdge = places.flatMap(({where, edgeMm}): TooNear[] =>
+    edgeMm < stringKeepsMm.edge - slackMm
+      ? [{where, gapMm: edgeMm, wouldDo: fromEdge(settled, across, where)}]
       : [],
   )
   const isFingered = settled.values.play?.value !== 'slide'
-  const tooClose = [nut, last].flatMap((place) =>
-    isFingered && place?.closestMm !== undefined && place.closestMm < stringKeepsMm.neighbour - slackMm
-      ? [{where: place.where, gapMm: place.closestMm, ...also(apart(settled, across, place.where))}]
+  const tooClose = places.flatMap(({where, closestMm}): TooNear[] =>
+    isFingered && closestMm !== undefined && closestMm < stringKeepsMm.neighbour - slackMm
+      ? [{where, gapMm: closestMm, wouldDo: apart(settled, across, where)}]
       : [],
   )
   return {
-    edges: {
-      nutMm: nut.edgeMm,
-      edgeLeastMm: stringKeepsMm.edge,
-      neighbourLeastMm: stringKeepsMm.neighbour,
-      ...(last && {lastLineMm: last.edgeMm}),
-      ...(nut.closestMm !== undefined && {neighbourNutMm: nut.closestMm}),
-      ...(last?.closestMm !== undefined && {neighbourLastLineMm: last.closestMm}),
-      // Where nut and bridge share a spacing, mending the nut mends both.
-      ...(nearEdge.length > 0 && {nearEdge: oneEach(nearEdge, settled.values)}),
-      ...(tooClose.length > 0 && {tooClose: oneEach(tooClose, settled.values)}),
-    },
+    nutMm: nut.edgeMm,
+    edgeLeastMm: stringKeepsMm.edge,
+    neighbourLeastMm: stringKeepsMm.neighbour,
+    lastLineMm: last?.edgeMm,
+    neighbourNutMm: nut.closestMm,
+    neighbourLastLineMm: last?.closestMm,
+    nearEdge: oneEach(nearEdge, settled.values),
+    tooClose: oneEach(tooClose, settled.values),
   }
 }
 
-const also = (wouldDo: WouldDo | undefined) => (wouldDo ? {wouldDo} : {})
-
-function oneEach<T extends {where: string}>(found: T[], {spacing}: BuildValues): T[] {
+/** Keep one where nut and bridge share a spacing, since mending the nut mends both; undefined of none. */
+function oneEach(found: TooNear[], {spacing}: BuildValues): TooNear[] | undefined {
+  if (found.length === 0) return undefined
   const sharesSpacing = spacing?.bridge?.assumed || spacing?.nut?.assumed
-  return sharesSpacing && found[0]?.where === 'nut' ? found.slice(0, 1) : found
+  return sharesSpacing && found[0]!.where === 'nut' ? found.slice(0, 1) : found
 }
 
 const widthPath = ({neck}: BuildValues) => (neck?.width?.tail ? 'neck.width.nut' : 'neck.width')
 
-interface Given {
-  values: BuildValues
-  rulerMm: number
-}
-
 /** The widest spacing that keeps from the edge, or, where fingers would then be cramped, a wider neck. */
-function fromEdge({values, rulerMm}: Given, across: AcrossNeck, where: string): WouldDo | undefined {
+function fromEdge({values, rulerMm}: Settled, across: AcrossNeck, where: string): WouldDo | undefined {
   const {nut, last, part} = across
   const widestMm = nut.widthMm - 2 * stringKeepsMm.edge
   if (where !== 'nut' && last)
@@ -83,7 +97,7 @@ const narrowestMm = ({nut, gaps}: AcrossNeck) =>
   nut.spreadMm + gaps * (stringKeepsMm.neighbour - (nut.closestMm ?? stringKeepsMm.neighbour))
 
 /** The narrowest spacing that leaves room for fingers, or a wider neck where the spacing follows from it. */
-function apart({values, rulerMm}: Given, across: AcrossNeck, where: string): WouldDo | undefined {
+function apart({values, rulerMm}: Settled, across: AcrossNeck, where: string): WouldDo | undefined {
   const {nut, last, part, gaps, bridgeSpreadMm} = across
   if (where !== 'nut' && last)
     return {
@@ -102,12 +116,12 @@ export interface Across {
   widthMm: number
   spreadMm: number
   edgeMm: number
-  closestMm?: number
+  closestMm: number | undefined
 }
 
 export interface AcrossNeck {
   nut: Across
-  last?: Across
+  last: Across | undefined
   /** How far the last line is along the scale, 0 to 1. */
   part: number
   gaps: number
@@ -127,7 +141,7 @@ export function acrossNeck(
   const lastOffMm = nutOffMm.map((off, i) => off + part * (bridgeOffMm[i]! - off))
   return {
     nut: measure('nut', nutOffMm, nutWidthMm),
-    ...(lastWidthMm !== undefined && {last: measure('last line', lastOffMm, lastWidthMm)}),
+    last: lastWidthMm === undefined ? undefined : measure('last line', lastOffMm, lastWidthMm),
     part,
     gaps: nutOffMm.length - 1,
     bridgeSpreadMm: spread(bridgeOffMm),
@@ -143,6 +157,6 @@ function measure(where: Across['where'], offs: readonly number[], widthMm: numbe
     widthMm,
     spreadMm: spread(offs),
     edgeMm: widthMm / 2 - Math.max(...offs.map(Math.abs)),
-    ...(gaps.length > 0 && {closestMm: Math.min(...gaps)}),
+    closestMm: gaps.length > 0 ? Math.min(...gaps) : undefined,
   }
 }

@@ -1,4 +1,6 @@
-import type {NeckConcern} from './concern.ts'
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Scale} from '../scale.ts'
+import type {NeckModel} from './model.ts'
 
 export interface Fretting {
   slotWidthMm?: number | undefined
@@ -28,26 +30,25 @@ const slotClearsMm = 0.5
  * edges, and the wire to buy. A saw's own kerf, where given, is the slot's width. On a crowned face the slot follows
  * the crown, so its depth is the same along the line.
  */
-export const neckFretting: NeckConcern = ({model: {layup}, settled: {values}, soFar: {scale}}) => {
+export function planFretting(
+  {frets}: BuildValues,
+  {layup}: NeckModel,
+  scale: Scale | undefined,
+): Fretting | undefined {
   const lines = scale?.lines
-  if (!scale?.fretted || !lines?.length) return {}
-  const pieces = lines.flatMap(({label, widthMm}) =>
+  if (!scale?.fretted || !lines?.length) return undefined
+  const cut = lines.flatMap(({label, widthMm}) =>
     widthMm === undefined ? [] : [{label, lengthMm: widthMm + 2 * overhangMm}],
   )
-  const {frets} = values
-  const slotWidthMm = frets?.['saw-kerf']?.mm ?? frets?.tang?.mm
-  const boardMm = layup.layers[0]?.thicknessMm
+  const pieces = cut.length === lines.length ? cut : undefined
+  const {tang, 'saw-kerf': kerf, 'tang-depth': tangDepth} = frets ?? {}
   return {
-    fretting: {
-      ...(slotWidthMm !== undefined && {slotWidthMm}),
-      ...(frets?.tang && frets['saw-kerf'] && {fitMm: frets['saw-kerf'].mm - frets.tang.mm}),
-      ...(frets?.['tang-depth'] && {slotDepthMm: frets['tang-depth'].mm + slotClearsMm}),
-      ...(boardMm !== undefined && {inMm: boardMm}),
-      ...(pieces.length === lines.length && {
-        pieces,
-        wireMm: pieces.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
-      }),
-      overhangMm,
-    },
+    slotWidthMm: (kerf ?? tang)?.mm,
+    slotDepthMm: tangDepth && tangDepth.mm + slotClearsMm,
+    fitMm: tang && kerf && kerf.mm - tang.mm,
+    inMm: layup.layers[0]?.thicknessMm,
+    pieces,
+    wireMm: pieces?.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
+    overhangMm,
   }
 }

@@ -8,7 +8,7 @@ export interface Post {
   /** The side its button stands out on. */
   side: 'bass' | 'treble'
   /** Where its string crosses the nut line, off the centre line. */
-  nutOffMm?: number
+  nutOffMm: number | undefined
   stringMm: number
 }
 
@@ -16,7 +16,7 @@ export interface Post {
 export interface HeadLayout {
   posts: Post[]
   holeMm: number
-  buttonMm?: number
+  buttonMm: number | undefined
   widthMm: number
   lengthMm: number
 }
@@ -25,7 +25,7 @@ export interface HeadLayout {
 export interface Conflict {
   kind: 'edge' | 'holes' | 'buttons' | 'cross' | 'foul'
   post: number
-  other?: number
+  other?: number | undefined
   /** What is between them, or to the edge (mm). */
   gapMm: number
   /** What there should be (mm). */

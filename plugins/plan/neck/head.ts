@@ -1,14 +1,16 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {Plan} from '../plan.ts'
+import type {Scale} from '../scale.ts'
+import type {Settled} from '../settle.ts'
+import type {Placed} from '../tuners.ts'
 import type {WouldDo} from '../would-do.ts'
-import type {NeckConcern} from './concern.ts'
-import {clearPost, type HeadLayout, headConflicts, type Post} from './head-layout.ts'
+import {type Conflict, clearPost, type HeadLayout, headConflicts, type Post} from './head-layout.ts'
 import type {Layup} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
 
+/** The head seen from above; lengths in mm, along its own face. */
 export interface Head {
-  joint: string
+  joint: HeadShape['joint']
   angleDeg: number
   lengthMm: number
   ledgeMm: number
@@ -21,19 +23,12 @@ export interface Head {
   retainer?: string | undefined
   /** The first, small hole for a post. */
   pilotMm?: number | undefined
-  conflicts?:
-    | {
-        /** edge, holes, buttons, cross or foul. */
-        kind: string
-        /** Counted from 0. */
-        post: number
-        other?: number | undefined
-        gapMm: number
-        needsMm: number
-        /** The value to change, and what would do, in mm. */
-        wouldDo?: WouldDo | undefined
-      }[]
-    | undefined
+  conflicts?: (Conflict & {wouldDo?: WouldDo | undefined})[] | undefined
+}
+
+interface Posts {
+  tuners: readonly Placed[] | undefined
+  scale: Scale | undefined
 }
 
 /** What tuners with a post through the head fit (mm): common practice, no source. */
@@ -46,56 +41,49 @@ const pilotMm = 25.4 / 8
  * Look at the head from above: how thick it is and may be for its tuners, and what on it is too close, with the one
  * move of a post that would clear it. All in mm.
  */
-export const neckHead: NeckConcern = ({model, settled, soFar}) => {
+export function planHead(settled: Settled, model: NeckModel, {tuners, scale}: Posts): Head | undefined {
   const {head} = model
-  if (!head) return {}
+  if (!head) return undefined
   const {values, rulerMm} = settled
-  const layout = layoutOf(values, soFar, model)
+  const layout = tuners && layoutOf(values, model, tuners, scale)
   const conflicts = layout && headConflicts(layout)
-  const retainer = values.head?.retainer?.value
   return {
-    head: {
-      joint: head.joint,
-      angleDeg: head.angleDeg,
-      lengthMm: head.lengthMm,
-      ledgeMm: head.ledgeMm,
-      thicknessMm: head.thicknessMm,
-      ...(layout && {widthMm: layout.widthMm}),
-      ...(values.tuners && {leastMm: tunerThicknessMm.least, mostMm: tunerThicknessMm.most}),
-      ...(values.tuners?.['post-hole'] && {pilotMm}),
-      ...(retainer && {retainer}),
-      ...(conflicts?.length && {
-        conflicts: conflicts.map((conflict) => {
-          const wouldDo = clearPost(layout!, conflict, rulerMm)
-          return {...conflict, ...(wouldDo && {wouldDo})}
-        }),
-      }),
-    },
+    joint: head.joint,
+    angleDeg: head.angleDeg,
+    lengthMm: head.lengthMm,
+    ledgeMm: head.ledgeMm,
+    thicknessMm: head.thicknessMm,
+    widthMm: layout?.widthMm,
+    leastMm: values.tuners && tunerThicknessMm.least,
+    mostMm: values.tuners && tunerThicknessMm.most,
+    retainer: values.head?.retainer?.value,
+    pilotMm: values.tuners?.['post-hole'] && pilotMm,
+    conflicts: conflicts?.length
+      ? conflicts.map((conflict) => ({...conflict, wouldDo: clearPost(layout!, conflict, rulerMm)}))
+      : undefined,
   }
 }
 
 function layoutOf(
   {tuners, strings}: BuildValues,
-  soFar: Plan,
   {head, taper}: NeckModel,
+  placed: readonly Placed[],
+  scale: Scale | undefined,
 ): HeadLayout | undefined {
   const holeMm = tuners?.['post-hole']?.mm
   const widthMm = neckWidthAt(0, taper)
-  if (!soFar.tuners || holeMm === undefined || widthMm === undefined || !head) return undefined
+  if (holeMm === undefined || widthMm === undefined || !head) return undefined
   const side = tuners?.side?.value
-  const posts = soFar.tuners.map(({stationMm, offMm}, i): Post => {
-    const nutOffMm = soFar.scale?.nutOffMm?.[i]
-    const ownSide = side === 'bass' || side === 'treble' ? side : offMm > 0 ? 'treble' : 'bass'
-    return {
+  const posts = placed.map(
+    ({stationMm, offMm}, i): Post => ({
       alongMm: -stationMm,
       offMm,
-      side: ownSide,
-      ...(nutOffMm !== undefined && {nutOffMm}),
+      side: side === 'bass' || side === 'treble' ? side : offMm > 0 ? 'treble' : 'bass',
+      nutOffMm: scale?.nutOffMm?.[i],
       stringMm: strings?.[i]?.gauge?.mm ?? 0,
-    }
-  })
-  const buttonMm = tuners?.button?.mm
-  return {posts, holeMm, ...(buttonMm !== undefined && {buttonMm}), widthMm, lengthMm: head.lengthMm}
+    }),
+  )
+  return {posts, holeMm, buttonMm: tuners?.button?.mm, widthMm, lengthMm: head.lengthMm}
 }
 
 /** How the head leans and how thick it is; lengths in mm, along its own face from the nut line. */

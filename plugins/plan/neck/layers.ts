@@ -18,7 +18,7 @@ export interface Layup {
   /** Playing face to back. */
   totalMm: number
   /** What the laminations that run along the free neck come to, before planing. */
-  laminationsMm?: number
+  laminationsMm: number | undefined
   /** What they should come to. */
   wantedMm: number
 }
@@ -66,7 +66,7 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
     stickMm,
     totalMm: sheetsMm + stickMm,
     wantedMm,
-    ...(isLaminated && {laminationsMm: sumMm}),
+    laminationsMm: isLaminated ? sumMm : undefined,
   }
 }
 
@@ -95,7 +95,7 @@ export interface BareLayer extends LayerWood {
   toMm: number
   /** There when the scarf is sawn, so part of the head as well. */
   isSawn: boolean
-  strips?: number
+  strips?: number | undefined
 }
 
 type Neck = NonNullable<BuildValues['neck']>
@@ -111,7 +111,7 @@ export function stickLayers(neck: Neck, {ledgeMm, solidMm}: {ledgeMm: number; so
     return [
       {
         of: 'neck',
-        ...layerWood({...(wood && {wood}), ...(density && {density}), ...(stiffness && {stiffness})}),
+        ...layerWood({wood, density, stiffness}),
         thicknessMm: solidMm,
         fromMm: Number.NEGATIVE_INFINITY,
         toMm: Number.POSITIVE_INFINITY,
@@ -128,27 +128,27 @@ export function stickLayers(neck: Neck, {ledgeMm, solidMm}: {ledgeMm: number; so
       fromMm: layer.from?.mm ?? (isSawn ? Number.NEGATIVE_INFINITY : -ledgeMm),
       toMm: layer.to?.mm ?? Number.POSITIVE_INFINITY,
       isSawn,
-      ...(layer.strips && {strips: layer.strips.value}),
+      strips: layer.strips?.value,
     }
   })
 }
 
 /** What a layer is made of: as written, and worth to section, weight and movement where the wood is known. */
 export interface LayerWood {
-  name?: string
-  densityKgM3?: number
-  eMpa?: number
+  name?: string | undefined
+  densityKgM3?: number | undefined
+  eMpa?: number | undefined
   /** Where the name leaves a range; else both the same. */
-  eRangeMpa?: readonly [low: number, high: number]
+  eRangeMpa?: readonly [low: number, high: number] | undefined
   /** Change of width per 1 % of moisture, quarter-sawn and flat-sawn. */
-  moves?: readonly [quarter: number, flat: number]
+  moves?: readonly [quarter: number, flat: number] | undefined
 }
 
 interface Written {
-  wood?: Words
-  woods?: Words[]
-  density?: {kgM3: number}
-  stiffness?: {mpa: number}
+  wood?: Words | undefined
+  woods?: Words[] | undefined
+  density?: {kgM3: number} | undefined
+  stiffness?: {mpa: number} | undefined
 }
 
 /**
@@ -161,7 +161,7 @@ export function layerWood({wood, woods, ...own}: Written): LayerWood {
   const found = strips.length ? strips.map(({value}) => woodOf(value, own)) : [woodOf(undefined, own)]
   const sum = {densityKgM3: 0, eMpa: 0, low: 0, high: 0, quarter: 0, flat: 0}
   for (const one of found) {
-    if (!one) return name ? {name} : {}
+    if (!one) return {name: name || undefined}
     const {densityKgM3, eMpa, range, moves} = one
     sum.densityKgM3 += densityKgM3
     sum.eMpa += eMpa
@@ -171,12 +171,11 @@ export function layerWood({wood, woods, ...own}: Written): LayerWood {
     sum.flat += moves?.[1] ?? Number.NaN
   }
   const count = found.length
-  const layer: LayerWood = {
+  return {
+    name: name || undefined,
     densityKgM3: sum.densityKgM3 / count,
     eMpa: sum.eMpa / count,
     eRangeMpa: [sum.low / count, sum.high / count],
+    moves: Number.isNaN(sum.flat) ? undefined : [sum.quarter / count, sum.flat / count],
   }
-  if (name) layer.name = name
-  if (!Number.isNaN(sum.flat)) layer.moves = [sum.quarter / count, sum.flat / count]
-  return layer
 }

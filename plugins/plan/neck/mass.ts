@@ -1,9 +1,16 @@
-import type {NeckConcern} from './concern.ts'
+import type {BuildValues} from '../../build-file/schema.ts'
 import type {Cutter} from './cut.ts'
 import {headPoint} from './head.ts'
 import {type LayerWood, layerWood} from './layers.ts'
 import {distinctPlaces, type NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
+
+/** What the neck with its head weighs, and where it balances. */
+export interface NeckMass {
+  massKg: number
+  /** From the nut line; negative under the head. */
+  balanceMm: number
+}
 
 /** Steps between two changes of the neck: its mass per length is smooth between them. */
 const steps = 2
@@ -12,16 +19,16 @@ const steps = 2
  * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
  * under the head). The head counts as wide as the neck at the nut. Absent where a wood is not known.
  */
-export const neckMass: NeckConcern = ({model, cut, settled}) => {
+export function planMass({head: given}: BuildValues, model: NeckModel, cut: Cutter): NeckMass | undefined {
   const {tailMm, head} = model
-  if (tailMm === undefined || !head) return {}
-  const plate = settled.values.head?.plate
+  if (tailMm === undefined || !head) return undefined
+  const plate = given?.plate
   const lumps = [
     ...neckLumps(model, cut, -head.ledgeMm, tailMm),
     ...headLumps(model, plate && {...layerWood(plate), thicknessMm: plate.thickness?.mm ?? 0}),
   ]
   const massKg = lumps.reduce((sum, {kg}) => sum + kg, 0)
-  if (!(massKg > 0)) return {}
+  if (!(massKg > 0)) return undefined
   return {massKg, balanceMm: lumps.reduce((sum, {kg, atMm}) => sum + kg * atMm, 0) / massKg}
 }
 

@@ -1,56 +1,56 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {Plan} from '../plan.ts'
+import type {BoxPlace} from '../box/box-place.ts'
 import {type HeadShape, headShape} from './head.ts'
 import {type Layup, neckLayers} from './layers.ts'
 import {type RoundOver, roundOver} from './round-over.ts'
 import {type NeckTaper, neckTaper} from './taper.ts'
 
-/** The neck's body, before anything is computed of it. */
+/** The neck as a body, before anything is computed of it; mm from the nut line and from the playing face. */
 export interface NeckModel extends NeckBody {
-  /** Where its section is worth knowing, from the nut line on. */
+  /** Where its cross-section is worth knowing, from the nut line on. */
   changes: readonly Change[]
 }
 
-/** Gather the neck's body from the build and from where box and tail end lie; undefined without width and thickness. */
-export function neckModel(
-  values: BuildValues,
-  {box, neck}: Pick<Plan, 'box' | 'neck'>,
-): NeckModel | undefined {
+interface NeckBody {
+  layup: Layup
+  taper: NeckTaper
+  tailMm: number | undefined
+  boxAtMm: number | undefined
+  boxTailMm: number | undefined
+  scaleMm: number | undefined
+  head: HeadShape | undefined
+  roundOver: RoundOver | undefined
+  faceRadiusMm: number | undefined
+}
+
+/** Where the box lies, and how long the neck is. */
+export interface NeckEnds {
+  place: BoxPlace | undefined
+  lengthMm: number | undefined
+}
+
+/** Gather the neck's body from the build; undefined without width and thickness. */
+export function neckModel(values: BuildValues, {place, lengthMm}: NeckEnds): NeckModel | undefined {
   const headMm = values.head?.length?.mm
-  const lengthMm = neck?.budget?.lengthMm ?? values.neck?.length?.mm
   const tailMm = lengthMm !== undefined && headMm !== undefined ? Math.max(lengthMm - headMm, 0) : undefined
   const scaleMm = values.scale?.length?.mm
-  const layup = neckLayers(values, (box?.atMm ?? scaleMm ?? 0) / 2)
+  const boxAtMm = place?.atMm
+  const layup = neckLayers(values, (boxAtMm ?? scaleMm ?? 0) / 2)
   const taper = neckTaper(values)
   if (!layup || !taper) return undefined
   const head = headShape(values, layup)
-  const rounded = roundOver(values, {head, boxAtMm: box?.atMm, tailMm})
-  const radius = values.fingerboard?.radius?.mm
   const body: NeckBody = {
     layup,
-    taper: {...taper, ...(tailMm && {tailStationMm: tailMm})},
+    taper: tailMm ? {...taper, tailStationMm: tailMm} : taper,
+    tailMm,
+    boxAtMm,
+    boxTailMm: place?.tailMm,
+    scaleMm,
+    head,
+    roundOver: roundOver(values, {head, boxAtMm, tailMm}),
+    faceRadiusMm: values.fingerboard?.radius?.mm,
   }
-  if (tailMm !== undefined) body.tailMm = tailMm
-  if (box?.atMm !== undefined) body.boxAtMm = box.atMm
-  if (box?.tailMm !== undefined) body.boxTailMm = box.tailMm
-  if (scaleMm !== undefined) body.scaleMm = scaleMm
-  if (head) body.head = head
-  if (rounded) body.roundOver = rounded
-  if (radius !== undefined) body.faceRadiusMm = radius
   return {...body, changes: changesAlong(body)}
-}
-
-/** The neck as a body; mm from the nut line and from the playing face. */
-export interface NeckBody {
-  layup: Layup
-  taper: NeckTaper
-  tailMm?: number
-  boxAtMm?: number
-  boxTailMm?: number
-  scaleMm?: number
-  head?: HeadShape
-  roundOver?: RoundOver
-  faceRadiusMm?: number
 }
 
 /** A station where the neck's section is worth knowing, and what is there. */
@@ -74,7 +74,7 @@ export function distinctPlaces(placesMm: readonly number[]): number[] {
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
  * box edges, and wherever a layer or the round-over begins or ends.
  */
-export function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
+function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
   const changes: Change[] = []

@@ -1,23 +1,19 @@
-import type {NeckConcern} from './concern.ts'
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
 
+/** How much the neck's width moves, in mm. */
 export interface Movement {
   widthMm: number
   /** For 1 % of moisture. */
-  perPercent: {
-    quarterMm: number
-    flatMm: number
-    glueLineMm?: number | undefined
-  }
-  season?:
-    | {
-        fromPercent: number
-        toPercent: number
-        quarterMm: number
-        flatMm: number
-        glueLineMm?: number | undefined
-      }
-    | undefined
+  perPercent: Moves
+  season?: ({fromPercent: number; toPercent: number} & Moves) | undefined
+}
+
+interface Moves {
+  quarterMm: number
+  flatMm: number
+  glueLineMm?: number | undefined
 }
 
 /** The air that wood is taken to be in, where nothing else is said (°C): common practice, no source. */
@@ -29,27 +25,35 @@ const roomCelsius = 20
  * and its dampest air; at a glue line, by how much flat-sawn neighbours part. Source: Wood Handbook, FPL-GTR-190,
  * Table 13-5 (valid from 6 to 14 %).
  */
-export const neckMovement: NeckConcern = ({model: {layup, taper, tailMm}, settled}) => {
+export function planMovement(values: BuildValues, {layup, taper, tailMm}: NeckModel): Movement | undefined {
   const widthsMm = [neckWidthAt(0, taper), neckWidthAt(tailMm ?? 0, taper)].filter((mm) => mm !== undefined)
   const moving = layup.layers.flatMap(({moves, of}) => (moves ? [{moves, of}] : []))
-  if (widthsMm.length === 0 || moving.length === 0) return {}
+  if (widthsMm.length === 0 || moving.length === 0) return undefined
   const widthMm = Math.max(...widthsMm)
   const most = (i: 0 | 1) => widthMm * Math.max(...moving.map(({moves}) => moves[i]))
   const gaps = moving.slice(1).map(({moves}, i) => widthMm * Math.abs(moves[1] - moving[i]!.moves[1]))
   const glueLineMm = moving.length === layup.layers.length && gaps.length > 0 ? Math.max(...gaps) : undefined
-  const [dry, damp] = settled.values.humidity ?? []
-  const perPercent = {
-    quarterMm: most(0),
-    flatMm: most(1),
-    ...(glueLineMm !== undefined && {glueLineMm}),
-  }
-  if (!dry || !damp) return {movement: {widthMm, perPercent}}
+  const perPercent = {quarterMm: most(0), flatMm: most(1), glueLineMm}
+  return {widthMm, perPercent, season: season(perPercent, values.humidity)}
+}
+
+function season(
+  {quarterMm, flatMm, glueLineMm}: Moves,
+  humidity: BuildValues['humidity'],
+): Movement['season'] {
+  const [dry, damp] = humidity ?? []
+  if (!dry || !damp) return undefined
   const [fromPercent, toPercent] = [dry.value, damp.value]
     .map((percent) => equilibriumMoisture(percent, roomCelsius))
     .sort((a, b) => a - b) as [number, number]
   const points = toPercent - fromPercent
-  const season = Object.fromEntries(Object.entries(perPercent).map(([key, mm]) => [key, mm * points]))
-  return {movement: {widthMm, perPercent, season: {fromPercent, toPercent, ...(season as typeof perPercent)}}}
+  return {
+    fromPercent,
+    toPercent,
+    quarterMm: quarterMm * points,
+    flatMm: flatMm * points,
+    glueLineMm: glueLineMm && glueLineMm * points,
+  }
 }
 
 /**

@@ -1,6 +1,24 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {NeckConcern} from './concern.ts'
+import type {Cutter} from './cut.ts'
 import type {HeadShape} from './head.ts'
+import type {NeckModel} from './model.ts'
+
+/** Where the back edges are rounded, in mm from the nut line, and how far a cutter takes to reach its full depth. */
+export interface RoundOver {
+  radiusMm: number
+  fromMm: number
+  toMm: number
+  /** How far the cutter takes to full depth. */
+  runInMm: number
+}
+
+/** The same, with the flat side left for the cutter's bearing. */
+export interface Rounding extends RoundOver {
+  flatMm: number
+  bearingNeedsMm: number
+  /** The largest radius that leaves enough. */
+  largestMm: number
+}
 
 /** Flat side that a cutter's bearing needs to run on (mm): common practice, no source. */
 const bearingNeedsMm = 25.4 / 8
@@ -9,9 +27,8 @@ const bearingNeedsMm = 25.4 / 8
  * Say where the back edges are rounded and how much flat side is left for the cutter's bearing where the neck is
  * thinnest, with the largest radius that leaves enough. All in mm.
  */
-export const neckRounding: NeckConcern = ({model, cut}) => {
-  const {roundOver} = model
-  if (!roundOver) return {}
+export function planRounding({roundOver}: NeckModel, cut: Cutter): Rounding | undefined {
+  if (!roundOver) return undefined
   const {fromMm, toMm, radiusMm} = roundOver
   let sideMm = Number.POSITIVE_INFINITY
   let widthMm = Number.POSITIVE_INFINITY
@@ -21,23 +38,13 @@ export const neckRounding: NeckConcern = ({model, cut}) => {
     sideMm = Math.min(sideMm, section.thicknessMm)
     widthMm = Math.min(widthMm, section.widthMm)
   }
-  if (!Number.isFinite(sideMm)) return {}
+  if (!Number.isFinite(sideMm)) return undefined
   return {
-    roundOver: {
-      ...roundOver,
-      flatMm: sideMm - radiusMm,
-      bearingNeedsMm,
-      largestMm: Math.min(sideMm - bearingNeedsMm, widthMm / 2),
-    },
+    ...roundOver,
+    flatMm: sideMm - radiusMm,
+    bearingNeedsMm,
+    largestMm: Math.min(sideMm - bearingNeedsMm, widthMm / 2),
   }
-}
-
-/** Where the back edges are rounded, in mm from the nut line, and how far a cutter takes to reach its full depth. */
-export interface RoundOver {
-  radiusMm: number
-  fromMm: number
-  toMm: number
-  runInMm: number
 }
 
 /** Radius of the bearing under a round-over cutter (mm): common practice, no source. */

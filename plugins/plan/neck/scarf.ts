@@ -1,8 +1,10 @@
-import type {NeckConcern} from './concern.ts'
-import {sectionAt} from './cut.ts'
+import {radians} from '../../tables/units.ts'
+import type {Cutter} from './cut.ts'
+import type {NeckModel} from './model.ts'
 import {scarfAngleDeg} from './string-angles.ts'
 import {neckWidthAt} from './taper.ts'
 
+/** The scarf, in mm of what is really sawn. */
 export interface Scarf {
   angleDeg: number
   /** What is really sawn. */
@@ -29,29 +31,41 @@ export interface Scarf {
  * stick, the area glued, and the pull that the glue line carries along itself (N and MPa), T·cos θ.
  * 19.05 mm at 14°: face 78.74, run 76.41. Source: trigonometry.
  */
-export const neckScarf: NeckConcern = ({model, soFar, neck}) => {
-  const {head, taper} = model
+export function planScarf(
+  {head, taper}: NeckModel,
+  tensionN: number | undefined,
+  stringAngleDeg: number[] | undefined,
+): Scarf | undefined {
   const widthMm = neckWidthAt(0, taper)
-  if (head?.joint !== 'scarf' || widthMm === undefined || !(head.sawnMm > 0)) return {}
-  const leanRad = (head.angleDeg * Math.PI) / 180
+  if (head?.joint !== 'scarf' || widthMm === undefined || !(head.sawnMm > 0)) return undefined
+  const leanRad = radians(head.angleDeg)
   const faceMm = head.sawnMm / Math.sin(leanRad)
   const glueAreaMm2 = faceMm * widthMm
-  const glueForceN = soFar.tensionTotalN && soFar.tensionTotalN * Math.cos(leanRad)
+  const glueForceN = tensionN && tensionN * Math.cos(leanRad)
   return {
-    scarf: {
-      angleDeg: head.angleDeg,
-      thicknessMm: head.sawnMm,
-      faceMm,
-      runMm: head.sawnMm / Math.tan(leanRad),
-      slope: 1 / Math.tan(leanRad),
-      fromSquareDeg: 90 - head.angleDeg,
-      leastDeg: scarfAngleDeg.least,
-      mostDeg: scarfAngleDeg.most,
-      glueAreaMm2,
-      ...(glueForceN !== undefined && {glueForceN, glueStressMpa: glueForceN / glueAreaMm2}),
-      ...(neck.stringAngleDeg && {stringAngleDeg: neck.stringAngleDeg}),
-    },
+    angleDeg: head.angleDeg,
+    thicknessMm: head.sawnMm,
+    faceMm,
+    runMm: head.sawnMm / Math.tan(leanRad),
+    slope: 1 / Math.tan(leanRad),
+    fromSquareDeg: 90 - head.angleDeg,
+    leastDeg: scarfAngleDeg.least,
+    mostDeg: scarfAngleDeg.most,
+    glueAreaMm2,
+    glueForceN,
+    glueStressMpa: glueForceN && glueForceN / glueAreaMm2,
+    stringAngleDeg,
   }
+}
+
+/** The wood under the nut's groove, in mm. */
+export interface NutSeat {
+  grooveMm: number
+  leftMm: number
+  leastMm: number
+  deepestMm: number
+  /** What the piece of the scarf adds under it. */
+  overlapMm: number
 }
 
 /** Wood to be left under the nut's groove (mm): common practice, no source. */
@@ -61,22 +75,22 @@ const underGrooveMm = (25.4 * 3) / 8
  * Measure the wood left under the nut's groove (mm), the scarf's overlap counted: behind the place where the back
  * turns into the head, the piece glued under it adds what the head has gone down by.
  */
-export const nutSeat: NeckConcern = ({model, cut, settled}) => {
-  const grooveMm = settled.values.nut?.groove?.mm
-  const section = sectionAt(model, 0, cut)
-  if (grooveMm === undefined || !section) return {}
-  const {head} = model
-  const leanRad = ((head?.angleDeg ?? 0) * Math.PI) / 180
+export function planNutSeat(
+  {head}: NeckModel,
+  cut: Cutter,
+  grooveMm: number | undefined,
+): NutSeat | undefined {
+  const section = cut(0)
+  if (grooveMm === undefined || !section) return undefined
+  const leanRad = radians(head?.angleDeg ?? 0)
   const backTurnsMm = head ? -head.ledgeMm + head.sawnMm * Math.tan(leanRad / 2) : 0
   const overlapMm = head?.joint === 'scarf' ? Math.max(backTurnsMm, 0) * Math.tan(leanRad) : 0
   const thicknessMm = section.thicknessMm + overlapMm
   return {
-    nutSeat: {
-      grooveMm,
-      leftMm: thicknessMm - grooveMm,
-      leastMm: underGrooveMm,
-      deepestMm: thicknessMm - underGrooveMm,
-      overlapMm,
-    },
+    grooveMm,
+    leftMm: thicknessMm - grooveMm,
+    leastMm: underGrooveMm,
+    deepestMm: thicknessMm - underGrooveMm,
+    overlapMm,
   }
 }

@@ -1,13 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {Settled} from '../part.ts'
-import type {Plan} from '../plan.ts'
-import {type NeckModel, neckModel} from './model.ts'
-
-/** A value of the build file that would do, in mm. */
-export interface WouldDo {
-  path: string
-  mm: number
-}
+import type {Settled} from '../settle.ts'
+import type {WouldDo} from '../would-do.ts'
+import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
 
 /** How far a neck may grow in search of one that is stiff enough (mm). */
 const mostGrowthMm = 50.8
@@ -19,7 +13,7 @@ const mostGrowthMm = 50.8
  */
 export function stiffenedNeck(
   {values, rulerMm}: Settled,
-  soFar: Plan,
+  ends: NeckEnds,
   isStiffEnough: (model: NeckModel) => boolean,
 ): WouldDo | undefined {
   const size = sizeToChange(values)
@@ -29,7 +23,7 @@ export function stiffenedNeck(
   const step = Math.max(1, Math.ceil((last - first) / 400))
   for (let mark = first; mark <= last; mark += step) {
     const mm = mark * rulerMm
-    const model = neckModel(size.set(mm), soFar)
+    const model = neckModel(size.set(mm), ends)
     if (model && isStiffEnough(model)) return {path: size.path, mm}
   }
   return undefined

@@ -1,5 +1,25 @@
-import type {NeckConcern} from './concern.ts'
+import {degrees} from '../../tables/units.ts'
+import {type Action, nutAboveFaceMm} from '../action.ts'
+import type {Placed} from '../tuners.ts'
 import {type HeadShape, headPoint} from './head.ts'
+
+/** How the strings go down behind the nut, in degrees. */
+export interface StringAngles {
+  /** Each string's own angle behind the nut. */
+  stringAngleDeg: number[]
+  /** The string that goes down least, where that is too little; counted from 0. */
+  flattest?: {string: number; angleDeg: number; leastDeg: number} | undefined
+  /** The string that goes down most, where that is too much. */
+  steepest?: {string: number; angleDeg: number; mostDeg: number} | undefined
+  /** The head at which no string goes down too steeply. */
+  gentlerHead?: {angleDeg?: number | undefined; dropMm?: number | undefined} | undefined
+}
+
+interface Strung {
+  tuners: readonly Placed[] | undefined
+  action: Action | undefined
+  rulerMm: number
+}
 
 /** The angles that a string may make behind the nut, in degrees: common practice, no source. */
 export const stringAngleDeg = {least: 4, most: 20} as const
@@ -18,7 +38,7 @@ export interface StringRun {
 /** Give the angle (degrees) at which a string goes down behind the nut to its post; negative where it rises. */
 export function angleBehindNut(head: HeadShape, {nutMm, postMm, postHeightMm}: StringRun): number {
   const {behindMm, depthMm} = headPoint(head, postMm)
-  return (Math.atan2(nutMm + depthMm - postHeightMm, behindMm) * 180) / Math.PI
+  return degrees(Math.atan2(nutMm + depthMm - postHeightMm, behindMm))
 }
 
 /**
@@ -26,27 +46,32 @@ export function angleBehindNut(head: HeadShape, {nutMm, postMm, postHeightMm}: S
  * head's angle, or a straight head's drop, at which all would do. Absent without posts, their string height or the
  * action at the nut.
  */
-export const stringAngles: NeckConcern = ({model: {head}, settled, soFar}) => {
-  const {tuners, action} = soFar
-  const postHeightMm = settled.values.tuners?.['string-height']?.mm
-  if (!head || !tuners || !action || postHeightMm === undefined) return {}
-  if (tuners.some(({stationMm}) => stationMm >= 0)) return {}
-  const nutMm = action.nutMm + (action.crownMm ?? 0)
+export function planStringAngles(
+  head: HeadShape | undefined,
+  postHeightMm: number | undefined,
+  {tuners, action, rulerMm}: Strung,
+): StringAngles | undefined {
+  if (!head || !tuners || !action || postHeightMm === undefined) return undefined
+  if (tuners.some(({stationMm}) => stationMm >= 0)) return undefined
+  const nutMm = nutAboveFaceMm(action)
   const runs = tuners.map(({stationMm}) => ({nutMm, postMm: -stationMm, postHeightMm}))
   const angles = (shape: HeadShape) => runs.map((run) => angleBehindNut(shape, run))
   const own = angles(head)
   const isEasy = (shape: HeadShape) => angles(shape).every((deg) => deg <= stringAngleDeg.most)
-  const gentler = isEasy(head) ? undefined : gentlerHead(head, isEasy, settled.rulerMm)
-  return {stringAngleDeg: own, ...extremes(own), ...(gentler && {gentlerHead: gentler})}
+  return {
+    stringAngleDeg: own,
+    ...extremes(own),
+    gentlerHead: isEasy(head) ? undefined : gentlerHead(head, isEasy, rulerMm),
+  }
 }
 
 /** Name the strings that go down too little and too much. */
-function extremes(angles: readonly number[]) {
+function extremes(angles: readonly number[]): Pick<StringAngles, 'flattest' | 'steepest'> {
   const [low, high] = [Math.min(...angles), Math.max(...angles)]
   const {least, most} = stringAngleDeg
   return {
-    ...(low < least && {flattest: {string: angles.indexOf(low), angleDeg: low, leastDeg: least}}),
-    ...(high > most && {steepest: {string: angles.indexOf(high), angleDeg: high, mostDeg: most}}),
+    flattest: low < least ? {string: angles.indexOf(low), angleDeg: low, leastDeg: least} : undefined,
+    steepest: high > most ? {string: angles.indexOf(high), angleDeg: high, mostDeg: most} : undefined,
   }
 }
 

@@ -5,19 +5,15 @@ export function neckTaper({neck, head}: BuildValues): NeckTaper | undefined {
   const nutMm = neck?.width?.nut?.mm
   if (nutMm === undefined) return undefined
   const tailMm = neck?.width?.tail?.mm
-  const isPlaced = neck?.length && head?.length
-  return {
-    nutMm,
-    ...(tailMm !== undefined && {tailMm}),
-    ...(isPlaced && {tailStationMm: neck.length!.mm - head.length!.mm}),
-  }
+  const tailStationMm = neck?.length && head?.length && neck.length.mm - head.length.mm
+  return {nutMm, tailMm, tailStationMm}
 }
 
 export interface NeckTaper {
   nutMm: number
   /** The width at the tail end, and where that is; without them the neck is as wide as at the nut. */
-  tailMm?: number
-  tailStationMm?: number
+  tailMm?: number | undefined
+  tailStationMm?: number | undefined
 }
 
 /**

@@ -9,8 +9,8 @@ import type {Cuts} from '../cut-list.ts'
 import type {Hole} from '../holes.ts'
 import type {Station, StationKind} from '../layout.ts'
 import type {Neck} from '../neck/neck.ts'
-import type {Settled} from '../part.ts'
 import type {Scale} from '../scale.ts'
+import type {Settled} from '../settle.ts'
 import type {StringPlan} from '../strings.ts'
 
 /** A step of the work, in its place. */

@@ -1,7 +1,7 @@
 import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {waitSource} from '../../tables/waits.ts'
 import {workKinds} from '../../tables/work-kinds.ts'
-import type {Settled} from '../part.ts'
+import type {Settled} from '../settle.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
 import {faceSteps} from './face-steps.ts'
 import {finishSteps} from './finish-steps.ts'

@@ -1,12 +1,9 @@
 import {expect, test} from 'vitest'
-import type {BuildValues} from '../../../plugins/build-file/schema.ts'
 import {planAnchors} from '../../../plugins/plan/anchors.ts'
 import {planBoxPlace} from '../../../plugins/plan/box/box-place.ts'
-import {bridgePlace} from '../../../plugins/plan/bridge.ts'
+import {planBridge} from '../../../plugins/plan/bridge.ts'
 import {planScrewPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
-import type {PlanPart, Settled} from '../../../plugins/plan/part.ts'
-import type {Plan} from '../../../plugins/plan/plan.ts'
-import {tunerPosts} from '../../../plugins/plan/tuners.ts'
+import {planTuners} from '../../../plugins/plan/tuners.ts'
 import fc from '../../support/properties.ts'
 
 const mm = (value: number) => ({
@@ -16,13 +13,6 @@ const mm = (value: number) => ({
 })
 const inch = (value: number) => mm(value * 25.4)
 const words = <T extends string>(value: T) => ({...mm(0), value, text: value})
-
-function run(parts: PlanPart[], values: BuildValues, soFar: Partial<Plan> = {}): Partial<Plan> {
-  const settled: Settled = {slug: 'try', values, units: 'in', rulerMm: 25.4 / 32, referenceHz: 440}
-  const plan: Partial<Plan> = {...soFar}
-  for (const part of parts) Object.assign(plan, part(settled, plan as Plan, {journal: {}, pieces: []}))
-  return plan
-}
 
 const box = {length: inch(10.125)}
 const scale = {length: inch(24.25)}
@@ -52,7 +42,7 @@ test('the bridge line lies at the scale length, whatever the box', () => {
       fc.double({min: -200, max: 2500, noNaN: true}),
       (scaleMm, atMm) => {
         const values = {scale: {length: mm(scaleMm)}, box: {...box, at: mm(atMm)}}
-        const {bridge} = run([bridgePlace], values, {box: planBoxPlace(values)})
+        const bridge = planBridge(values, planBoxPlace(values), undefined)
         expect(bridge!.stationMm).toBe(scaleMm)
         expect(bridge!.alongMm).toBeCloseTo(scaleMm - atMm, 9)
       },
@@ -93,13 +83,14 @@ test('anchors stand in a row, even about the centre line', () => {
 })
 
 test('each tuner keeps its own place and its string’s order', () => {
-  const {tuners} = run([tunerPosts], {
-    tuners: {at: [mm(-50), mm(-114), mm(-82)], off: [mm(-11), mm(-11), mm(11)]},
-  })
+  const tuners = planTuners(
+    {tuners: {at: [mm(-50), mm(-114), mm(-82)], off: [mm(-11), mm(-11), mm(11)]}},
+    undefined,
+  )
   expect(tuners!.map(({stationMm, offMm}) => [stationMm, offMm])).toEqual([
     [-50, -11],
     [-114, -11],
     [-82, 11],
   ])
-  expect(run([tunerPosts], {tuners: {at: [mm(-50), mm(-60)]}})).toEqual({})
+  expect(planTuners({tuners: {at: [mm(-50), mm(-60)]}}, undefined)).toBeUndefined()
 })

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest'
 import type {RuleName} from '../../../plugins/checks/all.ts'
 import {findings} from '../../../plugins/checks/checks.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
@@ -156,7 +157,7 @@ test.each([
   fc.assert(
     fc.property(someBuild(wide), (text) => {
       const {plan} = planOf(text)
-      expect(wrong(plan.neck ?? {}, 'neck')).toEqual([])
+      expect(wrong(printedPlan(plan).neck ?? {}, 'neck')).toEqual([])
     }),
     {numRuns},
   )

@@ -1,7 +1,7 @@
 import {all, create} from 'mathjs'
 import {describe, expect, test} from 'vitest'
 import {bend} from '../../../plugins/plan/neck/bend.ts'
-import {sectionAt} from '../../../plugins/plan/neck/cut.ts'
+import {cutNeck, sectionAt} from '../../../plugins/plan/neck/cut.ts'
 import {distinctPlaces, neckModel} from '../../../plugins/plan/neck/model.ts'
 import {settle} from '../../../plugins/plan/settle.ts'
 import {printedPlan} from '../../../plugins/words/printed-plan.ts'
@@ -70,12 +70,13 @@ function hollowByLibrary(curvature: (x: number) => number, breaks: readonly numb
 
 test('along a tapered, rounded, fretted neck it agrees with a fine integration by a general library', () => {
   const {build, plan} = planOf(soundNecks['four strings on a narrow nut'])
-  const model = neckModel(settle(build, {}).settled.values, plan)!
-  const {action, tensionTotalN, neck} = plan
+  const {action, tensionTotalN, neck, box} = plan
+  const ends = {place: {...box, atMm: box!.atMm!, placedBy: box!.placedBy!}, lengthMm: neck!.budget!.lengthMm}
+  const cut = cutNeck(neckModel(settle(build, {}).values, ends)!)
   const scaleMm = plan.scale!.lengthMm!
   const nutMm = action!.nutMm + action!.crownMm!
   const curvature = (x: number) => {
-    const {neutralAxisMm, eiNmm2} = sectionAt(model, x)!
+    const {neutralAxisMm, eiNmm2} = sectionAt(x, cut)!
     const heightMm = nutMm + ((action!.bridgeHeightMm - nutMm) * x) / scaleMm
     return (tensionTotalN! * (neutralAxisMm! + heightMm)) / eiNmm2!
   }

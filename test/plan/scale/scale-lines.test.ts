@@ -1,8 +1,8 @@
 import {Decimal} from 'decimal.js'
 import Fraction from 'fraction.js'
 import {describe, expect, test} from 'vitest'
+import type {Line} from '../../../plugins/plan/lines.ts'
 import {centsAbove, layLines, linePattern, lineStation} from '../../../plugins/plan/lines.ts'
-import type {Line} from '../../../plugins/plan/scale.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 
