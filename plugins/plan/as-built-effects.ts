@@ -1,91 +1,92 @@
-import {writeMeasured} from '../build-file/quantities/write-measured.ts'
-import {noticeableCents} from '../tables/hearing.ts'
 import {centsOf} from '../tables/units.ts'
 import type {Drawn, Measure} from './as-built.ts'
 import {noteName} from './notes.ts'
+
+/** What a difference between drawing and thing does, in numbers. */
+export type Effect =
+  /** What a line sounds off, where all were marked for the drawn scale. */
+  | {does: 'shift lines'; label: string; cents: number}
+  /** The part by which every string pulls more at its pitch. */
+  | {does: 'change pulls'; fraction: number}
+  /** How much higher the strings stand, at the nut or over the octave. */
+  | {does: 'lift strings'; at: 'nut' | 'octave'; mm: number}
+  /** How much higher the strings stand over the octave, half of what the bridge is off. */
+  | {does: 'lift by bridge'; mm: number}
+  | {does: 'change bow'; fraction: number; mm: number; plannedMm: number}
+  /** How much further from the edge the outer strings lie. */
+  | {does: 'move edge'; mm: number}
+  | {does: 'steepen head'; deg: number}
+  /** What a line sounds off where it lies, or by the tuner. */
+  | {does: 'shift line'; by: 'place' | 'tuner'; label: string; cents: number}
+  | {does: 'change pull'; name: string; fraction: number}
+  | {does: 'move air'; note: string; plannedNote: string; because: AirOff}
+
+/** Why the air may answer elsewhere than planned. */
+export type AirOff = 'less air' | 'thin walls' | 'another note'
 
 /** A measure that has something to be compared with. */
 type Compared = Measure & {planned: number; difference: number}
 
 interface EffectContext {
   drawn: Drawn
-  units: 'in' | 'mm'
   referenceHz: number
   /** From nut to bridge as it was built. */
   lengthMm: number | undefined
 }
 
-/** Say what a difference does, a sentence each. */
-type Effect = (measure: Compared, context: EffectContext) => string[]
-
-const size = (mm: number, near: number, {units}: EffectContext) =>
-  writeMeasured(Math.abs(mm), 'mm', {units, near})
+type EffectsOf = (measure: Compared, context: EffectContext) => Effect[]
 
 /** What a length or an angle that is off does, by its path of the front matter. */
-const sizeEffects: Readonly<Record<string, Effect>> = {
-  'scale.length': ({measured, difference, planned}, context) => {
-    const lines = context.drawn.scale?.lines ?? []
+const sizeEffects: Readonly<Record<string, EffectsOf>> = {
+  'scale.length': ({measured, planned}, {drawn}) => {
+    const lines = drawn.scale?.lines ?? []
     const line = lines.find(({semitones}) => semitones === 12) ?? lines.at(-1)
-    const pull = (measured / planned) ** 2 - 1
+    const fraction = (measured / planned) ** 2 - 1
     return [
       ...(line && line.fromNutMm < measured
         ? [
-            `If the lines were marked for the drawn scale, each of them sounds ${difference > 0 ? 'flat' : 'sharp'}: line ${line.label} is ${sharpOrFlat(centsOf(measured / (measured - line.fromNutMm)) - line.cents)}.`,
+            {
+              does: 'shift lines' as const,
+              label: line.label,
+              cents: centsOf(measured / (measured - line.fromNutMm)) - line.cents,
+            },
           ]
         : []),
-      ...(Math.abs(pull) >= 0.005
-        ? [`Each string pulls ${perCent(pull)} ${pull > 0 ? 'more' : 'less'} at its pitch.`]
-        : []),
+      ...(Math.abs(fraction) >= 0.005 ? [{does: 'change pulls' as const, fraction}] : []),
     ]
   },
-  'action.octave': ({difference, planned}, context) => [
-    `Over the octave the strings stand ${size(difference, planned, context)} ${difference > 0 ? 'higher than drawn: they go sharper when they are pressed, and buzz less' : 'lower than drawn: they press easily, and buzz sooner'}.`,
-  ],
-  'action.nut': ({difference, planned}, context) => [
-    `At the nut the strings stand ${size(difference, planned, context)} ${difference > 0 ? 'higher than drawn: the first lines go sharp when they are pressed' : 'lower than drawn: open strings buzz sooner'}.`,
-  ],
-  'bridge.height': ({difference, planned}, context) => [
-    `Over the octave the strings stand ${size(difference / 2, planned, context)} ${difference > 0 ? 'higher' : 'lower'} than drawn, half of what the bridge is off.`,
-  ],
-  'neck.thickness': ({measured, planned}, context) => {
-    const {units, drawn} = context
-    const {bowMm} = drawn
+  'action.octave': ({difference}) => [{does: 'lift strings', at: 'octave', mm: difference}],
+  'action.nut': ({difference}) => [{does: 'lift strings', at: 'nut', mm: difference}],
+  'bridge.height': ({difference}) => [{does: 'lift by bridge', mm: difference / 2}],
+  'neck.thickness': ({measured, planned}, {drawn: {bowMm}}) => {
     // Stiffness goes with the cube of the thickness.
-    const more = (planned / measured) ** 3 - 1
+    const fraction = (planned / measured) ** 3 - 1
     if (bowMm === undefined || bowMm <= 0) return []
-    return [
-      `The strings bow it ${perCent(more)} ${more > 0 ? 'more' : 'less'}: about ${writeMeasured(bowMm * (1 + more), 'mm', {units})} where ${writeMeasured(bowMm, 'mm', {units})} was planned.`,
-    ]
+    return [{does: 'change bow', fraction, mm: bowMm * (1 + fraction), plannedMm: bowMm}]
   },
-  'neck.width': ({difference, planned}, context) => [
-    `The outer strings lie ${size(difference / 2, planned, context)} ${difference > 0 ? 'further from' : 'nearer to'} the edge, if their spacing is as drawn.`,
-  ],
-  'head.angle': ({difference}) => [
-    `The strings go down ${difference > 0 ? 'more steeply' : 'less steeply'} behind the nut, by ${Math.abs(difference).toFixed(1)}°.`,
-  ],
+  'neck.width': ({difference}) => [{does: 'move edge', mm: difference / 2}],
+  'head.angle': ({difference}) => [{does: 'steepen head', deg: difference}],
 }
 
-const groups: readonly (readonly [RegExp, (name: string) => Effect])[] = [
+const groups: readonly (readonly [RegExp, (name: string) => EffectsOf])[] = [
   [/^lines\.(.+)$/, lineOff],
   [
     /^cents\.(.+)$/,
     (label) =>
-      ({difference}) => [`On the tuner line ${label} sounds ${sharpOrFlat(difference)}.`],
+      ({difference}) => [{does: 'shift line', by: 'tuner', label, cents: difference}],
   ],
   [
     /^strings\.(.+)\.tension$/,
     (name) =>
-      ({difference, planned}) => [
-        `${name} pulls ${perCent(difference / planned)} ${difference > 0 ? 'more' : 'less'} than planned.`,
-      ],
+      ({difference, planned}) => [{does: 'change pull', name, fraction: difference / planned}],
   ],
   [/^resonance$/, () => airOff],
   [/^scale$/, () => sizeEffects['scale.length']!],
   [/^neck\.width\.nut$/, () => sizeEffects['neck.width']!],
 ]
 
-/** Say in a maker's words what a difference does; nothing where there is none, or nothing is known of it. */
-export function effectsOf(measure: Compared, context: EffectContext): string[] {
+/** Say what a difference does; nothing where there is none, or nothing is known of it. */
+export function effectsOf(measure: Compared, context: EffectContext): Effect[] {
   if (Math.abs(measure.difference) < 1e-9) return []
   const own = sizeEffects[measure.path]
   if (own) return own(measure, context)
@@ -96,37 +97,29 @@ export function effectsOf(measure: Compared, context: EffectContext): string[] {
   return []
 }
 
-function lineOff(label: string): Effect {
+function lineOff(label: string): EffectsOf {
   return ({measured}, {drawn, lengthMm}) => {
     const line = drawn.scale?.lines?.find((one) => one.label === label)
     if (!line || lengthMm === undefined || measured >= lengthMm) return []
-    const cents = centsOf(lengthMm / (lengthMm - measured)) - line.cents
-    return [`Where it lies, line ${label} sounds ${sharpOrFlat(cents)}.`]
+    return [
+      {
+        does: 'shift line',
+        by: 'place',
+        label,
+        cents: centsOf(lengthMm / (lengthMm - measured)) - line.cents,
+      },
+    ]
   }
 }
 
-const airOff: Effect = ({measured, planned}, {drawn, referenceHz}) => {
-  const [foundNote, drawnNote] = [measured, planned].map((hz) =>
-    noteName(Math.round(69 + 12 * Math.log2(hz / referenceHz))),
-  )
-  if (foundNote === drawnNote) return [`The box answers near ${foundNote}, as planned.`]
-  return [
-    `The box answers near ${foundNote} instead of ${drawnNote}: ${whyOff(measured, drawn.box?.resonanceLowHz ?? planned, planned)}.`,
-  ]
+const airOff: EffectsOf = ({measured, planned}, {drawn, referenceHz}) => {
+  const note = (hz: number) => noteName(Math.round(69 + centsOf(hz / referenceHz) / 100))
+  const because = whyOff(measured, drawn.box?.resonanceLowHz ?? planned, planned)
+  return [{does: 'move air', note: note(measured), plannedNote: note(planned), because}]
 }
 
 /** Thin walls lower the air's note by some per cent; what lies far below is another note, most often the lid's. */
-function whyOff(measuredHz: number, lowHz: number, plannedHz: number): string {
-  if (measuredHz > plannedHz) return 'it holds less air, or has larger openings, than planned'
-  if (measuredHz >= 0.95 * lowHz) return 'thin walls that give lower it'
-  return 'that is lower than thin walls explain, and may be the lid’s own note'
-}
-
-/** Say a part of a whole without its sign: -0.0603 is `6.0 %`. */
-const perCent = (part: number): string => `${(Math.abs(part) * 100).toFixed(1)} %`
-
-/** Say a difference of pitch (cents) in words: `2.2 cents flat, less than ears notice`. */
-function sharpOrFlat(cents: number): string {
-  const unheard = Math.abs(cents) < noticeableCents ? ', less than ears notice' : ''
-  return `${Math.abs(cents).toFixed(1)} cents ${cents > 0 ? 'sharp' : 'flat'}${unheard}`
+function whyOff(measuredHz: number, lowHz: number, plannedHz: number): AirOff {
+  if (measuredHz > plannedHz) return 'less air'
+  return measuredHz >= 0.95 * lowHz ? 'thin walls' : 'another note'
 }

@@ -2,7 +2,7 @@ import {kindAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
 import type {Action} from './action.ts'
-import {effectsOf} from './as-built-effects.ts'
+import {type Effect, effectsOf} from './as-built-effects.ts'
 import type {Box} from './box/box.ts'
 import type {Bridge} from './bridge.ts'
 import type {Scale} from './scale.ts'
@@ -19,8 +19,8 @@ export interface AsBuilt extends Measure {
   toleranceFrom?: string | undefined
   /** Further off than that. */
   isOut?: boolean | undefined
-  /** What the difference does, in a maker's words. */
-  effects: string[]
+  /** What the difference does. */
+  effects: Effect[]
 }
 
 export interface Measure {
@@ -51,7 +51,7 @@ const slack = 1e-6
  * where nothing was measured.
  */
 export function planAsBuilt(settled: Settled, drawn: Drawn): AsBuilt[] | undefined {
-  const {units, referenceHz} = settled
+  const {referenceHz} = settled
   const found = measures(settled.values, drawn)
   if (found.length === 0) return undefined
   const lengthMm =
@@ -66,7 +66,7 @@ export function planAsBuilt(settled: Settled, drawn: Drawn): AsBuilt[] | undefin
       difference,
       ...allowed,
       isOut: allowed && Math.abs(difference) > allowed.tolerance + slack,
-      effects: effectsOf({...measure, planned, difference}, {drawn, units, referenceHz, lengthMm}),
+      effects: effectsOf({...measure, planned, difference}, {drawn, referenceHz, lengthMm}),
     }
   })
 }

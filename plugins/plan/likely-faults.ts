@@ -1,4 +1,3 @@
-import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import type {SetupFault} from '../tables/setup-faults.ts'
 import {centsOf} from '../tables/units.ts'
 import type {Action} from './action.ts'
@@ -32,16 +31,20 @@ export interface Strung {
   asBuilt: readonly AsBuilt[] | undefined
 }
 
-/**
- * Say for each fault whether it can happen to this build, and why its numbers make it likely, in one sentence;
- * empty: it can happen; undefined: it cannot.
- */
+/** Why a build makes a fault likely, in numbers. */
+export type Likely =
+  | {because: 'low nut' | 'low octave'; mm: number}
+  | {because: 'bow'; label: string}
+  | {because: 'flat bridge'; deg: number}
+  | {because: 'air'; note: string; string: string; label: string}
+  | {because: 'nylon' | 'coil' | 'bridge on lid'}
+
+/** Say for each fault whether it can happen to this build, and why its numbers make it likely. */
 export function likelyFaults(
-  {values, units, referenceHz}: Settled,
+  {values, referenceHz}: Settled,
   strung: Strung,
-): Record<SetupFault, string | undefined> {
+): Record<SetupFault, Likely | 'can be' | 'cannot be'> {
   const {scale, strings, action, bridge, box, bow, pickup, asBuilt} = strung
-  const size = (mm: number) => writeMeasured(mm, 'mm', {units})
   const slides = values.play?.value !== 'fingers'
   const lowMm = scale?.fretted ? lowFrettedNutMm : slides ? slideNutMm : lowNutMm
   const height = (path: string, planned = 0) => asBuilt?.find((one) => one.path === path)?.measured ?? planned
@@ -50,37 +53,33 @@ export function likelyFaults(
   const answersHz = asBuilt?.find(({path}) => path === 'resonance')?.measured ?? box?.resonanceHz
   const isNylon = strings?.some(({material}) => material === 'nylon')
   return {
-    'open-buzz': action && nutMm < lowMm ? `The strings lie only ${size(nutMm)} over the nut line.` : '',
+    'open-buzz': action && nutMm < lowMm ? {because: 'low nut', mm: nutMm} : 'can be',
     'one-fret-buzz': !scale?.fretted
-      ? undefined
+      ? 'cannot be'
       : bow?.tooLow
-        ? `The neck bows by more than the strings stand over line ${bow.tooLow.label}.`
-        : '',
+        ? {because: 'bow', label: bow.tooLow.label}
+        : 'can be',
     'string-hops':
       bridge?.breakAngleDeg !== undefined && bridge.breakAngleDeg < flatBridgeDeg
-        ? `They go down only ${bridge.breakAngleDeg.toFixed(1)}° behind the bridge.`
-        : '',
+        ? {because: 'flat bridge', deg: bridge.breakAngleDeg}
+        : 'can be',
     'slide-rattles': !slides
-      ? undefined
+      ? 'cannot be'
       : action && octaveMm < slideOctaveMm
-        ? `Over the octave the strings lie only ${size(octaveMm)} high.`
-        : '',
-    'dead-note': answersHz === undefined ? undefined : deadNote(answersHz, referenceHz, strung),
-    'tuner-slips': isNylon ? 'Nylon stretches for days.' : '',
-    'hum-touched': !pickup
-      ? undefined
-      : pickup.kind === 'magnetic'
-        ? 'A coil picks up every wire around.'
-        : '',
+        ? {because: 'low octave', mm: octaveMm}
+        : 'can be',
+    'dead-note': answersHz === undefined ? 'cannot be' : deadNote(answersHz, referenceHz, strung),
+    'tuner-slips': isNylon ? {because: 'nylon'} : 'can be',
+    'hum-touched': !pickup ? 'cannot be' : pickup.kind === 'magnetic' ? {because: 'coil'} : 'can be',
     howl: !pickup
-      ? undefined
+      ? 'cannot be'
       : pickup.under === 'bridge' && bridge?.on === 'top'
-        ? 'The pickup sits under a bridge on the lid.'
-        : '',
+        ? {because: 'bridge on lid'}
+        : 'can be',
   }
 }
 
-function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Strung): string {
+function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Strung): Likely | 'can be' {
   for (const {name, frequencyHz} of strings) {
     const cents = centsOf(hz / frequencyHz)
     const line = [{label: '0', cents: 0}, ...(scale?.lines ?? [])].find(
@@ -88,7 +87,7 @@ function deadNote(hz: number, referenceHz: number, {scale, strings = []}: Strung
     )
     if (!line) continue
     const note = noteName(Math.round(69 + 12 * Math.log2(hz / referenceHz)))
-    return `The box answers near ${note}: ${line.label === '0' ? `the open ${name}` : `line ${line.label} of ${name}`}.`
+    return {because: 'air', note, string: name, label: line.label}
   }
-  return ''
+  return 'can be'
 }

@@ -1,19 +1,27 @@
-import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {type SetupFault, setupFaults} from '../tables/setup-faults.ts'
 import type {AsBuilt} from './as-built.ts'
-import {likelyFaults, type Strung} from './likely-faults.ts'
+import {type Likely, likelyFaults, type Strung} from './likely-faults.ts'
 import type {Scale} from './scale.ts'
 import type {Settled} from './settle.ts'
 
-export interface SettingUp {
-  find: string
-  does: string
+/** What to move, or a fault to look for. */
+export type SettingUp = Move | Fault
+
+export type Move = (
+  | {move: 'nut' | 'octave'; measuredMm: number; offMm: number; afterNut?: boolean | undefined}
+  /** By the length from nut to bridge that was measured. */
+  | {move: 'bridge'; by: 'length'; measuredMm: number; offMm: number; scaleMm: number}
+  /** By the pitch of a line. */
+  | {move: 'bridge'; by: 'pitch'; label: string; cents: number; scaleMm: number}
+) & {
   /** How far: down, deeper or away from the nut; negative the other way. */
-  amountMm?: number | undefined
-  /** Of a fault. */
-  cause?: string | undefined
-  /** Why this build makes that fault likely. */
-  because?: string | undefined
+  amountMm: number
+}
+
+export interface Fault {
+  fault: SetupFault
+  /** Why this build makes it likely. */
+  likely?: Likely | undefined
 }
 
 const names = Object.keys(setupFaults) as SetupFault[]
@@ -26,15 +34,15 @@ export function planSettingUp(settled: Settled, strung: Strung): SettingUp[] | u
   if (!strung.strings?.length || strung.scale?.lengthMm === undefined) return undefined
   const likely = likelyFaults(settled, strung)
   const faults = names
-    .filter((name) => likely[name] !== undefined)
-    .map((name): SettingUp => {
-      const {fault, cause, cure} = setupFaults[name]
-      return {find: fault, does: cure, cause, because: likely[name] || undefined}
+    .filter((fault) => likely[fault] !== 'cannot be')
+    .map((fault): Fault => {
+      const why = likely[fault]
+      return {fault, likely: typeof why === 'object' ? why : undefined}
     })
   return [
-    ...fromMeasures(settled.units, strung),
-    ...faults.filter(({because}) => because),
-    ...faults.filter(({because}) => !because),
+    ...fromMeasures(strung),
+    ...faults.filter((one) => one.likely),
+    ...faults.filter((one) => !one.likely),
   ]
 }
 
@@ -42,43 +50,33 @@ export function planSettingUp(settled: Settled, strung: Strung): SettingUp[] | u
 const readCents = 0.5
 
 /** Say what to move, and how far, from what was measured: nut first, then heights at the bridge, then its place. */
-function fromMeasures(units: 'in' | 'mm', {asBuilt: measured = [], scale}: Strung): SettingUp[] {
+function fromMeasures({asBuilt: measured = [], scale}: Strung): Move[] {
   const off = (path: string) =>
     measured.find((one) => one.path === path && Math.abs(one.difference ?? 0) > 1e-6)
-  const size: Size = (mm, near) => writeMeasured(Math.abs(mm), 'mm', {units, near})
   const [nut, octave] = [off('action.nut'), off('action.octave')]
   return [
-    ...(nut ? [nutHeight(nut, size)] : []),
-    ...(octave ? [octaveHeight(octave, size, nut !== undefined)] : []),
-    ...bridgePlace(measured, scale, size),
+    ...(nut ? [nutHeight(nut)] : []),
+    ...(octave ? [octaveHeight(octave, nut !== undefined)] : []),
+    ...bridgePlace(measured, scale),
   ]
 }
 
-/** Write a length as finely as a length of about `near` mm is measured. */
-type Size = (mm: number, near: number) => string
-
-function nutHeight({difference = 0, measured}: AsBuilt, size: Size): SettingUp {
-  const does =
-    difference > 0
-      ? `Cut every slot of the nut, or bed the rod, ${size(difference, measured)} deeper`
-      : `Raise the nut by ${size(difference, measured)}`
-  return {
-    find: `All strings stand ${size(measured, measured)} high at the nut, ${size(difference, measured)} ${difference > 0 ? 'more' : 'less'} than drawn.`,
-    does: `${does}, before anything else; over the octave that is half as much.`,
-    amountMm: difference,
-  }
+function nutHeight({difference = 0, measured}: AsBuilt): Move {
+  return {move: 'nut', measuredMm: measured, offMm: difference, amountMm: difference}
 }
 
-function octaveHeight({difference = 0, measured}: AsBuilt, size: Size, afterNut: boolean): SettingUp {
+function octaveHeight({difference = 0, measured}: AsBuilt, afterNut: boolean): Move {
   return {
-    find: `All strings stand ${size(measured, measured)} high over the octave, ${size(difference, measured)} ${difference > 0 ? 'more' : 'less'} than drawn.`,
-    does: `${difference > 0 ? 'Lower' : 'Raise'} the bridge by ${size(2 * difference, measured)}, twice as much${afterNut ? '; measure again once the nut is done, and take what is left' : ''}.`,
+    move: 'octave',
+    measuredMm: measured,
+    offMm: difference,
+    afterNut: afterNut || undefined,
     amountMm: 2 * difference,
   }
 }
 
 /** By the line nearest the octave whose pitch was read; without any, by the length itself. */
-function bridgePlace(measured: readonly AsBuilt[], scale: Scale | undefined, size: Size): SettingUp[] {
+function bridgePlace(measured: readonly AsBuilt[], scale: Scale | undefined): Move[] {
   const lengthMm = scale?.lengthMm
   const lines = scale?.lines ?? []
   if (lengthMm === undefined) return []
@@ -87,31 +85,21 @@ function bridgePlace(measured: readonly AsBuilt[], scale: Scale | undefined, siz
     return line && difference !== undefined ? [{line, cents: difference}] : []
   })
   const best = read.toSorted((a, b) => Math.abs(a.line.cents - 1200) - Math.abs(b.line.cents - 1200))[0]
-  if (best) return Math.abs(best.cents) < readCents ? [] : [byPitch(best, lengthMm, size)]
+  if (best) return Math.abs(best.cents) < readCents ? [] : [byPitch(best, lengthMm)]
   const length = measured.find(({path}) => path === 'scale.length')
   const mm = length?.difference ?? 0
   if (Math.abs(mm) < 1e-6) return []
   return [
-    {
-      find: `From nut to bridge it measures ${size(length!.measured, lengthMm)}, ${size(mm, lengthMm)} ${mm > 0 ? 'more' : 'less'} than drawn.`,
-      does: `Move the bridge ${size(mm, lengthMm)} ${mm > 0 ? 'towards' : 'away from'} the nut, if the lines were marked for the drawn scale.`,
-      amountMm: -mm,
-    },
+    {move: 'bridge', by: 'length', measuredMm: length!.measured, offMm: mm, scaleMm: lengthMm, amountMm: -mm},
   ]
 }
 
 function byPitch(
   {line, cents}: {line: {label: string; cents: number}; cents: number},
-  lengthMm: number,
-  size: Size,
-): SettingUp {
-  const moveMm = bridgeMoveMm(cents, lengthMm, line.cents)
-  const side = cents > 0 ? 'sharp' : 'flat'
-  return {
-    find: `Line ${line.label} sounds ${Number(Math.abs(cents).toFixed(1))} cents ${side}.`,
-    does: `Move the bridge ${size(moveMm, lengthMm)} ${cents > 0 ? 'away from' : 'towards'} the nut, under every string that reads so; then tune and read again.`,
-    amountMm: moveMm,
-  }
+  scaleMm: number,
+): Move {
+  const amountMm = bridgeMoveMm(cents, scaleMm, line.cents)
+  return {move: 'bridge', by: 'pitch', label: line.label, cents, scaleMm, amountMm}
 }
 
 /**

@@ -1,4 +1,5 @@
 import type {AsBuilt} from '../plan/as-built.ts'
+import {effectsInWords} from '../words/as-built.ts'
 import {list, note, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'
@@ -12,7 +13,7 @@ export const asBuilt: Section = {
   needs: ({plan}) => (plan.asBuilt?.length ? [] : ['measured']),
   content: ({plan}) => {
     const measures = plan.asBuilt ?? []
-    const effects = measures.flatMap((measure) => measure.effects)
+    const effects = measures.flatMap((measure) => effectsInWords(measure, plan))
     return [
       table({
         caption: 'Planned and measured',

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
-import {angle, inWords, number, percent} from '../words/quantities.ts'
+import {angle, inWords, number, percent, stringAtLine} from '../words/quantities.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {wiring} from './box-wiring.ts'
 import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
@@ -140,9 +140,7 @@ function airInWords(plan: Plan): BlockContent[] {
   const {box} = plan
   if (box?.resonanceHz === undefined || box.resonanceLowHz === undefined || box.volumeL === undefined)
     return []
-  const places = (box.nearestLines ?? []).map(({string, label}) =>
-    label === '0' ? `the open ${string}` : `line ${label} of ${string}`,
-  )
+  const places = (box.nearestLines ?? []).map(stringAtLine)
   return [
     subHeading('The note of the air'),
     paragraph(

@@ -1,6 +1,6 @@
 import type {Rounding} from '../build-file/quantities/write-length.ts'
-import {writeMeasured} from '../build-file/quantities/write-measured.ts'
 import {lengthBoth, lengthWords, type Ruler} from '../words/lengths.ts'
+import {writeMeasured} from '../words/measured.ts'
 import {areaBoth, forceBoth, massBoth, type Units} from '../words/quantities.ts'
 import {type Inline, inline, text} from './kit.ts'
 import type {Fraction, Measure} from './kit-nodes.ts'

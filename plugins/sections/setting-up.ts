@@ -1,4 +1,5 @@
 import type {RootContent} from 'mdast'
+import {settingUpInWords} from '../words/setting-up.ts'
 import {list, paragraph, source, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions} from './measures.ts'
@@ -9,7 +10,8 @@ export const settingUp: Section = {
   name: 'setting-up',
   title: 'Setting up',
   needs: ({plan}) => (plan.settingUp ? [] : plan.strings ? ['scale.length'] : ['strings', 'scale.length']),
-  content: ({plan: {settingUp: rows = []}}): RootContent[] => {
+  content: ({plan}): RootContent[] => {
+    const rows = (plan.settingUp ?? []).map((one) => settingUpInWords(one, plan))
     const moves = rows.filter(({cause}) => cause === undefined)
     const faults = rows.filter(({cause}) => cause !== undefined)
     return [

@@ -1,13 +1,18 @@
 import type {Problem} from '../build-file/problem.ts'
+import type {AsBuilt} from '../plan/as-built.ts'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Budget} from '../plan/neck/budget.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
+import {effectsInWords} from './as-built.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
+import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
-export interface PrintedPlan extends Omit<Plan, 'neck'> {
+export interface PrintedPlan extends Omit<Plan, 'neck' | 'asBuilt' | 'settingUp'> {
   neck?: PrintedNeck | undefined
+  asBuilt?: PrintedAsBuilt[] | undefined
+  settingUp?: PrintedSettingUp[] | undefined
 }
 
 interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
@@ -15,9 +20,24 @@ interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
   budget?: (Omit<Budget, 'needs'> & {needs: string}) | undefined
 }
 
+/** Effects are in a maker's words. */
+type PrintedAsBuilt = Omit<AsBuilt, 'effects'> & {effects: string[]}
+
+/** `amountMm`: how far, of what is moved. */
+type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
+
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  return defined({...plan, neck: plan.neck && printedNeck(plan.neck)})
+  const {neck, asBuilt, settingUp} = plan
+  return defined({
+    ...plan,
+    neck: neck && printedNeck(neck),
+    asBuilt: asBuilt?.map((measure) => ({...measure, effects: effectsInWords(measure, plan)})),
+    settingUp: settingUp?.map((one) => ({
+      ...settingUpInWords(one, plan),
+      amountMm: 'amountMm' in one ? one.amountMm : undefined,
+    })),
+  })
 }
 
 /** Write the plan and what the checks found in it as one JSON object, ended by a line feed. */

@@ -82,3 +82,8 @@ export function hoursInWords(hours: number): string {
 export function inWords(things: readonly string[]): string {
   return things.length < 2 ? things.join('') : `${things.slice(0, -1).join(', ')} and ${things.at(-1)}`
 }
+
+/** Say where a pitch lies on a string: `the open D3`, `line 5 of A3`. */
+export function stringAtLine({string, label}: {string: string; label: string}): string {
+  return label === '0' ? `the open ${string}` : `line ${label} of ${string}`
+}

@@ -1,10 +1,10 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {writeMeasured} from '../../plugins/build-file/quantities/write-measured.ts'
 import {type Comparison, comparisons, type MeasureKind, spread} from '../../plugins/plan/deviations.ts'
 import {link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions, measured} from '../../plugins/sections/measures.ts'
+import {writeMeasured} from '../../plugins/words/measured.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 

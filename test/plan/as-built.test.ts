@@ -1,7 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import type {AsBuilt} from '../../plugins/plan/as-built.ts'
 import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 
 const build = `
 title: Slack water
@@ -13,8 +12,8 @@ box: {wood: basswood, length: 10, width: 7, depth: 2, top: 1/8, holes: [{diamete
 `
 const measured = (values: string, more: Record<string, string> = {}) =>
   planOf(changed(build, {measured: values, ...more}))
-const first = (values: string, more?: Record<string, string>): AsBuilt =>
-  measured(values, more).plan.asBuilt![0]!
+const first = (values: string, more: Record<string, string> = {}) =>
+  printedOf(changed(build, {measured: values, ...more})).asBuilt![0]!
 
 describe('as built', () => {
   test('nothing measured, nothing said', () => {

@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {bridgeMoveMm} from '../../plugins/plan/setting-up.ts'
 import {setupFaults} from '../../plugins/tables/setup-faults.ts'
 import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 import fc from '../support/properties.ts'
 
 const build = `
@@ -13,7 +13,7 @@ action: {nut: 1/8, octave: 7/32}
 neck: {width: 1 1/2, thickness: 3/4, wood: white ash, joins: on top}
 box: {wood: basswood, length: 10, width: 7, depth: 2, top: 1/8}
 `
-const setUp = (changes: Record<string, string>) => planOf(changed(build, changes)).plan.settingUp ?? []
+const setUp = (changes: Record<string, string>) => printedOf(changed(build, changes)).settingUp ?? []
 const moves = (measured: string) => setUp({measured}).filter(({cause}) => cause === undefined)
 
 describe('the bridge', () => {

@@ -74,7 +74,7 @@ describe('as built', () => {
       tolerance: 0.5,
       isOut: true,
       unit: 'mm' as const,
-      effects: ['Line 12 is 3 cents flat.'],
+      effects: [{does: 'shift line' as const, by: 'tuner' as const, label: '12', cents: -3}],
     },
     {path: 'resonance', planned: 190, measured: 205, difference: 15, unit: 'Hz' as const, effects: []},
   ]
@@ -84,7 +84,7 @@ describe('as built', () => {
     const text = words(asBuilt, {...rest, plan: {...plan, asBuilt: measures}})
     expect(text).toMatch(/`scale.length` \| +616 mm \| +617 mm \| +1 mm \| +0.5 mm, too far off \|/)
     expect(text).toMatch(/`resonance` +\| +190 Hz \| +205 Hz \| +15 Hz \| +\|/)
-    expect(text).toContain('- Line 12 is 3 cents flat.')
+    expect(text).toContain('- On the tuner line 12 sounds 3.0 cents flat')
   })
 
   it('waits for measures', () => expect(asBuilt.needs(input('title: x'))).toEqual(['measured']))

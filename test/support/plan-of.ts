@@ -4,6 +4,7 @@ import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import type {Piece} from '../../plugins/plan/part.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
+import {type PrintedPlan, printedPlan} from '../../plugins/words/printed-plan.ts'
 
 /** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */
 export function planOf(
@@ -14,4 +15,9 @@ export function planOf(
   const {build, problems} = readBuild(`---\n${frontMatter.trim()}\n---\n`, {slug: 'needle-box', journal})
   const plan = planBuild(build, {journal, pieces})
   return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
+}
+
+/** Plan a build as planOf does, and give the plan as it is printed: with its texts. */
+export function printedOf(frontMatter: string, pieces?: Piece[]): PrintedPlan {
+  return printedPlan(planOf(frontMatter, pieces).plan)
 }

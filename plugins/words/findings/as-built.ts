@@ -1,12 +1,12 @@
-import {writeMeasured} from '../../build-file/quantities/write-measured.ts'
 import type {AsBuilt} from '../../plan/as-built.ts'
+import {effectsInWords} from '../as-built.ts'
 import type {Ruler} from '../lengths.ts'
+import {writeMeasured} from '../measured.ts'
 import type {Wording} from './wording.ts'
 
-export function measureOutOfTolerance(
-  {path, planned = 0, measured, difference = 0, tolerance = 0, unit, effects}: AsBuilt,
-  {units}: Ruler,
-): Wording {
+export function measureOutOfTolerance(measure: AsBuilt, {units}: Ruler): Wording {
+  const {path, planned = 0, measured, difference = 0, tolerance = 0, unit} = measure
+  const effects = effectsInWords(measure, {units})
   const written = (value: number) => writeMeasured(value, unit, {units, near: planned})
   const side = difference > 0 ? 'more' : 'less'
   return {

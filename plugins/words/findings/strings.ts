@@ -1,5 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import {writeForce} from '../../build-file/quantities/write-measured.ts'
+import {writeForce} from '../measured.ts'
 import type {Plan} from '../../plan/plan.ts'
 import type {StringPlan} from '../../plan/strings.ts'
 import type {Ruler} from '../lengths.ts'

@@ -1,5 +1,5 @@
-import {inch, poundForceN} from '../../tables/units.ts'
-import {fineRulers, writeLength} from './write-length.ts'
+import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
+import {inch, poundForceN} from '../tables/units.ts'
 
 /**
  * Write a measured quantity with its unit, finer than the maker's ruler, since differences are finer than marks:
