@@ -1,8 +1,8 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import {writeForce} from '../measured.ts'
 import type {Plan} from '../../plan/plan.ts'
 import type {StringPlan} from '../../plan/strings.ts'
 import type {Ruler} from '../lengths.ts'
+import {writeForce} from '../measured.ts'
 import {only, type Wording} from './wording.ts'
 
 /** What is wrong with one string. */
