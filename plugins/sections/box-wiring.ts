@@ -3,6 +3,7 @@ import type {Build} from '../build-file/build.ts'
 import {wiringDrawing} from '../drawings/plots/wiring.ts'
 import type {Plan} from '../plan/plan.ts'
 import {number} from '../words/quantities.ts'
+import {wallNames} from '../words/sides.ts'
 import {facts, figure, figures, type Inline, list, source, subHeading} from './kit.ts'
 import {length} from './measures.ts'
 
@@ -114,10 +115,4 @@ function wiringPlaces(plan: Plan, written = ''): [string, ...Inline[]][] {
     ])
   if (roomMm !== undefined) rows.push(['Room behind it', at(roomMm), ', from the wall’s outer face'])
   return rows
-}
-
-const wallNames: Readonly<Record<string, string>> = {
-  'side bass': 'bass side',
-  'side treble': 'treble side',
-  'tail end': 'tail wall',
 }

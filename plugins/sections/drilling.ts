@@ -2,6 +2,7 @@ import type {BlockContent} from 'mdast'
 import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
+import {faceNames} from '../words/sides.ts'
 import {note, paragraph, source} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {bitWords, lengthAlone} from './measures.ts'
@@ -79,18 +80,4 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
 
 function backingOf({backing, depthMm}: Hole): string {
   return backing ?? (depthMm === undefined ? 'scrap behind' : 'none; mark the depth on the bit')
-}
-
-const faceNames: Readonly<Record<string, string>> = {
-  back: 'back of the box',
-  head: 'face of the head',
-  'head end': 'head-side wall of the box',
-  'neck back': 'back of the neck',
-  'neck end': 'end of the neck',
-  'playing face': 'playing face',
-  'side bass': 'bass side of the box',
-  'side treble': 'treble side of the box',
-  'tail end': 'tail wall of the box',
-  top: 'top of the box, from outside',
-  'top inside': 'top of the box, from inside',
 }

@@ -9,3 +9,25 @@ export const seenFromFront = {
 
 /** What each side is called. */
 export const sideWords = {bass: 'bass', treble: 'treble'} as const satisfies Record<Side, string>
+
+/** What the walls of a box are called, by the plan's names of its faces. */
+export const wallNames: Readonly<Record<string, string>> = {
+  'head end': 'head-side wall',
+  'side bass': `${sideWords.bass} side`,
+  'side treble': `${sideWords.treble} side`,
+  'tail end': 'tail wall',
+}
+
+const ofTheBox = Object.entries(wallNames).map(([wall, name]) => [wall, `${name} of the box`])
+
+/** What every face is called that is drilled. */
+export const faceNames: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(ofTheBox),
+  back: 'back of the box',
+  head: 'face of the head',
+  'neck back': 'back of the neck',
+  'neck end': 'end of the neck',
+  'playing face': 'playing face',
+  top: 'top of the box, from outside',
+  'top inside': 'top of the box, from inside',
+}

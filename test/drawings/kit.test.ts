@@ -3,8 +3,8 @@ import {describe, expect, test} from 'vitest'
 import {clipCircle} from '../../plugins/drawings/instrument/cross-section.ts'
 import {lanes, type Span, transpose} from '../../plugins/drawings/kit/dimensions.ts'
 import {extent, overlaps, textBox, textWidthMm} from '../../plugins/drawings/kit/extent.ts'
+import {spread} from '../../plugins/drawings/kit/notes.ts'
 import {arc, circle, type Point, type Text} from '../../plugins/drawings/kit/shapes.ts'
-import {spread} from '../../plugins/drawings/kit/spread.ts'
 import fc from '../support/properties.ts'
 
 describe('the width of a text', () => {

@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
 import {axisCents, plotTitles} from '../../words/drawings/plots.ts'
-import {spread} from '../kit/spread.ts'
+import {spread} from '../kit/notes.ts'
 import {at, band, type Place, plot, plotMarks, plotTextPx, rule, word} from './plot.ts'
 
 interface CentsOfString {

@@ -1,7 +1,6 @@
 import {capitalHeight} from '../kit/extent.ts'
 import {type Ink, inks} from '../kit/inks.ts'
-import type {Point, Shape, Text} from '../kit/shapes.ts'
-import {type Sheet, shapesOn} from '../kit/sheet.ts'
+import {type Point, type Shape, type Sheet, shapesOn, type Text} from '../kit/shapes.ts'
 import {plainLatin} from './plain-latin.ts'
 
 /**

@@ -1,8 +1,7 @@
 import PdfDocument from 'pdfkit'
 import {capitalHeight, extent, overlaps} from '../kit/extent.ts'
 import {type Ink, inks} from '../kit/inks.ts'
-import type {Point, Shape, Text} from '../kit/shapes.ts'
-import type {Placed, Sheet} from '../kit/sheet.ts'
+import type {Placed, Point, Shape, Sheet, Text} from '../kit/shapes.ts'
 import {plainLatin} from './plain-latin.ts'
 import {pathData} from './svg.ts'
 

@@ -3,8 +3,15 @@ import {toHtml} from 'hast-util-to-html'
 import {s} from 'hastscript'
 import {capitalHeight} from '../kit/extent.ts'
 import {type Ink, type InkName, inks, paperTextMm} from '../kit/inks.ts'
-import {type Drawing, type Point, pointOnCircle, type Shape, type Text} from '../kit/shapes.ts'
-import {type Sheet, shapesOn} from '../kit/sheet.ts'
+import {
+  type Drawing,
+  type Point,
+  pointOnCircle,
+  type Shape,
+  type Sheet,
+  shapesOn,
+  type Text,
+} from '../kit/shapes.ts'
 
 // Classes for the style sheet (drawing.css): the svg is `drawing drawing-<name>`; inside it are groups `ink-outline`,
 // `ink-edge`, `ink-hidden`, `ink-centre`, `ink-string`, `ink-grain`, `ink-dimension`, `ink-arrow`, `ink-dot`, `ink-nut`,
