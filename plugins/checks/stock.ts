@@ -88,7 +88,12 @@ export const stockRules = {
       'parts: [{name: rail, wood: beech, length: 24, width: 1, thickness: 1/2}]\nstock: [{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}]',
     ),
     find: (_, {cuts}) =>
-      cuts?.hasStock ? unplacedRows(cuts).map((row) => ({...row, at: row.wouldDo?.path ?? row.of})) : [],
+      cuts?.hasStock
+        ? unplacedRows(cuts.parts, cuts.unplaced).map((row) => ({
+            ...row,
+            at: row.wouldDo?.path ?? row.part.of,
+          }))
+        : [],
     says: words.partUnplaced,
   }),
   'too-many-parts': rule({

@@ -1,5 +1,4 @@
-import type {Context} from './context.ts'
-import {Effort} from './context.ts'
+import {type Context, Effort} from './context.ts'
 import {
   contentsOf,
   emptyFront,

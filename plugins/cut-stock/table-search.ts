@@ -1,5 +1,4 @@
-import type {Effort} from './context.ts'
-import {allowed, type Context} from './context.ts'
+import {allowed, type Context, type Effort} from './context.ts'
 import {Cutting, type Fill} from './cutting.ts'
 import {listFills} from './fills.ts'
 import {fewMore, OpenStrip} from './open-strip.ts'

@@ -66,9 +66,9 @@ export function partsTooMany({parts = []}: BuildValues): {count: number; most: n
  * parts, or too many.
  */
 export function planCuts(settled: Settled, neck: Plan['neck'], rack: Context['pieces']): Cuts | undefined {
-  const {values} = settled
+  const {values, rulerMm} = settled
   if (partsTooMany(values)) return undefined
-  const wanted = withIds([...designParts(settled, neck), ...listedParts(values)])
+  const wanted = withIds([...designParts(values, neck), ...listedParts(values)])
   if (wanted.length === 0) return undefined
   const saw = {kerfMm: values.saw?.kerf?.mm ?? 0, trimMm: values.saw?.trim?.mm ?? 0}
   const pieces = stockAtHand(values, rack, wanted.length)
@@ -87,7 +87,7 @@ export function planCuts(settled: Settled, neck: Plan['neck'], rack: Context['pi
     proven,
     gapFraction,
     fenceSettings,
-    unplaced: unplacedParts(unplaced, {parts, pieces, saw}, settled),
+    unplaced: unplacedParts(unplaced, {parts, pieces, saw}, rulerMm),
     hasStock: pieces.length > 0,
     ...saw,
   }
@@ -104,13 +104,12 @@ function listedParts({parts = []}: BuildValues): WantedPart[] {
     if (!part.length || !part.width || !part.thickness) return []
     const count = part.count?.value ?? 1
     const name = part.name?.value ?? `part ${i + 1}`
-    const isSmall = part.length.mm < smallPartMm
     const one = {
       ...woodRow(part),
       lengthMm: part.length.mm,
       widthMm: part.width.mm,
       thicknessMm: part.thickness.mm,
-      why: `listed, cut as written${isSmall ? '; small, so cut it off its strip last' : ''}`,
+      why: 'listed' as const,
       of: `parts.${i + 1}`,
     }
     return Array.from({length: count}, (_, k) => ({name: count > 1 ? `${name} ${k + 1}` : name, ...one}))

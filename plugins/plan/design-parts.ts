@@ -1,6 +1,6 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import type {BuildValues} from '../build-file/schema.ts'
+import {inchMm} from '../tables/units.ts'
 import type {Plan} from './plan.ts'
-import type {Settled} from './settle.ts'
 import {woodOf} from './woods.ts'
 
 /** A part to cut. */
@@ -14,7 +14,7 @@ export interface Part {
   widthMm: number
   thicknessMm: number
   /** Why it has its size. */
-  why: string
+  why: 'listed' | Finish
   /** The path of the build file it comes from. */
   of: string
   /** So short that it is cut off its strip last. */
@@ -33,32 +33,28 @@ interface Size {
   thicknessMm: number
 }
 
+/** What a part that the design implies comes to once its faces are planed. */
+interface Finish extends Size {
+  /** Planed off each face. */
+  planeMm: number
+  /** What the length of a whole neck blank counts, both ends among it; of any other part it is its own. */
+  blank?: 'scarf' | 'leaning head' | 'plain' | undefined
+}
+
 /** Added at each end of a part that the design implies (mm): common practice, no source. */
-const endAllowanceMm = 25.4 / 2
+export const endAllowanceMm = inchMm / 2
 
 /** Shorter than this a part is cut off its strip last of all (mm): common practice, no source. */
-export const smallPartMm = 12 * 25.4
+export const smallPartMm = 12 * inchMm
 
-/**
- * Add what planing takes off each face, and the allowance at each end, to a finished size (mm), and say so.
- * `lengthWhy` stands for the finished length where that already counts the ends.
- */
-function roughSize(
-  finished: Size,
-  {values, units, rulerMm}: Settled,
-  lengthWhy?: string,
-): Size & {why: string} {
-  const planeMm = values.saw?.plane?.mm ?? 0
-  const finest = {units, rulerMm: Math.min(rulerMm, units === 'in' ? 25.4 / 64 : 0.1)}
-  const size = (mm: number) => writeLength(mm, finest)
-  const lengthMm = lengthWhy ? finished.lengthMm : finished.lengthMm + 2 * endAllowanceMm
-  const ends = `${size(finished.lengthMm)} long, and ${size(endAllowanceMm)} more at each end`
-  const small = lengthMm < smallPartMm ? '; small, so plane the strip first and cut this off it last' : ''
+/** Add what planing takes off each face, and the allowance at each end, to a finished size (mm). */
+function roughSize(size: Size, {saw}: BuildValues, blank?: Finish['blank']): Size & {why: Finish} {
+  const planeMm = saw?.plane?.mm ?? 0
   return {
-    lengthMm,
-    widthMm: finished.widthMm + 2 * planeMm,
-    thicknessMm: finished.thicknessMm + 2 * planeMm,
-    why: `${lengthWhy ?? ends}; ${size(finished.widthMm)} by ${size(finished.thicknessMm)} once ${size(planeMm)} is planed off each face${small}`,
+    lengthMm: blank ? size.lengthMm : size.lengthMm + 2 * endAllowanceMm,
+    widthMm: size.widthMm + 2 * planeMm,
+    thicknessMm: size.thicknessMm + 2 * planeMm,
+    why: {...size, planeMm, blank},
   }
 }
 
@@ -76,10 +72,10 @@ export function woodRow({wood, ...own}: Named): {wood: string; woodRow: string} 
 }
 
 /** List the parts that the design implies: of the neck, the sheets on it, and the blocks inside the box. */
-export const designParts = (settled: Settled, neck: Plan['neck']): WantedPart[] => [
-  ...neckParts(settled, neck),
-  ...sheetParts(settled, neck),
-  ...blockParts(settled),
+export const designParts = (values: BuildValues, neck: Plan['neck']): WantedPart[] => [
+  ...neckParts(values, neck),
+  ...sheetParts(values, neck),
+  ...blockParts(values),
 ]
 
 /**
@@ -87,16 +83,18 @@ export const designParts = (settled: Settled, neck: Plan['neck']): WantedPart[] 
  * What is there when the scarf is sawn is as long as the blank; a lamination glued on later, or given an end, as long
  * as it lies on the neck. Empty until the neck's length, width and thickness are known.
  */
-function neckParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
-  const {neck, head} = settled.values
+function neckParts(values: BuildValues, plan: Plan['neck']): WantedPart[] {
+  const {neck, head} = values
   const budget = plan?.budget
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
   if (!neck || !budget || budget.blankMm === undefined || widthMm === 0) return []
   const headMm = head?.length?.mm ?? budget.headMm
   const tailMm = budget.lengthMm - headMm
-  const blankWhy = blankWhyOf(settled, plan)
+  const joint = head?.joint?.value
+  const isLeaning = joint === 'solid' && budget.blankThicknessMm !== undefined
+  const counts = joint === 'scarf' ? joint : isLeaning ? 'leaning head' : 'plain'
   const blank = (thicknessMm: number, width: number) =>
-    roughSize({lengthMm: budget.blankMm!, widthMm: width, thicknessMm}, settled, blankWhy)
+    roughSize({lengthMm: budget.blankMm!, widthMm: width, thicknessMm}, values, counts)
   const layers = (plan.layup?.layers ?? []).filter(
     ({of}) => of === 'neck' || of.startsWith('neck.laminations.'),
   )
@@ -119,7 +117,7 @@ function neckParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
     if (!(lies > 0)) return []
     const sized = isBlank
       ? blank(whole, stripMm)
-      : roughSize({lengthMm: lies, widthMm: stripMm, thicknessMm: whole}, settled)
+      : roughSize({lengthMm: lies, widthMm: stripMm, thicknessMm: whole}, values)
     const name = layers.length > 1 ? `neck lamination ${i + 1}` : 'neck'
     return Array.from({length: strips}, (_, strip) => ({
       name: strips > 1 ? `${name}, strip ${strip + 1}` : name,
@@ -130,18 +128,9 @@ function neckParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
   })
 }
 
-function blankWhyOf(settled: Settled, plan: Plan['neck']): string {
-  const joint = settled.values.head?.joint?.value
-  const ends = 'and 1/2 in more at each end'
-  if (joint === 'scarf') return `the whole stick, with what the scarf gains and its saw cut takes, ${ends}`
-  if (joint === 'solid' && plan?.budget?.blankThicknessMm)
-    return `the whole stick, thick enough to saw the leaning head out of it, ${ends}`
-  return `the whole stick, ${ends}`
-}
-
 /** List fingerboard, cap and head plate, sized as sawn (mm), each once its length and thickness are known. */
-function sheetParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
-  const {neck, head, fingerboard} = settled.values
+function sheetParts(values: BuildValues, plan: Plan['neck']): WantedPart[] {
+  const {neck, head, fingerboard} = values
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
   const tailMm = plan?.budget ? plan.budget.lengthMm - plan.budget.headMm : undefined
   const ledgeMm = head?.ledge?.mm ?? 0
@@ -167,7 +156,7 @@ function sheetParts(settled: Settled, plan: Plan['neck']): WantedPart[] {
             name,
             of,
             ...woodRow(sheet),
-            ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, settled),
+            ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, values),
           },
         ]
       : [],
@@ -178,8 +167,8 @@ const lengthBetween = (fromMm: number, toMm: number | undefined) =>
   toMm !== undefined && toMm > fromMm ? toMm - fromMm : undefined
 
 /** List the blocks inside the box, sized as sawn (mm); the grain runs along the longer side. */
-function blockParts(settled: Settled): WantedPart[] {
-  const blocks = settled.values.box?.blocks ?? []
+function blockParts(values: BuildValues): WantedPart[] {
+  const blocks = values.box?.blocks ?? []
   return blocks.flatMap((block, i) => {
     if (!block.length || !block.width || !block.thickness) return []
     const [lengthMm, widthMm] = [block.length.mm, block.width.mm].sort((a, b) => b - a) as [number, number]
@@ -188,7 +177,7 @@ function blockParts(settled: Settled): WantedPart[] {
         name: blocks.length > 1 ? `block ${i + 1}` : 'block',
         of: `box.blocks.${i + 1}`,
         ...woodRow(block),
-        ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, settled),
+        ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, values),
       },
     ]
   })

@@ -1,80 +1,62 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
 import {cutStock, type Saw, type StockPart} from '../cut-stock/cut-stock.ts'
-import type {Cuts} from './cut-list.ts'
-import type {WantedPart} from './design-parts.ts'
-import type {Settled} from './settle.ts'
+import type {Part, WantedPart} from './design-parts.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
 import type {WouldDo} from './would-do.ts'
 
 /** A part that found no piece. */
 export interface Unplaced {
   partId: string
+  /** The piece that comes nearest; absent where none is listed. */
   nearest?: string | undefined
-  lacks: string
+  lacks: Lacks
   /** A size that some piece gives. */
   wouldDo?: WouldDo | undefined
+}
+
+/** What the nearest piece lacks; nothing where it only has no room beside the other parts. */
+export interface Lacks {
+  sizes: {what: 'length' | 'width' | 'thickness'; mm: number}[]
+  /** The wood that it is, where that is not the part's. */
+  isOf?: string | undefined
 }
 
 type Wanted = WantedPart & {id: string}
 
 /**
  * Say of each part that found no piece which one comes nearest, what it lacks and, for a single listed part, what
- * would fit.
+ * mark of the ruler would fit.
  */
-export function unplacedParts(unplaced: readonly Wanted[], cutting: Cutting, settled: Settled): Unplaced[] {
+export function unplacedParts(unplaced: readonly Wanted[], cutting: Cutting, rulerMm: number): Unplaced[] {
   const known = new Map<string, ReturnType<typeof nearestPiece>>()
   return unplaced.map((part) => {
     const key = [part.woodRow, part.lengthMm, part.widthMm, part.thicknessMm].join(' ')
-    const near = known.get(key) ?? nearestPiece(part, cutting, settled)
+    const near = known.get(key) ?? nearestPiece(part, cutting)
     known.set(key, near)
-    const {only, ...says} = near
-    const isTried = only && unplaced.length === 1
-    const wouldDo = isTried ? sizeThatFits(part, only, cutting, settled.rulerMm) : undefined
-    return {partId: part.id, ...says, wouldDo}
+    const wouldDo = unplaced.length === 1 ? sizeThatFits(part, near.lacks, cutting, rulerMm) : undefined
+    return {partId: part.id, ...near, wouldDo}
   })
 }
 
-/** One measure that a piece falls short by, in mm. */
-interface Lack {
-  what: 'length' | 'width' | 'thickness'
-  mm: number
-}
-
-/**
- * For a part that found no piece, name the piece that comes nearest and say what it lacks, in the build's units.
- * A piece of another wood comes last. `only` is what it lacks where that is a single measure.
- */
-function nearestPiece(
-  part: WantedPart,
-  {pieces, saw}: Cutting,
-  {units, rulerMm}: Settled,
-): {nearest?: string; lacks: string; only?: Lack} {
-  if (pieces.length === 0) return {lacks: 'no piece is listed'}
-  const finest = {units, rulerMm: Math.min(rulerMm, units === 'in' ? 25.4 / 64 : 0.1)}
-  const shorts = pieces.map((piece) => {
+/** Name the piece that comes nearest to a part, and what it lacks. A piece of another wood comes last. */
+function nearestPiece(part: WantedPart, {pieces, saw}: Cutting): {nearest?: string; lacks: Lacks} {
+  if (pieces.length === 0) return {lacks: {sizes: []}}
+  const found = pieces.map((piece) => {
     const [from, to] = piece.clearMm ?? [0, piece.lengthMm]
     const usableMm = Math.min(to, piece.lengthMm) - Math.max(from, 0) - 2 * saw.trimMm
-    const short: Lack[] = [
+    const short: Lacks['sizes'] = [
       {what: 'length', mm: part.lengthMm - usableMm},
       {what: 'width', mm: part.widthMm - piece.widthMm},
       {what: 'thickness', mm: part.thicknessMm - piece.thicknessMm},
     ]
-    const lacking = short.filter(({mm}) => mm > 1e-6)
+    const sizes = short.filter(({mm}) => mm > 1e-6)
     // Relative to the part: 1/16 in of thickness is as far off as several inches of length.
-    const far = lacking.reduce((sum, {what, mm}) => sum + mm / part[`${what}Mm`], 0)
-    return {piece, lacking, far, isOther: part.woodRow !== 'any' && part.woodRow !== piece.wood}
+    const far = sizes.reduce((sum, {what, mm}) => sum + mm / part[`${what}Mm`], 0)
+    return {piece, sizes, far, isOther: part.woodRow !== 'any' && part.woodRow !== piece.wood}
   })
-  const {piece, lacking, isOther} = shorts.reduce((best, one) =>
+  const {piece, sizes, isOther} = found.reduce((best, one) =>
     (Number(one.isOther) - Number(best.isOther) || one.far - best.far) < 0 ? one : best,
   )
-  const measures = lacking.map(({what, mm}) => `${writeLength(mm, finest, 'up')} of ${what}`)
-  const wood = isOther ? [`the right wood: it is ${piece.woodName}, not ${part.wood}`] : []
-  const all = [...measures, ...wood]
-  return {
-    nearest: piece.id,
-    lacks: all.length > 0 ? all.join(' and ') : 'room beside the other parts',
-    ...(all.length === 1 && lacking.length === 1 && {only: lacking[0]!}),
-  }
+  return {nearest: piece.id, lacks: {sizes, isOf: isOther ? piece.woodName : undefined}}
 }
 
 /** To try one other size no long search is needed. */
@@ -93,45 +75,36 @@ interface Cutting {
  */
 function sizeThatFits(
   part: Wanted,
-  {what, mm: lacksMm}: Lack,
+  {sizes, isOf}: Lacks,
   {parts, pieces, saw}: Cutting,
   rulerMm: number,
 ): WouldDo | undefined {
+  const [lack] = sizes
+  if (!lack || sizes.length > 1 || isOf) return undefined
   if (!part.of.startsWith('parts.') || parts.filter(({of}) => of === part.of).length > 1) return undefined
-  const key = `${what}Mm` as const
-  const mm = Math.floor((part[key] - lacksMm) / rulerMm + 1e-6) * rulerMm
+  const key = `${lack.what}Mm` as const
+  const mm = Math.floor((part[key] - lack.mm) / rulerMm + 1e-6) * rulerMm
   if (mm <= 0) return undefined
   const tried = parts.map((one) => (one.id === part.id ? {...one, [key]: mm} : one))
   const {unplaced} = cutStock(tried, pieces, saw, effort)
-  return unplaced.length === 0 ? {path: `${part.of}.${what}`, mm} : undefined
+  return unplaced.length === 0 ? {path: `${part.of}.${lack.what}`, mm} : undefined
 }
 
-/** The parts of one row that found no piece: the row's path, its first such part in words, and what is near it. */
-interface UnplacedRow {
-  of: string
-  /** `inlay 1 and 2 more like it` */
-  which: string
-  /** `K1 comes nearest, and lacks 4 in of length` */
-  near: string
-  wouldDo?: WouldDo | undefined
+/** The parts of one row that found no piece: the first of them, how many more there are, and what is near it. */
+export interface UnplacedRow extends Omit<Unplaced, 'partId'> {
+  part: Part
+  more: number
 }
 
 /** Gather the parts that found no piece by the row of the file, or of the design, that they come from. */
-export function unplacedRows({parts, unplaced}: Cuts): UnplacedRow[] {
+export function unplacedRows(parts: readonly Part[], unplaced: readonly Unplaced[]): UnplacedRow[] {
   const byId = new Map(parts.map((part) => [part.id, part]))
-  const rows = new Map<string, Unplaced[]>()
-  for (const one of unplaced) {
-    const {of} = byId.get(one.partId)!
-    rows.set(of, [...(rows.get(of) ?? []), one])
+  const rows = new Map<string, UnplacedRow>()
+  for (const {partId, ...near} of unplaced) {
+    const part = byId.get(partId)!
+    const row = rows.get(part.of)
+    if (row) row.more++
+    else rows.set(part.of, {...near, part, more: 0})
   }
-  return [...rows].map(([of, lacking]) => {
-    const {partId, nearest, lacks, wouldDo} = lacking[0]!
-    const {name} = byId.get(partId)!
-    return {
-      of,
-      which: lacking.length > 1 ? `${name} and ${lacking.length - 1} more like it` : name,
-      near: nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks,
-      wouldDo,
-    }
-  })
+  return [...rows.values()]
 }

@@ -4,6 +4,7 @@ import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
 import {unplacedRows} from '../plan/unplaced-parts.ts'
 import {lumberSources} from '../tables/lumber.ts'
+import {partWhy, unplacedWords} from '../words/cut-list.ts'
 import {number, percent} from '../words/quantities.ts'
 import {cutPieces, plainName} from './cut-pieces.ts'
 import {figures, list, note, paragraph, source, subHeading} from './kit.ts'
@@ -91,7 +92,9 @@ function cutParts(cuts: Cuts, plan: Plan): BlockContent[] {
       lengthAlone(part.thicknessMm, plan),
     ]),
   })
-  const why = list(rows.slice(0, mostReasons).map(({part, name}) => [`${name}: `, ...fractions(part.why)]))
+  const why = list(
+    rows.slice(0, mostReasons).map(({part, name}) => [`${name}: `, ...fractions(partWhy(part, plan))]),
+  )
   return [
     parts,
     figures('Why each has its size', [
@@ -127,8 +130,8 @@ const mostLacking = 12
 function cutUnplaced(cuts: Cuts, plan: Plan): BlockContent[] {
   const {unplaced, bought, hasStock} = cuts
   if (unplaced.length === 0) return []
-  const lacking = unplacedRows(cuts)
-  const listed = lacking.slice(0, mostLacking).map(({which, near}) => fractions(`${which}: ${near}`))
+  const lacking = unplacedRows(cuts.parts, cuts.unplaced)
+  const listed = lacking.slice(0, mostLacking).map((row) => fractions(unplacedWords(row, plan)))
   const rest = lacking.length - listed.length
   return [
     subHeading('To buy'),

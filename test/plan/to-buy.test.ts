@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {boardFeet, boardsFor} from '../../plugins/plan/to-buy.ts'
 import {hardwoodThicknesses, softwoodThicknesses, softwoodWidths} from '../../plugins/tables/lumber.ts'
+import {printedPlan} from '../../plugins/words/printed-plan.ts'
 import {planOf} from '../support/plan-of.ts'
 
 const inch = 25.4
@@ -83,9 +84,10 @@ describe('what to buy', () => {
 })
 
 describe('nearest piece and what it lacks', () => {
+  const cutsOf = (text: string) => printedPlan(planOf(text).plan).cuts
   const lacks = (part: string, stock: string) =>
-    planOf(`title: a\nsaw: {kerf: 1/8, trim: 1/2}\nparts: [{name: rail, ${part}}]\nstock: [${stock}]`).plan
-      .cuts!.unplaced[0]
+    cutsOf(`title: a\nsaw: {kerf: 1/8, trim: 1/2}\nparts: [{name: rail, ${part}}]\nstock: [${stock}]`)!
+      .unplaced[0]
 
   const a1 = '{id: A1, wood: beech, length: 20, width: 3, thickness: 3/4}'
   const a2 = '{id: A2, wood: teak, length: 90, width: 9, thickness: 3}'
@@ -115,10 +117,10 @@ describe('nearest piece and what it lacks', () => {
   })
 
   test('where every piece is taken up by other parts it lacks room', () => {
-    const plan = planOf(`title: a
+    const cuts = cutsOf(`title: a
 parts: [{name: rail, wood: beech, length: 15, width: 3, thickness: 1/2, count: 2}]
-stock: [${a1}]`).plan
-    expect(plan.cuts).toMatchObject({
+stock: [${a1}]`)
+    expect(cuts).toMatchObject({
       proven: true,
       unplaced: [{nearest: 'A1', lacks: 'room beside the other parts'}],
     })

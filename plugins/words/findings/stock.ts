@@ -1,7 +1,9 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {StockTrouble} from '../../plan/stock-at-hand.ts'
+import type {UnplacedRow} from '../../plan/unplaced-parts.ts'
+import {unplacedWords} from '../cut-list.ts'
 import type {Ruler} from '../lengths.ts'
-import {only, type Wording, type WouldDo} from './wording.ts'
+import {only, type Wording} from './wording.ts'
 
 export function pieceUnknown({id, nearest}: StockTrouble): Wording {
   return {
@@ -45,13 +47,11 @@ export function sizeMissing({id, lacks}: StockTrouble): Wording {
   return {message: `${id} has no ${lacks}, so it is left out of the cut list`}
 }
 
-export function partUnplaced(
-  {which, near, wouldDo}: {which: string; near: string; wouldDo?: WouldDo | undefined},
-  ruler: Ruler,
-): Wording {
+export function partUnplaced(row: UnplacedRow, ruler: Ruler): Wording {
+  const {wouldDo} = row
   const text = wouldDo && writeLength(wouldDo.mm, ruler, 'down')
   return {
-    message: `no piece at hand gives ${which}: ${near}; ${text ? `${text} would do` : 'the cut list says what to buy'}`,
+    message: `no piece at hand gives ${unplacedWords(row, ruler)}; ${text ? `${text} would do` : 'the cut list says what to buy'}`,
     expected: only(text),
   }
 }

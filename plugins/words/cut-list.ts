@@ -1,0 +1,69 @@
+import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
+import type {Cuts} from '../plan/cut-list.ts'
+import {endAllowanceMm, type Part} from '../plan/design-parts.ts'
+import type {Unplaced, UnplacedRow} from '../plan/unplaced-parts.ts'
+import type {Ruler} from './lengths.ts'
+
+/** A cut list as it is given to others: why each part has its size, and what it lacks, in words. */
+export interface PrintedCuts extends Omit<Cuts, 'parts' | 'unplaced'> {
+  parts: (Omit<Part, 'why'> & {why: string})[]
+  unplaced: (Omit<Unplaced, 'lacks'> & {lacks: string})[]
+}
+
+export function printedCuts(cuts: Cuts, ruler: Ruler): PrintedCuts {
+  const woods = new Map(cuts.parts.map(({id, wood}) => [id, wood]))
+  return {
+    ...cuts,
+    parts: cuts.parts.map((part) => ({...part, why: partWhy(part, ruler)})),
+    unplaced: cuts.unplaced.map((one) => ({...one, lacks: lacksWords(one, woods.get(one.partId)!, ruler)})),
+  }
+}
+
+/** Sizes are only named here, so that a coarse ruler hides nothing of them. */
+const finest = ({units, rulerMm}: Ruler): Ruler => ({
+  units,
+  rulerMm: Math.min(rulerMm, fineRulers[units].rulerMm),
+})
+
+const blanks = {
+  scarf: 'the whole stick, with what the scarf gains and its saw cut takes, and 1/2 in more at each end',
+  'leaning head':
+    'the whole stick, thick enough to saw the leaning head out of it, and 1/2 in more at each end',
+  plain: 'the whole stick, and 1/2 in more at each end',
+} as const
+
+/** Say why a part has its size as sawn. */
+export function partWhy({why, isSmall}: Pick<Part, 'why' | 'isSmall'>, ruler: Ruler): string {
+  if (why === 'listed')
+    return `listed, cut as written${isSmall ? '; small, so cut it off its strip last' : ''}`
+  const size = (mm: number) => writeLength(mm, finest(ruler))
+  const {lengthMm, widthMm, thicknessMm, planeMm, blank} = why
+  const length = blank
+    ? blanks[blank]
+    : `${size(lengthMm)} long, and ${size(endAllowanceMm)} more at each end`
+  const planed = `${size(widthMm)} by ${size(thicknessMm)} once ${size(planeMm)} is planed off each face`
+  return `${length}; ${planed}${isSmall ? '; small, so plane the strip first and cut this off it last' : ''}`
+}
+
+/** Say what the nearest piece lacks for a part of some wood: `4 in of length`. */
+function lacksWords(
+  {nearest, lacks}: Pick<Unplaced, 'nearest' | 'lacks'>,
+  wood: string,
+  ruler: Ruler,
+): string {
+  if (nearest === undefined) return 'no piece is listed'
+  const {sizes, isOf} = lacks
+  const all = [
+    ...sizes.map(({what, mm}) => `${writeLength(mm, finest(ruler), 'up')} of ${what}`),
+    ...(isOf ? [`the right wood: it is ${isOf}, not ${wood}`] : []),
+  ]
+  return all.length > 0 ? all.join(' and ') : 'room beside the other parts'
+}
+
+/** Say which parts found no piece, and what is near: `inlay 1 and 2 more like it: K1 comes nearest, and lacks …`. */
+export function unplacedWords(row: UnplacedRow, ruler: Ruler): string {
+  const {part, more, nearest} = row
+  const which = more > 0 ? `${part.name} and ${more} more like it` : part.name
+  const lacks = lacksWords(row, part.wood, ruler)
+  return `${which}: ${nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks}`
+}
