@@ -51,7 +51,7 @@ ${names.join('')}]
 /** List the paths of numbers, texts and choices below a schema; a list of lists counts twice. */
 function leafPaths(at: unknown, definitions: Schema['definitions'], path = ''): string[] {
   const {$ref, items, properties} = at as Schema & {properties?: object}
-  if ($ref) return leafPaths(definitions?.[$ref.split('/').at(-1)!], definitions, path)
+  if ($ref) return leafPaths(definitions?.[decodeURIComponent($ref.split('/').at(-1)!)], definitions, path)
   if (items) return leafPaths(items, definitions, `${path}.*`)
   if (!properties) return [path]
   return Object.entries(properties).flatMap(([key, below]) =>
