@@ -5,7 +5,12 @@ import type {Step} from '../../plugins/plan/work/step.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {withFractions} from '../markup.ts'
-import type {Beside} from './bench.ts'
+
+/** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
+export interface Beside {
+  first: Element | undefined
+  again: ElementContent[]
+}
 
 interface AroundStep {
   plan: Plan

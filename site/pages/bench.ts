@@ -8,7 +8,7 @@ import {keyOf} from '../cache.ts'
 import {markup, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-import {benchStep} from './bench-step.ts'
+import {type Beside, benchStep} from './bench-step.ts'
 
 /** Write the sheet that lies on the bench, for each build that there is work on. */
 export function benchPages({builds, around}: SiteData): Page[] {
@@ -47,12 +47,6 @@ function sheet({title, plan}: SiteBuild) {
 }
 
 const signs: Readonly<Record<string, {name: string; does: string} | undefined>> = cautionSigns
-
-/** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
-export interface Beside {
-  first: Element | undefined
-  again: ElementContent[]
-}
 
 /** Put each caution beside the steps that it belongs to; `others` are those that belong to no step of this build. */
 function benchCautions({work = [], cautions = []}: Plan): {

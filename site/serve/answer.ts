@@ -29,10 +29,10 @@ export async function answer({folder, prefix}: Served, request: IncomingMessage,
   if (found && 'to' in found) {
     response.writeHead(301, {...always, Location: found.to}).end()
   } else if (found) {
-    send(request, response, found.file, found.bytes, 200)
+    send(request, response, found, 200)
   } else {
     const missing = await fileFor(folder, prefix, `${prefix}404.html`)
-    if (missing && 'file' in missing) send(request, response, missing.file, missing.bytes, 404)
+    if (missing && 'file' in missing) send(request, response, missing, 404)
     else response.writeHead(404, always).end()
   }
 }
@@ -40,8 +40,7 @@ export async function answer({folder, prefix}: Served, request: IncomingMessage,
 function send(
   request: IncomingMessage,
   response: ServerResponse,
-  file: string,
-  bytes: number,
+  {file, bytes}: FoundFile,
   status: number,
 ): void {
   const range = status === 200 ? byteRange(request.headers.range, bytes) : undefined
@@ -61,14 +60,22 @@ function send(
   else pipeline(createReadStream(file, {start: from, end: to}), response, () => {})
 }
 
-/** A file to answer with, or the address to go to instead. */
-type Found = {file: string; bytes: number; changed: number} | {to: string} | undefined
+/** A file to answer with. */
+interface FoundFile {
+  file: string
+  bytes: number
+}
 
 /**
  * Find what `folder` (absolute, resolved) holds for the path of a request, `prefix` taken off. A folder is
- * answered by its index.html and asked for with a slash at its end. Nothing outside the folder is found.
+ * answered by its index.html, and one asked for without a slash at its end by the address to go to instead.
+ * Nothing outside the folder is found.
  */
-export async function fileFor(folder: string, prefix: string, path: string): Promise<Found> {
+export async function fileFor(
+  folder: string,
+  prefix: string,
+  path: string,
+): Promise<FoundFile | {to: string} | undefined> {
   const inside = decoded(path)
   if (inside === undefined || /\0|\\|\/\//.test(inside)) return undefined
   if (`${inside}/` === prefix) return {to: prefix}
@@ -78,7 +85,7 @@ export async function fileFor(folder: string, prefix: string, path: string): Pro
   if (!file || (file !== folder && !file.startsWith(folder + sep))) return undefined
   const kind = await stat(file)
   if (kind.isDirectory()) return inside.endsWith('/') ? undefined : {to: `${path}/`}
-  return {file, bytes: kind.size, changed: kind.mtimeMs}
+  return {file, bytes: kind.size}
 }
 
 function decoded(path: string): string | undefined {

@@ -7,7 +7,7 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */
 export type Downloads = Record<string, {text: string} | {base64: string}>
 
-export interface DownloadOptions {
+export interface DownloadParts {
   build: Build
   plan: Plan
   text: string
@@ -15,7 +15,7 @@ export interface DownloadOptions {
 }
 
 /** Write what can be taken away from a build: a file to start the next one from, and full-size templates. */
-export async function downloads({build, plan, text, journal}: DownloadOptions): Promise<Downloads> {
+export async function downloads({build, plan, text, journal}: DownloadParts): Promise<Downloads> {
   const files = {
     'start.md': await written(() => startFrom(text, build.slug, {journal})),
     'template-letter.pdf': await written(() => templatePdf(plan, build, 'letter')),

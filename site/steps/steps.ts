@@ -7,7 +7,7 @@ import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {MadeBuild} from '../site-data.ts'
-import type {DownloadOptions, Downloads} from './downloads.ts'
+import type {DownloadParts, Downloads} from './downloads.ts'
 
 /** A build file and what reading it depends on. */
 export interface ReadInput {
@@ -60,7 +60,7 @@ export interface MakeResult extends MadeBuild {
 }
 
 /** A build that was planned, and what the files that it gives away depend on besides. */
-interface DownloadsInput extends DownloadOptions {
+interface DownloadsInput extends DownloadParts {
   /** The key of its plan. */
   planKey: string
 }
