@@ -1,9 +1,10 @@
 import type {BuildValues} from '../build-file/schema.ts'
-import type {Action} from './action.ts'
+import {degrees} from '../tables/units.ts'
+import {type Action, nutAboveFaceMm} from './action.ts'
 import type {BoxPlace} from './box/box-place.ts'
-import type {BridgePush} from './box/bridge-push.ts'
 import type {Setbacks} from './intonation.ts'
 import type {Saddles} from './saddle.ts'
+import {stationOf} from './station-of.ts'
 
 /** What is known of the bridge. */
 export interface Bridge extends BridgePlace, Partial<BridgePush>, Partial<Setbacks>, Partial<Saddles> {}
@@ -16,6 +17,16 @@ export interface BridgePlace {
   on?: 'neck' | 'top' | undefined
   /** From what it stands on. */
   heightMm?: number | undefined
+}
+
+/** How the strings push the bridge, in degrees and N. */
+export interface BridgePush {
+  /** Down from the bridge to the nut. */
+  frontAngleDeg: number
+  /** Down from the bridge to the anchors. */
+  breakAngleDeg: number
+  /** Of all strings. */
+  downforceN?: number | undefined
 }
 
 /** Place the bridge, and say how high it is: as the file says, or as the strings' heights call for. */
@@ -33,5 +44,32 @@ export function planBridge(
     on: bridge?.on?.value,
     heightMm:
       action && standsMm !== undefined ? (bridge?.height?.mm ?? action.bridgeHeightMm - standsMm) : undefined,
+  }
+}
+
+/**
+ * Give the angles (degrees) at which the strings go down from the bridge, to the nut and to the anchors, and how hard
+ * they push it down together (N): Σ T·(sin of the angle to each side). All strings run alike. Heights are above the
+ * playing face. Undefined without anchors behind the bridge and their height.
+ */
+export function planBridgePush(
+  {anchors}: BuildValues,
+  place: BoxPlace | undefined,
+  bridge: BridgePlace | undefined,
+  strung: {action: Action | undefined; tensionTotalN: number | undefined},
+): BridgePush | undefined {
+  const {action, tensionTotalN} = strung
+  const anchorMm = stationOf(anchors ?? {}, place)
+  const anchorHeightMm = anchors?.height?.mm
+  if (!bridge || !action || anchorMm === undefined || anchorHeightMm === undefined) return undefined
+  const behindMm = anchorMm - bridge.stationMm
+  if (behindMm <= 0) return undefined
+  const frontRad = Math.atan((action.bridgeHeightMm - nutAboveFaceMm(action)) / bridge.stationMm)
+  const backRad = Math.atan((action.bridgeHeightMm - anchorHeightMm) / behindMm)
+  return {
+    frontAngleDeg: degrees(frontRad),
+    breakAngleDeg: degrees(backRad),
+    downforceN:
+      tensionTotalN === undefined ? undefined : tensionTotalN * (Math.sin(frontRad) + Math.sin(backRad)),
   }
 }

@@ -7,8 +7,8 @@ export interface Change {
   /** Path of the front matter, a string by its note: `strings.D4.gauge`. */
   path: string
   /** As written there, or as measured on it. */
-  was?: string
-  is?: string
+  was?: string | undefined
+  is?: string | undefined
 }
 
 // What says how an instrument is made; the rest tells its story.
@@ -32,7 +32,7 @@ export function changesFrom(original: Build, build: Build): Change[] {
     const was = before.get(path)
     const is = now.get(path)
     if (was && is && meaning(was) === meaning(is)) return []
-    return [{path, ...(was && {was: was.text}), ...(is && {is: is.text})}]
+    return [{path, was: was?.text, is: is?.text}]
   })
 }
 

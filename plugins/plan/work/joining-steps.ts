@@ -92,7 +92,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
           ...(gapMm === undefined ? [] : [`${facts.size(gapMm)} of daylight under the top`]),
         ].join('; ') || undefined,
       stations: screws.length > 0 ? [] : stationsOf(design.layout, ['screw']),
-      ...(isGlued && {waitH}),
+      waitH: isGlued ? waitH : undefined,
       after: finished,
       check: length
         ? `Nut line to bridge line still ${asWritten(length)}; a string runs down the middle.`
@@ -128,7 +128,7 @@ function close(facts: WorkFacts): StepDraft[] {
       step: 'Close the box',
       does: isGlued ? 'Glue the top down; look inside first.' : `The top is ${held}; look inside first.`,
       tool: isGlued ? 'glue and clamps' : 'screwdriver',
-      ...(isGlued && {waitH: glueWait(facts).waitH}),
+      waitH: isGlued ? glueWait(facts).waitH : undefined,
       after: ['fasten', 'wire'],
       check: 'Nothing rattles.',
       words: ['close the box', 'box closed', 'closing'],
