@@ -2,13 +2,14 @@ import type {Root} from 'mdast'
 import type {Processor} from 'unified'
 import type {VFile} from 'vfile'
 import {readBody} from './build-file/body.ts'
-import {type Build, type Surroundings, slugOf} from './build-file/build.ts'
+import {type Surroundings, slugOf} from './build-file/build.ts'
 import type {Problem} from './build-file/problem.ts'
 import {inOrder, readBuild} from './build-file/read.ts'
 import type {JournalSettings} from './build-file/schema.ts'
 import {checks} from './checks/checks.ts'
 import type {Piece} from './plan/part.ts'
 import {type Plan, planBuild} from './plan/plan.ts'
+import {type Settled, settle} from './plan/settle.ts'
 import {fillBody} from './sections/fill-body.ts'
 import {kitToMarkdown} from './sections/kit-to-markdown.ts'
 import type {Relatives} from './sections/section.ts'
@@ -16,7 +17,7 @@ import {remarkBuildSyntax} from './syntax/parse-build-file.ts'
 
 /** A build with all that follows from it. */
 export interface KnownBuild {
-  build: Build
+  build: Settled
   plan: Plan
   problems: readonly Problem[]
 }
@@ -58,8 +59,9 @@ function knowBuild(tree: Root, source: string, slug: string, options: BuildOptio
   const {journal = {}, pieces = [], surroundings} = options
   const body = () => readBody(tree)
   const {build, problems} = readBuild(source, {slug, journal, body, surroundings})
-  const plan = planBuild(build, {journal, pieces})
-  return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
+  const settled = settle(build, journal)
+  const plan = planBuild(settled, {journal, pieces})
+  return {build: settled, plan, problems: inOrder([...problems, ...checks(settled, plan)])}
 }
 
 declare module 'vfile' {

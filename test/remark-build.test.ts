@@ -9,6 +9,7 @@ import {describe, expect, it} from 'vitest'
 import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {planBuild} from '../plugins/plan/plan.ts'
+import {settle} from '../plugins/plan/settle.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
 import {sectionNames} from '../plugins/tables/section-names.ts'
 
@@ -66,7 +67,8 @@ describe('the plugin', () => {
   })
 
   it('takes a build that is known already, and does not read it again', () => {
-    const {build, problems} = readBuild(text, {slug: 'other-name', body: readBody})
+    const {build: read, problems} = readBuild(text, {slug: 'other-name', body: readBody})
+    const build = settle(read)
     const known = {build, plan: planBuild(build, {journal: {}, pieces: []}), problems}
     const {file, html} = run(text, {known})
     expect(file.data.build).toEqual(known)

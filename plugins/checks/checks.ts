@@ -3,6 +3,7 @@ import {placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/plan.ts'
+import {type Settled, settle} from '../plan/settle.ts'
 import type {Wording} from '../words/findings/wording.ts'
 import {type RuleName, rules} from './all.ts'
 import type {Found, Rule} from './rule.ts'
@@ -16,24 +17,25 @@ const exists = new Set(['strung up', 'retired', 'sold', 'given'])
  * An instrument that is strung up exists and plays: faults and warnings of its design are remarks.
  * A rule that the build accepts is a remark that prints the reason.
  */
-export function checks(build: Build, plan: Plan): Problem<RuleName>[] {
+export function checks(build: Build | Settled, plan: Plan): Problem<RuleName>[] {
+  const settled = settle(build)
   return inOrder(
     rules.flatMap((rule) =>
-      findings(rule.name, build, plan).map((finding) => problemOf(finding, rule, build, plan)),
+      findings(rule.name, settled, plan).map((finding) => problemOf(finding, rule, settled, plan)),
     ),
   )
 }
 
 /** Find what one rule finds, as the paths of values; nothing is softened or accepted. */
-export function findings(name: RuleName, build: Build, plan: Plan): Finding[] {
+export function findings(name: RuleName, build: Build | Settled, plan: Plan): Finding[] {
   const rule = rules.find((rule) => rule.name === name)
-  return (rule?.find?.(build, plan) ?? []).map((found) => ({...found, ...rule!.says!(found, plan)}))
+  return (rule?.find?.(settle(build), plan) ?? []).map((found) => ({...found, ...rule!.says!(found, plan)}))
 }
 
 function problemOf(
   finding: Finding,
   {name, severity, about}: Rule & {name: RuleName},
-  build: Build,
+  build: Settled,
   plan: Plan,
 ): Problem<RuleName> {
   const cause = finding.cause ? placeOf(build, finding.cause) : undefined

@@ -30,7 +30,7 @@ export const gaugeRules = {
     fails: 'strings: [{note: A3, gauge: .020w, core: .018}]',
     find: ({values}) =>
       (values.strings ?? []).flatMap(({gauge, core}, i) =>
-        gauge?.wound && core && core.mm + 2 * thinnestWrapMm > gauge.mm + 1e-9
+        gauge?.wound && core && !core.assumed && core.mm + 2 * thinnestWrapMm > gauge.mm + 1e-9
           ? [
               {
                 at: `strings.${i + 1}.core`,

@@ -40,7 +40,7 @@ export const neckJointRules = {
     find: ({values}, {box}) => {
       const neck = box?.neck
       const said = values.neck?.['above-top']
-      if (!neck || neck.joins === 'on top' || !said || neck.backBelowTopMm > 1e-6) return []
+      if (!neck || neck.joins === 'on top' || !said || said.assumed || neck.backBelowTopMm > 1e-6) return []
       const {thicknessMm, faceLevelMm} = neck
       return [{at: 'neck.above-top', cause: 'neck.joins', aboveTop: said.text, thicknessMm, faceLevelMm}]
     },

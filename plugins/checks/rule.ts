@@ -1,7 +1,7 @@
-import type {Build} from '../build-file/build.ts'
 import type {Place, Severity} from '../build-file/problem.ts'
 import type {FileExample, RuleText} from '../build-file/rules.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Settled} from '../plan/settle.ts'
 import type {Wording} from '../words/findings/wording.ts'
 
 /** Where a check found something; the frame turns paths of the build file into places. */
@@ -18,7 +18,7 @@ export interface Found {
 interface Check<Facts> extends RuleText {
   passes: FileExample
   fails: FileExample
-  find(build: Build, plan: Plan): (Found & Facts)[]
+  find(build: Settled, plan: Plan): (Found & Facts)[]
   says(facts: Facts, plan: Plan): Wording
 }
 

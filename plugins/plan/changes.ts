@@ -1,4 +1,5 @@
 import type {Build} from '../build-file/build.ts'
+import {leavesOf, stringNames} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Written} from '../build-file/values.ts'
 
@@ -23,11 +24,11 @@ const dimensions = [
  * Values are compared, not spellings: `3/4` and `0.75` are the same. What was measured on the original wins.
  */
 export function changesFrom(original: Build, build: Build): Change[] {
-  const names = stringNames(build)
-  const oldNames = stringNames(original)
-  const before = leaves(original, oldNames.length === names.length ? names : oldNames)
+  const names = stringNames(build.values.strings)
+  const oldNames = stringNames(original.values.strings)
+  const before = written(original, oldNames.length === names.length ? names : oldNames)
   for (const {path, value} of original.values.measured?.paths ?? []) before.set(path, value)
-  const now = leaves(build, names)
+  const now = written(build, names)
   return [...new Set([...now.keys(), ...before.keys()])].flatMap((path) => {
     const was = before.get(path)
     const is = now.get(path)
@@ -36,31 +37,11 @@ export function changesFrom(original: Build, build: Build): Change[] {
   })
 }
 
-/** Name strings by their notes, a second one of a note `D4-2`; one without a note keeps its number. */
-function stringNames({values}: Build): string[] {
-  const notes = (values.strings ?? []).map((string, at) => string.note?.name ?? String(at + 1))
-  return notes.map((note, at) => {
-    const count = notes.slice(0, at).filter((one) => one === note).length
-    return count === 0 ? note : `${note}-${count + 1}`
-  })
-}
-
-function leaves({values}: Build, names: readonly string[]): Map<string, Written> {
-  const found = new Map<string, Written>()
-  const collect = (value: unknown, path: string) => {
-    if (typeof value !== 'object' || value === null) return
-    if ('place' in value) found.set(path, value as Written)
-    else
-      for (const [key, item] of Object.entries(value)) {
-        const number = Array.isArray(value) ? Number(key) : Number.NaN
-        collect(
-          item,
-          `${path}.${path === 'strings' ? names[number] : Number.isNaN(number) ? key : number + 1}`,
-        )
-      }
-  }
-  for (const key of dimensions) collect(values[key], key)
-  return found
+/** What is written of the dimensions; what is assumed is not. */
+function written({values}: Build, names: readonly string[]): Map<string, Written> {
+  const leaves = dimensions.flatMap((key) => leavesOf(values[key], key))
+  const named = (path: string) => path.replace(/^strings\.(\d+)/, (_, at) => `strings.${names[at - 1]}`)
+  return new Map(leaves.flatMap(([path, value]) => (value.assumed ? [] : [[named(path), value]])))
 }
 
 /** Give what a value says, so that spellings of one value compare equal, in inches or in millimetres. */

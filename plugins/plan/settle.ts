@@ -36,7 +36,7 @@ const inheritedPaths = ['units', 'ruler', 'saw.kerf', 'saw.trim', 'saw.plane']
  * Fill in what the trade has a usual value for, and list each value that was; a build that is settled stays as it is.
  * A length in the list of assumptions is written to 1/64 in, or 0.1 mm.
  */
-export function settle(build: Build | Settled, journal: JournalSettings): Settled {
+export function settle(build: Build | Settled, journal: JournalSettings = {}): Settled {
   if ('assumptions' in build) return build
   let {values} = build
   const assumptions: Assumption[] = []

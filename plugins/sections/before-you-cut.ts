@@ -1,6 +1,7 @@
 import type {RootContent} from 'mdast'
-import type {Build} from '../build-file/build.ts'
+import {textAt} from '../build-file/path.ts'
 import type {Place, Problem, Severity} from '../build-file/problem.ts'
+import type {Settled} from '../plan/settle.ts'
 import {type Inline, list, paragraph, problemLink, subHeading} from './kit.ts'
 import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
@@ -32,7 +33,7 @@ const groups: readonly {heading: string; of: Severity}[] = [
 ]
 
 /** Say what it is about, in the file's own words, then what was found; the link says why and how to mend it. */
-function worded(problem: Problem, build: Build): Inline[] {
+function worded(problem: Problem, build: Settled): Inline[] {
   const about = writtenAt(build, problem)
   const {message} = problem
   const sentence = (about ? message : message.charAt(0).toUpperCase() + message.slice(1)).replace(
@@ -51,22 +52,15 @@ function worded(problem: Problem, build: Build): Inline[] {
  * Give what the front matter says at a place, as its key and value: `screws.1.length: 1`; the key alone where
  * nothing is said, undefined where the place is not in the front matter.
  */
-function writtenAt(build: Build, {line, column}: Pick<Place, 'line' | 'column'>): string | undefined {
+function writtenAt(build: Settled, {line, column}: Pick<Place, 'line' | 'column'>): string | undefined {
   const isHere = ([, place]: [string, Place]) => place.line === line && place.column === column
-  const longest = (all: Build['places']) =>
+  const longest = (all: Settled['places']) =>
     Object.entries(all)
       .filter(isHere)
       .map(([path]) => path)
       .sort((a, b) => b.length - a.length)[0]
   const path = longest(build.places) ?? longest(build.keys)
   if (!path) return undefined
-  const text = textAt(build, path)
+  const text = textAt(build.values, path)
   return text === undefined ? path : `${path}: ${text}`
-}
-
-function textAt({values}: Build, path: string): string | undefined {
-  let at: unknown = values
-  for (const key of path.split('.'))
-    at = Array.isArray(at) ? at[Number(key) - 1] : (at as Record<string, unknown> | undefined)?.[key]
-  return (at as {text?: string} | undefined)?.text
 }

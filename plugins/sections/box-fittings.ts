@@ -1,15 +1,15 @@
 import type {BlockContent} from 'mdast'
-import type {Build} from '../build-file/build.ts'
 import type {Block} from '../plan/box/box-blocks.ts'
 import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Settled} from '../plan/settle.ts'
 import {inWords} from '../words/quantities.ts'
 import {type Inline, list, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {length, lengthAlone} from './measures.ts'
 
 /** Say what is done to the box before anything is fixed to it, and how one gets inside afterwards. */
-export function prepareBox({box, pickup}: Plan, {values}: Build): BlockContent[] {
+export function prepareBox({box, pickup}: Plan, {values}: Settled): BlockContent[] {
   const top = values.box?.top
   const paper = top?.paper?.value
   const held = box?.topHeld
@@ -54,7 +54,7 @@ const heldInWords: Readonly<Record<string, string>> = {
 }
 
 /** List the blocks to glue inside: wood, size, and where their middles lie along the box and off the centre line. */
-export function blocksToGlue(plan: Plan, {values}: Build): BlockContent[] {
+export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
   const blocks = plan.box?.blocks ?? []
   if (!blocks.length) return []
   const at = (mm: number) => lengthAlone(mm, plan)
@@ -89,7 +89,7 @@ export function blocksToGlue(plan: Plan, {values}: Build): BlockContent[] {
 }
 
 /** Say how the strings are held at the tail, by kind of anchor and of string end, and what guards soft wood. */
-export function anchorsInWords(plan: Plan, {values}: Build): BlockContent[] {
+export function anchorsInWords(plan: Plan, {values}: Settled): BlockContent[] {
   const kind = values.anchors?.kind?.value
   if (!kind) return []
   const {anchors = [], anchorRow: row, strings = []} = plan

@@ -1,14 +1,14 @@
 import type {BlockContent} from 'mdast'
-import type {Build} from '../build-file/build.ts'
 import {wiringDrawing} from '../drawings/plots/wiring.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Settled} from '../plan/settle.ts'
 import {number} from '../words/quantities.ts'
 import {wallNames} from '../words/sides.ts'
 import {facts, figure, figures, type Inline, list, source, subHeading} from './kit.ts'
 import {length} from './measures.ts'
 
 /** Say where pickup and jack go, what is wired to what, and what to test before the box is closed; battery power at most. */
-export function wiring(plan: Plan, {values}: Build): BlockContent[] {
+export function wiring(plan: Plan, {values}: Settled): BlockContent[] {
   const {pickup} = plan
   if (!pickup) return []
   const kind = values.pickup?.kind?.value ?? 'piezo'

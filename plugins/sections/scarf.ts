@@ -1,6 +1,6 @@
 import type {RootContent} from 'mdast'
-import type {Build} from '../build-file/build.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Settled} from '../plan/settle.ts'
 import {angle, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -63,7 +63,7 @@ function scarfInWords(plan: Plan): Inline[][] {
 }
 
 /** Say how thick the head is and may be for its tuners, how their holes are drilled, and what holds the strings down. */
-function headInWords(plan: Plan, {values}: Build): Inline[][] {
+function headInWords(plan: Plan, {values}: Settled): Inline[][] {
   const {head} = plan.neck ?? {}
   if (!head) return []
   const {thicknessMm, leastMm, mostMm, retainer} = head

@@ -1,8 +1,8 @@
 import type {RootContent} from 'mdast'
-import type {Build} from '../build-file/build.ts'
 import type {Problem} from '../build-file/problem.ts'
 import type {Change} from '../plan/changes.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Settled} from '../plan/settle.ts'
 import type {SectionName} from '../tables/section-names.ts'
 
 /** The builds that this one is kin to; known only where the whole journal is. */
@@ -14,7 +14,7 @@ export interface Relatives {
 
 export interface SectionInput {
   plan: Plan
-  build: Build
+  build: Settled
   problems: readonly Problem[]
   relatives?: Relatives | undefined
   /** From the directive: `view` of `::drawing{view=top}`. */

@@ -1,5 +1,6 @@
-import type {Build} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
+import {valueAt} from '../build-file/path.ts'
+import type {Settled} from '../plan/settle.ts'
 import {planValues} from '../tables/plan-values.ts'
 import {valueNeeds} from '../tables/value-needs.ts'
 import type {PrintedPlan} from './printed-plan.ts'
@@ -98,7 +99,7 @@ function below(steps: readonly string[]): string[] {
  * Name the keys of the build file that a value of the plan (by its name with `*`) still needs; where a string has
  * what the others lack, that string's own. Empty where nothing more can be named.
  */
-export function keysMissingFor(pattern: string, build: Build): string[] {
+export function keysMissingFor(pattern: string, build: Settled): string[] {
   const [, keys = []] =
     valueNeeds
       .filter(([start]) => pattern.startsWith(start))
@@ -116,8 +117,4 @@ export function keysMissingFor(pattern: string, build: Build): string[] {
   return [`strings.${at + 1}.${build.values.strings?.[at]?.note ? 'gauge' : 'note'}`]
 }
 
-function isGiven({values}: Build, path: string): boolean {
-  let at: unknown = values
-  for (const key of path.split('.')) at = (at as Record<string, unknown> | undefined)?.[key]
-  return at !== undefined
-}
+const isGiven = ({values}: Settled, path: string): boolean => valueAt(values, path) !== undefined

@@ -14,6 +14,7 @@ import {
   seesRack,
   throughRack,
 } from '../../plugins/plan/rack.ts'
+import type {Settled} from '../../plugins/plan/settle.ts'
 import {keyOf} from '../cache.ts'
 import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
@@ -23,6 +24,7 @@ import {relevant} from './surroundings.ts'
 
 /** A build, planned and checked; `problems` are all that were found, in the order of the file. */
 export interface PlannedBuild extends OpenBuild {
+  build: Settled
   plan: Plan
 }
 
@@ -75,7 +77,7 @@ export async function planOpened(
   const around = relevant(build, surroundings)
   const read = {key, build, problems}
   const planned = await steps.plan({read, surroundings: around, journal: settings, pieces, gone})
-  return {...opened, ...planned, build: {...build, surroundings: around}}
+  return {...opened, ...planned}
 }
 
 /** A build of the journal, read; `problems` are the reader's own. */

@@ -2,6 +2,7 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import {inOrder} from '../../plugins/build-file/read.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
+import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
@@ -34,9 +35,9 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   const problems = inOrder([...one.problems, ...unread])
   const told = problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
   const {key: madeKey, ...made} = await steps.make({
-    build,
     planned: {
       key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
+      build,
       plan,
       problems: told,
     },
@@ -71,7 +72,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   }
 }
 
-function withoutHiddenOriginal(build: Build, {hidden}: Among): Build {
+function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {
   const {'based-on': original, ...values} = build.values
   return original && hidden.includes(original.value) ? {...build, values} : build
 }

@@ -38,9 +38,8 @@ export function kindFacts(one: SiteBuild): KindFacts {
 }
 
 /** The text of a value by its path: as the file wrote it, or as it was assumed; undefined where it is neither. */
-export function said({build, plan}: Pick<SiteBuild, 'build' | 'plan'>, path: string): string | undefined {
-  return textAt(build.values, path) ?? plan.assumptions.find((assumed) => assumed.path === path)?.value
-}
+export const said = ({build}: Pick<SiteBuild, 'build'>, path: string): string | undefined =>
+  textAt(build.values, path)
 
 /** Whether a build played well: its last note from playing says that it would be built again as it is. */
 function playedWell({played}: BuildValues): boolean {

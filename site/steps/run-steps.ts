@@ -7,6 +7,7 @@ import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
+import {settle} from '../../plugins/plan/settle.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {downloads} from './downloads.ts'
@@ -59,28 +60,26 @@ function planHere(input: PlanInput): PlanResult {
   const key = planKey(input)
   const build = {...read.build, surroundings}
   try {
-    const plan = planBuild(build, {journal, pieces, gone})
-    return {key, plan, problems: inOrder([...read.problems, ...checks(build, plan)])}
+    const settled = settle(build, journal)
+    const plan = planBuild(settled, {journal, pieces, gone})
+    return {key, build: settled, plan, problems: inOrder([...read.problems, ...checks(settled, plan)])}
   } catch (error) {
     return {
       key,
+      build: {...build, ...nothingSettled},
       plan: nothingPlanned(build.slug),
       problems: inOrder([...read.problems, programFails('plan', error)]),
     }
   }
 }
 
-const nothingPlanned = (slug: string): Plan => ({
-  slug,
-  units: 'in',
-  rulerMm: inchMm / 32,
-  handed: 'right',
-  assumptions: [],
-})
+const nothingAssumed = {units: 'in', rulerMm: inchMm / 32, assumptions: []} as const
+const nothingPlanned = (slug: string): Plan => ({slug, handed: 'right', ...nothingAssumed})
+const nothingSettled = {...nothingAssumed, referenceHz: 440, minutes: 0, told: []}
 
 function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
-  const {build, planned, text, path, relatives, pictures, published, pathPrefix} = input
-  const {plan, problems} = planned
+  const {planned, text, path, relatives, pictures, published, pathPrefix} = input
+  const {build, plan, problems} = planned
   const key = makeKey(input)
   const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
   try {

@@ -3,6 +3,7 @@ import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
+import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {Picture} from '../pictures/picture.ts'
@@ -34,6 +35,8 @@ export interface PlanInput {
 
 export interface PlanResult {
   key: string
+  /** The build among its surroundings, with everything assumed that it leaves out. */
+  build: Settled
   plan: Plan
   /** The reader's problems and those of the checks, in the order of the file. */
   problems: Problem[]
@@ -41,8 +44,6 @@ export interface PlanResult {
 
 /** A build that was planned, and what its page depends on besides. */
 export interface MakeInput {
-  /** The build among its surroundings. */
-  build: Build
   planned: PlanResult
   readKey: string
   text: string

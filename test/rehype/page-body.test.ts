@@ -4,6 +4,7 @@ import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
+import {settle} from '../../plugins/plan/settle.ts'
 import {renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {sectionNames} from '../../plugins/tables/section-names.ts'
@@ -21,7 +22,8 @@ neck: {length: 33 1/2}
 
 function render(body: string, more: Partial<Parameters<typeof renderPageBody>[0]> = {}) {
   const text = frontMatter + body
-  const {build, problems} = readBuild(text, {slug: 'needle-box', body: readBody})
+  const {problems, ...read} = readBuild(text, {slug: 'needle-box', body: readBody})
+  const build = settle(read.build)
   const plan = planBuild(build, {journal: {}, pieces: []})
   return renderPageBody({
     text,

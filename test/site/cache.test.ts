@@ -18,11 +18,16 @@ async function whole(steps: Steps, text: string, slug = 'needle-box') {
   const read = await steps.read({slug, text, journal: {}})
   const surroundings = {files: [], builds: [{slug}]}
   const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
-  const build = {...read.build, surroundings}
   const relatives = {copies: []}
   const page = {path: `${slug}.md`, relatives, pictures: {}, published: [], pathPrefix: '/'}
-  const made = await steps.make({build, planned, readKey: read.key, text, ...page})
-  const given = await steps.give({planKey: planned.key, build, plan: planned.plan, text, journal: {}})
+  const made = await steps.make({planned, readKey: read.key, text, ...page})
+  const given = await steps.give({
+    planKey: planned.key,
+    build: planned.build,
+    plan: planned.plan,
+    text,
+    journal: {},
+  })
   return {read, planned, made, given}
 }
 

@@ -1,20 +1,21 @@
-import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import type {Piece} from '../../plugins/plan/part.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
+import {type Settled, settle} from '../../plugins/plan/settle.ts'
 import {type PrintedPlan, printedPlan} from '../../plugins/words/printed-plan.ts'
 
 /** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */
 export function planOf(
   frontMatter: string,
   pieces: Piece[] = [],
-): {build: Build; plan: Plan; problems: Problem[]} {
+): {build: Settled; plan: Plan; problems: Problem[]} {
   const journal = {}
   const {build, problems} = readBuild(`---\n${frontMatter.trim()}\n---\n`, {slug: 'needle-box', journal})
-  const plan = planBuild(build, {journal, pieces})
-  return {build, plan, problems: inOrder([...problems, ...checks(build, plan)])}
+  const settled = settle(build, journal)
+  const plan = planBuild(settled, {journal, pieces})
+  return {build: settled, plan, problems: inOrder([...problems, ...checks(settled, plan)])}
 }
 
 /** Plan a build as planOf does, and give the plan as it is printed: with its texts. */

@@ -3,15 +3,17 @@ import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
+import {settle} from '../../plugins/plan/settle.ts'
 import {renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 
 function render(body: string) {
   const text = `---\ntitle: Needle box\n---\n\n${body}\n`
   const read = readBuild(text, {slug: 'needle-box', body: readBody})
-  const plan = planBuild(read.build, {journal: {}, pieces: []})
-  const problems = inOrder([...read.problems, ...checks(read.build, plan)])
+  const build = settle(read.build)
+  const plan = planBuild(build, {journal: {}, pieces: []})
+  const problems = inOrder([...read.problems, ...checks(build, plan)])
   const input = {text, path: 'needle-box.md', published: [], pathPrefix: '/'}
-  return {problems, ...renderPageBody({...input, build: read.build, plan, problems})}
+  return {problems, ...renderPageBody({...input, build, plan, problems})}
 }
 
 describe('prose that is nested without end', () => {
