@@ -127,7 +127,7 @@ function throughScrewLoads(count: number, pull: JointPull): number[] {
  * the upper edge of its end face, and they sit half its thickness (mm) below that edge. N for each.
  */
 export function endScrewLoads(count: number, pull: JointPull, seat: Seat): number[] {
-  const atWallMm = pull.heightMm + (pull.upN / pull.tailwardN || 0) * (seat.fromMm - pull.stationMm)
-  const eachN = Math.max(0, (pull.tailwardN * atWallMm) / (seat.belowFaceMm / 2) / count)
+  const momentNmm = pull.tailwardN * pull.heightMm + pull.upN * (seat.fromMm - pull.stationMm)
+  const eachN = Math.max(0, momentNmm / (seat.belowFaceMm / 2) / count)
   return Array.from({length: count}, () => eachN)
 }
