@@ -3,6 +3,7 @@ import {cutStock} from '../../plugins/cut-stock/cut-stock.ts'
 import {cutPlanFaults} from './cut-plan-faults.ts'
 import {numbers} from './random-cutting.ts'
 import {rods} from './rods.ts'
+import '../support/slow.ts'
 
 const saw = {kerfMm: 3, trimMm: 0}
 const part = {id: 'rail', wood: 'beech', lengthMm: 300, widthMm: 20, thicknessMm: 10}

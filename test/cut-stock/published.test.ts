@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {cutStock} from '../../plugins/cut-stock/cut-stock.ts'
 import {cutPlanFaults} from './cut-plan-faults.ts'
 import {rods} from './rods.ts'
+import '../support/slow.ts'
 
 // Chvátal, Linear Programming (1983), chapter 13: from memory of the book, data seen in a secondary copy.
 const chvatal = {
