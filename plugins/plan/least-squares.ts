@@ -1,5 +1,5 @@
 const stepMm = 1e-4
-const settledMm = 1e-6
+const settledMm = 1e-8
 const mostSteps = 100
 
 /**
