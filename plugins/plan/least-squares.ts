@@ -1,6 +1,6 @@
 const stepMm = 1e-4
-const settledMm = 1e-8
-const mostSteps = 100
+const settledMm = 1e-6
+const mostSteps = 1000
 
 /**
  * Find the one or two numbers (mm) near `start` that make the sum of the squares of `errorsOf` least, by Levenberg's
