@@ -1,20 +1,15 @@
 import {type HazardName, hazards} from '../tables/hazards.ts'
-import {type BenchFacts, benchFacts, type Trigger} from './cautions/bench-facts.ts'
+import {type BenchFacts, type Brought, benchFacts, type Trigger} from './cautions/bench-facts.ts'
 import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
 import type {Settled} from './settle.ts'
 
-export interface Caution {
-  id: string
-  hazard: string
-  because: string
-  does: string
-  source: string
-}
+/** A hazard of the table and what brings it here, or a caution of the maker's own. */
+export type Caution = {id: HazardName; here: Brought[HazardName]} | {id: `own-${number}`; does: string}
 
 /** What brings each hazard to a build. */
-const triggers: Record<HazardName, Trigger> = {
+const triggers: {[Name in HazardName]: Trigger<Name>} = {
   ...machineCautions,
   ...hardwareCautions,
   ...finishCautions,
@@ -29,22 +24,12 @@ const names = Object.keys(hazards) as HazardName[]
  */
 export function planCautions(settled: Settled, made: BenchFacts['made']): Caution[] | undefined {
   const facts = benchFacts(settled, made)
-  const found: Caution[] = []
+  const all: Caution[] = []
   for (const id of names) {
-    const because = triggers[id](facts)
-    if (because === undefined) continue
-    const {hazard, does, source} = hazards[id]
-    found.push({id, hazard, because, does, source})
+    const here = triggers[id](facts)
+    if (here) all.push({id, here})
   }
-  const own = (settled.values.cautions ?? []).map(
-    ({value}, i): Caution => ({
-      id: `own-${i + 1}`,
-      hazard: 'A caution of this build’s own.',
-      because: 'The maker wrote it into the file.',
-      does: value,
-      source: 'the build file',
-    }),
-  )
-  const all = [...found, ...own]
+  for (const [i, {value}] of (settled.values.cautions ?? []).entries())
+    all.push({id: `own-${i + 1}`, does: value})
   return all.length > 0 ? all : undefined
 }

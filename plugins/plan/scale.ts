@@ -6,7 +6,9 @@ import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import type {Settled} from './settle.ts'
 
 /** The string length and what lies along it: mm from the nut line, or off the centre line. */
-export interface Scale extends Partial<Marking> {
+export type Scale = Partial<Marking> & Laid
+
+interface Laid {
   lengthMm?: number | undefined
   /** Where no length is given: the longest that stick and box allow. */
   longestMm?: number | undefined

@@ -1,6 +1,6 @@
 import type {BlockContent, List} from 'mdast'
-import type {Caution} from '../plan/cautions.ts'
 import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
+import {type CautionWords, cautionInWords} from '../words/cautions.ts'
 import {number} from '../words/quantities.ts'
 import {figures, list, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -13,9 +13,9 @@ export const cautions: Section = {
   title: 'Cautions',
   quiet: true,
   needs: ({plan}) => (plan.cautions?.length ? [] : ['box', 'neck']),
-  content: ({plan: {cautions: found = []}}) => [
+  content: ({plan}) => [
     paragraph(comesFirst),
-    apart(list(found.map((caution) => ({blocks: worded(caution)})))),
+    apart(list((plan.cautions ?? []).map((one) => ({blocks: worded(cautionInWords(one, plan))})))),
     figures('How much noise, and how much dust', [noiseTable(), dustTable()]),
   ],
 }
@@ -25,7 +25,7 @@ function apart(items: List): List {
   return {...items, children: items.children.map((item) => ({...item, spread: true}))}
 }
 
-function worded({hazard, does, because, source}: Caution): BlockContent[] {
+function worded({hazard, does, because, source}: CautionWords): BlockContent[] {
   return [
     paragraph(strong(hazard), ' ', ...fractions(does)),
     note('Here: ', ...fractions(because), ` Source: ${source}.`),

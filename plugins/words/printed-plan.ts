@@ -5,13 +5,15 @@ import type {Budget} from '../plan/neck/budget.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
 import {effectsInWords} from './as-built.ts'
+import {type CautionWords, cautionInWords} from './cautions.ts'
 import {type PrintedCuts, printedCuts} from './cut-list.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
 import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
-export interface PrintedPlan extends Omit<Plan, 'neck' | 'cuts' | 'asBuilt' | 'settingUp'> {
+export interface PrintedPlan extends Omit<Plan, 'neck' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
   neck?: PrintedNeck | undefined
+  cautions?: (CautionWords & {id: string})[] | undefined
   asBuilt?: PrintedAsBuilt[] | undefined
   settingUp?: PrintedSettingUp[] | undefined
   cuts?: PrintedCuts | undefined
@@ -30,11 +32,12 @@ type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {neck, cuts, asBuilt, settingUp} = plan
+  const {neck, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
     neck: neck && printedNeck(neck),
     cuts: cuts && printedCuts(cuts, plan),
+    cautions: cautions?.map((one) => ({id: one.id, ...cautionInWords(one, plan)})),
     asBuilt: asBuilt?.map((measure) => ({...measure, effects: effectsInWords(measure, plan)})),
     settingUp: settingUp?.map((one) => ({
       ...settingUpInWords(one, plan),

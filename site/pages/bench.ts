@@ -4,6 +4,7 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Step} from '../../plugins/plan/work/step.ts'
 import {howFar} from '../../plugins/sections/work-order.ts'
 import {cautionSigns, comesFirst} from '../../plugins/tables/hazards.ts'
+import {cautionInWords} from '../../plugins/words/cautions.ts'
 import {keyOf} from '../cache.ts'
 import {markup, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
@@ -49,16 +50,19 @@ function sheet({title, plan}: SiteBuild) {
 const signs: Readonly<Record<string, {name: string; does: string} | undefined>> = cautionSigns
 
 /** Put each caution beside the steps that it belongs to; `others` are those that belong to no step of this build. */
-function benchCautions({work = [], cautions = []}: Plan): {
+function benchCautions(plan: Plan): {
   others: Element[]
   beside: (step: Step) => Beside
 } {
+  const {work = [], cautions = []} = plan
   const firstAt = new Map<string, string>()
   for (const {id, cautions: ids} of work) for (const one of ids) if (!firstAt.has(one)) firstAt.set(one, id)
   const others = cautions.filter(({id}) => !firstAt.has(id))
   return {
-    others: others.map(({id, hazard, does}) =>
-      id.startsWith('own-') ? mind([h('strong', does)]) : mind(told(id, signs[id]?.does ?? hazard)),
+    others: others.map((one) =>
+      'does' in one
+        ? mind([h('strong', one.does)])
+        : mind(told(one.id, signs[one.id]?.does ?? cautionInWords(one, plan).hazard)),
     ),
     beside: ({id: step, cautions: ids}) => {
       const isFirst = (id: string) => firstAt.get(id) === step

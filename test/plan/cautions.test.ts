@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {hazards} from '../../plugins/tables/hazards.ts'
 import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 
 // A build with as little in it as brings work: what each feature adds is seen against this one.
 const plain = `
@@ -14,9 +14,9 @@ neck: {width: 1 1/2, thickness: 3/4, wood: white ash, joins: on top}
 head: {joint: straight}
 box: {wood: basswood, length: 10, width: 7, depth: 2, top: 1/8}
 `
-const ids = (frontMatter: string) => (planOf(frontMatter).plan.cautions ?? []).map(({id}) => id)
+const ids = (frontMatter: string) => (printedOf(frontMatter).cautions ?? []).map(({id}) => id)
 const caution = (frontMatter: string, id: string) =>
-  planOf(frontMatter).plan.cautions?.find((one) => one.id === id)
+  printedOf(frontMatter).cautions?.find((one) => one.id === id)
 
 type Feature = [name: string, changes: Record<string, string>, adds: string[]]
 const features: Feature[] = [
@@ -98,7 +98,7 @@ describe('cautions', () => {
   })
 
   test('the build’s own cautions follow, and every one is whole', () => {
-    const {plan} = planOf(changed(plain, {cautions: '["the box still smells of tar"]'}))
+    const plan = printedOf(changed(plain, {cautions: '["the box still smells of tar"]'}))
     expect(plan.cautions?.at(-1)).toMatchObject({id: 'own-1', does: 'the box still smells of tar'})
     for (const one of plan.cautions!)
       for (const words of [one.hazard, one.because, one.does, one.source]) expect(words).not.toBe('')

@@ -1,5 +1,5 @@
-import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
+import type {HazardName} from '../../tables/hazards.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
 import type {Notch} from '../box/neck-in-box.ts'
 import type {Cuts} from '../cut-list.ts'
@@ -11,7 +11,6 @@ import {woodOf} from '../woods.ts'
 /** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */
 export interface BenchFacts {
   values: BuildValues
-  units: 'in' | 'mm'
   made: {
     cuts: Cuts | undefined
     scarf: Scarf | undefined
@@ -21,28 +20,79 @@ export interface BenchFacts {
     tensionTotalN: number | undefined
   }
   woods: readonly WoodUsed[]
-  /** Write a length (mm) in the build's units to its ruler. */
-  size: (mm: number) => string
 }
 
-/** Say why a hazard belongs to this build, in one sentence; undefined where it does not. */
-export type Trigger = (facts: BenchFacts) => string | undefined
+/** What brings a hazard to a build: nothing more where the hazard's name says it. */
+export interface Brought {
+  /** `extra`: what the file lists; else the pickup is played through an amplifier, or fed by a battery. */
+  'mains-power': {extra?: string | undefined}
+  battery: {extra?: string | undefined}
+  solder: Nothing
+  rods: {nut?: 'rod' | 'bolt' | undefined; bridge?: 'rod' | undefined}
+  'fret-wire': Nothing
+  'fret-ends': {count?: number | undefined}
+  'string-eyes': {count: number; tensionN?: number | undefined}
+  /** What the file says, or how short the scale is. */
+  'small-player': {said: string} | {scaleMm: number}
+  'glue-epoxy': Glue
+  'glue-ca': Glue
+  'glue-pu': Glue
+  'glue-hide': Glue
+  'oil-rags': Finishes
+  solvents: Finishes
+  'lacquer-mist': Finishes
+  'burn-marks': {burnt: readonly ('lines' | 'dots')[]}
+  'lead-paint': {paper: 'strip' | 'keep'} | {called: string}
+  'box-residue': Nothing
+  chisel: {widthMm: number; depthMm: number}
+  'saw-kickback': {part?: {name: string; widthMm: number; lengthMm: number} | undefined}
+  'short-part': {names: readonly string[]; shortestMm: number}
+  'scarf-saw': {angleDeg: number; runMm: number}
+  /** As the file has it. */
+  'router-direction': {radius: string}
+  'big-bit': {mm: number; topMm: number}
+  planer: {name: string; thicknessMm: number}
+  'drill-clamp': {count: number}
+  eyes: Nothing
+  noise: Nothing
+  'redcedar-dust': Woods
+  'rosewood-dust': Woods
+  'cancer-dust': Woods
+  'sensitizer-dust': Woods
+  /** Empty: the neck's wood is not named yet. */
+  'wood-dust': {names: readonly string[]}
+  'sheet-dust': {sheets: readonly {name: string; where: string}[]}
+  'protected-wood': {woods: readonly (WoodHere & {listing: string})[]}
+}
+type Nothing = Record<string, never>
+type Glue = {glue: string}
+type Finishes = {kinds: readonly string[]}
+type Woods = {woods: readonly WoodHere[]}
+
+/** A wood as the file names it and where it is, and the row of the wood table that it is, or may be. */
+export interface WoodHere {
+  name: string
+  where: string
+  row: string
+  isLoose: boolean
+}
+
+/** Say what brings a hazard to this build; undefined where nothing does. */
+export type Trigger<Name extends HazardName> = (facts: BenchFacts) => Brought[Name] | undefined
 
 /** Gather what the triggers of cautions ask. */
 export function benchFacts(settled: Settled, made: BenchFacts['made']): BenchFacts {
   return {
     values: settled.values,
-    units: settled.units,
     made,
     woods: woodsUsed(settled.values),
-    size: (mm) => writeLength(mm, settled),
   }
 }
 
 /** A wood of the build: as written, where it is, and the rows of the wood table that it is, or may be. */
 export interface WoodUsed {
   name: string
-  /** In a maker's words: neck, fingerboard, box. */
+  /** A path of the build file, or the name of a further part. */
   where: string
   rows: readonly string[]
   /** The name says less than a species. */
@@ -64,12 +114,12 @@ function woodsUsed({neck, head, fingerboard, box, parts}: BuildValues): WoodUsed
       ['neck', wood],
       ...strips.map((strip): (typeof named)[number] => ['neck', strip]),
     ]),
-    ['cap of the neck', neck?.cap?.wood],
-    ['plate of the head', head?.plate?.wood],
+    ['neck.cap', neck?.cap?.wood],
+    ['head.plate', head?.plate?.wood],
     ['fingerboard', fingerboard?.wood],
     ['box', box?.wood],
-    ['top', box?.top?.wood],
-    ...(box?.blocks ?? []).map(({wood}): (typeof named)[number] => ['blocks', wood]),
+    ['box.top', box?.top?.wood],
+    ...(box?.blocks ?? []).map(({wood}): (typeof named)[number] => ['box.blocks', wood]),
     ...(parts ?? []).map(({name, wood}): (typeof named)[number] => [name?.value ?? 'parts', wood]),
   ]
   const found = new Map<string, WoodUsed>()
@@ -94,12 +144,4 @@ function used(name: string, where: string): WoodUsed {
       return listing === undefined ? [] : [{row: one, listing}]
     }),
   }
-}
-
-/** Say the first three of several things, and how many more there are: `beech, ash, cherry and 2 more`. */
-export function firstFew(things: readonly string[]): string {
-  const shown = things.slice(0, 3)
-  const more = things.length - shown.length
-  if (more > 0) return `${shown.join(', ')} and ${more} more`
-  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`
 }

@@ -1,4 +1,5 @@
-import {firstFew, type Trigger} from './bench-facts.ts'
+import type {HazardName} from '../../tables/hazards.ts'
+import type {Trigger} from './bench-facts.ts'
 
 /** A bit of this size and more catches in wood of that thickness and less (mm): common practice, no source. */
 const bigBitMm = 19.05
@@ -8,38 +9,35 @@ const thinPartMm = 9.525
 
 /** Cautions that follow from what is sawn, planed, routed and drilled, with the sizes that bring them. */
 export const machineCautions = {
-  'saw-kickback': ({values, made, size}) => {
+  'saw-kickback': ({values, made}) => {
     const [part] = made.cuts?.parts ?? []
-    if (part) return `The ${part.name} is ripped ${size(part.widthMm)} wide out of ${size(part.lengthMm)}.`
-    return values.neck && 'The neck is ripped to its width.'
+    if (part) return {part: {name: part.name, widthMm: part.widthMm, lengthMm: part.lengthMm}}
+    return values.neck && {}
   },
-  'short-part': ({made, size}) => {
+  'short-part': ({made}) => {
     const small = made.cuts?.parts.filter(({isSmall}) => isSmall) ?? []
     if (small.length === 0) return undefined
-    const shortest = small.reduce((least, part) => (part.lengthMm < least.lengthMm ? part : least))
-    const names = new Set(small.map(({name}) => name))
-    return `Short here: ${firstFew([...names])}; the shortest is ${size(shortest.lengthMm)} long.`
+    const names = [...new Set(small.map(({name}) => name))]
+    return {names, shortestMm: Math.min(...small.map(({lengthMm}) => lengthMm))}
   },
-  'scarf-saw': ({made: {scarf}, size}) =>
-    scarf && `The scarf is sawn at ${scarf.angleDeg}°, over ${size(scarf.runMm)} of the stick.`,
+  'scarf-saw': ({made: {scarf}}) => scarf && {angleDeg: scarf.angleDeg, runMm: scarf.runMm},
   'router-direction': ({values}) => {
     const radius = values.neck?.['round-over']?.radius
-    return radius && `The back edges of the neck are rounded over, radius ${radius.text}.`
+    return radius && {radius: radius.text}
   },
-  'big-bit': ({values, size}) => {
+  'big-bit': ({values}) => {
     const topMm = values.box?.top?.thickness?.mm
     const mm = Math.max(0, ...(values.box?.holes ?? []).map(({diameter}) => diameter?.mm ?? 0))
     if (topMm === undefined || topMm > thinTopMm || mm < bigBitMm) return undefined
-    return `A hole of ${size(mm)} goes through a top of ${size(topMm)}.`
+    return {mm, topMm}
   },
-  planer: ({made, size}) => {
+  planer: ({made}) => {
     const thin = made.cuts?.parts.find(
       ({thicknessMm, of}) => thicknessMm <= thinPartMm && !of.startsWith('parts.'),
     )
-    return thin && `The ${thin.name} is only ${size(thin.thicknessMm)} thick as it is sawn.`
+    return thin && {name: thin.name, thicknessMm: thin.thicknessMm}
   },
-  'drill-clamp': ({made: {holes}}) =>
-    holes?.length ? `${holes.length} ${holes.length === 1 ? 'hole is' : 'holes are'} drilled.` : undefined,
-  eyes: ({values}) => values.neck && 'Sawing, planing and drilling throw chips.',
-  noise: ({values}) => values.neck && 'The stick is milled and sawn, by machine if there is one.',
-} satisfies Record<string, Trigger>
+  'drill-clamp': ({made: {holes}}) => (holes?.length ? {count: holes.length} : undefined),
+  eyes: ({values}) => values.neck && {},
+  noise: ({values}) => values.neck && {},
+} satisfies {[Name in HazardName]?: Trigger<Name>}

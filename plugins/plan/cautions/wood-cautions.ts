@@ -1,55 +1,34 @@
-import {tradeNotes} from '../../tables/trade-notes.ts'
+import type {HazardName} from '../../tables/hazards.ts'
 import {type WoodHazardRow, woodHazards} from '../../tables/wood-hazards.ts'
-import {type BenchFacts, firstFew, type Trigger, type WoodUsed} from './bench-facts.ts'
+import type {BenchFacts, Trigger, WoodHere} from './bench-facts.ts'
 
-/** Cautions that follow from the woods: their dust, and their trade. Each names the wood and where it is. */
+/** Cautions that follow from the woods: their dust, and their trade. */
 export const woodCautions = {
   'redcedar-dust': harmful(({own}) => own === 'redcedar'),
   'rosewood-dust': harmful(({own}) => own === 'rosewood'),
-  'cancer-dust': harmful(
-    ({cancer}) => cancer !== undefined,
-    ({cancer}) => ` (${cancer})`,
-  ),
-  'sensitizer-dust': harmful(
-    ({own}) => own === undefined,
-    ({harms}) => ` (${harms})`,
-  ),
-  'wood-dust': ({values, woods}) => {
-    if (woods.length > 0) return `Sawn and sanded here: ${firstFew(woods.map(({name}) => name))}.`
-    return values.neck && 'A neck is sawn and sanded; its wood is not named yet.'
+  'cancer-dust': harmful(({cancer}) => cancer !== undefined),
+  'sensitizer-dust': harmful(({own}) => own === undefined),
+  'wood-dust': ({values, woods}) =>
+    woods.length > 0 || values.neck ? {names: woods.map(({name}) => name)} : undefined,
+  'sheet-dust': ({woods}) => {
+    const sheets = woods.filter(({isSheet}) => isSheet).map(({name, where}) => ({name, where}))
+    return sheets.length > 0 ? {sheets} : undefined
   },
-  'sheet-dust': ({woods}) =>
-    sentence(woods.filter(({isSheet}) => isSheet).map(({name, where}) => `the ${where} is ${name}`)),
-  'protected-wood': ({woods}) =>
-    sentence(
-      woods.flatMap((wood) =>
-        wood.trade.map(({row, listing}) => {
-          const note = tradeNotes.find((one) => listing.includes(one.listing))
-          return `${nameOf(wood, row)}: ${listing}${note ? `; ${note.means}` : ''}`
-        }),
-      ),
-    ),
-} satisfies Record<string, Trigger>
-
-/** Name each wood whose dust does what is asked, with where it is. */
-function harmful(
-  does: (row: WoodHazardRow) => boolean,
-  says: (row: WoodHazardRow) => string = () => '',
-): Trigger {
-  return ({woods}: BenchFacts) =>
-    sentence(
-      woods.flatMap((wood) => {
-        const row = wood.rows.find((one) => woodHazards[one] && does(woodHazards[one]))
-        return row === undefined ? [] : [`the ${wood.where}: ${nameOf(wood, row)}${says(woodHazards[row]!)}`]
-      }),
+  'protected-wood': ({woods}) => {
+    const listed = woods.flatMap(({name, where, isLoose, trade}) =>
+      trade.map(({row, listing}) => ({name, where, isLoose, row, listing})),
     )
-}
+    return listed.length > 0 ? {woods: listed} : undefined
+  },
+} satisfies {[Name in HazardName]?: Trigger<Name>}
 
-function nameOf({name, isLoose}: WoodUsed, row: string): string {
-  return isLoose ? `${name}, which may be ${row}` : name
-}
-
-function sentence(clauses: readonly string[]): string | undefined {
-  const all = clauses.join('; ')
-  return all === '' ? undefined : `${all.charAt(0).toUpperCase()}${all.slice(1)}.`
+/** Find each wood whose dust does what is asked. */
+function harmful(does: (row: WoodHazardRow) => boolean) {
+  return ({woods}: BenchFacts): {woods: WoodHere[]} | undefined => {
+    const found = woods.flatMap(({name, where, isLoose, rows}) => {
+      const row = rows.find((one) => woodHazards[one] && does(woodHazards[one]))
+      return row === undefined ? [] : [{name, where, isLoose, row}]
+    })
+    return found.length > 0 ? {woods: found} : undefined
+  }
 }

@@ -162,7 +162,7 @@ const features: Record<string, Feature> = {
 
 const workOf = (frontMatter: string) => {
   const {work = [], cautions = []} = planOf(frontMatter).plan
-  return {steps: work.map(({id}) => id), cautions: cautions.map(({id}) => id), work}
+  return {steps: work.map(({id}) => id), cautions: cautions.map(({id}): string => id), work}
 }
 
 test('a plain build has the plain steps', () => {
