@@ -14,7 +14,7 @@ export const generated: readonly Generated[] = [
     file: 'README.md',
     write: (before) => inZone(inZone(before, 'keys', keyReference()), 'rules', ruleReference()),
   },
-  {file: 'plugins/tables/plan-values.ts', write: () => planValuesTable()},
+  {file: 'plugins/tables/plan-values.ts', write: planValuesTable},
 ]
 
 function inZone(text: string, name: string, content: string): string {
@@ -35,16 +35,24 @@ export function planSchema(type: 'Plan' | 'PrintedPlan' = 'PrintedPlan'): Schema
   }).createSchema(type)
 }
 
-/** Write the table of the plan's value names (plugins/tables/plan-values.ts) from the shape of the plan. */
-function planValuesTable(): string {
+/**
+ * Write the table of the plan's value names (plugins/tables/plan-values.ts) from the shape of the plan. Names keep the
+ * order that they stand in; a new one comes after the one that is before it in the shape.
+ */
+function planValuesTable(before: string): string {
   const schema = planSchema()
-  const names = leafPaths(schema, schema.definitions ?? {}).map((path) => `  '${path}',\n`)
+  const found = leafPaths(schema, schema.definitions ?? {})
+  const names = [...before.matchAll(/^ {2}'(.*)',$/gm)].flatMap(([, name = '']) =>
+    found.includes(name) ? [name] : [],
+  )
+  for (const [at, name] of found.entries())
+    if (!names.includes(name)) names.splice(names.indexOf(found[at - 1] ?? '') + 1, 0, name)
   return `/**
  * Every value of the plan that can stand in a sentence, by its path, in the plan's own order; \`*\` stands for the
  * name, label or number of one of several. Written from the shape of the plan: \`npm run generate\`.
  */
 export const planValues: readonly string[] = [
-${names.join('')}]
+${names.map((name) => `  '${name}',\n`).join('')}]
 `
 }
 

@@ -6,9 +6,12 @@ import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import type {Settled} from './settle.ts'
 
 /** The string length and what lies along it: mm from the nut line, or off the centre line. */
-export type Scale = Partial<Marking> & Laid
+export interface Scale extends Partial<Marking>, ScaleLayout {
+  /** Where the pure intervals lie along a fretless neck. */
+  justMarks?: JustMark[] | undefined
+}
 
-interface Laid {
+interface ScaleLayout {
   lengthMm?: number | undefined
   /** Where no length is given: the longest that stick and box allow. */
   longestMm?: number | undefined
@@ -25,8 +28,6 @@ interface Laid {
   dots?: Dot[] | undefined
   /** The bridge’s edge on the nut’s side, half its foot before the bridge line. */
   bridgeFrontMm?: number | undefined
-  /** Where the pure intervals lie along a fretless neck. */
-  justMarks?: JustMark[] | undefined
 }
 
 type ScaleValues = NonNullable<BuildValues['scale']>
@@ -51,7 +52,7 @@ export function planScale(
   if (!scale && !spread) return longestMm === undefined ? undefined : {fretted: false, longestMm}
   const lengthMm = scale?.length?.mm
   const fretted = scale?.fretted?.value === true
-  const known: Scale = {lengthMm, longestMm, fretted, ...patternWords(scale ?? {}), ...spread}
+  const known: ScaleLayout = {lengthMm, longestMm, fretted, ...patternWords(scale ?? {}), ...spread}
   const pattern = scale && patternOf(scale)
   const steps = scale && stepsOf(scale)
   if (lengthMm === undefined || !pattern || !steps) return known

@@ -26,7 +26,21 @@ export interface StringPlace {
 }
 
 /** What a string does at its pitch; what is not known is absent. */
-export interface StringFacts extends Partial<Strain>, Partial<StringStiffness> {
+export interface StringFacts extends Partial<Strain>, Partial<StringStiffness>, StringMake {
+  /** file, or the material whose usual stiffness is taken. */
+  stiffnessFrom?: 'file' | StringMaterial | undefined
+  /** T = μ(2Lf)², of one string. */
+  tensionN?: number | undefined
+  stretchMm?: number | undefined
+  /** B in f_n = n·f_0·√(1 + B·n²). */
+  inharmonicity?: number | undefined
+  pull?: PullWord | undefined
+  /** Slack below the first, easy and firm up to the others, stiff above. */
+  pullLimits?: PullLimits | undefined
+}
+
+/** What a string is, and what it is tuned to. */
+interface StringMake {
   frequencyHz: number
   gaugeMm?: number | undefined
   /** As written. */
@@ -40,16 +54,6 @@ export interface StringFacts extends Partial<Strain>, Partial<StringStiffness> {
   massFrom?: StringMass['from'] | undefined
   coreMm?: number | undefined
   coreAssumed?: boolean | undefined
-  /** file, or the material whose usual stiffness is taken. */
-  stiffnessFrom?: 'file' | StringMaterial | undefined
-  /** T = μ(2Lf)², of one string. */
-  tensionN?: number | undefined
-  stretchMm?: number | undefined
-  /** B in f_n = n·f_0·√(1 + B·n²). */
-  inharmonicity?: number | undefined
-  pull?: PullWord | undefined
-  /** Slack below the first, easy and firm up to the others, stiff above. */
-  pullLimits?: PullLimits | undefined
 }
 
 /**
@@ -59,7 +63,7 @@ export interface StringFacts extends Partial<Strain>, Partial<StringStiffness> {
 export function stringFacts(values: StringValues, {frequencyHz, lengthMm, play}: StringPlace): StringFacts {
   const wire = stringWire(values)
   const mass = stringMass(values, wire)
-  const known: StringFacts = {
+  const known: StringMake = {
     frequencyHz,
     gauge: values.gauge?.text,
     ends: values.ends?.value,
