@@ -1,9 +1,10 @@
 import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
+import {inch} from '../tables/units.ts'
 import * as words from '../words/findings/gauges.ts'
 import {rule} from './rule.ts'
 
-const thinnestWoundMm = thinnestWoundIn * 25.4
-const thinnestWrapMm = thinnestWrapIn * 25.4
+const thinnestWoundMm = inch(thinnestWoundIn)
+const thinnestWrapMm = inch(thinnestWrapIn)
 
 export const gaugeRules = {
   'wound-too-thin': rule({
