@@ -1,5 +1,7 @@
-import * as words from '../words/findings/anchors.ts'
+import {stringHole} from '../words/findings/anchors.ts'
+import {tooNear as says} from '../words/findings/conflicts.ts'
 import {rule} from './rule.ts'
+import {tooNear} from './too-near.ts'
 
 export const anchorRules = {
   'anchors-crowded': rule({
@@ -9,13 +11,9 @@ export const anchorRules = {
     mend: 'Space them wider, or take smaller ones.',
     passes: 'anchors: {kind: ferrule, at: 26 3/4, body: 5/16, spacing: 3/8}',
     fails: 'anchors: {kind: ferrule, at: 26 3/4, body: 5/16, spacing: 11/32}',
-    find: ({values}, {anchorRow: row}) => {
-      if (row?.betweenMm === undefined || row.betweenMm >= row.woodMm - 1e-6) return []
-      const {bodyMm, betweenMm} = row
-      const spacing = values.anchors?.spacing?.text
-      return [{at: 'anchors.spacing', bodyMm, spacing, betweenMm, closestMm: row.closestMm!}]
-    },
-    says: words.anchorsCrowded,
+    find: ({values}, plan) =>
+      tooNear(plan, 'anchor-anchor').map((one) => ({...one, spacing: values.anchors?.spacing?.text})),
+    says,
   }),
   'anchor-near-edge': rule({
     severity: 'warning',
@@ -24,21 +22,8 @@ export const anchorRules = {
     mend: 'Bring them closer together, or take a wider neck.',
     passes: 'anchors: {kind: ferrule, at: 26 3/4, body: 5/16, spacing: 9/16}',
     fails: 'anchors: {kind: ferrule, at: 26 3/4, body: 5/16, spacing: 5/8}',
-    find: ({values}, {anchorRow: row}) => {
-      if (row?.edgeMm === undefined || row.edgeMm >= row.woodMm - 1e-6) return []
-      const {edgeMm, woodMm, widestMm, closestMm = 0} = row
-      const isSpaced = values.anchors?.spacing !== undefined
-      const canClose = isSpaced && widestMm !== undefined && widestMm >= closestMm
-      return [
-        {
-          at: isSpaced ? 'anchors.spacing' : 'anchors',
-          edgeMm,
-          woodMm,
-          widestMm: canClose ? widestMm : undefined,
-        },
-      ]
-    },
-    says: words.anchorNearEdge,
+    find: (_, plan) => tooNear(plan, 'anchor-edge'),
+    says,
   }),
   'string-hole': rule({
     severity: 'fault',
@@ -56,6 +41,6 @@ export const anchorRules = {
       if (ballMm === undefined || hole.mm < ballMm - 1e-6) return []
       return [{at, hole: hole.text, ballMm}]
     },
-    says: words.stringHole,
+    says: stringHole,
   }),
 }

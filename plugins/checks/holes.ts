@@ -1,6 +1,6 @@
-import type {Plan} from '../plan/plan.ts'
-import * as words from '../words/findings/holes.ts'
+import {tooNear as says} from '../words/findings/conflicts.ts'
 import {rule} from './rule.ts'
+import {tooNear} from './too-near.ts'
 
 /** Write a box with one hole beside whatever else is listed. */
 const box = (hole: string, more = '') => `box: {length: 10, width: 8, depth: 2${more}, holes: [${hole}]}`
@@ -15,11 +15,11 @@ export const holeRules = {
     passes: box('{diameter: 1, along: 3, off: 2 1/2}'),
     fails: box('{diameter: 1, along: 3, off: 3 1/2}'),
     find: (_, plan) =>
-      holesNear(plan, 'edge').map((one) => ({
+      tooNear(plan, 'hole-edge').map((one) => ({
         ...one,
-        severity: one.gapMm >= (plan.box?.outside?.sidesMm ?? 0) ? 'warning' : undefined,
+        severity: one.conflict.gapMm >= (plan.box?.outside?.sidesMm ?? 0) ? 'warning' : undefined,
       })),
-    says: words.holeNearEdge,
+    says,
   }),
   'hole-near-block': rule({
     severity: 'fault',
@@ -34,8 +34,8 @@ export const holeRules = {
       '{diameter: 1, along: 2, off: 2 1/2}',
       ', blocks: [{along: 1 1/4, length: 1, width: 6, thickness: 1/2}]',
     ),
-    find: (_, plan) => holesNear(plan, 'block').map(onlyNear),
-    says: words.holeNearBlock,
+    find: (_, plan) => tooNear(plan, 'hole-block').map(milder),
+    says,
   }),
   'hole-near-neck': rule({
     severity: 'warning',
@@ -44,8 +44,8 @@ export const holeRules = {
     mend: 'Move the hole outwards, or make it smaller.',
     passes: through + box('{diameter: 1, along: 3, off: 1 1/2}'),
     fails: through + box('{diameter: 1, along: 3, off: 1 3/8}'),
-    find: (_, plan) => holesNear(plan, 'neck').filter(({gapMm}) => gapMm >= 0),
-    says: words.holeNearNeck,
+    find: (_, plan) => tooNear(plan, 'hole-neck').filter(({conflict}) => conflict.gapMm >= 0),
+    says,
   }),
   'hole-under-neck': rule({
     severity: 'fault',
@@ -54,11 +54,8 @@ export const holeRules = {
     mend: 'Move the hole beside the neck.',
     passes: through + box('{diameter: 1, along: 3, off: 2}'),
     fails: through + box('{diameter: 1, along: 3, off: 1}'),
-    find: (_, plan) =>
-      holesNear(plan, 'neck')
-        .filter(({gapMm}) => gapMm < 0)
-        .map((one) => ({...one, runsThrough: plan.box?.neck?.joins === 'through'})),
-    says: words.holeUnderNeck,
+    find: (_, plan) => tooNear(plan, 'hole-neck').filter(({conflict}) => conflict.gapMm < 0),
+    says,
   }),
   'holes-close': rule({
     severity: 'fault',
@@ -67,8 +64,8 @@ export const holeRules = {
     mend: 'Move them apart, or make them smaller.',
     passes: box('{diameter: 1, along: 3, off: 2 1/2}, {diameter: 1, along: 5, off: 2 1/2}'),
     fails: box('{diameter: 1, along: 3, off: 2 1/2}, {diameter: 1, along: 3 3/4, off: 2 1/2}'),
-    find: (_, plan) => holesNear(plan, 'earlier').map(onlyNear),
-    says: words.holesClose,
+    find: (_, plan) => tooNear(plan, 'hole-hole').map(milder),
+    says,
   }),
   'bridge-over-hole': rule({
     severity: 'fault',
@@ -77,22 +74,13 @@ export const holeRules = {
     mend: 'Move the hole.',
     passes: `${through}bridge: {on: top, length: 4, foot: 3/8}\n${box('{diameter: 1, along: 3, off: 2 1/2}', ', at: 16')}`,
     fails: `${through}bridge: {on: top, length: 4, foot: 3/8}\n${box('{diameter: 1, along: 8 1/4, off: 2}', ', at: 16')}`,
-    find: (_, plan) => holesNear(plan, 'bridge').filter(({gapMm}) => gapMm < -1e-6),
-    says: words.bridgeOverHole,
+    find: (_, plan) => tooNear(plan, 'hole-bridge'),
+    says,
   }),
 }
 
-/** List the sound holes that are too near something, each with the gap there. */
-const holesNear = ({box}: Plan, what: 'edge' | 'block' | 'neck' | 'earlier' | 'bridge') =>
-  (box?.soundHoles ?? []).flatMap((hole) => {
-    const near: {of?: string; gapMm: number; needsMm: number} | undefined = hole[what]
-    if (!near || near.gapMm >= near.needsMm - 1e-6) return []
-    const {of: cause, gapMm, needsMm} = near
-    return [{at: hole.wouldDo?.path ?? hole.of, cause, gapMm, needsMm, wouldDo: hole.wouldDo}]
-  })
-
-/** A hole that is near but does not run in is milder. */
-const onlyNear = <Near extends {gapMm: number}>(near: Near) => ({
-  ...near,
-  severity: near.gapMm >= 0 ? ('warning' as const) : undefined,
+/** A hole that is near and does not run in is milder. */
+const milder = (one: ReturnType<typeof tooNear>[number]) => ({
+  ...one,
+  severity: one.conflict.gapMm >= 0 ? ('warning' as const) : undefined,
 })

@@ -1,8 +1,10 @@
 import type {Build} from '../build-file/build.ts'
 import type {Fastener} from '../plan/fasteners/fasteners.ts'
 import type {Plan} from '../plan/plan.ts'
+import {tooNear as nearEdge} from '../words/findings/conflicts.ts'
 import * as words from '../words/findings/screws.ts'
 import {rule} from './rule.ts'
+import {tooNear} from './too-near.ts'
 
 /** Write screws up through a box's top, and through a block where one is asked for, into a neck on top of it. */
 const screws = (
@@ -102,16 +104,8 @@ export const screwRules = {
     mend: 'Move the screw inwards, or take a thinner one.',
     passes: screws('size: 6, length: 1, at: [17 1/4], off: [0], through: [block, top]'),
     fails: screws('size: 6, length: 1, at: [17 1/4], off: [3/4], through: [block, top]'),
-    find: (_, {fasteners = [], screws = []}) =>
-      oneEach(
-        fasteners.filter(({edge}) => edge),
-        ({of, edge}) => edge?.wouldDo?.path ?? of,
-        ({edge}) => edge!.needsMm - edge!.gapMm,
-      ).map((screw) => {
-        const edge = screw.edge!
-        return {...edge, at: edge.wouldDo?.path ?? offPathOf(screw, screws) ?? screw.of}
-      }),
-    says: words.screwNearEdge,
+    find: (_, plan) => tooNear(plan, 'screw-edge'),
+    says: nearEdge,
   }),
   'screw-off-box': rule({
     severity: 'fault',

@@ -1,7 +1,7 @@
-import type {Conflict} from '../plan/neck/head-layout.ts'
-import type {Plan} from '../plan/plan.ts'
-import * as words from '../words/findings/tuners.ts'
+import {tooNear as says} from '../words/findings/conflicts.ts'
+import {tunersUneven} from '../words/findings/tuners.ts'
 import {rule} from './rule.ts'
+import {tooNear} from './too-near.ts'
 
 export const tunerRules = {
   'tuners-uneven': rule({
@@ -22,7 +22,7 @@ export const tunerRules = {
       if (found.length > 0 || ats === undefined || offs === undefined || ats === offs) return found
       return [{at: 'tuners.off', cause: 'tuners.at', key: 'off', listed: offs, ats}]
     },
-    says: words.tunersUneven,
+    says: tunersUneven,
   }),
   'tuner-holes-close': rule({
     severity: 'warning',
@@ -31,8 +31,8 @@ export const tunerRules = {
     mend: 'Move one of the posts.',
     passes: 'tuners: {post-hole: 1/4, button: 3/4, at: [-3, -1 1/2, -3], off: [-1/4, 0, 1/4]}',
     fails: 'tuners: {post-hole: 1/4, button: 3/4, at: [-3, -1 1/2, -3], off: [-1/8, 0, 1/8]}',
-    find: (_, plan) => onHead(plan, 'holes'),
-    says: words.tunerHolesClose,
+    find: (_, plan) => tooNear(plan, 'post-post'),
+    says,
   }),
   'tuner-near-edge': rule({
     severity: 'warning',
@@ -41,8 +41,8 @@ export const tunerRules = {
     mend: 'Move the post inwards.',
     passes: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -4 1/2, -3 1/4], off: [-7/16, -7/16, 7/16]}',
     fails: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -4 1/2, -3 1/4], off: [-11/16, -7/16, 7/16]}',
-    find: (_, plan) => onHead(plan, 'edge'),
-    says: words.tunerNearEdge,
+    find: (_, plan) => tooNear(plan, 'post-edge'),
+    says,
   }),
   'buttons-touch': rule({
     severity: 'fault',
@@ -51,8 +51,8 @@ export const tunerRules = {
     mend: 'Move one post along the head by at least a button.',
     passes: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -3, -3 1/4], off: [-7/16, -7/16, 7/16]}',
     fails: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -2 1/2, -3 1/4], off: [-7/16, -7/16, 7/16]}',
-    find: (_, plan) => onHead(plan, 'buttons'),
-    says: words.buttonsTouch,
+    find: (_, plan) => tooNear(plan, 'button-button'),
+    says,
   }),
   'string-fouls-post': rule({
     severity: 'fault',
@@ -61,8 +61,8 @@ export const tunerRules = {
     mend: 'Move one of the posts.',
     passes: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -4 1/2, -3 1/4], off: [-7/16, -7/16, 7/16]}',
     fails: 'tuners: {post-hole: 1/4, button: 3/4, at: [-2, -4 1/2, -3 1/4], off: [-1/8, -7/16, 7/16]}',
-    find: (_, plan) => onHead(plan, 'foul'),
-    says: words.stringFoulsPost,
+    find: (_, plan) => tooNear(plan, 'string-post'),
+    says,
   }),
   'strings-cross': rule({
     severity: 'fault',
@@ -73,20 +73,7 @@ export const tunerRules = {
       'spacing: {nut: 1}\ntuners: {post-hole: 1/4, button: 3/4, at: [-2, -4 1/2, -3 1/4], off: [-7/16, -9/16, 7/16]}',
     fails:
       'spacing: {nut: 1}\ntuners: {post-hole: 1/4, button: 3/4, at: [-4 1/2, -2, -3 1/4], off: [-7/16, -9/16, 7/16]}',
-    find: (_, plan) => onHead(plan, 'cross'),
-    says: words.stringsCross,
+    find: (_, plan) => tooNear(plan, 'string-string'),
+    says,
   }),
-}
-
-/** List what is too near on the head, for one kind of conflict. */
-function onHead({neck, strings}: Plan, kind: Conflict['kind']) {
-  const name = (i: number | undefined) => (i === undefined ? '' : (strings?.[i]?.name ?? `string ${i + 1}`))
-  return (neck?.head?.conflicts ?? [])
-    .filter((conflict) => conflict.kind === kind)
-    .map((conflict) => ({
-      ...conflict,
-      at: conflict.wouldDo?.path ?? `tuners.at.${conflict.post + 1}`,
-      post: name(conflict.post),
-      other: name(conflict.other),
-    }))
 }

@@ -2,6 +2,7 @@ import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
 import type {BoxPlace} from './box/box-place.ts'
 import type {NeckInBox} from './box/neck-in-box.ts'
+import {type Conflict, isTooNear} from './conflicts.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import {stationOf} from './station-of.ts'
 import type {StringPlan} from './strings.ts'
@@ -99,4 +100,20 @@ export function planAnchorRow(
     ballMm: isBallHeld ? ballMm : undefined,
     isSoft: wood && wood.g12 < softBelow,
   }
+}
+
+/** List where the anchors are too near each other, or an edge of the neck, and the spacing that would do. */
+export function planAnchorConflicts({anchors}: BuildValues, row: AnchorRow | undefined): Conflict[] {
+  const {woodMm: needsMm = 0, betweenMm, closestMm = 0, edgeMm, widestMm} = row ?? {}
+  const path = 'anchors.spacing'
+  const of = anchors?.spacing ? path : 'anchors'
+  const conflicts: Conflict[] = []
+  if (betweenMm !== undefined)
+    conflicts.push({kind: 'anchor-anchor', of, gapMm: betweenMm, needsMm, wouldDo: {path, mm: closestMm}})
+  if (edgeMm !== undefined) {
+    const canClose = anchors?.spacing && widestMm !== undefined && widestMm >= closestMm
+    const wouldDo = canClose ? {path, mm: widestMm} : undefined
+    conflicts.push({kind: 'anchor-edge', of, gapMm: edgeMm, needsMm, wouldDo})
+  }
+  return conflicts.filter(isTooNear)
 }

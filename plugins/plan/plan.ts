@@ -1,6 +1,6 @@
 import type {Build} from '../build-file/build.ts'
 import {type Action, planAction} from './action.ts'
-import {type AnchorRow, isAnchoredOnNeck, planAnchorRow, planAnchors} from './anchors.ts'
+import {type AnchorRow, isAnchoredOnNeck, planAnchorConflicts, planAnchorRow, planAnchors} from './anchors.ts'
 import {type AsBuilt, planAsBuilt} from './as-built.ts'
 import {type BillRow, type Cost, planBill} from './bill.ts'
 import {type Box, planWayIn, wholeBox} from './box/box.ts'
@@ -12,6 +12,7 @@ import {planNeckInBox} from './box/neck-in-box.ts'
 import {planSoundHoles} from './box/sound-holes.ts'
 import {type Bridge, planBridge, planBridgePush} from './bridge.ts'
 import {type Caution, planCautions} from './cautions.ts'
+import type {Conflict} from './conflicts.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import {type Fastener, planFasteners} from './fasteners/fasteners.ts'
 import {planJointPull} from './fasteners/joint-loads.ts'
@@ -21,6 +22,8 @@ import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
 import {planLayout, type Station} from './layout.ts'
 import {longestScaleMm} from './longest-scale.ts'
 import {planBudget} from './neck/budget.ts'
+import {headLayout} from './neck/head.ts'
+import {planHeadConflicts} from './neck/head-layout.ts'
 import {neckModel} from './neck/model.ts'
 import {type Neck, planNeck} from './neck/neck.ts'
 import {neckTaper} from './neck/taper.ts'
@@ -69,6 +72,8 @@ export interface Plan {
   anchorRow?: AnchorRow | undefined
   holes?: Hole[] | undefined
   fasteners?: Fastener[] | undefined
+  /** What is too near to what, of all that is bored. */
+  conflicts?: Conflict[] | undefined
   pickup?: Pickup | undefined
   /** In an order that works. */
   work?: Step[] | undefined
@@ -120,7 +125,9 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const budget = planBudget(values, place)
   const ends = {place, lengthMm: budget?.lengthMm ?? values.neck?.length?.mm}
   const model = neckModel(values, ends)
-  const neck = planNeck(settled, model, budget, {ends, scale, tuners, tensionTotalN, action, bridge})
+  const onHead = headLayout(values, model, tuners, scale)
+  const strung = {ends, scale, tuners, layout: onHead, tensionTotalN, action, bridge}
+  const neck = planNeck(settled, model, budget, strung)
   const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
 
   const sizes = planBoxSizes(values)
@@ -130,7 +137,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const seat = planBridgeSeat(settled, bridge, place, outside)
   const bridgeSeat = seat?.bridgeSeat
   const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}
-  const soundHoles = planSoundHoles(settled, around)
+  const {soundHoles, conflicts: holeConflicts} = planSoundHoles(settled, around)
   const air = planAir(settled, {place, sizes, neck: neckInBox, taper, scale, strings})
   const wayIn = planWayIn(values)
   const box = wholeBox({...place, ...sizes, neck: neckInBox, blocks, ...seat, soundHoles, ...wayIn, ...air})
@@ -140,8 +147,14 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const pickup = planPickup(values, box, bridge)
   const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
   const screws = planScrewPlaces(values, place)
-  const fasteners = planFasteners(settled, screws, {box, taper}, pull)
+  const {fasteners, conflicts: screwConflicts} = planFasteners(settled, screws, {box, taper}, pull)
   const jack = pickup?.jack
+  const conflicts = [
+    ...holeConflicts,
+    ...planHeadConflicts(onHead, rulerMm),
+    ...planAnchorConflicts(values, anchorRow),
+    ...screwConflicts,
+  ]
   const holes = planHoles(settled, {tuners, anchors, isAnchoredOnNeck: onNeck, box, fasteners, jack})
 
   const cuts = planCuts(settled, neck, context.pieces)
@@ -182,6 +195,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     anchorRow,
     holes,
     fasteners,
+    conflicts: conflicts.length ? conflicts : undefined,
     pickup,
     work,
     workTime,

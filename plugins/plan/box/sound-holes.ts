@@ -1,5 +1,6 @@
 import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../bridge.ts'
+import {type Conflict, isTooNear} from '../conflicts.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {Settled} from '../settle.ts'
 import {stationOf} from '../station-of.ts'
@@ -14,8 +15,6 @@ export interface SoundHole extends Gaps, Circle {
   /** Its path in the build file. */
   of: string
   alongMm: number
-  /** Where it keeps clear of everything; the nearest place, or else a smaller one. */
-  wouldDo?: WouldDo | undefined
 }
 
 interface Gap {
@@ -35,8 +34,6 @@ interface Gaps {
   bridge?: Gap | undefined
 }
 
-const slackMm = 1e-6
-
 /** What a sound hole's rim keeps from what is around it (mm): common practice, no source. */
 const keepsMm = {wall: inch(1 / 4), neck: inch(1 / 8), block: inch(1 / 8), hole: inch(3 / 8)} as const
 
@@ -53,32 +50,38 @@ interface TopView {
 }
 
 /**
- * Place the sound holes, with what each keeps from the box's edge, the neck, blocks, earlier holes and the bridge,
- * and, where that is too little, what would do.
+ * Place the sound holes, with what each keeps from the box's edge, the neck, blocks, earlier holes and the bridge.
+ * Where that is too little, it is a conflict; what would do keeps the hole clear of everything.
  */
-export function planSoundHoles({values, rulerMm}: Settled, view: TopView): SoundHole[] | undefined {
+export function planSoundHoles(
+  {values, rulerMm}: Settled,
+  view: TopView,
+): {soundHoles: SoundHole[] | undefined; conflicts: Conflict[]} {
   const {place, outside} = view
-  if (!place) return undefined
+  if (!place) return {soundHoles: undefined, conflicts: []}
   const holes: SoundHole[] = []
+  const conflicts: Conflict[] = []
   for (const [i, hole] of (values.box?.holes ?? []).entries()) {
     const stationMm = stationOf(hole, place)
     if (stationMm === undefined || !hole.diameter) continue
     const circle = {stationMm, offMm: hole.off?.mm ?? 0, diameterMm: hole.diameter.mm}
     const gaps = gapsAround(circle, holes, view)
     const of = `box.holes.${i + 1}`
-    const wouldDo = isClear(gaps)
-      ? undefined
-      : clearPlace(circle, {
-          of,
-          alongKey: hole.at ? 'at' : 'along',
-          originMm: hole.at ? 0 : place.atMm,
-          rulerMm,
-          reachMm: outside?.lengthMm ?? 0,
-          isClear: (moved) => isClear(gapsAround(moved, holes, view)),
-        })
-    holes.push({of, ...circle, alongMm: stationMm - place.atMm, ...gaps, wouldDo})
+    const near = tooNear(gaps)
+    if (near.length > 0) {
+      const wouldDo = clearPlace(circle, {
+        of,
+        alongKey: hole.at ? 'at' : 'along',
+        originMm: hole.at ? 0 : place.atMm,
+        rulerMm,
+        reachMm: outside?.lengthMm ?? 0,
+        isClear: (moved) => tooNear(gapsAround(moved, holes, view)).length === 0,
+      })
+      conflicts.push(...near.map((one) => ({...one, of, wouldDo})))
+    }
+    holes.push({of, ...circle, alongMm: stationMm - place.atMm, ...gaps})
   }
-  return holes.length ? holes : undefined
+  return {soundHoles: holes.length ? holes : undefined, conflicts}
 }
 
 /** Measure from a sound hole's rim to all that is around it (mm). */
@@ -107,10 +110,17 @@ function gapsAround(hole: Circle, earlier: readonly SoundHole[], view: TopView):
   }
 }
 
-/** Tell whether a sound hole keeps clear of everything it should. */
-function isClear({edge, neck, block, earlier, bridge}: Gaps): boolean {
-  return [edge, neck, block, earlier, bridge].every(
-    (around) => around === undefined || around.gapMm >= around.needsMm - slackMm,
+/** List what a sound hole is too near to. */
+function tooNear({edge, neck, block, earlier, bridge}: Gaps): Omit<Conflict, 'of'>[] {
+  const around = [
+    {kind: 'hole-edge', gap: edge},
+    {kind: 'hole-neck', gap: neck},
+    {kind: 'hole-block', gap: block, to: block?.of},
+    {kind: 'hole-hole', gap: earlier, to: earlier?.of},
+    {kind: 'hole-bridge', gap: bridge},
+  ] as const
+  return around.flatMap(({kind, gap, ...more}) =>
+    gap && isTooNear(gap) ? [{kind, gapMm: gap.gapMm, needsMm: gap.needsMm, ...more}] : [],
   )
 }
 

@@ -1,11 +1,12 @@
 import {screws as screwRows} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import type {Box} from '../box/box.ts'
+import type {Conflict} from '../conflicts.ts'
 import type {NeckTaper} from '../neck/taper.ts'
 import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
 import {type JointPull, jointLoads} from './joint-loads.ts'
-import {blockAstray, offBox, originMm, type ScrewEdge, type ScrewPlace, screwEdge} from './screw-places.ts'
+import {blockAstray, offBox, originMm, type ScrewPlace, screwEdge} from './screw-places.ts'
 import {type Pieces, type Route, screwRoute, type Way} from './screw-route.ts'
 import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
@@ -65,8 +66,6 @@ export interface Fastener {
   isGlued: boolean
   /** The smallest gauge that holds three times the load. */
   sizeForLoad?: number | undefined
-  /** Where it stands too near an edge or an end. */
-  edge?: ScrewEdge | undefined
   offBox?: WouldDo | undefined
   /** It is to go through or into a block, and none is there. */
   astray?: {wouldDo?: WouldDo | undefined} | undefined
@@ -88,24 +87,38 @@ export function planFasteners(
   places: readonly ScrewPlace[] | undefined,
   {box = {}, taper}: {box: Box | undefined; taper: NeckTaper | undefined},
   pull: JointPull | undefined,
-): Fastener[] | undefined {
+): {fasteners: Fastener[] | undefined; conflicts: Conflict[]} {
   const pieces: Pieces = {values: settled.values, box, taper}
   const worked = (places ?? []).flatMap((place) => workOut(place, settled, pieces) ?? [])
-  if (!worked.length) return undefined
   const loads = jointLoads(
     worked.map(({fastener}) => fastener),
     pull,
     box,
   )
-  return worked.map((screw, i) => ({
+  const fasteners = worked.map((screw, i) => ({
     ...screw.fastener,
     loadN: loads[i],
     sizeForLoad: gaugeFor(loads[i] ?? 0, screw),
   }))
+  return {fasteners: fasteners.length ? fasteners : undefined, conflicts: worstOfEach(worked)}
+}
+
+/** Of the screws too near an edge that share what is to change, keep the worst. */
+function worstOfEach(worked: readonly WorkedOut[]): Conflict[] {
+  const worst = new Map<string, Conflict>()
+  const short = ({needsMm, gapMm}: Conflict) => needsMm - gapMm
+  for (const {fastener, conflict} of worked) {
+    const where = conflict?.wouldDo?.path ?? fastener.of
+    const known = worst.get(where)
+    if (conflict && (!known || short(conflict) > short(known))) worst.set(where, conflict)
+  }
+  return [...worst.values()]
 }
 
 interface WorkedOut {
   fastener: Fastener
+  /** Where it stands too near an edge or an end. */
+  conflict: Conflict | undefined
   bites: readonly Bite[]
   isEndGrain: boolean
 }
@@ -178,11 +191,11 @@ function workOut(
     farFace: roomMm === undefined ? undefined : farFace(route),
     withdrawalN: withdrawalN(size.shankMm, bites, isEndGrain),
     isGlued: Boolean(values.neck?.glue && !values.neck.laminations),
-    edge: missesBlock ? undefined : screwEdge(size.shankMm, edgePieces, spot),
     astray: missesBlock ? blockAstray(place, box) : undefined,
     offBox: missesBlock ? undefined : offBox(place, through, box, rulerMm),
   }
-  return {fastener, bites, isEndGrain}
+  const conflict = missesBlock ? undefined : screwEdge(size.shankMm, edgePieces, spot)
+  return {fastener, conflict, bites, isEndGrain}
 }
 
 function thicknessOf({passes}: Route): number | undefined {

@@ -2,6 +2,7 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {BoxPlace} from '../box/box-place.ts'
 import type {Rectangle} from '../box/gap.ts'
+import type {Conflict} from '../conflicts.ts'
 import {stationOf} from '../station-of.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {Piece} from './screw-route.ts'
@@ -15,15 +16,6 @@ export interface ScrewPlace {
   offPath: string
   stationMm: number
   offMm: number
-}
-
-/** Where a screw stands too near an edge or an end of a piece. */
-export interface ScrewEdge {
-  piece: string
-  isEnd: boolean
-  gapMm: number
-  needsMm: number
-  wouldDo?: WouldDo | undefined
 }
 
 /**
@@ -69,7 +61,7 @@ interface Spot extends ScrewPlace {
  * Find the piece that a screw of this shank (mm) stands too near an edge or an end of, and the mark of the ruler that
  * would do. A wall that is driven into by its edge is taken at its middle. Undefined where it is well inside all.
  */
-export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot): ScrewEdge | undefined {
+export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot): Conflict | undefined {
   for (const {name, outline, isGrainAlong = true} of pieces) {
     if (!outline) continue
     const needs = {
@@ -83,6 +75,8 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
     const short = (['across', 'along'] as const).find((way) => gaps[way] < needs[way] - slackMm)
     if (!short) continue
     return {
+      kind: 'screw-edge',
+      of: spot.offPath,
       piece: name,
       isEnd: (short === 'along') === isGrainAlong,
       gapMm: gaps[short],

@@ -1,4 +1,5 @@
-import {toMark} from '../would-do.ts'
+import type {Conflict, ConflictKind} from '../conflicts.ts'
+import {toMark, type WouldDo} from '../would-do.ts'
 
 /** A tuner's post on the head's face, and the string that runs to it (all mm). */
 export interface Post {
@@ -22,8 +23,8 @@ export interface HeadLayout {
 }
 
 /** Two things on the head that are in each other's way, or one that is too near an edge; counted from 0. */
-export interface Conflict {
-  kind: 'edge' | 'holes' | 'buttons' | 'cross' | 'foul'
+interface Crowding {
+  kind: Extract<ConflictKind, 'post-edge' | 'post-post' | 'button-button' | 'string-post' | 'string-string'>
   post: number
   other?: number | undefined
   /** What is between them, or to the edge (mm). */
@@ -33,19 +34,30 @@ export interface Conflict {
 }
 
 /** What is kept around a post hole (mm): common practice, no source. */
-export const headKeepsMm = {edge: 25.4 / 8, holes: 25.4 / 4} as const
+const headKeepsMm = {edge: 25.4 / 8, holes: 25.4 / 4} as const
 
 /** A tuner's post is no thicker than this (mm), whatever bushing its hole takes: common practice, no source. */
 const postMostMm = 6
 
 const slackMm = 1e-6
 
+/** List what is too close on the head, each with the one move of a post that would clear it. */
+export function planHeadConflicts(layout: HeadLayout | undefined, rulerMm: number): Conflict[] {
+  if (!layout) return []
+  return headCrowdings(layout).map((crowding) => {
+    const {kind, post, other, gapMm, needsMm} = crowding
+    const posts = other === undefined ? [post] : [post, other]
+    const wouldDo = clearPost(layout, crowding, rulerMm)
+    return {kind, of: `tuners.at.${post + 1}`, posts, gapMm, needsMm, wouldDo}
+  })
+}
+
 /**
  * Find what is too close on the head: a hole near an edge or another hole, buttons that touch on one side, a string
  * that crosses another or runs into another's post. Strings leave their posts on the inner side. A pair is named once,
  * by the first of these.
  */
-export function headConflicts(layout: HeadLayout): Conflict[] {
+function headCrowdings(layout: HeadLayout): Crowding[] {
   const {posts} = layout
   const pairs = posts.flatMap((_, post) => posts.slice(0, post).map((__, other) => [post, other] as const))
   return [
@@ -57,30 +69,30 @@ export function headConflicts(layout: HeadLayout): Conflict[] {
   ]
 }
 
-function edgeConflict({posts, holeMm, widthMm, lengthMm}: HeadLayout, post: number): Conflict | undefined {
+function edgeConflict({posts, holeMm, widthMm, lengthMm}: HeadLayout, post: number): Crowding | undefined {
   const {alongMm, offMm} = posts[post]!
   const gapMm = Math.min(widthMm / 2 - Math.abs(offMm), lengthMm - alongMm) - holeMm / 2
   return gapMm < headKeepsMm.edge - slackMm
-    ? {kind: 'edge', post, gapMm, needsMm: headKeepsMm.edge}
+    ? {kind: 'post-edge', post, gapMm, needsMm: headKeepsMm.edge}
     : undefined
 }
 
-function holesConflict({posts, holeMm}: HeadLayout, post: number, other: number): Conflict | undefined {
+function holesConflict({posts, holeMm}: HeadLayout, post: number, other: number): Crowding | undefined {
   const [a, b] = [posts[post]!, posts[other]!]
   const gapMm = Math.hypot(a.alongMm - b.alongMm, a.offMm - b.offMm) - holeMm
   return gapMm < headKeepsMm.holes - slackMm
-    ? {kind: 'holes', post, other, gapMm, needsMm: headKeepsMm.holes}
+    ? {kind: 'post-post', post, other, gapMm, needsMm: headKeepsMm.holes}
     : undefined
 }
 
-function buttonsConflict({posts, buttonMm}: HeadLayout, post: number, other: number): Conflict | undefined {
+function buttonsConflict({posts, buttonMm}: HeadLayout, post: number, other: number): Crowding | undefined {
   const [a, b] = [posts[post]!, posts[other]!]
   if (buttonMm === undefined || a.side !== b.side) return undefined
   const gapMm = Math.abs(a.alongMm - b.alongMm) - buttonMm
-  return gapMm < -slackMm ? {kind: 'buttons', post, other, gapMm, needsMm: 0} : undefined
+  return gapMm < -slackMm ? {kind: 'button-button', post, other, gapMm, needsMm: 0} : undefined
 }
 
-function stringsConflict(layout: HeadLayout, post: number, other: number): Conflict | undefined {
+function stringsConflict(layout: HeadLayout, post: number, other: number): Crowding | undefined {
   const [far, near] =
     layout.posts[post]!.alongMm >= layout.posts[other]!.alongMm ? [post, other] : [other, post]
   const [long, short] = [layout.posts[far]!, layout.posts[near]!]
@@ -88,11 +100,11 @@ function stringsConflict(layout: HeadLayout, post: number, other: number): Confl
   const radiusMm = Math.min(layout.holeMm, postMostMm) / 2
   const passesMm = long.nutOffMm + ((leavesAt(long, radiusMm) - long.nutOffMm) * short.alongMm) / long.alongMm
   const gapMm = Math.abs(passesMm - short.offMm) - radiusMm - long.stringMm / 2
-  if (gapMm < -slackMm) return {kind: 'foul', post: far, other: near, gapMm, needsMm: 0}
+  if (gapMm < -slackMm) return {kind: 'string-post', post: far, other: near, gapMm, needsMm: 0}
   const before = Math.sign(long.nutOffMm - short.nutOffMm)
   const after = Math.sign(passesMm - short.offMm)
   return before !== 0 && before !== after
-    ? {kind: 'cross', post: far, other: near, gapMm, needsMm: 0}
+    ? {kind: 'string-string', post: far, other: near, gapMm, needsMm: 0}
     : undefined
 }
 
@@ -109,17 +121,13 @@ const mostSteps = 400
  * line, by the ruler, the shortest move first. `at` and `off` are as the build file has them (mm; `at` negative).
  * Undefined where no single move does.
  */
-export function clearPost(
-  layout: HeadLayout,
-  conflict: Conflict,
-  rulerMm: number,
-): {path: string; mm: number} | undefined {
-  const before = new Set(headConflicts(layout).map(named))
-  const movable = conflict.other === undefined ? [conflict.post] : [conflict.post, conflict.other]
+function clearPost(layout: HeadLayout, crowding: Crowding, rulerMm: number): WouldDo | undefined {
+  const before = new Set(headCrowdings(layout).map(named))
+  const movable = crowding.other === undefined ? [crowding.post] : [crowding.post, crowding.other]
   const isCleared = (post: number, moved: {alongMm?: number; offMm?: number}) => {
     const posts = layout.posts.map((one, i) => (i === post ? {...one, ...moved} : one))
-    const left = headConflicts({...layout, posts}).map(named)
-    return !left.includes(named(conflict)) && left.every((one) => before.has(one))
+    const left = headCrowdings({...layout, posts}).map(named)
+    return !left.includes(named(crowding)) && left.every((one) => before.has(one))
   }
   const step = rulerMm * Math.max(1, Math.ceil(layout.lengthMm / rulerMm / mostSteps))
   for (let moveMm = 0; moveMm <= layout.lengthMm; moveMm += step)
@@ -136,4 +144,4 @@ export function clearPost(
   return undefined
 }
 
-const named = ({kind, post, other}: Conflict) => `${kind} ${post} ${other}`
+const named = ({kind, post, other}: Crowding) => `${kind} ${post} ${other}`

@@ -1,9 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Scale} from '../scale.ts'
-import type {Settled} from '../settle.ts'
 import type {Placed} from '../tuners.ts'
-import type {WouldDo} from '../would-do.ts'
-import {type Conflict, clearPost, type HeadLayout, headConflicts, type Post} from './head-layout.ts'
+import type {HeadLayout, Post} from './head-layout.ts'
 import type {Layup} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
@@ -23,12 +21,6 @@ export interface Head {
   retainer?: string | undefined
   /** The first, small hole for a post. */
   pilotMm?: number | undefined
-  conflicts?: (Conflict & {wouldDo?: WouldDo | undefined})[] | undefined
-}
-
-interface Posts {
-  tuners: readonly Placed[] | undefined
-  scale: Scale | undefined
 }
 
 /** What tuners with a post through the head fit (mm): common practice, no source. */
@@ -37,16 +29,13 @@ const tunerThicknessMm = {least: (25.4 * 3) / 8, most: (25.4 * 3) / 4} as const
 /** The first, small hole of a post hole that is drilled in two steps (mm): common practice, no source. */
 const pilotMm = 25.4 / 8
 
-/**
- * Look at the head from above: how thick it is and may be for its tuners, and what on it is too close, with the one
- * move of a post that would clear it. All in mm.
- */
-export function planHead(settled: Settled, model: NeckModel, {tuners, scale}: Posts): Head | undefined {
-  const {head} = model
+/** Look at the head from above: how wide and thick it is, and may be for its tuners. All in mm. */
+export function planHead(
+  values: BuildValues,
+  {head}: NeckModel,
+  layout: HeadLayout | undefined,
+): Head | undefined {
   if (!head) return undefined
-  const {values, rulerMm} = settled
-  const layout = tuners && layoutOf(values, model, tuners, scale)
-  const conflicts = layout && headConflicts(layout)
   return {
     joint: head.joint,
     angleDeg: head.angleDeg,
@@ -58,21 +47,20 @@ export function planHead(settled: Settled, model: NeckModel, {tuners, scale}: Po
     mostMm: values.tuners && tunerThicknessMm.most,
     retainer: values.head?.retainer?.value,
     pilotMm: values.tuners?.['post-hole'] && pilotMm,
-    conflicts: conflicts?.length
-      ? conflicts.map((conflict) => ({...conflict, wouldDo: clearPost(layout!, conflict, rulerMm)}))
-      : undefined,
   }
 }
 
-function layoutOf(
+/** Lay posts, buttons and strings out on the head's face; undefined without places or the size of a post hole. */
+export function headLayout(
   {tuners, strings}: BuildValues,
-  {head, taper}: NeckModel,
-  placed: readonly Placed[],
+  model: NeckModel | undefined,
+  placed: readonly Placed[] | undefined,
   scale: Scale | undefined,
 ): HeadLayout | undefined {
+  const {head, taper} = model ?? {}
   const holeMm = tuners?.['post-hole']?.mm
-  const widthMm = neckWidthAt(0, taper)
-  if (holeMm === undefined || widthMm === undefined || !head) return undefined
+  const widthMm = taper && neckWidthAt(0, taper)
+  if (holeMm === undefined || widthMm === undefined || !head || !placed) return undefined
   const side = tuners?.side?.value
   const posts = placed.map(
     ({stationMm, offMm}, i): Post => ({

@@ -6,6 +6,7 @@ import {cutNeck, type NeckSection, planSections} from './cut.ts'
 import {type Edges, planEdges} from './edges.ts'
 import {type Fretting, planFretting} from './fretting.ts'
 import {type Head, planHead} from './head.ts'
+import type {HeadLayout} from './head-layout.ts'
 import {type NeckLayup, planLayup} from './layup.ts'
 import {type NeckMass, planMass} from './mass.ts'
 import type {NeckModel} from './model.ts'
@@ -31,6 +32,7 @@ export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
 
 interface Around extends Strung {
   tuners: readonly Placed[] | undefined
+  layout: HeadLayout | undefined
 }
 
 /** Compute the neck from its body: sections, mass, scarf, blank, head, strings across it, fretting and bow. */
@@ -42,7 +44,7 @@ export function planNeck(
 ): Neck | undefined {
   if (!model) return budget && {budget}
   const {values, rulerMm} = settled
-  const {tuners, scale, action, tensionTotalN} = around
+  const {tuners, layout, scale, action, tensionTotalN} = around
   const cut = cutNeck(model)
   const angles = planStringAngles(model.head, values.tuners?.['string-height']?.mm, {tuners, action, rulerMm})
   const blank = budget && planBlank(model, budget.lengthMm, values.saw?.kerf?.mm ?? 0)
@@ -55,7 +57,7 @@ export function planNeck(
     ...angles,
     scarf: planScarf(model, tensionTotalN, angles?.stringAngleDeg),
     budget: budget && {...budget, ...blank},
-    head: planHead(settled, model, {tuners, scale}),
+    head: planHead(values, model, layout),
     edges: planEdges(settled, model, scale),
     nutSeat: planNutSeat(model, cut, values.nut?.groove?.mm),
     fretting: planFretting(values, model, scale),

@@ -1,34 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Ruler} from '../lengths.ts'
-import {only, type Wording} from './wording.ts'
-
-export function anchorNearEdge(
-  {edgeMm, woodMm, widestMm}: {edgeMm: number; woodMm: number; widestMm: number | undefined},
-  ruler: Ruler,
-): Wording {
-  const widest = widestMm === undefined ? undefined : writeLength(widestMm, ruler, 'down')
-  const left = edgeMm <= 0 ? 'nothing' : `only ${writeLength(edgeMm, ruler, 'down')}`
-  return {
-    message: `the outer anchors leave ${left} of wood at the neck’s edge; keep ${writeLength(woodMm, ruler)}${widest ? `: ${widest} between neighbours would do` : ', or take a wider neck'}`,
-    expected: only(widest),
-  }
-}
-
-export function anchorsCrowded(
-  {
-    bodyMm,
-    spacing,
-    betweenMm,
-    closestMm,
-  }: {bodyMm: number; spacing: string | undefined; betweenMm: number; closestMm: number},
-  ruler: Ruler,
-): Wording {
-  const closest = writeLength(closestMm, ruler, 'up')
-  return {
-    message: `anchors ${writeLength(bodyMm, ruler)} across, ${spacing} apart, ${betweenMm < 0 ? 'run into each other' : 'leave hardly any wood between them'}; ${closest} between neighbours would do`,
-    expected: [closest],
-  }
-}
+import type {Wording} from './wording.ts'
 
 /** Either the thickest string does not go through, or a ball end does. */
 export function stringHole(

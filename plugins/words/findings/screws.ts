@@ -81,28 +81,6 @@ export function screwOverloaded({
   }
 }
 
-export function screwNearEdge(
-  {
-    piece,
-    isEnd,
-    gapMm,
-    needsMm,
-    wouldDo,
-  }: {piece: string; isEnd: boolean; gapMm: number; needsMm: number; wouldDo?: WouldDo | undefined},
-  ruler: Ruler,
-): Wording {
-  const text = wouldDo && writeLength(wouldDo.mm, ruler)
-  const found =
-    gapMm < 0 ? 'misses' : `is ${writeLength(gapMm, ruler, 'down')} from the ${isEnd ? 'end' : 'edge'} of`
-  const mend = text
-    ? `${wouldDo.path.includes('.off') ? 'off' : 'a place'} ${text} would do`
-    : 'take a thinner screw'
-  return {
-    message: `this screw ${found} the ${piece}, and needs ${writeLength(needsMm, ruler, 'up')} or the wood splits; ${mend}`,
-    expected: only(text),
-  }
-}
-
 export function screwOffBox({mm}: {mm: number}, ruler: Ruler): Wording {
   const text = writeLength(mm, ruler)
   return {message: `this screw stands past the edge of the box; ${text} would do`, expected: [text]}
