@@ -29,7 +29,10 @@ export function checks(build: Build | Settled, plan: Plan): Problem<RuleName>[] 
 /** Find what one rule finds, as the paths of values; nothing is softened or accepted. */
 export function findings(name: RuleName, build: Build | Settled, plan: Plan): Finding[] {
   const rule = rules.find((rule) => rule.name === name)
-  return (rule?.find?.(settle(build), plan) ?? []).map((found) => ({...found, ...rule!.says!(found, plan)}))
+  return (rule?.find?.(settle(build), plan) ?? []).map((found) => {
+    const {at, cause, severity} = found
+    return {at, cause, severity, ...rule!.says!(found, plan)}
+  })
 }
 
 function problemOf(
