@@ -20,6 +20,7 @@ export const valueNeeds: readonly (readonly [string, readonly string[]])[] = [
   ['bridge.heightMm', ['bridge.height', 'action.octave', 'scale.length']],
   ['bridge.setbacks', ['scale.fretted', 'scale.length', 'strings']],
   ['cautions', ['box', 'neck']],
+  ['conflicts', ['box.holes', 'tuners.at', 'anchors.at', 'screws']],
   ['cost', ['cost']],
   ['cuts', ['stock', 'neck', 'parts']],
   ['fasteners', ['screws']],
