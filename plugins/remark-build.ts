@@ -1,7 +1,6 @@
 import type {Root} from 'mdast'
 import type {Processor} from 'unified'
 import type {VFile} from 'vfile'
-import {readBody} from './build-file/body.ts'
 import {type Surroundings, slugOf} from './build-file/build.ts'
 import type {Problem} from './build-file/problem.ts'
 import {inOrder, readBuild} from './build-file/read.ts'
@@ -13,6 +12,7 @@ import {type Settled, settle} from './plan/settle.ts'
 import {fillBody} from './sections/fill-body.ts'
 import {kitToMarkdown} from './sections/kit-to-markdown.ts'
 import type {Relatives} from './sections/section.ts'
+import {readBody} from './syntax/body.ts'
 import {remarkBuildSyntax} from './syntax/parse-build-file.ts'
 
 /** A build with all that follows from it. */

@@ -2,10 +2,10 @@ import {spawnSync} from 'node:child_process'
 import {readdirSync, readFileSync} from 'node:fs'
 import {parseArgs} from 'node:util'
 import fc from 'fast-check'
-import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {checks} from '../plugins/checks/checks.ts'
 import {planBuild} from '../plugins/plan/plan.ts'
+import {readBody} from '../plugins/syntax/body.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same builds again

@@ -6,11 +6,11 @@ import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
 import {describe, expect, it} from 'vitest'
-import {readBody} from '../plugins/build-file/body.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {planBuild} from '../plugins/plan/plan.ts'
 import {settle} from '../plugins/plan/settle.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
+import {readBody} from '../plugins/syntax/body.ts'
 import {sectionNames} from '../plugins/tables/section-names.ts'
 
 const text = `---

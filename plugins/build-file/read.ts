@@ -1,5 +1,5 @@
 import {isMap, isSeq, type Node} from 'yaml'
-import type {Body} from './body.ts'
+import type {Body} from '../syntax/body.ts'
 import {type Build, emptyBuild, type Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import type {Kind, RecordOf} from './kinds.ts'

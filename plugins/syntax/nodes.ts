@@ -24,8 +24,6 @@ declare module 'mdast' {
   }
 }
 
-import './nodes.ts'
-
 /** Make nodes (`leafDirective`, `valueReference`) of what build-syntax.ts recognises. */
 export function buildFromMarkdown(): Extension[] {
   return [
@@ -48,8 +46,6 @@ export function buildFromMarkdown(): Extension[] {
     },
   ]
 }
-
-import './nodes.ts'
 
 /** Write section directives and value references back as Markdown; no other colon is escaped. */
 export function buildToMarkdown(): Options {

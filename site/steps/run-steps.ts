@@ -1,5 +1,3 @@
-import type {Root} from 'mdast'
-import {readBody} from '../../plugins/build-file/body.ts'
 import {emptyBuild} from '../../plugins/build-file/build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
@@ -8,22 +6,13 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {downloads} from './downloads.ts'
 import {makeBuild} from './make-build.ts'
-import {
-  type MakeInput,
-  type MakeResult,
-  makeKey,
-  type PlanInput,
-  type PlanResult,
-  planKey,
-  type ReadInput,
-  type ReadResult,
-  readKey,
-  type Steps,
-} from './steps.ts'
+import {type MakeInput, type MakeResult, type PlanInput, type PlanResult, type ReadInput, type ReadResult, type Steps, makeKey, planKey, readKey} from './steps.ts'
+import type {Root} from 'mdast'
 
 /** Do the steps anew. A text is parsed once: its tree waits between the first step and the last. */
 export function uncachedSteps(): Steps {

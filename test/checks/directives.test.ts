@@ -1,8 +1,8 @@
 import {describe, expect, it} from 'vitest'
-import {readBody} from '../../plugins/build-file/body.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 
 const file = (body: string) => `---\ntitle: Needle box\nscale: 24\nstatus: strung up\n---\n\n${body}\n`
 

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
-import {readBody} from '../../plugins/build-file/body.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 import {changed} from '../support/changed.ts'
 
 const build = `

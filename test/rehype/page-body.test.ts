@@ -1,11 +1,11 @@
 import {HtmlValidate} from 'html-validate'
 import {describe, expect, it} from 'vitest'
-import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import {renderPageBody} from '../../plugins/rehype/render-page-body.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {sectionNames} from '../../plugins/tables/section-names.ts'
 

@@ -1,4 +1,3 @@
-import {readBody} from '../../plugins/build-file/body.ts'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
@@ -6,6 +5,7 @@ import type {FileExample} from '../../plugins/build-file/rules.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 
 const usual = [
   'title: Needle box',

@@ -1,10 +1,10 @@
 import {describe, expect, it} from 'vitest'
-import {readBody} from '../../plugins/build-file/body.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import {renderPageBody} from '../../plugins/rehype/render-page-body.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 
 function render(body: string) {
   const text = `---\ntitle: Needle box\n---\n\n${body}\n`

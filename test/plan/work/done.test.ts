@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {readBody} from '../../../plugins/build-file/body.ts'
 import {readBuild} from '../../../plugins/build-file/read.ts'
 import {planBuild} from '../../../plugins/plan/plan.ts'
 import {named} from '../../../plugins/plan/work/step.ts'
+import {readBody} from '../../../plugins/syntax/body.ts'
 
 const front = `---
 title: Slipway

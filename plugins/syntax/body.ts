@@ -2,10 +2,10 @@ import type {Nodes, Root} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
-import {parseBuildFile} from '../syntax/parse-build-file.ts'
-import type {Build, DayEntry, Directive} from './build.ts'
-import {type Place, wholeFile} from './problem.ts'
-import {readDate, readDuration} from './quantities/read-date.ts'
+import type {Build, DayEntry, Directive} from '../build-file/build.ts'
+import {type Place, wholeFile} from '../build-file/problem.ts'
+import {readDate, readDuration} from '../build-file/quantities/read-date.ts'
+import {parseBuildFile} from './parse-build-file.ts'
 
 /** What the body of a build file tells besides its prose. */
 export type Body = Pick<Build, 'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested'>

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {readBody} from '../../plugins/build-file/body.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 
 const frontMatter = '---\ntitle: Needle box\n---\n\n'
