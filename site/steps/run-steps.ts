@@ -1,3 +1,4 @@
+import type {Root} from 'mdast'
 import {emptyBuild} from '../../plugins/build-file/build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
@@ -11,8 +12,18 @@ import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {downloads} from './downloads.ts'
 import {makeBuild} from './make-build.ts'
-import {type MakeInput, type MakeResult, type PlanInput, type PlanResult, type ReadInput, type ReadResult, type Steps, makeKey, planKey, readKey} from './steps.ts'
-import type {Root} from 'mdast'
+import {
+  type MakeInput,
+  type MakeResult,
+  makeKey,
+  type PlanInput,
+  type PlanResult,
+  planKey,
+  type ReadInput,
+  type ReadResult,
+  readKey,
+  type Steps,
+} from './steps.ts'
 
 /** Do the steps anew. A text is parsed once: its tree waits between the first step and the last. */
 export function uncachedSteps(): Steps {
