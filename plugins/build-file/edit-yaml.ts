@@ -1,45 +1,95 @@
-import {type Document, isMap, isScalar, isSeq, type Node, Scalar, type YAMLMap} from 'yaml'
-import type {Kind, RecordOf} from './kinds.ts'
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type Node,
+  Scalar,
+  visit,
+  type YAMLMap,
+  type YAMLSeq,
+} from 'yaml'
+import type {Kind, ListOf, RecordOf} from './kinds.ts'
+import {kindAt} from './path.ts'
 import {shortParts} from './read-record.ts'
+import {textOf} from './read-value.ts'
 import {buildSchema} from './schema.ts'
+import type {YamlTree} from './yaml-tree.ts'
 
-/** Set the text at a path of the schema; a short form on the way is written out first. Remarks stay. */
+/**
+ * Set the text at a path of the schema; a short form, a count or a lone value on the way is written out first.
+ * Remarks stay. Nothing is set in a list that has no such item, below `none`, or where another kind of value stands.
+ */
 export function setText(doc: Document, path: string, text: string): void {
   const keys = path.split('.')
-  let kind: Kind = buildSchema as unknown as Kind
   const at: (string | number)[] = []
+  let kind: Kind | undefined = buildSchema as unknown as Kind
   for (const [i, key] of keys.entries()) {
-    const node = at.length ? (doc.getIn(at, true) as Node | undefined) : (doc.contents as Node)
-    if (kind.is === 'list') {
+    kind = kindOnTheWay(kind, keys.slice(i))
+    const node = at.length ? (doc.getIn(at, true) as unknown) : doc.contents
+    if (kind?.is === 'list') {
+      if (!isItemThere(doc, at, kind, Number(key))) return
+      at.push(Number(key) - 1)
       kind = kind.item
-      if (isSeq(node)) {
-        if (!node.has(Number(key) - 1)) return
-        at.push(Number(key) - 1)
-      }
       continue
     }
-    if (kind.is !== 'record') return
+    if (kind?.is !== 'record' || !Object.hasOwn(kind.fields, key)) return
     // A last key that is the record's one short value takes the place of the whole.
     const isWhole = i === keys.length - 1 && kind.short?.keys.length === 1 && kind.short.keys[0] === key
     if (isWhole && at.length && !isMap(node)) break
-    if (isScalar(node) && kind.short) doc.setIn(at, writtenOut(doc, node, kind))
-    const field: Kind | undefined = kind.fields[key]
-    if (!field) return
-    kind = field
+    if (!isMap(node) && !makeMap(doc, at, node, kind)) return
+    kind = kind.fields[key] as Kind
     at.push(key)
   }
-  const inner = kind.is === 'record' ? kind.short?.keys[0] : undefined
-  if (isMap(doc.getIn(at, true)) && inner) at.push(inner)
+  const inner = kind?.is === 'record' ? kind.short?.keys[0] : undefined
+  const there = doc.getIn(at, true)
+  if (isSeq(there) || (isMap(there) && !inner)) return
+  if (isMap(there)) at.push(inner!)
   doc.setIn(at, keepingRemarks(doc.getIn(at, true), scalarOf(text)))
 }
 
-function writtenOut(doc: Document, node: Scalar, kind: RecordOf): Node {
-  const {keys, between} = kind.short!
-  const parts = shortParts(String(node.source ?? node.value), between, keys.length)
+/** Of a kind that is either of two, take the one that the rest of a path leads through. */
+const kindOnTheWay = (kind: Kind | undefined, rest: readonly string[]): Kind | undefined =>
+  kind?.is === 'either' ? [kind.first, kind.second].find((each) => kindAt(rest.join('.'), each)) : kind
+
+const isNothing = (node: unknown): boolean => node == null || (isScalar(node) && node.value === null)
+
+/** Say whether a list has an item, counted from 1; a count or a lone value is written out as the list it stands for. */
+function isItemThere(
+  doc: Document,
+  at: readonly (string | number)[],
+  kind: ListOf<Kind>,
+  item: number,
+): boolean {
+  const node = doc.getIn(at, true)
+  if (isSeq(node)) return node.has(item - 1)
+  if (isNothing(node)) return false
+  const count = kind.countable && isScalar(node) ? Number(textOf(node)) : Number.NaN
+  const isCount = count > 0 && count <= (kind.most ?? 0)
+  const list = doc.createNode(
+    isCount ? Array.from({length: count}, () => ({})) : [node],
+  ) as unknown as YAMLSeq
+  list.flow = true
+  doc.setIn(at, isScalar(node) ? keepingRemarks(node, list) : list)
+  return list.has(item - 1)
+}
+
+/** Put the mapping that a record's short form stands for in its place, or an empty one where nothing stands. */
+function makeMap(doc: Document, at: readonly (string | number)[], node: unknown, kind: RecordOf): boolean {
+  if (!isScalar(node) && !isNothing(node)) return false
+  const parts = isScalar(node) && !isNothing(node) ? partsOf(node, kind) : []
+  if (!parts) return false
   const map = doc.createNode({}) as unknown as YAMLMap
   map.flow = true
-  for (const [i, part] of parts.entries()) map.set(keys[i]!, scalarOf(part.text))
-  return keepingRemarks(node, map as unknown as Node)
+  for (const [i, part] of parts.entries()) map.set(kind.short!.keys[i]!, scalarOf(part.text))
+  doc.setIn(at, keepingRemarks(node, map as unknown as Node))
+  return true
+}
+
+function partsOf(node: Scalar, {short, none}: RecordOf): {text: string}[] | undefined {
+  const text = textOf(node)
+  if (!short || (none && text.toLowerCase() === 'none')) return undefined
+  return shortParts(text, short.between, short.keys.length)
 }
 
 function keepingRemarks<T extends Node>(from: unknown, to: T): T {
@@ -63,5 +113,26 @@ function scalarOf(text: string): Scalar {
 /** Say whether the document writes something at a path that leads through no list. */
 export const hasAt = (doc: Document, path: string): boolean => doc.hasIn(path.split('.'))
 
-/** Take out what stands at a path that leads through no list. */
-export const deleteAt = (doc: Document, path: string): boolean => doc.deleteIn(path.split('.'))
+/** Take out what stands at a path that leads through no list; where nothing does, nothing happens. */
+export function deleteAt(doc: Document, path: string): void {
+  if (hasAt(doc, path)) doc.deleteIn(path.split('.'))
+}
+
+/**
+ * Write a document's values out plainly, so that any of them can be moved, changed or taken away by itself: aliases
+ * become what they stand for, anchors and tags go, keys are words, texts stand in one line.
+ */
+export function writePlainly({doc, targetOf}: Pick<YamlTree, 'doc' | 'targetOf'>): void {
+  visit(doc, {Alias: (_, alias) => targetOf(alias)?.clone() as Node | undefined})
+  visit(doc, {
+    Pair: (_, {key}) => {
+      if (isScalar(key)) key.value = textOf(key)
+    },
+    Node: (_, node) => {
+      if ('anchor' in node) delete node.anchor
+      delete node.tag
+      if (isScalar(node) && String(node.type).startsWith('BLOCK')) delete node.type
+    },
+  })
+  if (isMap(doc.contents)) doc.contents.flow = false
+}

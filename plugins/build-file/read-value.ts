@@ -1,4 +1,4 @@
-import {type Document, isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
+import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
 import {type Choice, type Either, exampleOf, type Kind, type Leaf, type ListOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import type {Place, Problem} from './problem.ts'
@@ -6,12 +6,13 @@ import {readLeaf} from './quantities/read-leaf.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
 import {type ReaderRule, readerRules} from './rules.ts'
+import type {YamlTree} from './yaml-tree.ts'
 
 /** What the reader of values carries along: units, places found so far, and where problems go. */
 export interface ReadingContext {
-  doc: Document.Parsed
+  targetOf: YamlTree['targetOf']
   units: 'in' | 'mm'
-  placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
+  placeOf: YamlTree['placeOf']
   places: Record<string, Place>
   keys: Record<string, Place>
   problems: Problem<ReaderRule>[]
@@ -42,7 +43,7 @@ type Read<K> = (node: Node, kind: K, path: string, context: ReadingContext) => u
  * Every slip is reported at its place, and reading goes on.
  */
 export const readValue: Read<Kind> = (node, kind, path, context) => {
-  const value = isAlias(node) ? node.resolve(context.doc) : node
+  const value = isAlias(node) ? context.targetOf(node) : node
   if (!value || (isScalar(value) && value.value === null)) return undefined
   context.places[path] ??= context.placeOf(node)
   switch (kind.is) {

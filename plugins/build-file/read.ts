@@ -1,4 +1,4 @@
-import {isMap, isSeq, type Node} from 'yaml'
+import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
 import type {Body} from '../syntax/body.ts'
 import {type Build, emptyBuild, type Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
@@ -8,7 +8,7 @@ import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import type {ReaderRule} from './rules.ts'
 import {rackSchema, type StockPiece} from './schema/wood.ts'
 import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
-import {yamlTree} from './yaml-tree.ts'
+import {type YamlTree, yamlTree} from './yaml-tree.ts'
 
 // Seen as kinds only: what each is read as is named where it is read.
 const schemas = {
@@ -82,15 +82,15 @@ function readYaml<T>(
   journalUnits?: 'in' | 'mm',
   listAs?: string,
 ): YamlRead<T> {
-  const {doc, placeOf, problems, soundUpToLine} = yamlTree(text, firstLine)
+  const {doc, targetOf, placeOf, problems, soundUpToLine} = yamlTree(text, firstLine)
   const sound = soundUpToLine === Number.POSITIVE_INFINITY
   const context: ReadingContext = {
-    doc,
+    targetOf,
     placeOf,
     places: {},
     keys: {},
     problems: [],
-    units: unitsOf(doc.contents) ?? journalUnits ?? 'in',
+    units: unitsOf(doc.contents, targetOf) ?? journalUnits ?? 'in',
   }
   const root = doc.contents as Node | null
   let values: unknown
@@ -115,10 +115,11 @@ function readYaml<T>(
   }
 }
 
-function unitsOf(root: unknown): 'in' | 'mm' | undefined {
+function unitsOf(root: unknown, targetOf: YamlTree['targetOf']): 'in' | 'mm' | undefined {
   if (!isMap(root)) return undefined
-  const node = root.get('units', true)
-  const said = node ? textOf(node).toLowerCase() : undefined
+  const node: unknown = root.get('units', true)
+  const scalar = isAlias(node) ? targetOf(node) : node
+  const said = isScalar(scalar) ? textOf(scalar).toLowerCase() : undefined
   return said === 'in' || said === 'mm' ? said : undefined
 }
 

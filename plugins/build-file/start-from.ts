@@ -1,6 +1,6 @@
-import {type Document, isMap, parseDocument, stringify, type YAMLMap} from 'yaml'
+import {type Document, isMap, parseDocument, stringify} from 'yaml'
 import type {Build} from './build.ts'
-import {deleteAt, hasAt, setText} from './edit-yaml.ts'
+import {deleteAt, hasAt, setText, writePlainly} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {giveUnits, withUnit} from './give-units.ts'
 import {leavesOf, stringNames} from './path.ts'
@@ -8,6 +8,7 @@ import {fineRulers, writeBare} from './quantities/write-length.ts'
 import {readBuild} from './read.ts'
 import type {BuildValues, JournalSettings} from './schema.ts'
 import type {Length} from './values.ts'
+import {yamlTree} from './yaml-tree.ts'
 
 /** What belongs to the instrument that was made, and not to its dimensions. */
 const left = [
@@ -40,17 +41,17 @@ interface StartOptions {
 /**
  * Write a build file that starts from a past build: its dimensions, as measured where they were measured, with the
  * remarks beside them; without its days, photographs, recordings, scores, measurements, dates, cost and stock.
+ * Undefined where the past build's front matter cannot be read.
  */
-export function startFrom(source: string, slug: string, options: StartOptions = {}): string {
+export function startFrom(source: string, slug: string, options: StartOptions = {}): string | undefined {
   const {journal} = options
   const readText = (text: string) => readBuild(text, {slug, journal}).build
-  const past = readText(source)
+  const plain = writtenPlainly(source)
+  if (plain === undefined) return undefined
+  const past = readText(plain)
   const own = past.values.units?.value ?? journal?.units?.value ?? 'in'
   const units = options.units ?? own
-  const text = units === own ? plainLines(source) : giveUnits(source, past, own)
-  const {front} = splitFrontMatter(text)
-  const doc = parseDocument(front?.yaml ?? '', {uniqueKeys: false})
-  if (!isMap(doc.contents)) doc.contents = doc.createNode({}) as unknown as typeof doc.contents
+  const doc = documentOf(units === own ? plain : giveUnits(plain, past, own))
 
   for (const {path, value} of past.values.measured?.paths ?? []) {
     const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
@@ -71,6 +72,24 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
     ...(units === 'in' && !past.values.units && own === 'in' ? {} : {units}),
   }
   return frame(doc, head)
+}
+
+/** Write a build's front matter anew, every value of it plainly; undefined where it cannot be read. */
+function writtenPlainly(source: string): string | undefined {
+  const {front} = splitFrontMatter(plainLines(source))
+  if (!front) return undefined
+  const tree = yamlTree(front.yaml, front.firstLine)
+  const isReadable = tree.soundUpToLine === Number.POSITIVE_INFINITY
+  if (!isReadable || !(isMap(tree.doc.contents) || !tree.doc.contents)) return undefined
+  writePlainly(tree)
+  return frame(tree.doc)
+}
+
+/** Parse the front matter of a text that is written plainly. */
+function documentOf(text: string): Document {
+  const doc: Document = parseDocument(splitFrontMatter(text).front?.yaml ?? '', {uniqueKeys: false})
+  doc.contents ??= doc.createNode({})
+  return doc
 }
 
 /** Of two ways to say one thing, leave out the one that was drawn where the other was measured. */
@@ -94,7 +113,7 @@ function dropContradicted(doc: Document, {values}: Build): void {
 function frame(doc: Document, head?: Record<string, string>): string {
   for (const key of Object.keys(head ?? {})) doc.delete(key)
   const written = {lineWidth: 0, flowCollectionPadding: false}
-  const isEmpty = (doc.contents as unknown as YAMLMap).items.length === 0
+  const isEmpty = !isMap(doc.contents) || doc.contents.items.length === 0
   const lines = head ? stringify(head, written) : ''
   return `---\n${lines}${isEmpty ? '' : doc.toString(written)}---\n${head ? blankJournal : ''}`
 }

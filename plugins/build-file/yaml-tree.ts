@@ -1,12 +1,13 @@
 import {
+  type Alias,
   type Document,
   isAlias,
   isCollection,
+  isNode,
   isPair,
   LineCounter,
   type Node,
   parseDocument,
-  visit,
 } from 'yaml'
 import type {Place, Problem} from './problem.ts'
 import type {ReaderRule} from './rules.ts'
@@ -14,8 +15,10 @@ import type {ReaderRule} from './rules.ts'
 const mostUnfolded = 100_000
 
 /** Parsed YAML with a way from its nodes to places of the file. */
-interface YamlTree {
+export interface YamlTree {
   doc: Document.Parsed
+  /** Find what an alias stands for. */
+  targetOf: (alias: Alias) => Node | undefined
   placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
   problems: Problem<ReaderRule>[]
   /** Values past the first slip of syntax are guesses of the parser. */
@@ -78,12 +81,19 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       message: reason,
     })
   }
-  const bomb = aliasThatUnfolds(doc)
+  const {targets, empty, bomb} = aliasesOf(doc)
   const placeOf = (node: Node | null | undefined, from = 0, to?: number): Place => {
     const range = node?.range
     if (!range) return {line: firstLine, column: 1, endLine: firstLine, endColumn: 1}
     return between(range[0] + from, to === undefined ? range[1] : range[0] + to)
   }
+  for (const alias of empty)
+    problems.push({
+      rule: 'unreadable-yaml',
+      severity: 'error',
+      ...placeOf(alias),
+      message: `*${alias.source} stands for nothing, since no &${alias.source} comes before it; put quotes round a text that starts with *`,
+    })
   if (bomb)
     problems.push({
       rule: 'alias-bomb',
@@ -92,7 +102,13 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       message:
         'aliases that unfold into more than a hundred thousand values are not read; write the values out',
     })
-  return {doc, placeOf, problems, soundUpToLine: bomb ? 0 : soundUpToLine}
+  return {
+    doc,
+    targetOf: (alias) => targets.get(alias),
+    placeOf,
+    problems,
+    soundUpToLine: bomb ? 0 : soundUpToLine,
+  }
 }
 
 function reasonOf({code, message}: {code: string; message: string}): string {
@@ -112,30 +128,40 @@ function commentInPitch(text: string, slip: number): number | undefined {
 
 const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 
-/** Find an alias whose unfolding is past all reason, without unfolding it. */
-function aliasThatUnfolds(doc: Document.Parsed): Node | undefined {
-  const sizes = new Map<string, number>()
-  let found: Node | undefined
+interface Aliases {
+  targets: ReadonlyMap<Alias, Node>
+  /** One that stands for nothing. */
+  empty: readonly Alias[]
+  /** The first one past all reason, or that leads back to itself. */
+  bomb: Alias | undefined
+}
+
+/** Find in one walk what each alias stands for, and how much all of them unfold into, without unfolding any. */
+function aliasesOf(doc: Document.Parsed): Aliases {
+  const anchors = new Map<string, {node: Node; size: number}>()
+  const targets = new Map<Alias, Node>()
+  const empty: Alias[] = []
+  let unfolded = 0
+  let bomb: Alias | undefined
   const sizeOf = (node: unknown): number => {
-    if (isAlias(node)) {
-      const size = sizes.get(node.source) ?? 1
-      if (size > mostUnfolded && !found) found = node
-      return size
-    }
     if (isPair(node)) return sizeOf(node.key) + sizeOf(node.value)
+    if (!isNode(node)) return 1
+    if (isAlias(node)) {
+      const anchor = anchors.get(node.source)
+      if (anchor) targets.set(node, anchor.node)
+      else empty.push(node)
+      unfolded += anchor?.size ?? 0
+      if (unfolded > mostUnfolded) bomb ??= node
+      return anchor?.size ?? 1
+    }
+    // An alias to what stands around it unfolds without end.
+    const anchor = node.anchor === undefined ? undefined : {node, size: Number.POSITIVE_INFINITY}
+    if (anchor) anchors.set(node.anchor!, anchor)
     let size = 1
     if (isCollection(node)) for (const item of node.items) size += sizeOf(item)
-    const anchor = (node as {anchor?: string} | null)?.anchor
-    if (anchor) sizes.set(anchor, size)
-    if (size > mostUnfolded && !found) {
-      visit(node as Node, {
-        Alias: (_, alias) => {
-          found ??= alias
-        },
-      })
-    }
+    if (anchor) anchor.size = size
     return size
   }
   sizeOf(doc.contents)
-  return found
+  return {targets, empty, bomb}
 }

@@ -100,12 +100,13 @@ async function fromPast(from: string): Promise<string> {
     return wrong(`there is no build ${from}${close ? `; was ${close} meant?` : ''}`)
   }
   const title = values.title ?? (await ask('Its title:', titleOf(slug)))
-  return startFrom(past.text, from, {
+  const started = startFrom(past.text, from, {
     journal: settings,
     title,
     ...(values.scale === undefined ? {} : {scale: values.scale}),
     ...(units === undefined ? {} : {units}),
   })
+  return started ?? wrong(`${past.file} cannot be read; npm run check says where, and what would mend it`, 1)
 }
 
 function titleOf(name: string): string {

@@ -27,6 +27,8 @@ const bad: Record<string, [string, string]> = {
     '4:1 error two-documents',
   ],
   'aliases that unfold without end': [bomb, '8:8 error alias-bomb'],
+  'an alias within what it stands for': ['---\ntitle: A\ntags: &t [*t]\n---\n', '3:11 error alias-bomb'],
+  'an alias that stands for nothing': [inBox('summary: *this'), '4:10 error unreadable-yaml'],
   'five megabytes': [`---\ntitle: A\n---\n${'word '.repeat(1_000_000)}`, '1:1 error file-too-large'],
   'no front matter': ['# Needle box\n', '1:1 error front-matter-missing'],
   'an empty file': ['', '1:1 error front-matter-missing'],

@@ -46,7 +46,7 @@ played: [{on: 2026-03-16, again: yes}]
 `
 
 describe('a build that starts from a past one', () => {
-  const {values} = readBuild(startFrom(past, 'needle-box'), {slug: 'again'}).build
+  const {values} = readBuild(startFrom(past, 'needle-box')!, {slug: 'again'}).build
   test('has its dimensions as measured where measured', () => {
     expect(values.scale?.length?.text).toBe('24 9/32')
     expect(values.box).toMatchObject({length: {text: '10 1/8'}, width: {text: '7 1/16'}, depth: {text: '2'}})
@@ -78,12 +78,12 @@ describe('a build that starts from a past one', () => {
   test('keeps the remarks beside the dimensions', () =>
     expect(startFrom(past, 'needle-box')).toContain('# the box itself'))
   test('another scale moves what stands on the box along with the bridge', () => {
-    const moved = readBuild(startFrom(past, 'needle-box', {scale: '23 1/4'}), {slug: 'a'}).build.values
+    const moved = readBuild(startFrom(past, 'needle-box', {scale: '23 1/4'})!, {slug: 'a'}).build.values
     expect(moved.scale?.length?.text).toBe('23 1/4')
     expect(moved.screws?.[0]?.at?.map(({text}) => text)).toEqual(['16 7/32', '21 23/32'])
   })
   test('in other units no size changes', () => {
-    const metric = readBuild(startFrom(past, 'needle-box', {units: 'mm'}), {slug: 'a'})
+    const metric = readBuild(startFrom(past, 'needle-box', {units: 'mm'})!, {slug: 'a'})
     expect(metric.problems).toEqual([])
     expect(metric.build.values).toMatchObject({units: {value: 'mm'}})
     const sizes = (from: typeof values) => [

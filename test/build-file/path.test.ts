@@ -100,6 +100,6 @@ test('a measure of a string that is not there changes no string', () => {
     '\n---\n',
     '\nmeasured: {strings.E5.gauge: .009, strings.D4-2.gauge: .011}\n---\n',
   )
-  const started = readBuild(startFrom(measured, 'needle-box'), {slug: 'again'}).build.values
+  const started = readBuild(startFrom(measured, 'needle-box')!, {slug: 'again'}).build.values
   expect(started.strings!.map(({gauge}) => gauge!.text)).toEqual(['.030w', '.020w', '.013', '0.011'])
 })
