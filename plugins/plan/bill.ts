@@ -1,7 +1,7 @@
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import {inch} from '../tables/units.ts'
+import type {Context} from './context.ts'
 import type {Cuts} from './cut-list.ts'
-import type {Context} from './part.ts'
 import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 

@@ -1,10 +1,9 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {degrees} from '../tables/units.ts'
 import {type Action, nutAboveFaceMm} from './action.ts'
-import type {BoxPlace} from './box/box-place.ts'
+import {type BoxPlace, stationOf} from './box/box-place.ts'
 import type {Setbacks} from './intonation.ts'
 import type {Saddles} from './saddle.ts'
-import {stationOf} from './station-of.ts'
 
 /** What is known of the bridge. */
 export interface Bridge extends BridgePlace, Partial<BridgePush>, Partial<Setbacks>, Partial<Saddles> {}

@@ -1,7 +1,7 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {cutStock, type SawnPiece} from '../cut-stock/cut-stock.ts'
+import type {Context} from './context.ts'
 import {designParts, type Part, smallPartMm, type WantedPart, woodRow} from './design-parts.ts'
-import type {Context} from './part.ts'
 import type {Plan} from './plan.ts'
 import type {Settled} from './settle.ts'
 import {type PieceAtHand, stockAtHand} from './stock-at-hand.ts'

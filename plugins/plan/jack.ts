@@ -1,7 +1,7 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
-import {stationOf} from './station-of.ts'
+import {stationOf} from './box/box-place.ts'
 
 /** The jack in its wall, in mm. */
 export interface Jack {

@@ -2,9 +2,9 @@ import {assumptionRows} from '../build-file/assumptions.ts'
 import {wholeFile} from '../build-file/problem.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {planBoxPlace} from './box/box-place.ts'
+import type {Piece} from './context.ts'
 import {planBlank, planBudget} from './neck/budget.ts'
 import {neckModel} from './neck/model.ts'
-import type {Piece} from './part.ts'
 import type {Settled} from './settle.ts'
 
 /** Shorter than this is no instrument's string (mm); the build file takes no shorter one either. */

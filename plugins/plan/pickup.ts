@@ -1,10 +1,10 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
+import {stationOf} from './box/box-place.ts'
 import {type Circle, gapToRectangle, gapToSides, rectangle} from './box/gap.ts'
 import type {Bridge} from './bridge.ts'
 import {type Jack, planJack} from './jack.ts'
-import {stationOf} from './station-of.ts'
 
 /** The pickup, in mm from the nut line and off the centre line, with the room there is for it. */
 export interface Pickup {

@@ -1,7 +1,7 @@
 import type {StockPiece} from '../build-file/schema/wood.ts'
 import type {BuildValues} from '../build-file/schema.ts'
+import type {Context, GonePiece, Piece} from './context.ts'
 import type {Cuts} from './cut-list.ts'
-import type {Context, GonePiece, Piece} from './part.ts'
 
 /** A piece on the rack. */
 export interface RackPiece extends Piece {

@@ -1,8 +1,8 @@
 import {nearest} from '../build-file/nearest.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {StockPiece} from '../cut-stock/cut-stock.ts'
+import type {Context} from './context.ts'
 import {woodRow} from './design-parts.ts'
-import type {Context} from './part.ts'
 
 export interface StockTrouble {
   /** twice, unknown, cut, later, undated, unsized or clear. */

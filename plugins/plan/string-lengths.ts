@@ -1,9 +1,8 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {packetLengths, pastThePostMm} from '../tables/strings.ts'
 import {inchMm} from '../tables/units.ts'
-import type {BoxPlace} from './box/box-place.ts'
+import {type BoxPlace, stationOf} from './box/box-place.ts'
 import type {Budget} from './neck/budget.ts'
-import {stationOf} from './station-of.ts'
 import type {StringPlan} from './strings.ts'
 import type {Placed} from './tuners.ts'
 

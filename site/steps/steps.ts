@@ -1,7 +1,7 @@
 import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {GonePiece, Piece} from '../../plugins/plan/part.ts'
+import type {GonePiece, Piece} from '../../plugins/plan/context.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'

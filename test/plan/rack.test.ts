@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
-import type {Context} from '../../plugins/plan/part.ts'
+import type {Context} from '../../plugins/plan/context.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {offcutName, piecesOn, rackOf, throughRack} from '../../plugins/plan/rack.ts'
 

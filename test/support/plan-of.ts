@@ -1,7 +1,7 @@
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import type {Piece} from '../../plugins/plan/part.ts'
+import type {Piece} from '../../plugins/plan/context.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {type Settled, settle} from '../../plugins/plan/settle.ts'
 import {type PrintedPlan, printedPlan} from '../../plugins/words/printed-plan.ts'

@@ -1,4 +1,4 @@
-import type {NeckSection} from '../../plan/neck/cut.ts'
+import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import {neckWidthAt} from '../../plan/neck/taper.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
 import type {Plan} from '../../plan/plan.ts'
@@ -30,7 +30,7 @@ interface PlacedBox {
 }
 
 /** A cut across the neck, and the radius of its back edges there, in mm; 0 where they are left square. */
-export interface CrossSection extends NeckSection {
+export interface CrossSection extends NeckCrossSection {
   roundOverMm: number
 }
 
@@ -128,8 +128,8 @@ const neckWidth = ({nutWidthMm, tailWidthMm, tailMm}: NeckOutline, stationMm: nu
 
 function shownCrossSection({neck, scale, box, outline}: Plan): CrossSection | undefined {
   const middle = (box?.atMm ?? scale?.lengthMm ?? 0) / 2
-  const far = ({stationMm}: NeckSection) => Math.abs(stationMm - middle)
-  const shown = neck?.sections?.reduce<NeckSection | undefined>(
+  const far = ({stationMm}: NeckCrossSection) => Math.abs(stationMm - middle)
+  const shown = neck?.sections?.reduce<NeckCrossSection | undefined>(
     (best, one) => (best && far(best) <= far(one) ? best : one),
     undefined,
   )

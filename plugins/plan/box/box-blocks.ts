@@ -1,7 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {stationOf} from '../station-of.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
-import type {BoxPlace, BoxSizes} from './box-place.ts'
+import {type BoxPlace, type BoxSizes, stationOf} from './box-place.ts'
 import type {NeckInBox} from './neck-in-box.ts'
 
 /** A block inside the box, in mm: its middle along the box and off the centre line. */

@@ -1,9 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import type {BoxPlace} from '../box/box-place.ts'
+import {type BoxPlace, stationOf} from '../box/box-place.ts'
 import type {Rectangle} from '../box/gap.ts'
 import type {Conflict} from '../conflicts.ts'
-import {stationOf} from '../station-of.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {Piece} from './screw-route.ts'
 

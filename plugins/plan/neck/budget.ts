@@ -1,7 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
-import type {BoxPlace} from '../box/box-place.ts'
-import {stationOf} from '../station-of.ts'
+import {type BoxPlace, stationOf} from '../box/box-place.ts'
 import {headPoint} from './head.ts'
 import type {NeckModel} from './model.ts'
 

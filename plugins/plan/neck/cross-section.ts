@@ -1,12 +1,12 @@
 /** A layer of a section: between two depths (mm) from the face, its stiffness and density where they are known. */
-export interface SectionLayer {
+export interface CrossSectionLayer {
   fromFaceMm: number
   thicknessMm: number
   eMpa?: number | undefined
   densityKgM3?: number | undefined
 }
 
-export interface SectionValues {
+export interface CrossSectionValues {
   areaMm2: number
   /** From the playing face; absent where layers of unknown stiffness lie on one another. */
   neutralAxisMm?: number
@@ -20,7 +20,7 @@ export interface SectionValues {
  * Maple, walnut, maple of 6.35 mm each, 38 mm wide: axis at 9.525 mm, EI 2.750·10⁸.
  * Source: Gere & Goodno, Mechanics of Materials, ch. 6.
  */
-export function crossSection(outline: Outline, layers: readonly SectionLayer[]): SectionValues {
+export function crossSection(outline: Outline, layers: readonly CrossSectionLayer[]): CrossSectionValues {
   let [areaMm2, first, mass, ea, es, ei] = [0, 0, 0, 0, 0, 0]
   for (const {fromFaceMm, thicknessMm, eMpa = Number.NaN, densityKgM3 = Number.NaN} of layers) {
     const [m0, m1, m2] = widthMoments(outline, fromFaceMm, fromFaceMm + thicknessMm)
@@ -31,7 +31,7 @@ export function crossSection(outline: Outline, layers: readonly SectionLayer[]):
     es += eMpa * m1
     ei += eMpa * m2
   }
-  const values: SectionValues = {areaMm2}
+  const values: CrossSectionValues = {areaMm2}
   if (ea > 0) {
     values.neutralAxisMm = es / ea
     values.eiNmm2 = ei - es * values.neutralAxisMm

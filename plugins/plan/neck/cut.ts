@@ -1,10 +1,11 @@
-import {crossSection, type SectionLayer, type SectionValues} from './cross-section.ts'
+import {type CrossSectionLayer, type CrossSectionValues, crossSection} from './cross-section.ts'
 import type {NeckLayer} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {roundAtMm} from './round-over.ts'
 import {neckWidthAt} from './taper.ts'
 
-export interface NeckSection {
+/** The neck cut across at one place, as the plan shows it; mm from the nut line and from the playing face. */
+export interface NeckCrossSection {
   stationMm: number
   /** What is there. */
   what?: string | undefined
@@ -27,16 +28,16 @@ export interface NeckSection {
 }
 
 /** Cut the neck at the nut, in the middle of the free neck, at the box's edge and wherever it changes. */
-export function planSections({changes}: NeckModel, cut: Cutter): NeckSection[] | undefined {
+export function planCrossSections({changes}: NeckModel, cut: Cutter): NeckCrossSection[] | undefined {
   const sections = changes.flatMap(({stationMm, what}) => {
-    const section = sectionAt(stationMm, cut)
+    const section = crossSectionAt(stationMm, cut)
     return section ? [{...section, what}] : []
   })
   return sections.length > 0 ? sections : undefined
 }
 
 /** Give the neck's cross-section at a station (mm from the nut line); undefined where it has no width or no wood. */
-export function sectionAt(stationMm: number, cut: Cutter): NeckSection | undefined {
+export function crossSectionAt(stationMm: number, cut: Cutter): NeckCrossSection | undefined {
   const found = cut(stationMm)
   if (!found) return undefined
   const {widthMm, thicknessMm, layers, values} = found
@@ -60,7 +61,7 @@ export type Stiffness = 'middle' | 'low' | 'high'
 
 /** The neck cut across: its layers there, how thick they are together, and what the section is worth. */
 export interface Cut {
-  values: SectionValues
+  values: CrossSectionValues
   widthMm: number
   roundMm: number
   thicknessMm: number
@@ -112,7 +113,7 @@ function areThere(some: readonly NeckLayer[], all: readonly NeckLayer[], station
 function withStiffness(
   {fromFaceMm, thicknessMm, densityKgM3, eMpa, eRangeMpa}: NeckLayer,
   stiffness: Stiffness,
-): SectionLayer {
+): CrossSectionLayer {
   const e = stiffness === 'middle' ? eMpa : eRangeMpa?.[stiffness === 'low' ? 0 : 1]
   return {fromFaceMm, thicknessMm, densityKgM3, eMpa: e}
 }

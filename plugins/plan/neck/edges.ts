@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
@@ -6,10 +7,10 @@ import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
 
 /** What strings keep from the neck's edge, and from each other for fingers (mm): common practice, no source. */
-export const stringKeepsMm = {edge: (25.4 * 3) / 32, neighbour: 25.4 / 4} as const
+export const stringKeepsMm = {edge: inch(3 / 32), neighbour: inch(1 / 4)}
 
 /** What is left at each side of the strings where the spacing is assumed from the width (mm). */
-const assumedSideMm = (25.4 * 3) / 16
+const assumedSideMm = inch(3 / 16)
 const slackMm = 1e-6
 
 /** From the strings to the neck's edge and to each other, in mm. */

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
 import type {NeckModel} from './model.ts'
 
@@ -21,7 +22,7 @@ export interface Fretting {
 }
 
 /** How far a piece of wire is cut over the neck's edge at each side (mm): common practice, no source. */
-const overhangMm = 25.4 / 8
+const overhangMm = inch(1 / 8)
 /** A slot is this much deeper than the tang (mm), so that the wire seats: common practice, no source. */
 const slotClearsMm = 0.5
 

@@ -1,3 +1,4 @@
+import {inch} from '../../tables/units.ts'
 import type {Conflict, ConflictKind} from '../conflicts.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 
@@ -34,7 +35,7 @@ interface Crowding {
 }
 
 /** What is kept around a post hole (mm): common practice, no source. */
-const headKeepsMm = {edge: 25.4 / 8, holes: 25.4 / 4} as const
+const headKeepsMm = {edge: inch(1 / 8), holes: inch(1 / 4)}
 
 /** A tuner's post is no thicker than this (mm), whatever bushing its hole takes: common practice, no source. */
 const postMostMm = 6

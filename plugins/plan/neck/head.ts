@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch, radians} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
 import type {Placed} from '../tuners.ts'
 import type {HeadLayout, Post} from './head-layout.ts'
@@ -24,10 +25,10 @@ export interface Head {
 }
 
 /** What tuners with a post through the head fit (mm): common practice, no source. */
-const tunerThicknessMm = {least: (25.4 * 3) / 8, most: (25.4 * 3) / 4} as const
+const tunerThicknessMm = {least: inch(3 / 8), most: inch(3 / 4)}
 
 /** The first, small hole of a post hole that is drilled in two steps (mm): common practice, no source. */
-const pilotMm = 25.4 / 8
+const pilotMm = inch(1 / 8)
 
 /** Look at the head from above: how wide and thick it is, and may be for its tuners. All in mm. */
 export function planHead(
@@ -128,7 +129,7 @@ export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | und
  */
 export function headPoint(head: HeadShape, alongMm: number): {behindMm: number; depthMm: number} {
   const slopeMm = Math.max(alongMm - head.ledgeMm, 0)
-  const leanRad = (head.angleDeg * Math.PI) / 180
+  const leanRad = radians(head.angleDeg)
   const isDown = slopeMm > 0 || head.joint !== 'straight'
   return {
     behindMm: alongMm - slopeMm + slopeMm * Math.cos(leanRad),

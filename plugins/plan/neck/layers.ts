@@ -1,5 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Words} from '../../build-file/values.ts'
+import {inch} from '../../tables/units.ts'
 import {woodOf} from '../woods.ts'
 
 /** A layer in its place: how deep (mm) under the playing face it starts. */
@@ -24,7 +25,7 @@ export interface Layup {
 }
 
 /** What laminations may come to above the thickness, to be planed off (mm): common practice, no source. */
-export const planingMostMm = 25.4 / 8
+export const planingMostMm = inch(1 / 8)
 
 const slackMm = 1e-6
 

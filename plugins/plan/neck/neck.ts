@@ -2,7 +2,7 @@ import type {Settled} from '../settle.ts'
 import type {Placed} from '../tuners.ts'
 import {type Bow, planBow, type Strung} from './bow.ts'
 import {type Budget, planBlank} from './budget.ts'
-import {cutNeck, type NeckSection, planSections} from './cut.ts'
+import {cutNeck, type NeckCrossSection, planCrossSections} from './cut.ts'
 import {type Edges, planEdges} from './edges.ts'
 import {type Fretting, planFretting} from './fretting.ts'
 import {type Head, planHead} from './head.ts'
@@ -17,7 +17,7 @@ import {planStringAngles, type StringAngles} from './string-angles.ts'
 
 /** What is known of the neck; each part is absent until what it follows from is there. */
 export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
-  sections?: NeckSection[] | undefined
+  sections?: NeckCrossSection[] | undefined
   bow?: Bow | undefined
   budget?: Budget | undefined
   scarf?: Scarf | undefined
@@ -51,7 +51,7 @@ export function planNeck(
   return {
     layup: planLayup(model.layup, rulerMm),
     roundOver: planRounding(model, cut),
-    sections: planSections(model, cut),
+    sections: planCrossSections(model, cut),
     ...planMass(values, model, cut),
     movement: planMovement(values, model),
     ...angles,

@@ -1,4 +1,5 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch, radians} from '../../tables/units.ts'
 import type {Cutter} from './cut.ts'
 import type {HeadShape} from './head.ts'
 import type {NeckModel} from './model.ts'
@@ -21,7 +22,7 @@ export interface Rounding extends RoundOver {
 }
 
 /** Flat side that a cutter's bearing needs to run on (mm): common practice, no source. */
-const bearingNeedsMm = 25.4 / 8
+const bearingNeedsMm = inch(1 / 8)
 
 /**
  * Say where the back edges are rounded and how much flat side is left for the cutter's bearing where the neck is
@@ -48,7 +49,7 @@ export function planRounding({roundOver}: NeckModel, cut: Cutter): Rounding | un
 }
 
 /** Radius of the bearing under a round-over cutter (mm): common practice, no source. */
-const bearingMm = 25.4 / 4
+const bearingMm = inch(1 / 4)
 
 /**
  * Place the round-over. `scarf` is where the back turns into the head, t·tan(θ/2) from the ledge; `nut` the nut line;
@@ -62,7 +63,7 @@ export function roundOver(
   const given = neck?.['round-over']
   if (!given?.radius) return undefined
   const {head, boxAtMm, tailMm} = places
-  const scarfMm = head && -head.ledgeMm + head.sawnMm * Math.tan((head.angleDeg * Math.PI) / 360)
+  const scarfMm = head && -head.ledgeMm + head.sawnMm * Math.tan(radians(head.angleDeg) / 2)
   const words = {nut: 0, box: boxAtMm ?? tailMm, scarf: scarfMm ?? 0}
   const place = (at: typeof given.from) => (at && 'mm' in at ? at.mm : at && words[at.value])
   const fromMm = place(given.from) ?? words.scarf

@@ -1,4 +1,4 @@
-import {radians} from '../../tables/units.ts'
+import {inch, radians} from '../../tables/units.ts'
 import type {Cutter} from './cut.ts'
 import type {NeckModel} from './model.ts'
 import {scarfAngleDeg} from './string-angles.ts'
@@ -69,7 +69,7 @@ export interface NutSeat {
 }
 
 /** Wood to be left under the nut's groove (mm): common practice, no source. */
-const underGrooveMm = (25.4 * 3) / 8
+const underGrooveMm = inch(3 / 8)
 
 /**
  * Measure the wood left under the nut's groove (mm), the scarf's overlap counted: behind the place where the back

@@ -1,10 +1,11 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
 import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
 
 /** How far a neck may grow in search of one that is stiff enough (mm). */
-const mostGrowthMm = 50.8
+const mostGrowthMm = inch(2)
 
 /**
  * Find the one size to change, and the least mark of the ruler it must come to, for the neck to be stiff enough: the

@@ -1,5 +1,5 @@
 import type {CutPiece} from '../../plan/cut-list.ts'
-import type {NeckSection} from '../../plan/neck/cut.ts'
+import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {lengthWords} from '../lengths.ts'
 import {angleOf} from './labels.ts'
@@ -70,7 +70,7 @@ export function sayHead(plan: Plan): string {
   ])
 }
 
-export function sayCrossSection(plan: Plan, shown: NeckSection | undefined): string {
+export function sayCrossSection(plan: Plan, shown: NeckCrossSection | undefined): string {
   if (!shown) return ''
   const say = (mm: number) => lengthWords(mm, plan)
   return sentence([

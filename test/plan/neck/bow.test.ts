@@ -1,7 +1,7 @@
 import {all, create} from 'mathjs'
 import {describe, expect, test} from 'vitest'
 import {bend} from '../../../plugins/plan/neck/bend.ts'
-import {cutNeck, sectionAt} from '../../../plugins/plan/neck/cut.ts'
+import {crossSectionAt, cutNeck} from '../../../plugins/plan/neck/cut.ts'
 import {distinctPlaces, neckModel} from '../../../plugins/plan/neck/model.ts'
 import {settle} from '../../../plugins/plan/settle.ts'
 import {printedPlan} from '../../../plugins/words/printed-plan.ts'
@@ -76,7 +76,7 @@ test('along a tapered, rounded, fretted neck it agrees with a fine integration b
   const scaleMm = plan.scale!.lengthMm!
   const nutMm = action!.nutMm + action!.crownMm!
   const curvature = (x: number) => {
-    const {neutralAxisMm, eiNmm2} = sectionAt(x, cut)!
+    const {neutralAxisMm, eiNmm2} = crossSectionAt(x, cut)!
     const heightMm = nutMm + ((action!.bridgeHeightMm - nutMm) * x) / scaleMm
     return (tensionTotalN! * (neutralAxisMm! + heightMm)) / eiNmm2!
   }

@@ -1,10 +1,10 @@
 import {describe, expect, test} from 'vitest'
-import {crossSection, type Outline, type SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
+import {type CrossSectionLayer, crossSection, type Outline} from '../../../plugins/plan/neck/cross-section.ts'
 import {layerWood} from '../../../plugins/plan/neck/layers.ts'
 import fc from '../../support/properties.ts'
 import {polygonSection} from './polygon-section.ts'
 
-const stack = (...layers: [thicknessMm: number, eMpa: number][]): SectionLayer[] => {
+const stack = (...layers: [thicknessMm: number, eMpa: number][]): CrossSectionLayer[] => {
   let fromFaceMm = 0
   return layers.map(([thicknessMm, eMpa]) => {
     const layer = {fromFaceMm, thicknessMm, eMpa, densityKgM3: 600}

@@ -1,4 +1,4 @@
-import type {Outline, SectionLayer} from '../../../plugins/plan/neck/cross-section.ts'
+import type {CrossSectionLayer, Outline} from '../../../plugins/plan/neck/cross-section.ts'
 
 type Point = readonly [x: number, y: number]
 
@@ -9,7 +9,7 @@ const corners = 800
  * Compute a laminated section another way: its outline as a polygon of many corners, cut at each layer's faces and
  * integrated along the edges (Green's theorem).
  */
-export function polygonSection(outline: Outline, layers: readonly SectionLayer[]) {
+export function polygonSection(outline: Outline, layers: readonly CrossSectionLayer[]) {
   const whole = polygon(outline)
   let [area, ea, es, ei] = [0, 0, 0, 0]
   for (const {fromFaceMm, thicknessMm, eMpa = 0} of layers) {
