@@ -6,6 +6,7 @@ import {readBuild} from '../plugins/build-file/read.ts'
 import {checks} from '../plugins/checks/checks.ts'
 import {planBuild} from '../plugins/plan/plan.ts'
 import {readBody} from '../plugins/syntax/body.ts'
+import {wholeRun} from './support/whole-run.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same builds again
@@ -121,8 +122,8 @@ const properties = readdirSync('test', {recursive: true, withFileTypes: true})
 const until = Date.now() + (seconds * 1000) / 3
 for (let other = seed; Date.now() < until && !process.exitCode; other++) {
   console.log(`properties, seed ${other}`)
-  const words = ['node_modules/vitest/vitest.mjs', 'run', '--pool=threads', '--no-isolate', '--reporter=dot']
   const env = {...process.env, PROPERTY_SEED: String(other)}
   process.exitCode =
-    spawnSync(process.execPath, [...words, ...properties], {stdio: 'inherit', env}).status ?? 1
+    spawnSync(process.execPath, [...wholeRun, '--reporter=dot', ...properties], {stdio: 'inherit', env})
+      .status ?? 1
 }

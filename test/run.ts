@@ -1,6 +1,7 @@
 import {spawnSync} from 'node:child_process'
 import {mkdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
 import {browserPath} from './support/browser.ts'
+import {wholeRun} from './support/whole-run.ts'
 
 // Types, lint and tests, each to its end, so that one run shows all there is to mend.
 
@@ -18,11 +19,7 @@ const steps = [
   run('Lint', ['node_modules/@biomejs/biome/bin/biome', 'check', '.']),
 ]
 run('Tests', [
-  'node_modules/vitest/vitest.mjs',
-  'run',
-  // One worker keeps what it has read from file to file: most of a test file's time is reading the program.
-  '--pool=threads',
-  '--no-isolate',
+  ...wholeRun,
   '--testTimeout=180000',
   '--hookTimeout=180000',
   '--reporter=default',
