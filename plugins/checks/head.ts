@@ -4,6 +4,20 @@ import {rule} from './rule.ts'
 const tuners = 'tuners: {post-hole: 1/4, at: [-2, -4 1/2, -3 1/4], off: [-7/16, -7/16, 7/16]}'
 
 export const headRules = {
+  'head-thicker-than-stick': rule({
+    severity: 'fault',
+    what: 'A head thicker than the stick that it is planed from.',
+    why: 'Wood that is not there cannot be planed to size.',
+    mend: 'Thin the head, glue a plate on its face, or take a thicker stick.',
+    passes: 'neck: {width: 1 5/8, thickness: 3/4}\nhead: {thickness: 3/4}',
+    fails: 'neck: {width: 1 5/8, thickness: 3/4}\nhead: {thickness: 13/16}',
+    find: ({values}, {neck}) => {
+      const {thicknessMm = 0, comesToMm} = neck?.head ?? {}
+      if (comesToMm === undefined || thicknessMm <= comesToMm + 1e-6) return []
+      return [{at: 'head.thickness', cause: 'neck', thickness: values.head?.thickness?.text, comesToMm}]
+    },
+    says: words.headThickerThanStick,
+  }),
   'head-too-thick': rule({
     severity: 'warning',
     what: 'A head too thick for its tuners.',

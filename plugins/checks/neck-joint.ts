@@ -46,6 +46,41 @@ export const neckJointRules = {
     },
     says: words.neckMissesBox,
   }),
+  'neck-thin-inside': rule({
+    severity: 'fault',
+    what: 'A neck that runs through and is cut down inside the box to less than carries the strings.',
+    why: 'There it is thinnest and bent most: it bows, or breaks, however thick it is outside. The wood may carry a third of its modulus of rupture for years.',
+    mend: 'Leave less daylight under the top, or take a thicker stick.',
+    passes: through('thickness: 1 1/4, above-top: 1/4, wood: black cherry', ', neck-gap: 3/16'),
+    fails: through('thickness: 1 1/4, above-top: 1/4, wood: black cherry', ', neck-gap: 1/2'),
+    find: ({values}, {neck, box}) => {
+      const {tooThin, thicknessMm = 0, leastMm, because} = neck?.inside ?? {}
+      if (!tooThin || !because) return []
+      const {wouldDo} = tooThin
+      const isSaid = values.neck?.inside !== undefined
+      const at = wouldDo?.path ?? (isSaid ? 'neck.inside' : 'neck.thickness')
+      const cause = isSaid ? 'neck.inside' : 'box.neck-gap'
+      const gapMm = box?.neck?.gapMm
+      return [{at, cause: cause === at ? undefined : cause, thicknessMm, gapMm, leastMm, because, wouldDo}]
+    },
+    says: words.neckThinInside,
+  }),
+  'neck-inside-disagrees': rule({
+    severity: 'fault',
+    what: 'A thickness inside the box and a daylight under the top that leave two different necks.',
+    why: 'One of the two would be cut, and everything else made for the other.',
+    mend: 'Leave one of them out, or make it agree.',
+    passes: through('thickness: 1 1/4, inside: 15/16', ', neck-gap: 3/16'),
+    fails: through('thickness: 1 1/4, inside: 3/4', ', neck-gap: 3/16'),
+    find: ({values: {neck, box}}, plan) => {
+      const {saidMm, byGapMm} = plan.box?.neck?.insideTwice ?? {}
+      if (saidMm === undefined || byGapMm === undefined) return []
+      if (Math.abs(saidMm - byGapMm) <= plan.rulerMm + 1e-6) return []
+      const [inside, gap] = [neck?.inside?.text, box?.['neck-gap']?.text]
+      return [{at: 'neck.inside', cause: 'box.neck-gap', inside, gap, byGapMm}]
+    },
+    says: words.neckInsideDisagrees,
+  }),
   'neck-too-tall': rule({
     severity: 'fault',
     what: 'A neck that runs through and is taller than the inside of the box.',
@@ -99,6 +134,20 @@ export const neckJointRules = {
     },
     says: words.notchTooDeep,
   }),
+  'notch-deeper-than-neck': rule({
+    severity: 'fault',
+    what: 'A notch deeper than the neck that lies in it.',
+    why: 'The neck would sink below where it is drawn, and with it the strings; or hang in the air.',
+    mend: 'Cut the notch as deep as the neck lies below the box’s edge.',
+    passes: through('thickness: 1 1/4', ', notch: {width: 1 5/8, depth: 1 1/4}'),
+    fails: through('thickness: 1 1/4', ', notch: {width: 1 5/8, depth: 1 5/16}'),
+    find: ({values}, {box, rulerMm}) => {
+      const {isGiven, depthMm = 0, neckMm = 0} = box?.neck?.notch ?? {}
+      if (!isGiven || depthMm <= neckMm + rulerMm + 1e-6) return []
+      return [{at: 'box.notch.depth', depth: values.box?.notch?.depth?.text, neckMm}]
+    },
+    says: words.notchDeeperThanNeck,
+  }),
   'notch-too-narrow': rule({
     severity: 'fault',
     what: 'A notch narrower than the neck.',
@@ -109,8 +158,9 @@ export const neckJointRules = {
     find: ({values}, {box, rulerMm}) => {
       const neck = box?.neck
       const width = values.box?.notch?.width
-      if (!neck || !width || width.mm >= neck.widthMm - rulerMm - 1e-6) return []
-      return [{at: 'box.notch.width', cause: 'neck.width', width: width.text, neckWidthMm: neck.widthMm}]
+      const neckWidthMm = Math.max(neck?.widthMm ?? 0, neck?.notch?.tailWidthMm ?? 0)
+      if (!neck || !width || width.mm >= neckWidthMm - rulerMm - 1e-6) return []
+      return [{at: 'box.notch.width', cause: 'neck.width', width: width.text, neckWidthMm}]
     },
     says: words.notchTooNarrow,
   }),

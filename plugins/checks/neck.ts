@@ -30,14 +30,17 @@ export const neckRules = {
   }),
   'bow-too-large': rule({
     severity: 'warning',
-    what: 'A neck that the strings bow by more than they stand above it.',
-    why: 'Its middle sinks away until the strings are more than twice as high over it as they should be, and in time it sinks further.',
+    what: 'A neck that the strings bow, creep included, by more than they stand above it, or under frets by more than 1/16 in.',
+    why: 'A load that stays doubles the bow in time, and the middle of the neck sinks away under the strings. What frets bear is common practice, no source.',
     mend: 'Make the neck thicker or wider, of stiffer wood, or use lighter strings.',
     passes: 'neck: {width: 1 1/2, thickness: 3/4, wood: black cherry}',
-    fails: 'neck: {width: 1 1/2, thickness: 11/32, wood: black cherry}',
+    fails: 'neck: {width: 1 1/2, thickness: 7/16, wood: black cherry}',
     find: (_, {neck}) => {
-      const tooLow = neck?.bow?.tooLow
-      return tooLow ? [{...tooLow, at: tooLow.wouldDo?.path ?? 'neck.thickness'}] : []
+      const {tooLow, tooHollow} = neck?.bow ?? {}
+      const wouldDo = (tooLow ?? tooHollow)?.wouldDo
+      return tooLow || tooHollow
+        ? [{...tooHollow, ...tooLow, at: wouldDo?.path ?? 'neck.thickness', wouldDo}]
+        : []
     },
     says: words.bowTooLarge,
   }),

@@ -3,38 +3,45 @@ import {radians} from '../tables/units.ts'
 import type {BoxPlace} from './box/box-place.ts'
 import type {Line} from './lines.ts'
 
-/** How high the strings stand, in mm: `nutMm` and what follows the lines above the crowns. */
-export interface Action {
+/** How high the strings are drawn over the playing face, in mm: as they stand on the strung instrument. */
+export interface Heights {
   nutMm: number
   octaveMm: number
   /** Above the playing face. */
   bridgeHeightMm: number
   /** The frets’ crowns above the playing face; 0 where not given or fretless. */
   crownMm: number
-  reliefMm: number
   /** What the bridge stands on, above the playing face; negative: below. */
   bridgeStandsMm?: number | undefined
-  /** The least height of the strings over nut, lines and octave. */
-  leastMm: number
   /** The bridge height that lets the strings run level with the playing face. */
   levelHeightMm?: number | undefined
   /** Where the file gives all three heights: the bridge height that nut and octave call for. */
   calledHeightMm?: number | undefined
+}
+
+/** How high the strings stand, in mm: `nutMm` and what follows the lines above the crowns. */
+export interface Action extends Heights {
+  /** The hollow of the strung neck at half the scale length; 0 where nothing tells it. */
+  reliefMm: number
+  /** What tells it: the file, or the bow that the strings' pull is reckoned to make. */
+  reliefFrom?: 'file' | 'bow' | undefined
+  /** The bridge above the bare, straight playing face, for the strung octave to be as drawn. */
+  bridgeToBuildMm: number
+  /** What the octave comes to once the bow has crept as far as it may. */
+  octaveAfterCreepMm?: number | undefined
+  /** The least height of the strings over nut, lines and octave. */
+  leastMm: number
   /** By string, then line. */
   atLinesMm?: number[][] | undefined
 }
 
 /**
- * Put the strings at their heights (mm): at the nut and at half the scale length above the playing face (above the
- * crowns where fretted), at the bridge above the playing face, and at every line. The three lie on one straight line
- * once all are taken from the playing face, so two give the third; where the file gives all three, the bridge that
- * nut and octave call for is told besides. Relief, where given, comes on top.
+ * Draw the strings at their heights (mm): at the nut and at half the scale length above the playing face (above the
+ * crowns where fretted), at the bridge above the playing face. The three lie on one straight line once all are taken
+ * from the playing face, so two give the third; where the file gives all three, the bridge that nut and octave call
+ * for is told besides.
  */
-export function planAction(
-  values: BuildValues,
-  place: BoxPlace | undefined,
-  lines: readonly Line[] | undefined,
-): Action | undefined {
+export function planHeights(values: BuildValues, place: BoxPlace | undefined): Heights | undefined {
   const lengthMm = values.scale?.length?.mm
   if (lengthMm === undefined) return undefined
   const crownMm = values.scale?.fretted?.value ? (values.frets?.crown?.mm ?? 0) : 0
@@ -47,24 +54,57 @@ export function planAction(
   )
   if (!three) return undefined
   const {nut, octave, bridge, called} = three
-  const nutMm = nut - crownMm
-  const reliefMm = values.action?.relief?.mm ?? 0
-  const heightsMm = lines?.map(
-    ({fromNutMm}) =>
-      nutMm + ((bridge - nut) * fromNutMm) / lengthMm + reliefAtMm(reliefMm, fromNutMm, lengthMm),
-  )
   const fromStand = (mm: number) => (standsMm === undefined ? undefined : mm - standsMm)
   return {
-    nutMm,
+    nutMm: nut - crownMm,
     octaveMm: octave - crownMm,
     bridgeHeightMm: bridge,
     crownMm,
-    reliefMm,
-    leastMm: Math.min(nutMm, octave - crownMm, ...(heightsMm ?? [])),
     levelHeightMm: fromStand(Math.max(nut, octave)),
     bridgeStandsMm: standsMm,
     calledHeightMm: called === undefined ? undefined : fromStand(called),
-    atLinesMm: heightsMm && values.strings?.map(() => heightsMm),
+  }
+}
+
+/** The hollow that the strings make of a neck (mm), and what it grows by under a load that stays. */
+interface Hollow {
+  octaveMm: number
+  creepMm: number
+  /** By line. */
+  atLinesMm?: readonly number[] | undefined
+}
+
+/**
+ * Say how high the strings stand at every line of the strung instrument, whose neck is hollow: by the relief that the
+ * file gives, else by the bow. Drawn heights are those of the strung instrument (common practice, no source), so the
+ * bridge is built lower by twice the hollow at the octave, and the octave stands as drawn. All in mm.
+ */
+export function planAction(
+  {action, strings, scale}: BuildValues,
+  heights: Heights | undefined,
+  lines: readonly Line[] | undefined,
+  bow: Hollow | undefined,
+): Action | undefined {
+  const lengthMm = scale?.length?.mm
+  if (!heights || lengthMm === undefined) return undefined
+  const givenMm = action?.relief?.mm
+  const reliefMm = givenMm ?? bow?.octaveMm ?? 0
+  const bridgeToBuildMm = heights.bridgeHeightMm - 2 * reliefMm
+  const {nutMm, octaveMm, crownMm} = heights
+  const rise = (bridgeToBuildMm - crownMm - nutMm) / lengthMm
+  const heightsMm = lines?.map(({fromNutMm}, i) => {
+    const hollowMm =
+      givenMm === undefined ? (bow?.atLinesMm?.[i] ?? 0) : reliefAtMm(givenMm, fromNutMm, lengthMm)
+    return nutMm + rise * fromNutMm + hollowMm
+  })
+  return {
+    ...heights,
+    reliefMm,
+    reliefFrom: givenMm !== undefined ? 'file' : bow && 'bow',
+    bridgeToBuildMm,
+    octaveAfterCreepMm: bow && octaveMm + bow.creepMm,
+    leastMm: Math.min(nutMm, octaveMm, ...(heightsMm ?? [])),
+    atLinesMm: heightsMm && strings?.map(() => heightsMm),
   }
 }
 
@@ -112,4 +152,5 @@ export function reliefAtMm(deepestMm: number, fromNutMm: number, scaleMm: number
 }
 
 /** Say how high (mm) the string stands above the playing face at the nut: `action.nutMm` is above the crowns. */
-export const nutAboveFaceMm = ({nutMm, crownMm}: Pick<Action, 'nutMm' | 'crownMm'>): number => nutMm + crownMm
+export const nutAboveFaceMm = ({nutMm, crownMm}: Pick<Heights, 'nutMm' | 'crownMm'>): number =>
+  nutMm + crownMm

@@ -1,6 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {degrees} from '../tables/units.ts'
-import {type Action, nutAboveFaceMm} from './action.ts'
+import {type Heights, nutAboveFaceMm} from './action.ts'
 import {type BoxPlace, stationOf} from './box/box-place.ts'
 import type {Setbacks} from './intonation.ts'
 import type {Saddles} from './saddle.ts'
@@ -32,7 +32,7 @@ export interface BridgePush {
 export function planBridge(
   {scale, bridge}: BuildValues,
   place: BoxPlace | undefined,
-  action: Action | undefined,
+  action: Heights | undefined,
 ): BridgePlace | undefined {
   const stationMm = scale?.length?.mm
   if (stationMm === undefined) return undefined
@@ -55,7 +55,7 @@ export function planBridgePush(
   {anchors}: BuildValues,
   place: BoxPlace | undefined,
   bridge: BridgePlace | undefined,
-  strung: {action: Action | undefined; tensionTotalN: number | undefined},
+  strung: {action: Heights | undefined; tensionTotalN: number | undefined},
 ): BridgePush | undefined {
   const {action, tensionTotalN} = strung
   const anchorMm = stationOf(anchors ?? {}, place)

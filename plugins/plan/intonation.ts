@@ -131,7 +131,7 @@ export function frettedStrings(
   const common = {
     scaleMm,
     nutHeightMm: action.nutMm,
-    riseMm: action.bridgeHeightMm - action.crownMm - action.nutMm,
+    riseMm: action.bridgeToBuildMm - action.crownMm - action.nutMm,
     fingerMm: values.action?.finger?.mm ?? 0,
     reliefMm: action.reliefMm,
   }

@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import {type Action, planAction} from './action.ts'
+import {type Action, planAction, planHeights} from './action.ts'
 import {type AnchorRow, isAnchoredOnNeck, planAnchorConflicts, planAnchorRow, planAnchors} from './anchors.ts'
 import {type AsBuilt, planAsBuilt} from './as-built.ts'
 import {type BillRow, type Cost, planBill} from './bill.ts'
@@ -22,6 +22,7 @@ import {type Hole, planHoles} from './holes.ts'
 import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
 import {planLayout, type Station} from './layout.ts'
 import {longestScaleMm} from './longest-scale.ts'
+import {planBow} from './neck/bow.ts'
 import {planBudget} from './neck/budget.ts'
 import {headLayout} from './neck/head.ts'
 import {planHeadConflicts} from './neck/head-layout.ts'
@@ -112,22 +113,28 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const tuned = planStrings(settled)
   const {tensionTotalN} = tuned ?? {}
   const tunings = planTunings(values, tuned?.strings)
-  const action = planAction(values, place, scale?.lines)
-  const fretted = frettedStrings(values, scale, tuned?.strings, action)
-  const intoned = planIntonation(fretted)
-  const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
-  const bridgePlace = planBridge(values, place, action)
-  const push = planBridgePush(values, place, bridgePlace, {action, tensionTotalN})
-  const bridge = bridgePlace && {...bridgePlace, ...intoned?.setbacks, ...saddles, ...push}
-  const tuners = planTuners(values, tuned?.strings)
-  const anchors = planAnchors(values, place, tuned?.strings)
+  const heights = planHeights(values, place)
+  const bridgePlace = planBridge(values, place, heights)
+  const push = planBridgePush(values, place, bridgePlace, {action: heights, tensionTotalN})
 
   const budget = planBudget(values, place)
   const ends = {place, lengthMm: budget?.lengthMm ?? values.neck?.length?.mm}
   const model = neckModel(values, ends)
+  const carried = {on: bridgePlace?.on, ...push}
+  const bent = model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried})
+  const bow = bent?.bow
+
+  const action = planAction(values, heights, scale?.lines, bow)
+  const fretted = frettedStrings(values, scale, tuned?.strings, action)
+  const intoned = planIntonation(fretted)
+  const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
+  const bridge = bridgePlace && {...bridgePlace, ...intoned?.setbacks, ...saddles, ...push}
+  const tuners = planTuners(values, tuned?.strings)
+  const anchors = planAnchors(values, place, tuned?.strings)
+
   const onHead = headLayout(values, model, tuners, scale)
-  const strung = {ends, scale, tuners, layout: onHead, tensionTotalN, action, bridge}
-  const neck = planNeck(settled, model, budget, strung)
+  const bare = planNeck(settled, model, budget, {scale, tuners, layout: onHead, tensionTotalN, action})
+  const neck = bare && {...bare, ...bent}
   const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
 
   const sizes = planBoxSizes(values)
@@ -158,7 +165,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const holes = planHoles(settled, {tuners, anchors, isAnchoredOnNeck: onNeck, box, fasteners, jack})
 
   const cuts = planCuts(settled, neck, context.pieces)
-  const {scarf, bow, fretting} = neck ?? {}
+  const {scarf, fretting} = neck ?? {}
   const cautions = planCautions(settled, {cuts, scarf, holes, notch: neckInBox?.notch, tensionTotalN})
   const drawn = {scale, strings, action, bridge, box, neckLengthMm: budget?.lengthMm, bowMm: bow?.reliefMm}
   const asBuilt = planAsBuilt(settled, drawn)

@@ -19,6 +19,10 @@ export const neck = record(
     ),
     thickness: length('Playing face to back.', {min: 5, max: 100}),
     joins: choice(['on top', 'through', 'end'], 'How it meets the box.'),
+    inside: length('How thick it is inside the box, where it runs through and is cut down under the top.', {
+      min: 1,
+      max: 100,
+    }),
     'above-top': length("Playing face above the box's top.", {signed: true, min: -50, max: 100}),
     angle: angle('Tilt back.', {min: -10, max: 15}),
     wood: wood('One wood, no laminations.'),

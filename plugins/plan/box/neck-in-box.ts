@@ -3,6 +3,7 @@ import {inch, radians} from '../../tables/units.ts'
 import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Bridge} from '../bridge.ts'
+import {leastGapMm} from '../neck/inside.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
 
@@ -24,6 +25,8 @@ export interface NeckInBox {
   faceByThicknessMm?: number | undefined
   /** Daylight between a neck that runs through and the top. */
   gapMm?: number | undefined
+  /** What is left of it inside the box, where the file says that and the daylight: as it says, and by the daylight. */
+  insideTwice?: {saidMm: number; byGapMm: number} | undefined
   /** Where the bridge stands on that top. */
   leastGapMm?: number | undefined
   /** What a neck that runs through takes of the height inside. */
@@ -41,6 +44,12 @@ export interface Notch {
   /** Down from the box’s upper edge. */
   depthMm: number
   isGiven: boolean
+  /** With the top off: down from the wall’s own edge. */
+  topOffMm?: number | undefined
+  /** What of the neck lies below the box’s upper edge. */
+  neckMm: number
+  /** At the tail wall, where a neck that runs through is wider or narrower there. */
+  tailWidthMm?: number | undefined
   /** What is left of the wall under it, above the back. */
   leftMm?: number | undefined
   /** The deepest that leaves enough of the wall. */
@@ -55,9 +64,6 @@ export interface Shim {
   thickMm: number
   angleDeg: number
 }
-
-/** Daylight under a top that carries the bridge (mm): common practice, no source. */
-const leastGapMm = inch(1 / 32)
 
 /** What must be left of a wall under a notch (mm): common practice, no source. */
 const wallLeftMm = inch(1 / 8)
@@ -85,8 +91,14 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
   if (!joins || thicknessMm === undefined || widthMm === undefined || aboveTopMm === undefined)
     return undefined
   const isThrough = joins === 'through'
-  const gapMm = isThrough ? box?.['neck-gap']?.mm : undefined
+  const saidMm = isThrough ? neck?.inside?.mm : undefined
+  const leftMm = thicknessMm - aboveTopMm - (box?.top?.thickness?.mm ?? 0)
+  const givenGapMm = isThrough ? box?.['neck-gap']?.mm : undefined
+  const gapMm = saidMm === undefined ? givenGapMm : leftMm - saidMm
   const tailMm = taper?.tailStationMm
+  const tailWallMm = (place?.tailMm ?? 0) - (box?.sides?.mm ?? 0)
+  const crossesTail = isThrough && place?.tailMm !== undefined && (tailMm ?? 0) > tailWallMm + 1e-6
+  const tailWidthMm = crossesTail && taper ? neckWidthAt(place.tailMm!, taper) : undefined
   return {
     joins,
     thicknessMm,
@@ -97,9 +109,11 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
     tailMm,
     faceByThicknessMm: faceByThickness(values),
     gapMm,
+    insideTwice:
+      saidMm === undefined || givenGapMm === undefined ? undefined : {saidMm, byGapMm: leftMm - givenGapMm},
     leastGapMm: isThrough && bridge?.on === 'top' ? leastGapMm : undefined,
     ...(isThrough && outside && heights({thicknessMm, aboveTopMm, gapMm}, outside)),
-    notch: notch(values, {widthMm, aboveTopMm, thicknessMm}, outside),
+    notch: notch(values, {widthMm, tailWidthMm, aboveTopMm, thicknessMm}, outside),
     shim: shim(values, place, tailMm),
     stringAboveTopMm:
       place && bridge?.stationMm && action
@@ -142,10 +156,21 @@ function stringAtMm(stationMm: number, bridgeMm: number, action: Action): number
   return nutMm + ((action.bridgeHeightMm - nutMm) * stationMm) / bridgeMm
 }
 
-/** Size the notch for the neck: the file's, or where a neck runs through the one that its walls need. */
+/** A neck where it crosses the box’s walls, in mm. */
+interface Crossing {
+  widthMm: number
+  tailWidthMm: number | undefined
+  aboveTopMm: number
+  thicknessMm: number
+}
+
+/**
+ * Size the notch for the neck: the file's, or where a neck runs through the one that its walls need; a tapered neck
+ * needs one of its own width in each wall. Depths count from the box's upper edge with the top on.
+ */
 function notch(
   {neck, box}: BuildValues,
-  {widthMm, aboveTopMm, thicknessMm}: {widthMm: number; aboveTopMm: number; thicknessMm: number},
+  {widthMm, tailWidthMm, aboveTopMm, thicknessMm}: Crossing,
   outside: BoxSizes['outside'] | undefined,
 ): Notch | undefined {
   const given = box?.notch
@@ -158,6 +183,9 @@ function notch(
     widthMm: acrossMm,
     depthMm,
     isGiven: given?.depth !== undefined,
+    topOffMm: outside && Math.max(depthMm - outside.topMm, 0),
+    neckMm: neck?.joins?.value === 'on top' ? thicknessMm : thicknessMm - aboveTopMm,
+    tailWidthMm: Math.abs((tailWidthMm ?? widthMm) - widthMm) > 1e-6 ? tailWidthMm : undefined,
     besideMm: outside && (outside.widthMm - acrossMm) / 2,
     leftMm: wallMm === undefined ? undefined : wallMm - depthMm,
     deepestMm: wallMm === undefined ? undefined : wallMm - wallLeftMm,

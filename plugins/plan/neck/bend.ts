@@ -8,18 +8,25 @@ export interface Bent {
   hollowAt: (stationMm: number) => number
 }
 
+/** Where the far end of the string's line stands, and the two places (mm) that carry what it stands on. */
+export interface StandsOn {
+  atMm: number
+  carriedMm: readonly [number, number]
+}
+
 /** Steps between two breaks: what the curvature does between them is smooth, so few will do. */
 const steps = 6
 const halves = 2 * steps
 
 /**
- * Integrate curvature twice from the first break to the last and measure the hollow (mm) under the chord between them.
+ * Integrate curvature twice from the first break to the last and measure the hollow (mm) under the chord between them;
+ * or, where the far end stands on something that two places of the neck carry, up to there and under the chord to it.
  * The breaks rise, and no two are the same place (distinctPlaces).
  * Each stretch between breaks is integrated by Simpson's rule, so curvature may jump at a break. A constant M/EI over
  * L gives M·L²/(8EI): M 1,000 N·mm, L 400 mm, EI 2·10⁸ gives 0.1 mm.
  * Source: Gere & Goodno, Mechanics of Materials, App. G, equal end couples.
  */
-export function bend(curvature: Curvature, breaks: readonly number[]): Bent {
+export function bend(curvature: Curvature, breaks: readonly number[], standsOn?: StandsOn): Bent {
   const xs = [breaks[0] ?? 0]
   const ys = [0]
   let slope = 0
@@ -36,13 +43,22 @@ export function bend(curvature: Curvature, breaks: readonly number[]): Bent {
       xs.push(from + (k + 1) * h)
     }
   }
-  const [start, end] = [xs[0]!, xs.at(-1)!]
-  const rise = end > start ? y / (end - start) : 0
-  const hollows = xs.map((x, i) => (x - start) * rise - ys[i]!)
+  const start = xs[0]!
+  const end = standsOn?.atMm ?? xs.at(-1)!
+  const endY = standsOn ? carried(xs, ys, standsOn) : y
+  const rise = end > start ? endY / (end - start) : 0
+  const under = xs.filter((x) => x <= end)
+  const hollows = under.map((x, i) => (x - start) * rise - ys[i]!)
   return {
-    reliefMm: deepest(xs, hollows),
-    hollowAt: (stationMm) => between(xs, hollows, Math.min(end, Math.max(start, stationMm))),
+    reliefMm: deepest(under, hollows),
+    hollowAt: (stationMm) => between(under, hollows, Math.min(end, Math.max(start, stationMm))),
   }
+}
+
+/** How high a place lies on the straight line through two others of the neck. */
+function carried(xs: readonly number[], ys: readonly number[], {atMm, carriedMm: [a, b]}: StandsOn): number {
+  const [ya, yb] = [between(xs, ys, a), between(xs, ys, b)]
+  return ya + ((yb - ya) * (atMm - a)) / (b - a)
 }
 
 /**

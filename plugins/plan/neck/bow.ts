@@ -1,12 +1,15 @@
-import {type Action, nutAboveFaceMm} from '../action.ts'
+import {inch} from '../../tables/units.ts'
+import type {Heights} from '../action.ts'
 import type {Bridge} from '../bridge.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
 import {type Bent, bend, type Curvature} from './bend.ts'
 import {type Cutter, cutNeck} from './cut.ts'
+import {type InsideNeck, planInside} from './inside-neck.ts'
 import {distinctPlaces, type NeckEnds, type NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
+import {momentAt, type StringLoad, stringLoad} from './string-load.ts'
 
 /** How the strings' pull closes: by how the neck joins the box, and for one on top by what carries the bridge. */
 export type FreeBody = 'on top' | 'bridge on the top' | 'through' | 'end'
@@ -18,6 +21,10 @@ export interface Bow {
   /** The likely hollow, of the neck that the box does not help. */
   reliefMm: number
   reliefAfterCreepMm: number
+  /** The likely hollow at half the scale length. */
+  octaveMm: number
+  /** What creep adds to it there. */
+  creepMm: number
   /** Low, high. */
   rangeMm: number[]
   freeBody: FreeBody
@@ -25,63 +32,107 @@ export interface Bow {
   atLinesMm?: number[] | undefined
   /** What would buckle the neck, over the pull. */
   bucklingMargin?: number | undefined
-  /** The line where the bow is more than the strings’ height. */
+  /** The deepest hollow that frets bear, creep included. */
+  mostMm?: number | undefined
+  /** The line where the bow, creep included, is more than the strings’ height. */
   tooLow?: (LineTooLow & {label: string; wouldDo?: WouldDo | undefined}) | undefined
+  /** Under frets, a hollow deeper than they bear. */
+  tooHollow?: {bowMm: number; mostMm: number; wouldDo?: WouldDo | undefined} | undefined
 }
 
-/** What bends the neck: its ends, the strings' pull and how high they stand. */
+/** What bends the neck: its ends, the strings' pull, how high they stand and how they push the bridge. */
 export interface Strung {
   ends: NeckEnds
   tensionTotalN: number | undefined
   scale: Scale | undefined
-  action: Action | undefined
-  bridge: Bridge | undefined
+  heights: Heights | undefined
+  bridge: Pick<Bridge, 'on' | 'breakAngleDeg' | 'downforceN'> | undefined
 }
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
 const creep = 2
 
+/** The deepest hollow under frets, creep included (mm): 1/32 in as strung, common practice, no source. */
+const reliefMostMm = inch(1 / 16)
+
 /**
  * Say how far the strings bow the neck (mm, a hollow under the straight line from nut to bridge): between held at the
  * box's edge and free, over the range of its wood; after creep; at each line; and how far it is from buckling. Where it
- * comes to more than the strings stand above a line, the size that would do.
+ * comes, with creep, to more than the strings stand above a line or than frets bear, the size that would do; and what
+ * a neck that runs through a box is worth inside it.
  * The likely value is that of the free neck, or at the end of a box of the held one.
  */
-export function planBow(settled: Settled, model: NeckModel, cut: Cutter, strung: Strung): Bow | undefined {
-  const pull = pullOf(strung)
-  if (!pull) return undefined
-  const {ends, bridge, scale, action} = strung
+export function planBow(
+  settled: Settled,
+  model: NeckModel,
+  strung: Strung,
+): {bow?: Bow | undefined; inside?: InsideNeck | undefined} {
+  const {ends, bridge, scale, heights} = strung
+  const load = stringLoad({...strung, scaleMm: scale?.lengthMm}, model.inside)
+  const {boxAtMm, inside} = model
   const joins = settled.values.neck?.joins?.value ?? 'on top'
-  const {boxAtMm} = model
-  const freeMm = joins === 'end' && boxAtMm !== undefined ? boxAtMm : pull.scaleMm
+  const freeMm =
+    joins === 'end' && boxAtMm !== undefined ? boxAtMm : (inside?.wallsMm[1] ?? load?.scaleMm ?? 0)
+  const judge = (tried: NeckModel, cut: Cutter = cutNeck(tried)): Judged | undefined => {
+    const bent = load && strungNeck(tried, cut, load, freeMm)
+    return bent && {bent, ...judged(bent, {scale, heights})}
+  }
+  const stiffness = (tried: NeckModel) => {
+    const found = judge(tried)
+    return found && {isEnough: !found.tooLow && !found.tooHollow, reliefMm: found.bent.reliefMm}
+  }
+  const cut = cutNeck(model)
+  const likely = judge(model, cut)
+  // What is cut away altogether has no bow, yet a thickness that would do.
+  const isKnown = load && model.layup.layers.every(({eMpa}) => eMpa !== undefined)
+  const insideNeck = planInside(settled, {model, ends, cut, load}, isKnown ? stiffness : undefined)
+  if (!load || !likely) return {inside: insideNeck}
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
   const isSure = model.layup.layers.every(({eRangeMpa: range}) => range?.[0] === range?.[1])
-  const likely = strungNeck(model, cut, pull, freeMm)
-  const least = strungNeck(model, isSure ? cut : cutNeck(model, 'high'), pull, heldMm)
-  const most = isSure ? likely : strungNeck(model, cutNeck(model, 'low'), pull, freeMm)
-  if (!likely || !least || !most) return undefined
-  const hollows = (bent: Bent) => scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
-  const atLinesMm = hollows(likely)
-  const short = lineTooLow(atLinesMm, action?.atLinesMm)
-  const isEnough = (stiffer: NeckModel) => {
-    const less = strungNeck(stiffer, cutNeck(stiffer), pull, freeMm)
-    const left = less && hollows(less)
-    return left !== undefined && !lineTooLow(left, action?.atLinesMm)
-  }
-  return {
+  const least = strungNeck(model, isSure ? cut : cutNeck(model, 'high'), load, heldMm)
+  const most = isSure ? likely.bent : strungNeck(model, cutNeck(model, 'low'), load, freeMm)
+  if (!least || !most) return {inside: insideNeck}
+  const {bent, atLinesMm, tooLow, tooHollow} = likely
+  const isTooMuch = (tooLow !== undefined || tooHollow !== undefined) && !insideNeck?.tooThin
+  const wouldDo = isTooMuch
+    ? stiffenedNeck(settled, ends, (tried) => stiffness(tried)?.isEnough === true)
+    : undefined
+  const octaveMm = bent.hollowAt(load.scaleMm / 2)
+  const bow: Bow = {
     fromMm: 0,
-    toMm: freeMm,
-    reliefMm: likely.reliefMm,
-    reliefAfterCreepMm: creep * likely.reliefMm,
+    toMm: Math.min(freeMm, load.scaleMm),
+    reliefMm: bent.reliefMm,
+    reliefAfterCreepMm: creep * bent.reliefMm,
+    octaveMm,
+    creepMm: (creep - 1) * octaveMm,
     rangeMm: [least.reliefMm, most.reliefMm].sort((a, b) => a - b),
     freeBody: joins === 'on top' && bridge?.on === 'top' ? 'bridge on the top' : joins,
     atLinesMm,
-    bucklingMargin: bucklingMargin(cut, freeMm, pull.tensionN),
-    tooLow: short && {
-      ...short,
-      label: scale?.lines?.[short.line]?.label ?? '',
-      wouldDo: stiffenedNeck(settled, ends, isEnough),
-    },
+    bucklingMargin: bucklingMargin(cut, Math.min(freeMm, load.scaleMm), load.tensionN),
+    mostMm: scale?.fretted ? reliefMostMm : undefined,
+    tooLow: isTooMuch && tooLow ? {...tooLow, wouldDo} : undefined,
+    tooHollow: isTooMuch && tooHollow ? {...tooHollow, wouldDo} : undefined,
+  }
+  return {bow, inside: insideNeck}
+}
+
+/** A bent neck, and what is too much of it. */
+interface Judged {
+  bent: Bent
+  atLinesMm?: number[] | undefined
+  tooLow?: (LineTooLow & {label: string}) | undefined
+  tooHollow?: {bowMm: number; mostMm: number} | undefined
+}
+
+/** Judge a bend with its creep against the strings' height over each line, and against what frets bear. */
+function judged(bent: Bent, {scale, heights}: Pick<Strung, 'scale' | 'heights'>): Omit<Judged, 'bent'> {
+  const atLinesMm = scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
+  const short = heights && scale && lineTooLow(atLinesMm, scale, heights)
+  const bowMm = creep * bent.reliefMm
+  return {
+    atLinesMm,
+    tooLow: short && {...short, label: scale.lines?.[short.line]?.label ?? ''},
+    tooHollow: scale?.fretted && bowMm > reliefMostMm ? {bowMm, mostMm: reliefMostMm} : undefined,
   }
 }
 
@@ -92,7 +143,7 @@ function bucklingMargin(cut: Cutter, lengthMm: number, tensionN: number): number
   return Number.isFinite(margin) ? margin : undefined
 }
 
-/** A line where the strings bow the neck further than they stand above it, in mm. */
+/** A line where the strings bow the neck, creep included, further than they stand above it, in mm. */
 interface LineTooLow {
   /** Counted from 0. */
   line: number
@@ -100,57 +151,44 @@ interface LineTooLow {
   actionMm: number
 }
 
-/** Find the line, counted from 0, where the bow exceeds the lowest string's height by most; undefined where none does. */
+/** Find the line, counted from 0, where bow and creep exceed the strings' height as drawn by most; undefined where none does. */
 function lineTooLow(
-  bowMm: readonly number[] = [],
-  heightsMm: readonly (readonly number[])[] = [],
+  hollowMm: readonly number[] = [],
+  {lines = [], lengthMm = 0}: Scale,
+  {nutMm, octaveMm}: Heights,
 ): LineTooLow | undefined {
-  const over = bowMm.map((bow, line) => ({
-    line,
-    bowMm: bow,
-    actionMm: Math.min(...heightsMm.map((heights) => heights[line] ?? Number.POSITIVE_INFINITY)),
-  }))
-  return over
-    .filter((one) => one.bowMm > one.actionMm)
-    .reduce<LineTooLow | undefined>(
-      (worst, one) => (worst && worst.bowMm - worst.actionMm >= one.bowMm - one.actionMm ? worst : one),
-      undefined,
-    )
-}
-
-/** The pull of all strings, and how high they stand above the playing face at nut and bridge line. */
-interface Pull {
-  tensionN: number
-  nutMm: number
-  bridgeMm: number
-  scaleMm: number
-}
-
-/** Gather the pull; undefined before strings, scale and heights are known. */
-function pullOf({tensionTotalN, action, scale}: Strung): Pull | undefined {
-  const scaleMm = scale?.lengthMm
-  if (tensionTotalN === undefined || !action || scaleMm === undefined) return undefined
-  return {tensionN: tensionTotalN, nutMm: nutAboveFaceMm(action), bridgeMm: action.bridgeHeightMm, scaleMm}
+  let worst: LineTooLow | undefined
+  for (const [line, hollow] of hollowMm.entries()) {
+    const actionMm = nutMm + (2 * (octaveMm - nutMm) * (lines[line]?.fromNutMm ?? 0)) / lengthMm
+    const bowMm = creep * hollow
+    if (bowMm > actionMm && !(worst && worst.bowMm - worst.actionMm >= bowMm - actionMm))
+      worst = {line, bowMm, actionMm}
+  }
+  return worst
 }
 
 /**
- * Bend the neck between nut and bridge line: the moment is the pull times its height over the neutral axis (N·mm), the
- * curvature that over EI. Past `stiffFromMm` the neck is held straight. Undefined where its stiffness is not known.
+ * Bend the neck: the curvature is the moment of the strings and of the box's walls over EI. Past `stiffFromMm` it is
+ * held straight. The line of the strings ends at the bridge: on the neck, or where a top that both walls carry stands.
+ * Undefined where its stiffness is not known.
  */
 function strungNeck(
-  {tailMm, changes}: NeckModel,
+  {tailMm, inside, changes}: NeckModel,
   cut: Cutter,
-  {tensionN, nutMm, bridgeMm, scaleMm}: Pull,
+  load: StringLoad,
   stiffFromMm: number,
 ): Bent | undefined {
-  const endMm = Math.min(stiffFromMm, tailMm ?? scaleMm, scaleMm)
+  const {scaleMm} = load
+  const lastMm = Math.max(inside?.wallsMm[1] ?? 0, scaleMm)
+  const endMm = Math.min(stiffFromMm, tailMm ?? lastMm, lastMm)
   const curvature: Curvature = (stationMm) => {
     if (stationMm >= endMm) return 0
     const {eiNmm2 = 0, neutralAxisMm = 0} = cut(stationMm)?.values ?? {}
-    const heightMm = nutMm + ((bridgeMm - nutMm) * stationMm) / scaleMm
-    return eiNmm2 > 0 ? (tensionN * (neutralAxisMm + heightMm)) / eiNmm2 : Number.NaN
+    return eiNmm2 > 0 ? momentAt(load, stationMm, neutralAxisMm) / eiNmm2 : Number.NaN
   }
-  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...changes.map(({stationMm}) => stationMm)]
-  const bent = bend(curvature, distinctPlaces(breaks.filter((at) => at >= 0 && at <= scaleMm)))
+  const walls = inside?.wallsMm ?? []
+  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...walls, ...changes.map(({stationMm}) => stationMm)]
+  const places = distinctPlaces(breaks.filter((at) => at >= 0 && at <= lastMm))
+  const bent = bend(curvature, places, load.push && {atMm: scaleMm, carriedMm: load.push.wallsMm})
   return Number.isFinite(bent.reliefMm) ? bent : undefined
 }

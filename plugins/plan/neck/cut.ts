@@ -76,7 +76,7 @@ export type Cutter = (stationMm: number) => Cut | undefined
  * is not computed again.
  */
 export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutter {
-  const {layers: all} = model.layup
+  const all = model.layersAlong
   const stiff = new Map(all.map((layer) => [layer, withStiffness(layer, stiffness)]))
   let last: Cut | undefined
   return (stationMm) => {

@@ -19,6 +19,8 @@ export interface Head {
   leastMm?: number | undefined
   /** The thickest. */
   mostMm?: number | undefined
+  /** The thickest that the stick and a plate on it come to; absent where it is sawn out of a thicker one. */
+  comesToMm?: number | undefined
   retainer?: string | undefined
   /** The first, small hole for a post. */
   pilotMm?: number | undefined
@@ -46,6 +48,7 @@ export function planHead(
     widthMm: layout?.widthMm,
     leastMm: values.tuners && tunerThicknessMm.least,
     mostMm: values.tuners && tunerThicknessMm.most,
+    comesToMm: head.comesToMm,
     retainer: values.head?.retainer?.value,
     pilotMm: values.tuners?.['post-hole'] && pilotMm,
   }
@@ -90,6 +93,8 @@ export interface HeadShape {
   sawnMm: number
   /** Face to back, as the file has it or as the joint leaves it. */
   thicknessMm: number
+  /** What the joint leaves, a plate counted; absent where the head is sawn out of the solid. */
+  comesToMm?: number | undefined
 }
 
 const slackMm = 1e-6
@@ -111,6 +116,7 @@ export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | und
     joint === 'straight' ? !runOn.includes(layer) : layer.fromMm > -ledgeMm + slackMm && !layer.isSawn,
   )
   const leftMm = joint === 'straight' ? Math.max(sum(runOn) - dropMm, 0) : sawnMm
+  const comesToMm = leftMm + (head.plate?.thickness?.mm ?? 0)
   return {
     joint,
     angleDeg,
@@ -119,7 +125,8 @@ export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | und
     dropMm,
     stepMm: sum(ending) + dropMm,
     sawnMm,
-    thicknessMm: head.thickness?.mm ?? leftMm + (head.plate?.thickness?.mm ?? 0),
+    thicknessMm: head.thickness?.mm ?? comesToMm,
+    comesToMm: joint === 'solid' ? undefined : comesToMm,
   }
 }
 

@@ -139,6 +139,8 @@ export interface LayerWood {
   name?: string | undefined
   densityKgM3?: number | undefined
   eMpa?: number | undefined
+  /** What breaks it in bending (modulus of rupture); the least of its strips. */
+  morMpa?: number | undefined
   /** Where the name leaves a range; else both the same. */
   eRangeMpa?: readonly [low: number, high: number] | undefined
   /** Change of width per 1 % of moisture, quarter-sawn and flat-sawn. */
@@ -161,9 +163,11 @@ export function layerWood({wood, woods, ...own}: Written): LayerWood {
   const name = strips.map(({value}) => value).join(', ')
   const found = strips.length ? strips.map(({value}) => woodOf(value, own)) : [woodOf(undefined, own)]
   const sum = {densityKgM3: 0, eMpa: 0, low: 0, high: 0, quarter: 0, flat: 0}
+  let least = Number.POSITIVE_INFINITY
   for (const one of found) {
     if (!one) return {name: name || undefined}
-    const {densityKgM3, eMpa, range, moves} = one
+    const {densityKgM3, eMpa, morMpa, range, moves} = one
+    least = Math.min(least, morMpa ?? Number.NaN)
     sum.densityKgM3 += densityKgM3
     sum.eMpa += eMpa
     sum.low += range?.eMpa[0] ?? eMpa
@@ -176,6 +180,7 @@ export function layerWood({wood, woods, ...own}: Written): LayerWood {
     name: name || undefined,
     densityKgM3: sum.densityKgM3 / count,
     eMpa: sum.eMpa / count,
+    morMpa: Number.isNaN(least) ? undefined : least,
     eRangeMpa: [sum.low / count, sum.high / count],
     moves: Number.isNaN(sum.flat) ? undefined : [sum.quarter / count, sum.flat / count],
   }

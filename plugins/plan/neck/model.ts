@@ -1,7 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {BoxPlace} from '../box/box-place.ts'
 import {type HeadShape, headShape} from './head.ts'
-import {type Layup, neckLayers} from './layers.ts'
+import {type InsideBox, insideBox, layersAlong} from './inside.ts'
+import {type Layup, type NeckLayer, neckLayers} from './layers.ts'
 import {type RoundOver, roundOver} from './round-over.ts'
 import {type NeckTaper, neckTaper} from './taper.ts'
 
@@ -13,6 +14,10 @@ export interface NeckModel extends NeckBody {
 
 interface NeckBody {
   layup: Layup
+  /** The same layers, parted where the neck is cut down to run through a box. */
+  layersAlong: readonly NeckLayer[]
+  /** Where it runs through one. */
+  inside: InsideBox | undefined
   taper: NeckTaper
   tailMm: number | undefined
   boxAtMm: number | undefined
@@ -39,8 +44,11 @@ export function neckModel(values: BuildValues, {place, lengthMm}: NeckEnds): Nec
   const taper = neckTaper(values)
   if (!layup || !taper) return undefined
   const head = headShape(values, layup)
+  const inside = insideBox(values, place, {totalMm: layup.totalMm, tailMm})
   const body: NeckBody = {
     layup,
+    layersAlong: layersAlong(layup.layers, inside),
+    inside,
     taper: tailMm ? {...taper, tailStationMm: tailMm} : taper,
     tailMm,
     boxAtMm,
@@ -51,6 +59,13 @@ export function neckModel(values: BuildValues, {place, lengthMm}: NeckEnds): Nec
     faceRadiusMm: values.fingerboard?.radius?.mm,
   }
   return {...body, changes: changesAlong(body)}
+}
+
+/** Leave so much of a neck (mm) inside the box that it runs through. */
+export function deepened(model: NeckModel, insideMm: number): NeckModel {
+  if (!model.inside) return model
+  const inside = {...model.inside, surfaceMm: model.inside.totalMm - insideMm}
+  return {...model, inside, layersAlong: layersAlong(model.layup.layers, inside)}
 }
 
 /** A station where the neck's section is worth knowing, and what is there. */
@@ -74,7 +89,7 @@ export function distinctPlaces(placesMm: readonly number[]): number[] {
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,
  * box edges, and wherever a layer or the round-over begins or ends.
  */
-function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
+function changesAlong({layup, roundOver, inside, boxAtMm, boxTailMm, tailMm, scaleMm}: NeckBody): Change[] {
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
   const changes: Change[] = []
@@ -86,6 +101,12 @@ function changesAlong({layup, roundOver, boxAtMm, boxTailMm, tailMm, scaleMm}: N
   add(0, 'nut')
   add(freeMm && freeMm / 2, 'middle of the free neck')
   add(boxAtMm, 'box edge')
+  if (inside) {
+    const [fromMm, toMm] = inside.clear
+    add(fromMm, 'inside the box begins')
+    add((fromMm + toMm) / 2, 'inside the box')
+    add(toMm, 'inside the box ends')
+  }
   add(boxTailMm, 'box tail')
   for (const {of, fromMm, toMm} of layup.layers) {
     add(fromMm, `${layerWords(of)} begins`)

@@ -1,12 +1,15 @@
+import type {Action} from '../action.ts'
+import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import type {Placed} from '../tuners.ts'
-import {type Bow, planBow, type Strung} from './bow.ts'
+import type {Bow} from './bow.ts'
 import {type Budget, planBlank} from './budget.ts'
 import {cutNeck, type NeckCrossSection, planCrossSections} from './cut.ts'
 import {type Edges, planEdges} from './edges.ts'
 import {type Fretting, planFretting} from './fretting.ts'
 import {type Head, planHead} from './head.ts'
 import type {HeadLayout} from './head-layout.ts'
+import type {InsideNeck} from './inside-neck.ts'
 import {type NeckLayup, planLayup} from './layup.ts'
 import {type NeckMass, planMass} from './mass.ts'
 import type {NeckModel} from './model.ts'
@@ -19,6 +22,8 @@ import {planStringAngles, type StringAngles} from './string-angles.ts'
 export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
   sections?: NeckCrossSection[] | undefined
   bow?: Bow | undefined
+  /** Where it runs through the box. */
+  inside?: InsideNeck | undefined
   budget?: Budget | undefined
   scarf?: Scarf | undefined
   head?: Head | undefined
@@ -30,12 +35,15 @@ export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
   fretting?: Fretting | undefined
 }
 
-interface Around extends Strung {
+interface Around {
   tuners: readonly Placed[] | undefined
   layout: HeadLayout | undefined
+  scale: Scale | undefined
+  action: Action | undefined
+  tensionTotalN: number | undefined
 }
 
-/** Compute the neck from its body: sections, mass, scarf, blank, head, strings across it, fretting and bow. */
+/** Compute the neck from its body: sections, mass, scarf, blank, head, strings across it and fretting. */
 export function planNeck(
   settled: Settled,
   model: NeckModel | undefined,
@@ -61,6 +69,5 @@ export function planNeck(
     edges: planEdges(settled, model, scale),
     nutSeat: planNutSeat(model, cut, values.nut?.groove?.mm),
     fretting: planFretting(values, model, scale),
-    bow: planBow(settled, model, cut, around),
   }
 }

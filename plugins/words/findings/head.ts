@@ -2,6 +2,17 @@ import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Ruler} from '../lengths.ts'
 import {only, type Wording} from './wording.ts'
 
+export function headThickerThanStick(
+  {thickness, comesToMm}: {thickness: string | undefined; comesToMm: number},
+  ruler: Ruler,
+): Wording {
+  const most = comesToMm >= ruler.rulerMm ? writeLength(comesToMm, ruler, 'down') : undefined
+  return {
+    message: `a head ${thickness} thick cannot be planed from a stick that comes to ${writeLength(comesToMm, ruler, 'down')} there; ${most ? `${most} is the most` : 'take a thicker stick'}`,
+    expected: only(most),
+  }
+}
+
 export function headTooThick(
   {thicknessMm, mostMm}: {thicknessMm: number; mostMm: number},
   ruler: Ruler,

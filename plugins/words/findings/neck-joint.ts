@@ -1,7 +1,9 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Because} from '../../plan/neck/inside-neck.ts'
 import {inch} from '../../tables/units.ts'
 import type {Ruler} from '../lengths.ts'
-import {only, type Wording} from './wording.ts'
+import {insideBecause} from '../neck.ts'
+import {only, type Wording, type WouldDo} from './wording.ts'
 
 type Written = string | undefined
 
@@ -47,6 +49,51 @@ export function neckTooTall(
   return {
     message: `this neck runs through ${writeLength(overMm, ruler, 'up')} deeper than the inside of the box; ${tallest ? `a thickness of ${tallest} would do, or ` : ''}a playing face ${higher} above the top`,
     expected: [isLayered || !tallest ? higher : tallest],
+  }
+}
+
+/** `gapMm` is the daylight that leaves so little; without `leastMm`, nothing inside this neck would do. */
+export function neckThinInside(
+  found: {
+    thicknessMm: number
+    gapMm: number | undefined
+    leastMm: number | undefined
+    because: Because
+    wouldDo: WouldDo | undefined
+  },
+  ruler: Ruler,
+): Wording {
+  const {thicknessMm, gapMm, leastMm, because, wouldDo} = found
+  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  const left =
+    thicknessMm < ruler.rulerMm ? 'nothing to speak of' : `only ${writeLength(thicknessMm, ruler, 'down')}`
+  const cut = gapMm === undefined ? 'cut down for the top' : `cut down for the top and its daylight`
+  const least = leastMm === undefined ? 'more' : writeLength(leastMm, ruler, 'up')
+  return {
+    message: `${cut}, this neck keeps ${left} inside the box, where it takes ${least} ${insideBecause[because]}; ${text ? `${wouldDo.path} ${text} would do` : 'a thicker or wider neck would do'}`,
+    expected: only(text),
+  }
+}
+
+export function neckInsideDisagrees(
+  {inside, gap, byGapMm}: {inside: Written; gap: Written; byGapMm: number},
+  ruler: Ruler,
+): Wording {
+  const text = byGapMm > 0 ? writeLength(byGapMm, ruler) : undefined
+  return {
+    message: `neck.inside says ${inside}, but ${gap} of daylight under the top leaves ${text ?? 'nothing'}`,
+    expected: only(text),
+  }
+}
+
+export function notchDeeperThanNeck(
+  {depth, neckMm}: {depth: Written; neckMm: number},
+  ruler: Ruler,
+): Wording {
+  const text = neckMm >= ruler.rulerMm ? writeLength(neckMm, ruler) : undefined
+  return {
+    message: `a notch ${depth} deep is deeper than the ${text ?? 'little'} of neck below the box’s edge, so the neck would lie lower than it is drawn${text ? `; ${text} would do` : ''}`,
+    expected: only(text),
   }
 }
 

@@ -25,18 +25,26 @@ export function neckTooShort(
   }
 }
 
+/** Where it is a line that the strings stand too near, `label` names it; else the bow is more than frets bear. */
 export function bowTooLarge(
-  {
-    label,
-    bowMm,
-    actionMm,
-    wouldDo,
-  }: {label: string; bowMm: number; actionMm: number; wouldDo?: WouldDo | undefined},
+  found: {
+    label?: string
+    bowMm?: number
+    actionMm?: number
+    mostMm?: number
+    wouldDo?: WouldDo | undefined
+  },
   ruler: Ruler,
 ): Wording {
+  const {label, bowMm = 0, actionMm = 0, mostMm = 0, wouldDo} = found
   const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  const bow = `in time the strings bow the neck by ${writeLength(bowMm, ruler)}`
+  const over =
+    label === undefined
+      ? `${bow}, more than the ${writeLength(mostMm, ruler)} that frets bear`
+      : `${bow} at line ${label}, more than the ${writeLength(actionMm, ruler)} they stand above it there`
   return {
-    message: `the strings bow the neck by ${writeLength(bowMm, ruler)} at line ${label}, more than the ${writeLength(actionMm, ruler)} they stand above it there; ${text ? `${wouldDo.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
+    message: `${over}; ${text ? `${wouldDo.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
     expected: only(text),
   }
 }
