@@ -189,6 +189,7 @@ const cases: Case[] = [
   {
     rule: 'notch-too-deep',
     base: 'through',
+    both: {'neck.thickness': '2'},
     passes: {'box.notch.depth': '1 3/4'},
     fails: {'box.notch.depth': '1 25/32'},
   },

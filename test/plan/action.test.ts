@@ -39,7 +39,7 @@ describe('two heights give the third, from the playing face', () => {
   })
 })
 
-test('every line lies on the string’s straight line, relief on top', () => {
+test('every line lies on the string’s straight line; over a hollow neck the octave stays as drawn', () => {
   const plan = action('action: {nut: 1/8, octave: 7/32}')
   const [first, second] = plan.action!.atLinesMm!
   expect(first).toEqual(second)
@@ -48,7 +48,10 @@ test('every line lies on the string’s straight line, relief on top', () => {
     expect(first![i]).toBeCloseTo(3.175 + (4.7625 * fromNutMm) / 609.6, 9)
   expect(first![11]).toBeCloseTo(5.55625, 9)
   const hollow = action('action: {nut: 1/8, octave: 7/32, relief: 1/64}')
-  expect(hollow.action!.atLinesMm![0]![11]).toBeCloseTo(5.55625 + 25.4 / 64, 9)
+  // Drawn heights are those of the strung instrument: its bridge is lower by twice the hollow at the octave.
+  expect(hollow.action!.atLinesMm![0]![11]).toBeCloseTo(5.55625, 9)
+  expect(hollow.action!.bridgeToBuildMm).toBeCloseTo(7.9375 - (2 * 25.4) / 64, 9)
+  expect(hollow.action).toMatchObject({reliefFrom: 'file', reliefMm: 25.4 / 64})
 })
 
 test('assumed by how it is played', () => {

@@ -73,12 +73,12 @@ export function planBow(
   const joins = settled.values.neck?.joins?.value ?? 'on top'
   const freeMm =
     joins === 'end' && boxAtMm !== undefined ? boxAtMm : (inside?.wallsMm[1] ?? load?.scaleMm ?? 0)
-  const judge = (tried: NeckModel, cut: Cutter = cutNeck(tried)): Judged | undefined => {
+  const judge = (tried: NeckModel, cut: Cutter): Judged | undefined => {
     const bent = load && strungNeck(tried, cut, load, freeMm)
     return bent && {bent, ...judged(bent, {scale, heights})}
   }
-  const stiffness = (tried: NeckModel) => {
-    const found = judge(tried)
+  const stiffness = (tried: NeckModel, triedCut: Cutter) => {
+    const found = judge(tried, triedCut)
     return found && {isEnough: !found.tooLow && !found.tooHollow, reliefMm: found.bent.reliefMm}
   }
   const cut = cutNeck(model)
@@ -95,7 +95,7 @@ export function planBow(
   const {bent, atLinesMm, tooLow, tooHollow} = likely
   const isTooMuch = (tooLow !== undefined || tooHollow !== undefined) && !insideNeck?.tooThin
   const wouldDo = isTooMuch
-    ? stiffenedNeck(settled, ends, (tried) => stiffness(tried)?.isEnough === true)
+    ? stiffenedNeck(settled, ends, (tried) => stiffness(tried, cutNeck(tried))?.isEnough === true)
     : undefined
   const octaveMm = bent.hollowAt(load.scaleMm / 2)
   const bow: Bow = {

@@ -1,6 +1,6 @@
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settle.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
+import {leastMark, toMark, type WouldDo} from '../would-do.ts'
 import {type Cut, type Cutter, cutNeck} from './cut.ts'
 import {type InsideBox, leastGapMm} from './inside.ts'
 import {deepened, type NeckEnds, type NeckModel} from './model.ts'
@@ -50,7 +50,7 @@ interface Tried {
 }
 
 /** Tells of a neck whether it stays straight enough, and how far it bows (mm). */
-type Stiffness = (model: NeckModel) => {isEnough: boolean; reliefMm: number} | undefined
+type Stiffness = (model: NeckModel, cut: Cutter) => {isEnough: boolean; reliefMm: number} | undefined
 
 /**
  * Say what is left of a neck inside the box, what that carries, and the least thickness that is strong and stiff
@@ -65,10 +65,11 @@ export function planInside(
   const {inside} = model
   if (!inside) return undefined
   const {rulerMm} = settled
-  const isEnough = (other: NeckModel) =>
-    stiffness
-      ? holds(stretchOf(other, cutNeck(other), load)) && stiffness(other)?.isEnough === true
-      : thicknessOf(other) >= usualLeastMm - 1e-6
+  const isEnough = (other: NeckModel) => {
+    if (!stiffness) return thicknessOf(other) >= usualLeastMm - 1e-6
+    const otherCut = cutNeck(other)
+    return holds(stretchOf(other, otherCut, load)) && stiffness(other, otherCut)?.isEnough === true
+  }
   const mostMm = inside.totalMm - Math.max(inside.underTopMm + leastGapMm, 0)
   const least = leastInside(model, {mostMm, rulerMm, load}, stiffness)
   const thicknessMm = Math.max(thicknessOf(model), 0)
@@ -105,29 +106,17 @@ function leastInside(
   if (!stiffness) return {mm: usualLeastMm, because: 'practice'}
   const marks = Math.floor(mostMm / rulerMm + 1e-6)
   const left = (mark: number) => deepened(model, mark * rulerMm)
-  const least = (does: (other: NeckModel) => boolean) => {
-    const mark = leastMark(marks, (one) => does(left(one)))
+  const least = (does: (other: NeckModel, cut: Cutter) => boolean) => {
+    const mark = leastMark([1, marks], (one) => does(left(one), cutNeck(left(one))))
     return mark === undefined ? undefined : mark * rulerMm
   }
-  const strong = least((other) => holds(stretchOf(other, cutNeck(other), load)))
+  const strong = least((other, cut) => holds(stretchOf(other, cut, load)))
   if (strong === undefined) return {mm: undefined, because: 'strength'}
-  const stiff = least((other) => stiffness(other)?.isEnough === true)
+  const stiff = least((other, cut) => stiffness(other, cut)?.isEnough === true)
   if (stiff !== undefined) return {mm: Math.max(strong, stiff), because: strong >= stiff ? 'strength' : 'bow'}
-  const [now, uncut] = [model, left(marks)].map((other) => stiffness(other)?.reliefMm)
+  const [now, uncut] = [model, left(marks)].map((other) => stiffness(other, cutNeck(other))?.reliefMm)
   if (now !== undefined && uncut !== undefined && now > 2 * uncut) return {mm: undefined, because: 'bow'}
   return {mm: strong, because: 'strength'}
-}
-
-/** Halve down to the least whole number from 1 to `most` that does, where whatever is larger does as well. */
-function leastMark(most: number, does: (mark: number) => boolean): number | undefined {
-  if (most < 1 || !does(most)) return undefined
-  let [short, enough] = [0, most]
-  while (enough - short > 1) {
-    const middle = Math.floor((short + enough) / 2)
-    if (does(middle)) enough = middle
-    else short = middle
-  }
-  return enough
 }
 
 /** Say what the file would have to say for so much (mm) to be left inside: the thickness there, or less daylight. */

@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settle.ts'
-import type {WouldDo} from '../would-do.ts'
+import {leastMark, type WouldDo} from '../would-do.ts'
 import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
 
 /** How far a neck may grow in search of one that is stiff enough (mm). */
@@ -21,13 +21,11 @@ export function stiffenedNeck(
   if (!size) return undefined
   const first = Math.floor(size.fromMm / rulerMm + 1e-6) + 1
   const last = Math.floor((size.fromMm + mostGrowthMm) / rulerMm)
-  const step = Math.max(1, Math.ceil((last - first) / 400))
-  for (let mark = first; mark <= last; mark += step) {
-    const mm = mark * rulerMm
-    const model = neckModel(size.set(mm), ends)
-    if (model && isStiffEnough(model)) return {path: size.path, mm}
-  }
-  return undefined
+  const mark = leastMark([first, last], (one) => {
+    const model = neckModel(size.set(one * rulerMm), ends)
+    return model !== undefined && isStiffEnough(model)
+  })
+  return mark === undefined ? undefined : {path: size.path, mm: mark * rulerMm}
 }
 
 function sizeToChange(values: BuildValues) {

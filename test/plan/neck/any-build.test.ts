@@ -8,7 +8,7 @@ import fc from '../../support/properties.ts'
 
 /** Numbers of the neck's plan that may lie on either side of nought. */
 const eitherSide =
-  /^(stationMm|fromMm|toMm|spareMm|balanceMm|reliefMm|reliefAfterCreepMm|rangeMm|atLinesMm|bowMm|stringAngleDeg|angleDeg|gapMm|overMm|offMm|mm|leftMm|flatMm|largestMm|deepestMm|nutMm|lastLineMm|neighbourNutMm|neighbourLastLineMm|fitMm|actionMm|bucklingMargin)$/
+  /^(stationMm|fromMm|toMm|spareMm|balanceMm|reliefMm|reliefAfterCreepMm|rangeMm|atLinesMm|bowMm|stringAngleDeg|angleDeg|gapMm|overMm|offMm|mm|leftMm|flatMm|largestMm|deepestMm|nutMm|lastLineMm|neighbourNutMm|neighbourLastLineMm|fitMm|actionMm|bucklingMargin|octaveMm|creepMm|wallsN)$/
 
 function wrong(value: unknown, path: string): string[] {
   if (typeof value === 'number') {
@@ -24,11 +24,15 @@ function wrong(value: unknown, path: string): string[] {
 const rulesOfTheNeck = new Set<RuleName>([
   'bow-too-large',
   'buttons-touch',
+  'head-thicker-than-stick',
   'head-too-thick',
   'head-too-thin',
   'laminations-too-thick',
   'laminations-too-thin',
+  'neck-inside-disagrees',
+  'neck-thin-inside',
   'neck-too-short',
+  'notch-deeper-than-neck',
   'round-over-too-large',
   'scarf-angle',
   'string-angle-flat',
