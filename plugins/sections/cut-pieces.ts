@@ -4,6 +4,7 @@ import {pageSvg} from '../drawings/writers/svg.ts'
 import type {CutPiece, Cuts} from '../plan/cut-list.ts'
 import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
+import {plainName} from '../words/cut-list.ts'
 import {unitWords} from '../words/drawings/labels.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {type BenchStep, figure, type Inline, note, paragraph, steps, subHeading} from './kit.ts'
@@ -159,6 +160,3 @@ function numbersOf(strips: number, from: number, count: number): string {
   if (strips > 1) return ''
   return count === 1 ? `${from} ` : `${from} ${count === 2 ? 'and' : 'to'} ${from + count - 1} `
 }
-
-/** Name several alike by what they share: `neck lamination 2, strip 3` is `neck lamination 2`, `rail 17` is `rail`. */
-export const plainName = (name: string): string => name.replace(/(, strip)? \d+$/, '')

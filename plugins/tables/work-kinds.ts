@@ -36,8 +36,26 @@ export const workKinds = {
   'fret-ends': {name: 'File the fret ends', words: ['fret ends', 'filing the ends']},
   finish: {name: 'Finish', words: ['finish', 'finishing', 'finished']},
   'cut-rod': {name: 'Cut the rod', words: ['rod', 'rods', 'cut the rod', 'bolt']},
-  fasten: {name: 'Fasten', words: ['fasten*', 'screwed', 'bolted', 'fitting the end', 'assembl*']},
+  fasten: {name: 'Join neck and box', words: ['fasten*', 'screwed', 'joined', 'fitting the end', 'neck on', 'assembl*']},
   wire: {name: 'Wire the pickup', words: ['wire', 'wired', 'wiring', 'solder*', 'pickup']},
   string: {name: 'String it', words: ['string', 'strings', 'strung', 'stringing']},
   'set-up': {name: 'Set it up', words: ['set up', 'setting up', 'setup', 'measuring']},
 } satisfies Record<WorkStep, WorkKindRow>
+
+// biome-ignore format: a line each
+/** Steps that are not called and not named as others of their kind, by their ids. */
+const ownNames = {
+  'rip-small': {name: 'Cut the short parts', words: ['short parts', 'small parts']},
+  'glue-up-face': {name: 'Glue the face on', words: ['face glued', 'cap', 'glue the face', 'face on']},
+  'glue-up-board': {name: 'Glue the fingerboard on', words: ['fingerboard']},
+  'glue-up-plate': {name: 'Glue the head’s plate on', words: ['plate']},
+  'plane-sides': {name: 'Plane the sides', words: ['sides', 'planed to width', 'taper*']},
+  'drill-neck-dots': {name: 'Set the dots in', words: ['dots', 'inlay*', 'inlaid']},
+  'fasten-hardware': {name: 'Put the hardware on', words: ['hardware', 'tuners', 'ferrules']},
+  'fasten-top': {name: 'Close the box', words: ['close the box', 'box closed', 'closing']},
+} satisfies Record<string, WorkKindRow>
+
+/** Give what a step is called, and how a day's heading or a task names it: by its id, or else by its kind. */
+export function namesOf(id: string, kind: WorkStep): WorkKindRow {
+  return (ownNames as Readonly<Record<string, WorkKindRow>>)[id] ?? workKinds[kind]
+}

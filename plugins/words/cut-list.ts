@@ -67,3 +67,6 @@ export function unplacedWords(row: UnplacedRow, ruler: Ruler): string {
   const lacks = lacksWords(row, part.wood, ruler)
   return `${which}: ${nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks}`
 }
+
+/** Name several alike by what they share: `neck lamination 2, strip 3` is `neck lamination 2`, `rail 17` is `rail`. */
+export const plainName = (name: string): string => name.replace(/(, strip)? \d+$/, '')

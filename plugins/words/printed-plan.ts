@@ -4,15 +4,22 @@ import type {Bow} from '../plan/neck/bow.ts'
 import type {Budget} from '../plan/neck/budget.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Step} from '../plan/work/step.ts'
+import {waitSource} from '../tables/waits.ts'
 import {effectsInWords} from './as-built.ts'
 import {type CautionWords, cautionInWords} from './cautions.ts'
 import {type PrintedCuts, printedCuts} from './cut-list.ts'
+import type {Ruler} from './lengths.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
 import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
+import type {StepWords} from './step-writing.ts'
+import {stepInWords} from './steps.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
-export interface PrintedPlan extends Omit<Plan, 'neck' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
+export interface PrintedPlan
+  extends Omit<Plan, 'neck' | 'work' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
   neck?: PrintedNeck | undefined
+  work?: PrintedStep[] | undefined
   cautions?: (CautionWords & {id: string})[] | undefined
   asBuilt?: PrintedAsBuilt[] | undefined
   settingUp?: PrintedSettingUp[] | undefined
@@ -24,6 +31,9 @@ interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
   budget?: (Omit<Budget, 'needs'> & {needs: string}) | undefined
 }
 
+/** `waitFrom` says where the waiting time comes from. */
+type PrintedStep = Omit<Step, 'facts' | 'tool'> & StepWords & {waitFrom?: string | undefined}
+
 /** Effects are in a maker's words. */
 type PrintedAsBuilt = Omit<AsBuilt, 'effects'> & {effects: string[]}
 
@@ -32,11 +42,12 @@ type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {neck, cautions, cuts, asBuilt, settingUp} = plan
+  const {neck, work, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
     neck: neck && printedNeck(neck),
     cuts: cuts && printedCuts(cuts, plan),
+    work: work?.map((step) => printedStep(step, plan)),
     cautions: cautions?.map((one) => ({id: one.id, ...cautionInWords(one, plan)})),
     asBuilt: asBuilt?.map((measure) => ({...measure, effects: effectsInWords(measure, plan)})),
     settingUp: settingUp?.map((one) => ({
@@ -61,6 +72,11 @@ function printedNeck({bow, budget, ...neck}: Neck): PrintedNeck {
 
 function printedBow({freeBody, ...bow}: Bow): PrintedNeck['bow'] {
   return {...bow, why: bowWhy[freeBody]}
+}
+
+function printedStep({facts, tool, ...step}: Step, ruler: Ruler): PrintedStep {
+  const waitFrom = step.waitH === undefined ? undefined : waitSource
+  return {...step, ...stepInWords({facts, tool, ...step}, ruler), waitFrom}
 }
 
 /** Copy a value without the keys of objects that hold undefined. */

@@ -4,6 +4,7 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Step} from '../../plugins/plan/work/step.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
+import {meanwhileNames, stepInWords} from '../../plugins/words/steps.ts'
 import {withFractions} from '../markup.ts'
 
 /** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
@@ -16,7 +17,7 @@ interface AroundStep {
   plan: Plan
   beside: Beside
   /** The tool of the step before. */
-  inHand: string | undefined
+  inHand: Step['tool'] | undefined
 }
 
 /**
@@ -25,8 +26,9 @@ interface AroundStep {
  */
 export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Element {
   const {first, again} = beside
-  const {id, does, tool, setting, check, isDone} = step
-  const name = h('strong', `${step.step}${tool && tool !== inHand ? ` (${tool})` : ''}.`)
+  const {id, isDone} = step
+  const {step: called, does, tool, setting, check} = stepInWords(step, plan)
+  const name = h('strong', `${called}${step.tool === inHand ? '' : ` (${tool})`}.`)
   const mindAgain = again.length > 0 ? [' Mind ', ...again, '.'] : []
   // Where each place is listed under its bit, the bits need not be said before.
   const isListed = step.stations.some(({bit}) => bit !== undefined)
@@ -41,10 +43,10 @@ export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Eleme
   ])
 }
 
-function waiting({waitH, meanwhile: ids = []}: Step, {work = []}: Plan): Element[] {
-  if (waitH === undefined) return []
-  const [first] = ids.flatMap((id) => work.find((one) => one.id === id)?.step.toLowerCase() ?? [])
-  return [h('em', `Wait ${hoursInWords(waitH)}${first ? `; meanwhile ${first}` : ''}.`)]
+function waiting(step: Step, {work = []}: Plan): Element[] {
+  if (step.waitH === undefined) return []
+  const [first] = meanwhileNames(step, work)
+  return [h('em', `Wait ${hoursInWords(step.waitH)}${first ? `; meanwhile ${first}` : ''}.`)]
 }
 
 type Station = Step['stations'][number]

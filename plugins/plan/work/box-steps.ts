@@ -10,20 +10,11 @@ export const bareBoxSteps: WorkGroup = (facts) => (facts.values.box ? [prepare(f
 /** Fit blocks, drill the box, let the neck in. */
 export const boxSteps: WorkGroup = (facts) => {
   if (!facts.values.box) return []
+  const after = [...bare, 'fit-blocks']
   return [
     ...blocks(facts),
-    ...holesOn(facts, ['top', 'top inside'], {
-      id: 'drill-top',
-      kind: 'drill-top',
-      does: 'Scrap clamped under; big holes from both sides.',
-      after: [...bare, 'fit-blocks'],
-    }),
-    ...holesOn(facts, ['back', 'side bass', 'side treble', 'head end', 'tail end'], {
-      id: 'drill-box',
-      kind: 'drill-box',
-      does: 'Scrap held inside each wall.',
-      after: [...bare, 'fit-blocks'],
-    }),
+    ...holesOn(facts, ['top', 'top inside'], {of: 'drill-top', after}),
+    ...holesOn(facts, ['back', 'side bass', 'side treble', 'head end', 'tail end'], {of: 'drill-box', after}),
     ...notch(facts),
   ]
 }
@@ -31,14 +22,12 @@ export const boxSteps: WorkGroup = (facts) => {
 function prepare({values, asWritten}: WorkFacts): StepDraft {
   const {length, width, depth, top} = values.box!
   const sizes = [length, width, depth].flatMap((one) => (one ? [asWritten(one)] : []))
-  const paper = top?.paper?.value === 'keep' ? ' The paper stays.' : ''
   return {
     id: 'box-prepare',
     kind: 'box-prepare',
-    does: `Pull nails and staples, wipe out, glue loose corners.${paper}`,
-    tool: 'pliers, magnet and rag',
+    facts: {of: 'box-prepare', keepsPaper: top?.paper?.value === 'keep', sizes},
+    tool: 'pliers',
     after: [],
-    check: sizes.length > 0 ? `Outside it reads ${sizes.join(' × ')}.` : undefined,
   }
 }
 
@@ -48,8 +37,8 @@ function strip({values}: WorkFacts): StepDraft[] {
     {
       id: 'box-strip',
       kind: 'box-strip',
-      does: 'Damp the paper, lift it off, wipe the paste away; let it dry flat.',
-      tool: 'water and scraper',
+      facts: {of: 'box-strip'},
+      tool: 'scraper',
       waitH: dryH,
       after: ['box-prepare'],
     },
@@ -60,14 +49,13 @@ function blocks(facts: WorkFacts): StepDraft[] {
   const {values, design} = facts
   const count = values.box?.blocks?.length ?? 0
   if (count === 0) return []
-  const {waitH, clampsStay} = glueWait(facts)
+  const {waitH, clampsH} = glueWait(facts)
   return [
     {
       id: 'fit-blocks',
       kind: 'fit-blocks',
-      does: `Glue ${count === 1 ? 'the block' : `the ${count} blocks`} in, centred here.`,
-      tool: 'glue and clamps',
-      setting: `on for ${clampsStay}`,
+      facts: {of: 'fit-blocks', setting: {clampsH}, count},
+      tool: 'clamps',
       stations: (design.box?.blocks ?? []).map(({stationMm, offMm}, i) => ({
         what: `block ${i + 1}, middle`,
         stationMm,
@@ -79,21 +67,21 @@ function blocks(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function notch({values, design, size, asWritten}: WorkFacts): StepDraft[] {
+function notch({values, design, asWritten}: WorkFacts): StepDraft[] {
   const {notch: cut, joins} = design.box?.neck ?? {}
   if (!cut) return []
   const {width, depth} = values.box?.notch ?? {}
-  const written =
-    width && depth ? [asWritten(width), asWritten(depth)] : [size(cut.widthMm), size(cut.depthMm)]
+  const setting =
+    width && depth
+      ? {width: asWritten(width), depth: asWritten(depth)}
+      : {width: {mm: cut.widthMm}, depth: {mm: cut.depthMm}}
   return [
     {
       id: 'notch-box',
       kind: 'notch-box',
-      does: `Scribe round the neck, saw inside the lines, pare${joins === 'through' ? ', at both ends' : ''}.`,
-      tool: 'fine saw and chisel',
-      setting: `${written[0]} wide, ${written[1]} deep`,
+      facts: {of: 'notch-box', setting, bothEnds: joins === 'through'},
+      tool: 'chisel',
       after: [...bare, 'plane-sides', 'plane'],
-      check: 'Dry-fitted, a string runs down the middle.',
     },
   ]
 }

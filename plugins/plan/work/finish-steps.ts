@@ -14,7 +14,7 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
   )
   const inOrder = [...coats].sort((a, b) => a.row.order - b.row.order)
   const isMoved = inOrder.some((coat, i) => coat !== coats[i])
-  const paper = values.box?.top?.paper?.value === 'keep' ? ', not on the paper' : ''
+  const keepsPaper = values.box?.top?.paper?.value === 'keep'
   const ids = new Map<string, number>()
   let before: string[] = []
   const finishes = inOrder.map((coat): StepDraft => {
@@ -26,13 +26,18 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
     const step: StepDraft = {
       id,
       kind: row.name === 'stain' ? 'stain' : 'finish',
-      step: kind.charAt(0).toUpperCase() + kind.slice(1),
-      does: `${count === 1 ? 'One thin coat' : `${count} thin coats`}${on ? ` on the ${on}` : ''}.${isMoved ? ' Put in an order that holds; the file has another.' : ''}`,
-      tool: 'rag or brush',
-      setting: count > 1 ? `${row.firstH} h between coats` : undefined,
+      facts: {
+        of: 'finish',
+        setting: count > 1 ? {betweenH: row.firstH} : undefined,
+        name: kind,
+        coats: count,
+        on,
+        isMoved,
+        isOil: row.name === 'oil',
+      },
+      tool: 'rag',
       waitH: (count - 1) * row.firstH + row.lastH,
       after: [...ready, ...(row.name === 'stain' ? [] : ['fret-ends']), ...before],
-      check: row.name === 'oil' ? 'Wiped dry; no smell left before more goes over it.' : undefined,
       words: ['finish', 'finishing', ...row.words],
     }
     before = [...before, id]
@@ -42,9 +47,8 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
     {
       id: 'sand',
       kind: 'sand',
-      does: `With the grain, dust off between grits${paper}.`,
-      tool: 'block and paper',
-      setting: '120, 180, then 220',
+      facts: {of: 'sand', keepsPaper},
+      tool: 'block',
       after: [
         'plane-sides',
         'round-over',
@@ -60,7 +64,6 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
         'notch-box',
         ...(isFretted ? ['drill-neck-dots', 'slot-frets'] : []),
       ],
-      check: 'No scratch in low light.',
     },
     ...finishes,
   ]

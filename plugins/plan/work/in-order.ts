@@ -20,11 +20,17 @@ export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
     for (const id of after) followers.get(id)!.push(at)
     return after.length
   })
+  const settings = drafts.map(({facts}) => JSON.stringify(facts.setting))
   const order: PlacedStep[] = []
+  let last = -1
   while (order.length < steps.length) {
-    const next = choose(drafts, open, order.at(-1)?.draft)
+    const next = choose(open, (at) => {
+      if (drafts[at]!.tool !== drafts[last]?.tool) return 0
+      return settings[at] === settings[last] ? 2 : 1
+    })
     if (next < 0) throw new Error(`The steps ${waiting(drafts, open).join(', ')} wait for each other.`)
     open[next] = -1
+    last = next
     for (const at of followers.get(drafts[next]!.id)!) open[at]!--
     order.push(steps[next]!)
   }
@@ -42,14 +48,13 @@ function known(names: readonly string[], ids: ReadonlyMap<string, unknown>): str
   return found
 }
 
-/** The step, by its number, that nothing holds up and that best goes on with the tool and setting in hand; -1: none. */
-function choose(drafts: readonly StepDraft[], open: readonly number[], last: StepDraft | undefined): number {
+/** The step, by its number, that nothing holds up and that `fits` best, the earliest of several; -1: none. */
+function choose(open: readonly number[], fits: (at: number) => number): number {
   let best = -1
   let bestFit = -1
-  for (let at = 0; at < drafts.length; at++) {
+  for (let at = 0; at < open.length; at++) {
     if (open[at] !== 0) continue
-    const {tool, setting} = drafts[at]!
-    const fit = tool !== last?.tool ? 0 : setting !== last.setting ? 1 : 2
+    const fit = fits(at)
     if (fit <= bestFit) continue
     best = at
     bestFit = fit

@@ -1,4 +1,3 @@
-import {inchMm} from '../../tables/units.ts'
 import type {StationKind} from '../layout.ts'
 import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
 
@@ -7,9 +6,7 @@ export const lineSteps: WorkGroup = (facts) => [
   ...mark(facts),
   ...slots(facts),
   ...holesOn(facts, ['playing face', 'neck back', 'neck end'], {
-    id: 'drill-neck',
-    kind: 'drill-neck',
-    does: 'Centre-punch; scrap behind; depth marked on the bit.',
+    of: 'drill-neck',
     after: ['plane-sides', 'plane', 'glue-head'],
   }),
   ...dots(facts),
@@ -18,23 +15,25 @@ export const lineSteps: WorkGroup = (facts) => [
 ]
 
 function mark(facts: WorkFacts): StepDraft[] {
-  const {values, design, size, asWritten, isFretted, hasBoard} = facts
+  const {values, design, asWritten, isFretted, hasBoard} = facts
   if (!design.scale?.lines?.length) return []
   const length = values.scale?.length
-  const reads = length ? asWritten(length) : size(design.scale.lengthMm ?? 0)
-  const last = design.scale.lines.at(-1)!
+  const {label, mark: read} = design.scale.lines.at(-1)!
   const isEarly = isFretted && hasBoard
   return [
     {
       id: 'mark-lines',
       kind: 'mark-lines',
-      does: isEarly
-        ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
-        : 'All from the nut line, the rule left lying.',
-      tool: 'rule and knife',
+      facts: {
+        of: 'mark-lines',
+        onBoard: isEarly,
+        fretted: isFretted,
+        length: length ? asWritten(length) : {mm: design.scale.lengthMm ?? 0},
+        last: {label, mark: read},
+      },
+      tool: 'knife',
       stations: stationsOf(design.layout, markedKinds(facts)),
       after: isEarly ? ['plane'] : isFretted ? ['plane-sides', 'plane'] : ['sand', 'plane-sides'],
-      check: `Nut line to bridge line reads ${reads}; to ${isFretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
     },
   ]
 }
@@ -55,23 +54,22 @@ function markedKinds({design}: WorkFacts): StationKind[] {
   ]
 }
 
-function slots({design, units, size, isFretted, hasBoard}: WorkFacts): StepDraft[] {
+function slots({design, isFretted, hasBoard}: WorkFacts): StepDraft[] {
   if (!isFretted) return []
-  const {slotWidthMm, slotDepthMm} = design.neck?.fretting ?? {}
-  const fine = (mm: number) => (units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
-  const setting = [
-    ...(slotWidthMm === undefined ? [] : [`kerf ${fine(slotWidthMm)}`]),
-    ...(slotDepthMm === undefined ? [] : [`depth stop ${fine(slotDepthMm)}`]),
-  ].join(', ')
+  const {slotWidthMm: kerfMm, slotDepthMm: depthMm} = design.neck?.fretting ?? {}
+  const isSet = kerfMm !== undefined || depthMm !== undefined
   return [
     {
       id: 'slot-frets',
       kind: 'slot-frets',
-      does: `Square across${hasBoard ? ', the board still square and wide' : ''}.`,
-      tool: 'fret saw and mitre box',
-      setting: setting || undefined,
+      facts: {
+        of: 'slot-frets',
+        setting: isSet ? {kerfMm, depthMm} : undefined,
+        onBoard: hasBoard,
+        lastMark: design.scale?.lines?.at(-1)?.mark,
+      },
+      tool: 'fret saw',
       after: ['mark-lines', 'plane', ...(hasBoard ? [] : ['plane-sides'])],
-      check: `Nut line to the last slot reads ${design.scale?.lines?.at(-1)?.mark ?? size(0)}.`,
     },
   ]
 }
@@ -83,11 +81,9 @@ function dots({values, design, isFretted}: WorkFacts): StepDraft[] {
     {
       id: 'drill-neck-dots',
       kind: 'drill-neck',
-      step: 'Set the dots in',
-      does: 'Drill shallow, glue in, level.',
-      tool: 'hand drill, stop',
+      facts: {of: 'drill-neck-dots'},
+      tool: 'hand drill',
       after: ['mark-lines', 'plane-sides', 'glue-up-board', ...(isFretted ? [] : ['sand'])],
-      words: ['dots', 'inlay*', 'inlaid'],
     },
   ]
 }
@@ -101,37 +97,28 @@ function burn({values}: WorkFacts): StepDraft[] {
     {
       id: 'burn-marks',
       kind: 'burn-marks',
-      does: `The ${burnt.join(' and ')}, on bare wood.`,
+      facts: {of: 'burn-marks', burnt},
       tool: 'hot pen',
       after: ['mark-lines', 'sand', 'plane-sides'],
     },
   ]
 }
 
-function frets({values, design, size, isFretted}: WorkFacts): StepDraft[] {
+function frets({values, design, isFretted}: WorkFacts): StepDraft[] {
   if (!isFretted) return []
   const {wireMm, pieces = [], overhangMm = 0} = design.neck?.fretting ?? {}
-  const zero = values.nut?.kind?.value === 'zero-fret' ? ', the zero fret too' : ''
   return [
     {
       id: 'fret',
       kind: 'fret',
-      does: `From both ends to the middle${zero}; nip close.`,
-      tool: 'hammer and nippers',
-      setting:
-        wireMm === undefined
-          ? undefined
-          : `${pieces.length} pieces, ${size(wireMm)} of wire, ${size(overhangMm)} over at each side`,
+      facts: {
+        of: 'fret',
+        setting: wireMm === undefined ? undefined : {pieces: pieces.length, wireMm, overhangMm},
+        hasZero: values.nut?.kind?.value === 'zero-fret',
+      },
+      tool: 'hammer',
       after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand', 'stain*'],
-      check: 'A straightedge rocks on no fret.',
     },
-    {
-      id: 'fret-ends',
-      kind: 'fret-ends',
-      does: 'Flush, then slanted, then round.',
-      tool: 'file',
-      after: ['fret'],
-      check: 'A rag catches nowhere.',
-    },
+    {id: 'fret-ends', kind: 'fret-ends', facts: {of: 'fret-ends'}, tool: 'file', after: ['fret']},
   ]
 }

@@ -1,5 +1,4 @@
 import {withUnit} from '../../build-file/give-units.ts'
-import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Length} from '../../build-file/values.ts'
 import type {WorkStep} from '../../tables/hazards.ts'
@@ -17,21 +16,15 @@ import type {StringPlan} from '../strings.ts'
 export interface Step {
   id: string
   kind: WorkStep
-  /** What it is called. */
-  step: string
-  does: string
-  tool?: string | undefined
-  setting?: string | undefined
+  facts: StepFacts
+  tool: Tool
   stations: StepStation[]
   waitH?: number | undefined
-  /** Where the waiting time comes from. */
-  waitFrom?: string | undefined
   /** Ids of later steps that need not wait for it. */
   meanwhile?: string[] | undefined
   after: string[]
   /** Ids of the cautions that belong to it. */
   cautions: string[]
-  check?: string | undefined
   /** The journal names it, or a step that comes after it, or says that it is strung up. */
   isDone: boolean
 }
@@ -52,18 +45,145 @@ interface StepStation {
 export interface StepDraft {
   id: string
   kind: WorkStep
-  /** Where the kind's own name would not do. */
-  step?: string | undefined
-  does: string
-  tool: string
-  setting?: string | undefined
+  facts: StepFacts
+  tool: Tool
   stations?: StepStation[] | undefined
   waitH?: number | undefined
   after: readonly string[]
-  check?: string | undefined
   /** How a day's heading or a task names it, where not as its kind. */
   words?: readonly string[] | undefined
 }
+
+/** A length as the file writes it, with its unit; without a text where it is assumed or computed. */
+export interface AsWritten {
+  mm: number
+  text?: string | undefined
+}
+
+/** How long clamps stay on. */
+type Clamped = {clampsH: number}
+
+/** What sort of step it is, with what is set on the tool and all else that its words are made of. */
+export type StepFacts =
+  | {of: 'mill'; setting?: {planeMm: number} | undefined}
+  | {of: 'rip' | 'rip-small'; setting?: {sawn: SawnPart[]} | undefined}
+  | {of: 'glue-up'; setting: {clamps?: number | undefined} & Clamped}
+  | {of: 'plane'; setting?: {stickMm?: number | undefined; boardMm?: number | undefined} | undefined}
+  | {
+      of: 'saw-scarf'
+      setting: {angleDeg: number; fromSquareDeg: number; slope: number; runMm: number}
+      faceMm: number
+    }
+  | {of: 'glue-head'; setting: Clamped}
+  | {of: 'glue-up-plate' | 'fret-ends' | 'drill-neck-dots' | 'box-strip'; setting?: undefined}
+  | {
+      of: 'shape-head'
+      setting: {thicknessMm: number; retainer?: string | undefined}
+      /** Of a head sawn out of the solid. */
+      angleDeg?: number | undefined
+      /** How far the face of a straight head is cut down. */
+      dropMm?: number | undefined
+    }
+  | {of: DrillStep; setting?: {bits: string[]} | undefined}
+  | {of: 'glue-up-face'; setting: {fromMm?: number[] | undefined} & Clamped}
+  | {of: 'glue-up-board'; setting: {fromMm: number; toMm?: number | undefined} & Clamped}
+  | {of: 'plane-sides'; setting?: {nutMm: number; tailMm?: number | undefined} | undefined}
+  | {
+      of: 'round-over'
+      /** The stops are for the bit's centre, which cuts further by its run-in. */
+      setting: {radiusMm: number; stops?: {fromMm: number; toMm: number; runInMm: number} | undefined}
+    }
+  | {
+      of: 'mark-lines'
+      setting?: undefined
+      onBoard: boolean
+      fretted: boolean
+      length: AsWritten
+      last: {label: string; mark: string}
+    }
+  | {
+      of: 'slot-frets'
+      setting?: {kerfMm?: number | undefined; depthMm?: number | undefined} | undefined
+      onBoard: boolean
+      lastMark?: string | undefined
+    }
+  | {of: 'burn-marks'; setting?: undefined; burnt: ('lines' | 'dots')[]}
+  | {of: 'fret'; setting?: {pieces: number; wireMm: number; overhangMm: number} | undefined; hasZero: boolean}
+  | {
+      of: 'cut-rod'
+      setting?:
+        | {thick?: AsWritten | undefined; long?: AsWritten | undefined; groove?: AsWritten | undefined}
+        | undefined
+      for: 'nut' | 'bridge'
+      rod: 'rod' | 'bolt'
+    }
+  | {of: 'fasten-hardware'; setting?: undefined; anchors?: string | undefined; extras: string[]}
+  | {
+      of: 'fasten'
+      setting?:
+        | {
+            screws?: {count: number; size: string; length?: AsWritten | undefined} | undefined
+            shimMm?: number | undefined
+            gapMm?: number | undefined
+          }
+        | undefined
+      by: 'glue' | 'screws' | 'fit'
+      length?: AsWritten | undefined
+    }
+  | {of: 'wire'; setting?: undefined; under?: string | undefined}
+  | {of: 'fasten-top'; setting?: undefined; held: string}
+  | {of: 'string'; setting?: {strings: string[]} | undefined}
+  | {of: 'set-up'; setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined}
+  | {of: 'box-prepare'; setting?: undefined; keepsPaper: boolean; sizes: AsWritten[]}
+  | {of: 'fit-blocks'; setting: Clamped; count: number}
+  | {of: 'notch-box'; setting: {width: AsWritten; depth: AsWritten}; bothEnds: boolean}
+  | {of: 'sand'; setting?: undefined; keepsPaper: boolean}
+  | {
+      of: 'finish'
+      setting?: {betweenH: number} | undefined
+      /** As the file names it. */
+      name: string
+      coats: number
+      on?: string | undefined
+      /** The file lists it in another order. */
+      isMoved: boolean
+      isOil: boolean
+    }
+
+export type DrillStep = 'drill-head' | 'drill-neck' | 'drill-top' | 'drill-box'
+
+export interface SawnPart {
+  name: string
+  lengthMm: number
+  widthMm: number
+}
+
+/** What is in hand. */
+export type Tool =
+  | 'block'
+  | 'carrier'
+  | 'chisel'
+  | 'clamps'
+  | 'drill press'
+  | 'file'
+  | 'fret saw'
+  | 'hacksaw'
+  | 'hammer'
+  | 'hand drill'
+  | 'hands'
+  | 'hot pen'
+  | 'iron'
+  | 'jointer'
+  | 'knife'
+  | 'planer'
+  | 'pliers'
+  | 'rag'
+  | 'rip saw'
+  | 'router'
+  | 'saw'
+  | 'scraper'
+  | 'screwdriver'
+  | 'tuner'
 
 /** Say what one group of the work asks of this build; in the order in which it would be done if nothing forbade it. */
 export type WorkGroup = (facts: WorkFacts) => StepDraft[]
@@ -81,15 +201,12 @@ export interface Design {
   cuts: Cuts | undefined
 }
 
-/** What decides which steps a build takes: its values, what is made of them, and how to write a length. */
+/** What decides which steps a build takes: its values, and what is made of them. */
 export interface WorkFacts {
   values: BuildValues
-  units: 'in' | 'mm'
   design: Design
-  /** Write a length (mm) in the build's units to its ruler. */
-  size: (mm: number) => string
-  /** Write a length as the file does, with its unit. */
-  asWritten: (length: Length) => string
+  /** Take a length as the file writes it, with its unit. */
+  asWritten: (length: Length) => AsWritten
   isFretted: boolean
   /** Frets are sawn into a board of their own, before it is glued on. */
   hasBoard: boolean
@@ -98,41 +215,42 @@ export interface WorkFacts {
 /** Gather what the groups of steps ask. */
 export function workFacts(settled: Settled, design: Design): WorkFacts {
   const {values, units} = settled
-  const size = (mm: number) => writeLength(mm, settled).replace('-', '−')
   return {
     values,
-    units,
     design,
-    size,
-    asWritten: (length) => (length.assumed ? size(length.mm) : withUnit(length, units)),
+    asWritten: (length) => ({
+      mm: length.mm,
+      text: length.assumed ? undefined : withUnit(length, units),
+    }),
     isFretted: values.scale?.fretted?.value === true,
     hasBoard: values.fingerboard !== undefined,
   }
 }
 
-/** Give the hours until a glued joint may be worked, by the neck's glue, and what to say of its clamps. */
-export function glueWait({values: {neck}}: WorkFacts): {waitH: number; clampsStay: string} {
+/** Give the hours until a glued joint may be worked, by the neck's glue, and until its clamps may come off. */
+export function glueWait({values: {neck}}: WorkFacts): {waitH: number; clampsH: number} {
   const glue = neck?.glue?.value ?? ''
   const isNamed = named(glue)
   const row = glueWaits.find(({words}) => isNamed(words)) ?? usualGlue
-  const clampsStay = row.firstH < 1 ? `${row.firstH * 60} min` : `${row.firstH} h`
-  return {waitH: row.lastH, clampsStay}
+  return {waitH: row.lastH, clampsH: row.firstH}
 }
 
 /** Make the step that drills all holes of some faces, in the order of bit changes; none where there are none. */
 export function holesOn(
   {design: {holes = []}}: WorkFacts,
   faces: readonly string[],
-  draft: Omit<StepDraft, 'tool' | 'setting' | 'stations'>,
+  draft: {of: DrillStep; after: readonly string[]},
 ): StepDraft[] {
   const here = holes.filter(({face}) => faces.includes(face))
   if (here.length === 0) return []
   const bits = new Set(here.flatMap(({bit}) => (bit ? [bit] : [])))
   return [
     {
-      ...draft,
+      id: draft.of,
+      kind: draft.of,
+      facts: {of: draft.of, setting: bits.size > 0 ? {bits: [...bits]} : undefined},
       tool: 'drill press',
-      setting: bits.size > 0 ? [...bits].join('; ') : undefined,
+      after: draft.after,
       stations: here.map(({what, face, stationMm, offMm, bit, depthMm}) => ({
         what,
         stationMm,

@@ -1,6 +1,5 @@
 import {type HazardRow, hazards} from '../../tables/hazards.ts'
-import {waitSource} from '../../tables/waits.ts'
-import {workKinds} from '../../tables/work-kinds.ts'
+import {namesOf} from '../../tables/work-kinds.ts'
 import type {Settled} from '../settle.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
 import {faceSteps} from './face-steps.ts'
@@ -60,21 +59,17 @@ function stepOf(
   beside: ReadonlyMap<string, string[]>,
   done: ReadonlySet<string>,
 ): Step {
-  const {id, kind, does, tool, setting, waitH, check} = draft
+  const {id, kind, facts, tool, waitH} = draft
   return {
     id,
     kind,
-    step: draft.step ?? workKinds[kind].name,
-    does,
+    facts,
     tool,
-    setting: setting || undefined,
     stations: draft.stations ?? [],
     waitH,
-    waitFrom: waitH === undefined ? undefined : waitSource,
     meanwhile: others.length > 0 ? others : undefined,
     after,
     cautions: beside.get(kind) ?? [],
-    check: check || undefined,
     isDone: done.has(id),
   }
 }
@@ -124,7 +119,7 @@ function doneSteps(
   const done = new Set<string>()
   for (let at = steps.length - 1; at >= 0; at--) {
     const {draft, after} = steps[at]!
-    const {id, kind, words = workKinds[kind].words} = draft
+    const {id, kind, words = namesOf(id, kind).words} = draft
     const isStrungSo = isStrung && (kind === 'string' || (isMeasured && kind === 'set-up'))
     if (!done.has(id) && !isStrungSo && !isNamed(words)) continue
     done.add(id)

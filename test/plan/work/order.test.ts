@@ -1,8 +1,9 @@
 import {describe, expect, test} from 'vitest'
 import {hazards} from '../../../plugins/tables/hazards.ts'
 import {workKinds} from '../../../plugins/tables/work-kinds.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
 import {changed} from '../../support/changed.ts'
-import {planOf} from '../../support/plan-of.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import {soundNecks} from '../../support/sound-necks.ts'
@@ -117,7 +118,7 @@ describe('settings come from the plan', () => {
   const {plan} = planOf(
     changed(soundBuilds['on top'], {'neck.round-over': '{radius: 3/8, from: nut, to: box}'}),
   )
-  const step = (id: string) => plan.work!.find((one) => one.id === id)!
+  const step = (id: string) => printedPlan(plan).work!.find((one) => one.id === id)!
 
   test('the scarf’s angle, from the stick and from square', () => {
     // 14° of the stick is 76° off square, by arithmetic.
@@ -141,9 +142,9 @@ describe('settings come from the plan', () => {
 })
 
 describe('waits', () => {
-  const {work = [], workTime} = planOf(
+  const {work = [], workTime} = printedOf(
     changed(soundBuilds['on top'], {finish: '[{kind: shellac, coats: 3}, {kind: oil, coats: 2}]'}),
-  ).plan
+  )
   const waitOf = (id: string) => work.find((one) => one.id === id)
 
   test('count the coats, and say where they come from', () => {

@@ -1,0 +1,56 @@
+import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
+import type {AsWritten, StepFacts} from '../plan/work/step.ts'
+import type {Ruler} from './lengths.ts'
+
+/** A step as a maker reads it. */
+export interface StepWords {
+  /** What it is called. */
+  step: string
+  does: string
+  tool: string
+  /** What is set on the tool: bit, fence, depth, angle. */
+  setting?: string | undefined
+  /** What to look at before going on. */
+  check?: string | undefined
+}
+
+type Of = StepFacts['of']
+type FactsOf<Name extends Of, Facts = StepFacts> = Facts extends {of: infer Some}
+  ? Name extends Some
+    ? Facts
+    : never
+  : never
+
+/** What each sort of step says beside its name and tool. */
+export type WordsOf = {
+  [Name in Of]: (facts: FactsOf<Name>, by: Writing) => Omit<StepWords, 'step' | 'tool'>
+}
+
+/** How lengths are written: to the build's ruler, with and without the unit, or as the file has them. */
+export interface Writing {
+  units: Ruler['units']
+  size: (mm: number) => string
+  bare: (mm: number) => string
+  asWritten: (length: AsWritten) => string
+}
+
+/** Write lengths for a step. */
+export function writing(ruler: Ruler): Writing {
+  const size = (mm: number) => writeLength(mm, ruler).replace('-', '−')
+  return {
+    units: ruler.units,
+    size,
+    bare: (mm) => writeBare(mm, ruler),
+    asWritten: ({mm, text}) => text ?? size(mm),
+  }
+}
+
+/** Put the parts of a setting in a row; undefined where there is none. */
+export function inRow(parts: readonly (string | undefined | false)[], between = ', '): string | undefined {
+  return parts.filter(Boolean).join(between) || undefined
+}
+
+/** Say how long clamps stay on: `on for 1 h`, `on for 15 min`. */
+export function clampsOn({clampsH}: {clampsH: number}): string {
+  return `on for ${clampsH < 1 ? `${clampsH * 60} min` : `${clampsH} h`}`
+}

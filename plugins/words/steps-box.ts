@@ -1,0 +1,37 @@
+import {clampsOn, type WordsOf} from './step-writing.ts'
+
+/** The words of the steps that make the box ready, and of sanding and finish. */
+export const boxSteps = {
+  'box-prepare': ({keepsPaper, sizes}, {asWritten}) => ({
+    does: `Pull nails and staples, wipe out, glue loose corners.${keepsPaper ? ' The paper stays.' : ''}`,
+    check: sizes.length > 0 ? `Outside it reads ${sizes.map(asWritten).join(' × ')}.` : undefined,
+  }),
+  'box-strip': () => ({does: 'Damp the paper, lift it off, wipe the paste away; let it dry flat.'}),
+  'fit-blocks': ({setting, count}) => ({
+    does: `Glue ${count === 1 ? 'the block' : `the ${count} blocks`} in, centred here.`,
+    setting: clampsOn(setting),
+  }),
+  'drill-top': ({setting}) => ({
+    does: 'Scrap clamped under; big holes from both sides.',
+    setting: setting?.bits.join('; '),
+  }),
+  'drill-box': ({setting}) => ({
+    does: 'Scrap held inside each wall.',
+    setting: setting?.bits.join('; '),
+  }),
+  'notch-box': ({setting: {width, depth}, bothEnds}, {asWritten}) => ({
+    does: `Scribe round the neck, saw inside the lines, pare${bothEnds ? ', at both ends' : ''}.`,
+    setting: `${asWritten(width)} wide, ${asWritten(depth)} deep`,
+    check: 'Dry-fitted, a string runs down the middle.',
+  }),
+  sand: ({keepsPaper}) => ({
+    does: `With the grain, dust off between grits${keepsPaper ? ', not on the paper' : ''}.`,
+    setting: '120, 180, then 220',
+    check: 'No scratch in low light.',
+  }),
+  finish: ({setting, coats, on, isMoved, isOil}) => ({
+    does: `${coats === 1 ? 'One thin coat' : `${coats} thin coats`}${on ? ` on the ${on}` : ''}.${isMoved ? ' Put in an order that holds; the file has another.' : ''}`,
+    setting: setting && `${setting.betweenH} h between coats`,
+    check: isOil ? 'Wiped dry; no smell left before more goes over it.' : undefined,
+  }),
+} satisfies Partial<WordsOf>

@@ -1,0 +1,62 @@
+import {inWords} from './quantities.ts'
+import {inRow, type WordsOf} from './step-writing.ts'
+
+/** The words of the steps that put neck, box and hardware together, from the rods to the setting up. */
+export const joiningSteps = {
+  'cut-rod': ({setting: {thick, long, groove} = {}}, {asWritten}) => ({
+    does: 'In the vice; file both ends round.',
+    setting: inRow([
+      thick && `${asWritten(thick)} thick`,
+      long && `${asWritten(long)} long`,
+      groove && `groove ${asWritten(groove)} deep at the nut line`,
+    ]),
+  }),
+  'fasten-hardware': ({anchors, extras}) => ({
+    does: `${inWords(['Tuners', ...anchorsCalled(anchors), ...extras])}.`,
+  }),
+  fasten: ({setting: {screws, shimMm, gapMm} = {}, by, length}, {size, asWritten}) => ({
+    does: joined[by],
+    setting: inRow(
+      [
+        screws &&
+          `${screws.count} of No. ${screws.size}${screws.length ? `, ${asWritten(screws.length)}` : ''}`,
+        shimMm !== undefined && `wedge ${size(shimMm)} at its thick end`,
+        gapMm !== undefined && `${size(gapMm)} of daylight under the top`,
+      ],
+      '; ',
+    ),
+    check: length
+      ? `Nut line to bridge line still ${asWritten(length)}; a string runs down the middle.`
+      : 'A string from nut to tail runs down the middle.',
+  }),
+  wire: ({under}) => ({
+    does: `Jack soldered on the bench; pickup${under ? ` under the ${under}` : ''}; lead tied down.`,
+    check: 'A tap on the top comes through.',
+  }),
+  'fasten-top': ({held}) => ({
+    does:
+      held === 'glued' ? 'Glue the top down; look inside first.' : `The top is ${held}; look inside first.`,
+    check: 'Nothing rattles.',
+  }),
+  string: ({setting}) => ({
+    does: 'Bridge on its line; all up by turns, a little each.',
+    setting: setting?.strings.join(', '),
+    check: 'Each holds its note after a stretch.',
+  }),
+  'set-up': ({setting: {nut, octave} = {}}, {asWritten}) => ({
+    does: 'Heights first, then the bridge by the octave; write them down.',
+    setting: inRow([nut && `nut ${asWritten(nut)}`, octave && `octave ${asWritten(octave)}`]),
+    check: 'Octave line and half the string agree.',
+  }),
+} satisfies Partial<WordsOf>
+
+const joined = {
+  glue: 'Glue the neck on its block; clamp along the neck.',
+  screws: 'Wax the screws, drive them by hand.',
+  fit: 'Bring neck and box together as the joint was fitted.',
+} as const
+
+function anchorsCalled(kind: string | undefined): string[] {
+  if (!kind || kind === 'plain') return []
+  return [kind === 'pins' || kind === 'tailpiece' ? kind : `${kind}s`]
+}

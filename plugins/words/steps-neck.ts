@@ -1,0 +1,128 @@
+import type {SawnPart} from '../plan/work/step.ts'
+import {inchMm} from '../tables/units.ts'
+import {plainName} from './cut-list.ts'
+import {clampsOn, inRow, type WordsOf, type Writing} from './step-writing.ts'
+
+/** The words of the steps that make the neck. */
+export const neckSteps = {
+  mill: ({setting}, {size}) => ({
+    does: 'One face flat, then one edge square to it.',
+    setting: setting && `leave ${size(setting.planeMm)} a face`,
+    check: 'No light under straightedge and square.',
+  }),
+  rip: ({setting}, by) => ({
+    does: 'Rip to width; crosscut to length.',
+    setting: setting && sawn(setting.sawn, by),
+    check: 'Each piece bears its name.',
+  }),
+  'rip-small': ({setting}, by) => ({
+    does: 'Off one long strip; the last cuts of all.',
+    setting: setting && sawn(setting.sawn, by),
+  }),
+  'glue-up': ({setting}) => ({
+    does: 'Dry-fit, then glue the layers.',
+    setting: inRow([setting.clamps !== undefined && `${setting.clamps} clamps and cauls`, clampsOn(setting)]),
+    check: 'A thin bead along every seam.',
+  }),
+  plane: ({setting}, {size}) => ({
+    does: 'Plane to thickness.',
+    setting: inRow([
+      setting?.stickMm !== undefined && `stick ${size(setting.stickMm)}`,
+      setting?.boardMm !== undefined && `fingerboard ${size(setting.boardMm)}`,
+    ]),
+    check: 'The same at both ends and the middle.',
+  }),
+  'saw-scarf': ({setting: {angleDeg, fromSquareDeg, slope, runMm}, faceMm}, {size}) => ({
+    does: 'In a carrier; then plane both slopes as one.',
+    setting: `${degrees(angleDeg)} to the stick (${degrees(fromSquareDeg)} from square, 1 in ${Number(slope.toFixed(1))}), blade tilt 0°, over ${size(runMm)}`,
+    check: `The sawn face reads ${size(faceMm)}.`,
+  }),
+  'glue-head': ({setting}) => ({
+    does: 'Turn the cut piece over, its slope under the neck’s end; a brad at each end.',
+    setting: clampsOn(setting),
+    check: 'Straight along both edges.',
+  }),
+  'glue-up-plate': () => ({does: 'Pads under the clamps.'}),
+  'shape-head': ({setting: {thicknessMm, retainer}, angleDeg, dropMm}, {size}) => ({
+    does:
+      angleDeg !== undefined
+        ? `Saw the head out of the solid, ${angleDeg}° back; plane to thickness, saw the outline.`
+        : dropMm !== undefined
+          ? `Cut its face down ${size(dropMm)}; plane to thickness, saw the outline.`
+          : 'Plane to thickness, saw the outline.',
+    setting: `${size(thicknessMm)} thick${retainer ? `; a ${retainer} holds the strings down` : ''}`,
+    check: 'Face and back are parallel.',
+  }),
+  'drill-head': ({setting}) => ({
+    does: 'Small hole from the face, then to size from both.',
+    setting: setting?.bits.join('; '),
+    check: 'A post turns without shaking.',
+  }),
+  'glue-up-face': ({setting}, {size}) => ({
+    does: 'Plane the stick’s face, then glue at once.',
+    setting: inRow([...(setting.fromMm ?? []).map((mm) => `from ${size(mm)}`), clampsOn(setting)]),
+  }),
+  'glue-up-board': ({setting: {fromMm, toMm, ...setting}}, {size}) => ({
+    does: 'Centre line on centre line; pins against sliding.',
+    setting: `from ${size(fromMm)}${toMm === undefined ? '' : ` to ${size(toMm)}`}, ${clampsOn(setting)}`,
+  }),
+  'plane-sides': ({setting}, {size}) => ({
+    does: 'To the line, the same off each; tail end square.',
+    setting:
+      setting &&
+      `${size(setting.nutMm)} wide${setting.tailMm === undefined ? '' : ` at the nut, ${size(setting.tailMm)} at the tail`}`,
+    check: 'Centre line in the middle at both ends.',
+  }),
+  'round-over': ({setting: {radiusMm, stops}}, {size}) => ({
+    does: 'Stops clamped on; two passes; file the run-outs.',
+    setting: inRow([
+      `radius ${size(radiusMm)}`,
+      stops &&
+        `bit’s centre from ${size(stops.fromMm)} to ${size(stops.toMm)} (it cuts ${size(stops.runInMm)} past)`,
+    ]),
+    check: 'Both edges start and stop alike.',
+  }),
+  'mark-lines': ({onBoard, fretted, length, last}, {asWritten}) => ({
+    does: onBoard
+      ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
+      : 'All from the nut line, the rule left lying.',
+    check: `Nut line to bridge line reads ${asWritten(length)}; to ${fretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
+  }),
+  'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, lastMark}, {size, units}) => {
+    const fine = (mm: number) => (units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
+    return {
+      does: `Square across${onBoard ? ', the board still square and wide' : ''}.`,
+      setting: inRow([
+        kerfMm !== undefined && `kerf ${fine(kerfMm)}`,
+        depthMm !== undefined && `depth stop ${fine(depthMm)}`,
+      ]),
+      check: `Nut line to the last slot reads ${lastMark ?? size(0)}.`,
+    }
+  },
+  'drill-neck': ({setting}) => ({
+    does: 'Centre-punch; scrap behind; depth marked on the bit.',
+    setting: setting?.bits.join('; '),
+  }),
+  'drill-neck-dots': () => ({does: 'Drill shallow, glue in, level.'}),
+  'burn-marks': ({burnt}) => ({does: `The ${burnt.join(' and ')}, on bare wood.`}),
+  fret: ({setting, hasZero}, {size}) => ({
+    does: `From both ends to the middle${hasZero ? ', the zero fret too' : ''}; nip close.`,
+    setting:
+      setting &&
+      `${setting.pieces} pieces, ${size(setting.wireMm)} of wire, ${size(setting.overhangMm)} over at each side`,
+    check: 'A straightedge rocks on no fret.',
+  }),
+  'fret-ends': () => ({does: 'Flush, then slanted, then round.', check: 'A rag catches nowhere.'}),
+} satisfies Partial<WordsOf>
+
+/** Say which sizes are sawn, equal ones once: `2 3/16 × 3/4 in (neck)`. */
+function sawn(parts: readonly SawnPart[], {size, bare}: Writing): string {
+  const counts = new Map<string, number>()
+  for (const {lengthMm, widthMm, name} of parts) {
+    const what = `${bare(widthMm)} × ${size(lengthMm)} (${plainName(name)})`
+    counts.set(what, (counts.get(what) ?? 0) + 1)
+  }
+  return [...counts].map(([what, count]) => (count > 1 ? `${count} of ${what}` : what)).join('; ')
+}
+
+const degrees = (deg: number) => `${Number(deg.toFixed(1))}°`
