@@ -9,7 +9,7 @@ import {checks} from './checks/checks.ts'
 import type {Piece} from './plan/context.ts'
 import {type Plan, planBuild} from './plan/plan.ts'
 import {type Settled, settle} from './plan/settle.ts'
-import {fillBody} from './sections/fill-body.ts'
+import {type Failed, fillBody} from './sections/fill-body.ts'
 import {kitToMarkdown} from './sections/kit-to-markdown.ts'
 import type {Relatives} from './sections/section.ts'
 import {readBody} from './syntax/body.ts'
@@ -35,6 +35,8 @@ export interface BuildOptions {
   relatives?: Relatives | undefined
   /** The build, where it is read, planned and checked already. */
   known?: KnownBuild
+  /** Told of a section that fails; without it, the fault is thrown. */
+  failed?: Failed | undefined
 }
 
 /**
@@ -51,7 +53,7 @@ export function remarkBuild(this: Processor, options: BuildOptions = {}) {
     const known = options.known ?? knowBuild(tree, source, options.slug ?? slugOf(file.path ?? ''), options)
     file.data.build = known
     reportProblems(file, known.problems)
-    fillBody(tree, {...known, source, relatives: options.relatives})
+    fillBody(tree, {...known, source, relatives: options.relatives, failed: options.failed})
   }
 }
 

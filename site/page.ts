@@ -41,6 +41,12 @@ export interface Artefact {
   bytes: () => string | Uint8Array | Promise<string | Uint8Array>
 }
 
+/** A page or file of the site that could not be made, and why. */
+export interface Unmade {
+  address: string
+  message: string
+}
+
 /** Name the file, from the site's root, that an address is served from: `/builds/x/` is `builds/x/index.html`. */
 export function fileOf(address: string): string {
   return address.slice(1) + (address.endsWith('/') ? 'index.html' : '')

@@ -16,6 +16,8 @@ export interface MadeBuild {
   hanging: Hanging | undefined
   /** Every word of its file once, for the search. */
   words: string
+  /** What this program failed to make of it, which is its own fault. */
+  faults: readonly Problem[]
 }
 
 /** An instrument drawn from the front as it hangs: SVG in millimetres, the nut line at y = 0, the centre line at x = 0. */

@@ -22,12 +22,29 @@ interface ValueReference {
   place: Place
 }
 
+/** A file that a build names and that cannot be shown or published, and why. */
+export interface FileTrouble {
+  /** Its path in the build's folder. */
+  file: string
+  is:
+    | 'unreadable'
+    | 'no picture'
+    | 'breaks off'
+    | 'too many pixels'
+    | 'too slender'
+    | 'points elsewhere'
+    | 'too large'
+    | 'name taken'
+}
+
 /** What the folder around a build tells: needed by checks that look past the file itself. */
 export interface Surroundings {
   /** Files of the build's own folder, relative to it, once symbolic links are resolved. */
   files: readonly string[]
   /** The other builds of the journal: their slugs, and what each was copied from. */
   builds: readonly {slug: string; basedOn?: string}[]
+  /** Those of the files that cannot be shown or published; absent where nobody has looked. */
+  troubles?: readonly FileTrouble[] | undefined
 }
 
 /**

@@ -1,3 +1,4 @@
+import type {FileTrouble} from './build.ts'
 import type {Severity} from './problem.ts'
 
 /**
@@ -12,6 +13,8 @@ export type FileExample =
       files?: readonly string[]
       /** The other builds of its journal. */
       builds?: readonly {slug: string; basedOn?: string}[]
+      /** Those of its files that cannot be shown or published. */
+      troubles?: readonly FileTrouble[]
       /** The pieces on the rack. */
       rack?: string
     }

@@ -1,13 +1,27 @@
+import type {Build} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {RuleText} from '../build-file/rules.ts'
 import * as words from '../words/findings/journal.ts'
-import {buildLinked, namedFiles, plainPath} from './own-files.ts'
+import {buildLinked, isPicture, namedFiles, plainPath} from './own-files.ts'
 import {rule} from './rule.ts'
 
 /** Write a whole file with nothing but prose. */
 const prose = (text: string) => `---\ntitle: Needle box\n---\n\n${text}\n`
 
 const sound = prose('')
+
+/** The files that a build names and that are in trouble, each at the first place that names it. */
+function inTrouble(build: Build) {
+  const named = new Map(
+    namedFiles(build)
+      .toReversed()
+      .map((one) => [plainPath(one.target), one]),
+  )
+  return (build.surroundings?.troubles ?? []).flatMap(({file, is}) => {
+    const {target, at} = named.get(file) ?? {}
+    return target === undefined || at === undefined ? [] : [{at, target, is, isPicture: isPicture(file)}]
+  })
+}
 
 export const journalRules = {
   'based-on-missing': rule({
@@ -106,6 +120,36 @@ export const journalRules = {
       }),
     says: words.fileOutside,
   }),
+  'picture-unreadable': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'A photograph that cannot be shown.',
+    why: 'It is torn, empty, far too large or slender, or leads to other files; words stand in its place on the page.',
+    mend: 'Save it anew as JPEG, PNG or WebP, whole and by itself.',
+    passes: {text: 'cover: front.jpg', files: ['front.jpg'], troubles: []},
+    fails: {
+      text: 'cover: front.jpg',
+      files: ['front.jpg'],
+      troubles: [{file: 'front.jpg', is: 'breaks off'}],
+    },
+    find: (build) => inTrouble(build).filter(({isPicture}) => isPicture),
+    says: words.pictureUnreadable,
+  }),
+  'file-unpublished': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'A recording or another file that cannot be published as it is.',
+    why: 'It cannot be read, is larger than a site can hold, or has the name of a file that the page itself has.',
+    mend: 'Make it smaller, or give it another name.',
+    passes: {text: 'recordings: [{file: slow.mp3, says: Slow}]', files: ['slow.mp3'], troubles: []},
+    fails: {
+      text: 'recordings: [{file: slow.wav, says: Slow}]',
+      files: ['slow.wav'],
+      troubles: [{file: 'slow.wav', is: 'too large'}],
+    },
+    find: (build) => inTrouble(build).filter(({isPicture}) => !isPicture),
+    says: words.fileUnpublished,
+  }),
   'alt-missing': rule({
     severity: 'remark',
     about: 'journal',
@@ -132,25 +176,6 @@ export const openingRules = {
     mend: 'Keep one.',
     passes: {journal: {'builds/needle-box.md': sound, 'builds/ferry-bell/index.md': sound}},
     fails: {journal: {'builds/needle-box.md': sound, 'builds/needle-box/index.md': sound}},
-  },
-  'picture-unreadable': {
-    severity: 'warning',
-    about: 'journal',
-    what: 'A photograph that cannot be opened.',
-    why: 'Its name stands in its place on the page.',
-    mend: 'Save it as JPEG, PNG or WebP.',
-    passes: {
-      journal: {
-        'builds/slipway/index.md': prose('![The box from the front](front.svg)'),
-        'builds/slipway/front.svg': '<svg xmlns="http://www.w3.org/2000/svg" width="30" height="20"/>',
-      },
-    },
-    fails: {
-      journal: {
-        'builds/slipway/index.md': prose('![The box from the front](front.jpg)'),
-        'builds/slipway/front.jpg': 'torn',
-      },
-    },
   },
   'program-fails': {
     severity: 'error',

@@ -38,3 +38,11 @@ export function plainPath(target: string): string {
 /** The build that a link leads to, by its file: `other.md` or `../other/index.md`. */
 export const buildLinked = (path: string): string | undefined =>
   /^(?:\.\.\/)?([a-z0-9-]+)(?:\.md|\/index\.md)$/.exec(path)?.[1]
+
+const pictureEndings = new Set('jpg jpeg png webp avif gif tif tiff svg heic heif'.split(' '))
+
+/** Tell by its ending whether a file is a photograph. */
+export const isPicture = (path: string): boolean => pictureEndings.has(endingOf(path))
+
+/** The ending of a file's name in small letters, without its point; empty where it has none. */
+export const endingOf = (path: string): string => /[^/]\.([^./]+)$/.exec(path)?.[1]?.toLowerCase() ?? ''

@@ -1,6 +1,7 @@
 import type {Element, ElementContent, Root} from 'hast'
 import {h} from 'hastscript'
 import {SKIP, visit} from 'unist-util-visit'
+import {ownTarget} from '../syntax/body.ts'
 import {isComputed} from './computed.ts'
 
 /** A picture of the build's own folder, as the file names it. */
@@ -31,14 +32,16 @@ export function rehypePictures({picture = plain}: {picture?: MakePicture}) {
 
 function asPicture({properties: {src, alt, title}}: Element): Picture {
   return {
-    target: decoded(String(src ?? '')),
+    target: ownTarget(String(src ?? ''), true) ?? '',
     alt: String(alt ?? ''),
     ...(title ? {title: String(title)} : {}),
   }
 }
 
 function plain({target, alt, title}: Picture): ElementContent[] {
-  return [h('img', {src: encodeURI(target), alt, title, loading: 'lazy'})]
+  return [
+    h('img', {src: encodeURI(target).replaceAll(/[?#]/g, encodeURIComponent), alt, title, loading: 'lazy'}),
+  ]
 }
 
 function isElsewhere({properties: {src}}: Element): boolean {
@@ -48,12 +51,4 @@ function isElsewhere({properties: {src}}: Element): boolean {
 function linkTo({properties: {src, alt}}: Element): Element {
   const href = String(src)
   return h('a', {href}, String(alt || href))
-}
-
-function decoded(src: string): string {
-  try {
-    return decodeURI(src)
-  } catch {
-    return src
-  }
 }

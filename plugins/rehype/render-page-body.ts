@@ -4,6 +4,7 @@ import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
 import {type KnownBuild, remarkBuild} from '../remark-build.ts'
+import type {Failed} from '../sections/fill-body.ts'
 import type {Relatives} from '../sections/section.ts'
 import {buildFileParser} from '../syntax/parse-build-file.ts'
 import {computedHandlers, rehypeComputed} from './computed.ts'
@@ -20,6 +21,8 @@ export interface PageInput extends KnownBuild, LinkOptions {
   /** The tree of `text`, where it is parsed already (parse-build-file.ts); it is used up. */
   tree?: Root
   relatives?: Relatives
+  /** Told of a section that fails, which is a fault of this program; without it, the fault is thrown. */
+  failed?: Failed
   /** Make what stands for a picture of the build's folder (`photos/front.jpg`); left out: a plain `<img>`. */
   picture?: MakePicture
 }
@@ -35,12 +38,12 @@ export interface PageBody {
  * that could run or reach outside. The page's own `<h1>`, facts and frame stand around it.
  */
 export function renderPageBody(input: PageInput): PageBody {
-  const {text, path, tree, relatives, build, plan, problems} = input
+  const {text, path, tree, relatives, build, plan, problems, failed} = input
   const file = new VFile({path, value: text})
   const known = {build, plan, problems}
   const page = unified()
     .use(buildFileParser)
-    .use(remarkBuild, {known, relatives})
+    .use(remarkBuild, {known, relatives, failed})
     .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
     .use(rehypeAuthor)
     .use(rehypeFootnotes)

@@ -22,7 +22,7 @@ export function fillBody(tree: Root, input: BodyInput): void {
   )
   const rest = sectionsNotPlaced(directives).map((section) => ({
     section,
-    needs: section.needs({...input, attributes: {}}),
+    needs: needsOf(section, {...input, attributes: {}}),
   }))
   const ready = rest.filter(({needs}) => needs.length === 0).map(({section}) => made(section, input))
   const before = ready.filter(({name}) => beforeProse.includes(name)).flatMap(({nodes}) => nodes)
@@ -45,7 +45,7 @@ function sectionsNotPlaced(directives: readonly LeafDirective[]): Section[] {
 
 function made(section: Section, input: BodyInput): {name: SectionName; nodes: ComputedSection[]} {
   const {name, title} = section
-  const content = section.content({...input, attributes: {}})
+  const content = contentOf(section, {...input, attributes: {}})
   return {name, nodes: content.length > 0 ? [computedSection(name, title, content)] : []}
 }
 
@@ -59,6 +59,33 @@ function stillOpen(rest: readonly {section: Section; needs: string[]}[]): Comput
 /** Everything that sections are worded from, and the text of the file. */
 interface BodyInput extends Omit<SectionInput, 'attributes'> {
   source: string
+  /** Told of a section that fails, which is a fault of this program; the others stand. Without it, the fault is thrown. */
+  failed?: Failed | undefined
+}
+
+/** Hear that a section could not be made, and why. */
+export type Failed = (section: SectionName, error: Error) => void
+
+function contentOf(section: Section, {failed, ...input}: BodyInput & SectionInput): RootContent[] {
+  if (!failed) return section.content(input)
+  try {
+    return section.content(input)
+  } catch (error) {
+    failed(section.name, error as Error)
+    return [
+      paragraph('This program fails to show this, which is its own fault; the rest of the page stands.'),
+    ]
+  }
+}
+
+/** A section that cannot say what it needs is tried, and says that it fails. */
+function needsOf(section: Section, {failed, ...input}: BodyInput & SectionInput): string[] {
+  if (!failed) return section.needs(input)
+  try {
+    return section.needs(input)
+  } catch {
+    return []
+  }
 }
 
 /**
@@ -69,13 +96,13 @@ function fillDirective(node: LeafDirective, placed: Set<string>, input: BodyInpu
   if (node.name === 'leave-out') return []
   const section = allSections.find(({name}) => name === node.name)
   if (!section) return [asWritten(node, input.source)]
-  const view = node.attributes?.view ?? ''
+  const attributes = entriesOf(node)
+  const view = Object.hasOwn(attributes, 'view') ? attributes.view! : ''
   const id = view ? `${section.name}-${view}` : section.name
   if (placed.has(id)) return []
   placed.add(id)
-  const attributes = entriesOf(node)
-  const needs = section.needs({...input, attributes})
-  const made = needs.length > 0 ? [paragraph(...needed(needs))] : section.content({...input, attributes})
+  const needs = needsOf(section, {...input, attributes})
+  const made = needs.length > 0 ? [paragraph(...needed(needs))] : contentOf(section, {...input, attributes})
   const content = made.length > 0 ? made : [paragraph('Nothing to show yet.')]
   return [computedSection(id, view ? `${section.title}: ${view}` : section.title, content)]
 }

@@ -31,7 +31,7 @@ export function readBody(file: string | Root): Body {
     ticked: nodes.flatMap((node) => (node.type === 'listItem' && node.checked ? [textOf(node)] : [])),
     links: nodes.flatMap((node) =>
       targets(node, definitions).flatMap(({url, ...found}) => {
-        const target = ownTarget(url)
+        const target = ownTarget(url, found.isPicture)
         return target ? [{target, ...found, place: placeOf(node)}] : []
       }),
     ),
@@ -71,9 +71,12 @@ function targets(node: Nodes, definitions: ReadonlyMap<string, string>): Found[]
   })
 }
 
-/** Give the path that a relative address points to; undefined for another site, the page itself, or the root. */
-function ownTarget(url: string): string | undefined {
-  const path = url.replace(/[?#].*$/s, '')
+/**
+ * Give the path that a relative address points to; undefined for another site, the page itself, or the root.
+ * The name of a picture may hold ? and #: what follows them is left out only after a whole name.
+ */
+export function ownTarget(url: string, isPicture: boolean): string | undefined {
+  const path = isPicture ? url.replace(/(\.[a-z\d]{2,5})[?#].*$/is, '$1') : url.replace(/[?#].*$/s, '')
   if (path === '' || path.startsWith('/') || /^[a-z][a-z\d+.-]*:/i.test(path)) return undefined
   try {
     return decodeURIComponent(path)

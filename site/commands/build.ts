@@ -2,13 +2,14 @@ import {rm} from 'node:fs/promises'
 import {relative} from 'node:path'
 import {cacheOf} from '../cache.ts'
 import {makeSite} from '../make/make-site.ts'
+import type {Unmade} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
 import {buildAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeSite} from '../publish/write-site.ts'
 import type {FileProblems} from '../site-data.ts'
-import {report} from './report.ts'
+import {report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run build                             writes the site to _site/
@@ -16,7 +17,7 @@ npm run build -- --path-prefix=/x/        for a site that lies under a path
 npm run build -- --output=DIR             writes it there
 
 An error in a published build stops the build: all problems are listed, and the last good site stays.
-Leaves with 1 then, with 0 otherwise.`
+Leaves with 1 then, and where this program fails on a page, with 0 otherwise.`
 
 const {values} = readArguments(
   usage,
@@ -43,25 +44,34 @@ async function build(prefix: string, site: string): Promise<number> {
     console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
     return 1
   }
+  const unmade: Unmade[] = []
+  const own = pagesOfBuilds(made.site, unmade)
+  const pages = [...own, ...pagesOfTheJournal(made.site, own, unmade)]
+  const files = [...assets.files, ...made.site.builds.flatMap((one) => one.files)]
+  const moved = await publish(site, async (version) => {
+    unmade.push(...(await writeSite({pages, files}, made.site.around, version)))
+  })
+  if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
+  const builds = made.site.builds.length
+  console.log(
+    `${builds} ${builds === 1 ? 'build' : 'builds'} on ${pages.length} pages in ${relative(root, site) || site}/`,
+  )
+  for (const line of reportUnmade(unmade)) console.error(line)
+  await clearVersions(site)
+  await cache.tidy()
+  return unmade.length > 0 || made.site.builds.some(({made: {faults}}) => faults.length > 0) ? 1 : 0
+}
+
+/** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */
+async function publish(site: string, write: (version: string) => Promise<void>): Promise<string | undefined> {
   const version = await newVersion(site)
   try {
-    const own = pagesOfBuilds(made.site)
-    const pages = [...own, ...pagesOfTheJournal(made.site, own)]
-    const files = [...assets.files, ...made.site.builds.flatMap((one) => one.files)]
-    await writeSite({pages, files}, made.site.around, version)
-    const moved = await swapSite(site, version)
-    if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
-    const builds = made.site.builds.length
-    console.log(
-      `${builds} ${builds === 1 ? 'build' : 'builds'} on ${pages.length} pages in ${relative(root, site) || site}/`,
-    )
+    await write(version)
+    return await swapSite(site, version)
   } catch (error) {
     await rm(version, {recursive: true, force: true})
     throw error
   }
-  await clearVersions(site)
-  await cache.tidy()
-  return 0
 }
 
 /** A build that succeeds is quiet about what is merely good to know; `check` lists it. */

@@ -1,5 +1,6 @@
 import {styleText} from 'node:util'
 import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
+import type {Unmade} from '../page.ts'
 import type {FileProblems} from '../site-data.ts'
 
 /** Print problems under their files' names as `line:column severity message rule`, then a count. */
@@ -32,6 +33,10 @@ function countOf(files: readonly FileProblems[]): string {
 /** Whether `check` fails: an error, or a fault. */
 export const fails = (files: readonly FileProblems[]): boolean =>
   files.some(({problems}) => problems.some(({severity}) => severity === 'error' || severity === 'fault'))
+
+/** Say what of the site could not be made, a line each. */
+export const reportUnmade = (unmade: readonly Unmade[]): string[] =>
+  unmade.map(({address, message}) => `${address} could not be made: ${message}`)
 
 const styles = {error: 'red', fault: 'red', warning: 'yellow', remark: 'cyan', file: 'bold'} as const
 

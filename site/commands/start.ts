@@ -2,6 +2,7 @@ import {rmSync} from 'node:fs'
 import {realpath} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
+import type {Unmade} from '../page.ts'
 import {clearVersions, newVersion} from '../publish/versions.ts'
 import {answer} from '../serve/answer.ts'
 import {Changes, changesPath} from '../serve/changes.ts'
@@ -9,7 +10,7 @@ import {listen} from '../serve/listen.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
 import {WritingSession} from '../serve/writing-session.ts'
 import type {FileProblems} from '../site-data.ts'
-import {report} from './report.ts'
+import {report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm start    shows the journal at http://localhost:8080/ (or another free port) while you write
@@ -46,8 +47,8 @@ function refresh(): Promise<void> {
   return all
 }
 
-function tell(problems: FileProblems[]): void {
-  const text = report(problems)
+function tell({problems, unmade}: {problems: FileProblems[]; unmade: readonly Unmade[]}): void {
+  const text = [report(problems), ...reportUnmade(unmade)].join('\n')
   if (text !== reported) console.log(text)
   reported = text
 }

@@ -19,6 +19,7 @@ import {keyOf} from '../cache.ts'
 import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
+import {type LookedAt, lookAtFiles} from './look-at-files.ts'
 import {readSettings, readText} from './settings.ts'
 import {relevant} from './surroundings.ts'
 
@@ -26,6 +27,8 @@ import {relevant} from './surroundings.ts'
 export interface PlannedBuild extends OpenBuild {
   build: Settled
   plan: Plan
+  /** The files of its folder that it names. */
+  looked: LookedAt
 }
 
 interface Journal {
@@ -74,10 +77,12 @@ export async function planOpened(
   steps: Steps,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
-  const around = relevant(build, surroundings)
+  const near = relevant(build, surroundings)
+  const looked = await lookAtFiles(build, opened.folder, near.files, steps)
+  const around = {...near, ...(looked.troubles.length > 0 && {troubles: looked.troubles})}
   const read = {key, build, problems}
   const planned = await steps.plan({read, surroundings: around, journal: settings, pieces, gone})
-  return {...opened, ...planned}
+  return {...opened, ...planned, looked}
 }
 
 /** A build of the journal, read; `problems` are the reader's own. */

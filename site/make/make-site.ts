@@ -46,12 +46,17 @@ export async function makeSite(
       builds: made.sort(newestFirst),
       unread: options.isWriting ? others : [],
     },
-    problems: [...problems, ...builds.filter((one) => !shown.includes(one)), ...made]
+    problems: [...problems, ...builds.map((one) => withFaults(one, made))]
       .map((one) => ({file: one.file, problems: one.problems}))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
   }
 }
+
+const withFaults = ({file, slug, problems}: PlannedBuild, made: readonly SiteBuild[]): FileProblems => ({
+  file,
+  problems: [...problems, ...(made.find((one) => one.slug === slug)?.made.faults ?? [])],
+})
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
 function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {

@@ -1,5 +1,4 @@
 import type {Build} from '../../plugins/build-file/build.ts'
-import {inOrder} from '../../plugins/build-file/read.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
@@ -31,9 +30,8 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   const {slug, file, text, plan} = one
   const build = withoutHiddenOriginal(one.build, among)
   const relatives = relativesOf(build, shown)
-  const {pictures, files, problems: unread} = await publishedFiles(one, cache)
-  const problems = inOrder([...one.problems, ...unread])
-  const told = problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
+  const {pictures, files} = await publishedFiles(one, cache)
+  const told = one.problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
   const {key: madeKey, ...made} = await steps.make({
     planned: {
       key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
@@ -50,7 +48,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     pathPrefix: around.prefix,
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
-  const cover = build.values.cover && pictures[build.values.cover.value]
+  const cover = build.values.cover && pictures.get(build.values.cover.value)
   return {
     slug,
     file,
@@ -58,7 +56,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     text,
     build,
     plan,
-    problems,
+    problems: [...told, ...made.faults],
     relatives,
     isDraft: build.values.publish?.value === false,
     made,
@@ -68,7 +66,7 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
       JSON.stringify(around),
       [...Object.keys(given), ...files.map((each) => each.address)].join(),
     ),
-    files: [...givenFiles(slug, given), ...files.filter(({address}) => !given[address.split('/').at(-1)!])],
+    files: [...givenFiles(slug, given), ...files],
   }
 }
 

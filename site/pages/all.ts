@@ -1,5 +1,5 @@
-import type {Page} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import type {Page, Unmade} from '../page.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
 import {benchPages} from './bench.ts'
 import {buildFilePages, buildPages, planPages} from './build.ts'
 import {carePages} from './care.ts'
@@ -31,11 +31,45 @@ const ofTheJournal = [
   notFoundPage,
 ]
 
-/** Make the pages of single builds: what each is made of depends on that build alone. */
-export const pagesOfBuilds = (site: SiteData): Page[] => ofBuilds.flatMap((kind) => kind(site))
+/** Make the pages of single builds, each from that build alone; those that cannot be made are told of. */
+export function pagesOfBuilds(site: SiteData, unmade: Unmade[]): Page[] {
+  return ofBuilds.flatMap((kind) =>
+    site.builds.flatMap(
+      (one) =>
+        tried(kind, {...site, builds: [one]}, (message) => unmade.push({address: addressOf(one), message})) ??
+        [],
+    ),
+  )
+}
 
-/** Make the pages of the whole journal; `own` are those of its builds. */
-export function pagesOfTheJournal(site: SiteData, own: readonly Page[]): Page[] {
-  const pages = ofTheJournal.flatMap((kind) => kind(site))
+/**
+ * Make the pages of the whole journal; `own` are those of its builds. A build that one of them cannot be made with
+ * is left out of it, and told of.
+ */
+export function pagesOfTheJournal(site: SiteData, own: readonly Page[], unmade: Unmade[]): Page[] {
+  const pages = ofTheJournal.flatMap((kind) => {
+    const whole = tried(kind, site, () => {})
+    if (whole) return whole
+    const able = site.builds.filter((one) =>
+      tried(kind, {...site, builds: [one]}, (message) => unmade.push({address: addressOf(one), message})),
+    )
+    const without = {...site, builds: able}
+    return tried(kind, without, (message) => unmade.push({address: `/ (${kind.name})`, message})) ?? []
+  })
   return [...pages, ...sitemapPage(site, [...own, ...pages])]
+}
+
+const addressOf = ({slug}: SiteBuild) => `/builds/${slug}/`
+
+function tried(
+  kind: (site: SiteData) => Page[],
+  site: SiteData,
+  failed: (message: string) => void,
+): Page[] | undefined {
+  try {
+    return kind(site)
+  } catch (error) {
+    failed((error as Error).message)
+    return undefined
+  }
 }

@@ -65,7 +65,12 @@ function recordings({build, slug, files}: SiteBuild): Element | undefined {
     ...there.map(({address, says}) =>
       h('figure', [
         h('figcaption', says),
-        h('audio', {controls: true, preload: 'none', src: encodeURI(address), ariaLabel: says}),
+        h('audio', {
+          controls: true,
+          preload: 'none',
+          src: address.split('/').map(encodeURIComponent).join('/'),
+          ariaLabel: says,
+        }),
       ]),
     ),
   ])

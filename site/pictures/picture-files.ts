@@ -1,31 +1,24 @@
-import {createHash} from 'node:crypto'
-import {readFile} from 'node:fs/promises'
 import {basename, extname} from 'node:path'
-import sharp from 'sharp'
 import {type Cache, keyOf} from '../cache.ts'
+import {mostPictureBytes} from '../journal/look-at-files.ts'
+import {readPlainFile} from '../journal/plain-file.ts'
 import type {Artefact} from '../page.ts'
+import {opened, type PictureLook} from './look.ts'
 import {type Picture, type PictureFormat, pictureFormats, publishedWidths, versionOf} from './picture.ts'
 
-/** Read the size of a picture file (absolute path) and name it by what is in it; undefined where it is no picture. */
-export async function readPicture(path: string, slug: string): Promise<Picture | undefined> {
-  const bytes = await readFile(path).catch(() => undefined)
-  const read =
-    bytes &&
-    (await sharp(bytes)
-      .metadata()
-      .catch(() => undefined))
-  if (!bytes || !read?.width || !read.height) return undefined
-  // Orientations 5 to 8 lie on their side (EXIF 2.3, tag 0x0112).
-  const isTurned = (read.orientation ?? 1) >= 5
-  const [width, height] = isTurned ? [read.height, read.width] : [read.width, read.height]
-  const name = basename(path, extname(path))
+/** A longer name would not fit beside its width and ending in what a disk takes for a name. */
+const longestName = 60
+
+/** Name a picture that can be shown, by its file's name and by what is in it. */
+export function pictureOf(file: string, {hash, width, height}: PictureLook, slug: string): Picture {
+  const name = basename(file, extname(file))
     .normalize('NFD')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
+    .slice(0, longestName)
     .replaceAll(/^-+|-+$/g, '')
-  const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 8)
   return {
-    address: `/builds/${slug}/photos/${name || 'picture'}-${hash}`,
+    address: `/builds/${slug}/photos/${name || 'picture'}-${hash.slice(0, 8)}`,
     width,
     height,
     widths: publishedWidths(width),
@@ -33,26 +26,35 @@ export async function readPicture(path: string, slug: string): Promise<Picture |
 }
 
 /** List the published versions of a picture file (absolute path); each is encoded once and kept in the cache. */
-export function pictureFiles(picture: Picture, path: string, cache: Cache): Artefact[] {
+export function pictureFiles(picture: Picture, path: string, hash: string, cache: Cache): Artefact[] {
   return picture.widths.flatMap((width) =>
     pictureFormats.map((format) => {
       const address = versionOf(picture, width, format)
-      const bytes = () => cache.bytes(keyOf('picture', address), () => encodePicture(path, width, format))
+      const encoded = async () => encodePicture(await bytesOf(path, hash), width, format)
+      const bytes = () => cache.bytes(keyOf('picture', hash, String(width), format), encoded)
       return {address, key: address, bytes}
     }),
   )
 }
 
+/** Read the bytes that were looked at; a file that has changed since is looked at with the next build. */
+async function bytesOf(path: string, hash: string): Promise<Uint8Array> {
+  const read = await readPlainFile(path, mostPictureBytes)
+  if ('trouble' in read || keyOf(read.bytes) !== hash)
+    throw new Error(`${basename(path)} changed while it was being read`)
+  return read.bytes
+}
+
 /**
- * Write a picture file (absolute path) at `width` pixels, the right way up. What a camera notes in a file (place,
- * time, device) is left out. The same file gives the same bytes.
+ * Write a picture at `width` pixels, the right way up. What a camera notes in a file (place, time, device) is left
+ * out. The same bytes give the same bytes.
  */
-async function encodePicture(path: string, width: number, format: PictureFormat): Promise<Uint8Array> {
-  const picture = sharp(path)
+async function encodePicture(picture: Uint8Array, width: number, format: PictureFormat): Promise<Uint8Array> {
+  const turned = opened(picture)
     .rotate()
     .resize({width, withoutEnlargement: true})
     .flatten({background: '#ffffff'})
   return format === 'webp'
-    ? picture.webp({quality: 78}).toBuffer()
-    : picture.jpeg({quality: 80, mozjpeg: true}).toBuffer()
+    ? turned.webp({quality: 78}).toBuffer()
+    : turned.jpeg({quality: 80, mozjpeg: true}).toBuffer()
 }

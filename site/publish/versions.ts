@@ -35,7 +35,13 @@ export async function swapSite(site: string, version: string): Promise<string | 
   const link = `${site}.${randomBytes(4).toString('hex')}`
   await symlink(relative(dirname(site), version), link, 'junction')
   const moved = await moveFolderAside(site)
-  await rename(link, site)
+  try {
+    await rename(link, site)
+  } catch (error) {
+    await rm(link, {force: true})
+    if (moved) await rename(moved, site).catch(() => {})
+    throw error
+  }
   return moved
 }
 
@@ -59,11 +65,12 @@ async function moveFolderAside(site: string): Promise<string | undefined> {
  * killed, and those that a newer one replaced. Links left behind by a killed swap go with them.
  */
 export async function clearVersions(site: string): Promise<void> {
-  const shown = basename(await readlink(site).catch(() => ''))
   const store = storeOf(site)
   for (const name of await readdir(store).catch(() => [])) {
     const writer = writerOf(name, site)
-    if (writer === undefined || name === shown || (writer !== process.pid && isRunning(writer))) continue
+    if (writer === undefined || (writer !== process.pid && isRunning(writer))) continue
+    // Looked at now and not before: whoever wrote this version may have shown it a moment ago, and can no more.
+    if (name === basename(await readlink(site).catch(() => ''))) continue
     await rm(join(store, name), {recursive: true, force: true})
   }
   for (const name of await readdir(dirname(site))) {

@@ -6,17 +6,37 @@ import Eleventy from '@11ty/eleventy'
 import pMap from 'p-map'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
-import {type Artefact, fileOf, type Layout, type LayoutName, type Page, type PageData} from '../page.ts'
+import {
+  type Artefact,
+  fileOf,
+  type Layout,
+  type LayoutName,
+  type Page,
+  type PageData,
+  type Unmade,
+} from '../page.ts'
 import type {Surround} from '../site-data.ts'
 
-/** Write pages and files of a site into `folder` (absolute). */
+/** Write pages and files of a site into `folder` (absolute); answers those that could not be made. */
 export async function writeSite(
   {pages, files}: {pages: readonly Page[]; files: readonly Artefact[]},
   around: Surround,
   folder: string,
-): Promise<void> {
-  await writePages(pages, {frame: frame(around), sheet: sheet(around)}, folder)
-  await writeArtefacts(files, folder)
+): Promise<Unmade[]> {
+  const unmade: Unmade[] = []
+  const sheltered = pages.map((page) => ({...page, content: () => contentOf(page, unmade)}))
+  await writePages(sheltered, {frame: frame(around), sheet: sheet(around)}, folder)
+  return [...unmade, ...(await writeArtefacts(files, folder))]
+}
+
+/** One page that fails says so in its place, and the others stand. */
+function contentOf({address, layout, content}: Page, unmade: Unmade[]): string {
+  try {
+    return content()
+  } catch (error) {
+    unmade.push({address, message: (error as Error).message})
+    return layout === 'bare' ? '' : '<p>This program fails to show this page, which is its own fault.</p>'
+  }
 }
 
 /** No file can hold these lines, so that nothing is ever taken for front matter. */
@@ -77,12 +97,22 @@ function addPage(config: UserConfig, page: Page, at: number): void {
   })
 }
 
-/** Write the files of the site that are no pages into `folder`, a few at a time. */
-async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<void> {
-  const write = async ({address, bytes}: Artefact) => {
+/**
+ * Write the files of the site that are no pages into `folder`, a few at a time; answers those that could not be made.
+ * What the disk refuses is thrown: then no file is safe.
+ */
+async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<Unmade[]> {
+  const write = async ({address, bytes}: Artefact): Promise<Unmade | undefined> => {
     const file = join(folder, fileOf(address))
+    let content: string | Uint8Array
+    try {
+      content = await bytes()
+    } catch (error) {
+      return {address, message: (error as Error).message}
+    }
     await mkdir(dirname(file), {recursive: true})
-    await writeFile(file, await bytes())
+    await writeFile(file, content)
+    return undefined
   }
-  await pMap(artefacts, write, {concurrency: 8})
+  return (await pMap(artefacts, write, {concurrency: 8})).filter((one) => one !== undefined)
 }

@@ -2,7 +2,7 @@ import {rm} from 'node:fs/promises'
 import {join} from 'node:path'
 import {type Cache, cacheOf} from '../cache.ts'
 import {makeSite} from '../make/make-site.ts'
-import {type Artefact, fileOf, type Page} from '../page.ts'
+import {type Artefact, fileOf, type Page, type Unmade} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
 import {type Assets, buildAssets} from '../publish/assets.ts'
 import {writeSite} from '../publish/write-site.ts'
@@ -27,29 +27,34 @@ export class WritingSession {
    * Bring the written site up to the journal; answers what is wrong with it. `shown` is told the addresses that
    * changed, those of single builds as soon as they are written, before the pages of the whole journal are.
    */
-  async refresh(shown: (changed: readonly string[]) => void = () => {}): Promise<FileProblems[]> {
+  async refresh(
+    shown: (changed: readonly string[]) => void = () => {},
+  ): Promise<{problems: FileProblems[]; unmade: readonly Unmade[]}> {
     this.#assets ??= buildAssets()
     this.#cache ??= cacheOf(this.#root)
     const assets = await this.#assets
     const cache = await this.#cache
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
     const {site, problems} = await makeSite(this.#root, options, cache)
-    const own = pagesOfBuilds(site)
+    const unmade: Unmade[] = []
+    const own = pagesOfBuilds(site, unmade)
     const files = [...assets.files, ...site.builds.flatMap((one) => one.files)]
-    shown(await this.#write(own, files, site.around))
-    const pages = pagesOfTheJournal(site, own)
-    const changed = await this.#write(pages, [], site.around)
+    shown(await this.#write({pages: own, files}, site.around, unmade))
+    const pages = pagesOfTheJournal(site, own, unmade)
+    const changed = await this.#write({pages, files: []}, site.around, unmade)
     shown([...changed, ...(await this.#clear([...own, ...files, ...pages]))])
     await cache.tidy()
-    return problems
+    return {problems, unmade}
   }
 
   /** Write what is not written yet; a page that cannot be written is tried again with the next save. */
-  async #write(pages: readonly Page[], files: readonly Artefact[], around: Surround): Promise<string[]> {
+  async #write({pages, files}: Written, around: Surround, unmade: Unmade[]): Promise<string[]> {
     const isNew = ({address, key}: Keyed) => this.#standing.get(address) !== key
     const fresh = {pages: pages.filter(isNew), files: files.filter(isNew)}
-    await writeSite(fresh, around, this.#folder)
-    const written: Keyed[] = [...fresh.pages, ...fresh.files]
+    const failed = await writeSite(fresh, around, this.#folder)
+    unmade.push(...failed)
+    const isWritten = ({address}: Keyed) => !failed.some((one) => one.address === address)
+    const written: Keyed[] = [...fresh.pages, ...fresh.files].filter(isWritten)
     for (const {address, key} of written) this.#standing.set(address, key)
     return written.map(({address}) => address)
   }
@@ -62,6 +67,11 @@ export class WritingSession {
     for (const address of gone) this.#standing.delete(address)
     return gone
   }
+}
+
+interface Written {
+  pages: readonly Page[]
+  files: readonly Artefact[]
 }
 
 type Keyed = Pick<Page, 'address' | 'key'>

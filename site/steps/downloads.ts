@@ -3,6 +3,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {templateDxf, templatePdf, templateSvg} from '../../plugins/drawings/templates/files.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
+import type {DownloadName} from '../journal/own-names.ts'
 
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */
 export type Downloads = Record<string, {text: string} | {base64: string}>
@@ -16,7 +17,7 @@ export interface DownloadParts {
 
 /** Write what can be taken away from a build: a file to start the next one from, and full-size templates. */
 export async function downloads({build, plan, text, journal}: DownloadParts): Promise<Downloads> {
-  const files = {
+  const files: Record<DownloadName, Downloads[string] | undefined> = {
     'start.md': await written(() => startFrom(text, build.slug, {journal})),
     'template-letter.pdf': await written(() => templatePdf(plan, build, 'letter')),
     'template-a4.pdf': await written(() => templatePdf(plan, build, 'a4')),

@@ -1,33 +1,85 @@
-import type {Element, ElementContent} from 'hast'
+import type {Element} from 'hast'
 import {h} from 'hastscript'
+import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import {type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
+import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
+import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {markup, withPrefix} from '../markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
 import type {Hanging, MadeBuild} from '../site-data.ts'
 
 /** All that the costly part of a build's pages is made of. */
-interface BuildParts extends Omit<PageInput, 'picture'> {
+interface BuildParts extends Omit<PageInput, 'picture' | 'failed'> {
   /** The build's photographs, by the names that its file gives them. */
-  pictures: Readonly<Record<string, Picture>>
+  pictures: ReadonlyMap<string, Picture>
 }
 
 /** Photographs of the prose fill its column. */
 const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 
-/** Word and draw a build: made of its input alone, so that it can be kept by it. */
+/**
+ * Word and draw a build: made of its input alone, so that it can be kept by it. What this program fails on is left
+ * out, told in `faults` and on the page; the prose and whatever else can be made of the build stand.
+ */
 export function makeBuild(input: BuildParts): MadeBuild {
-  const {pictures, pathPrefix, ...page} = input
-  const picture = ({target, alt, title}: {target: string; alt: string; title?: string}): ElementContent[] => {
-    const found = pictures[target]
-    if (!found) return [h('em', alt || title || target)]
+  const faults: Problem<RuleName>[] = []
+  const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
+  const {html, headings} = bodyOf(input, failed)
+  const hanging = tried('the drawing', () => hangingOf(input.plan), failed)
+  const words = tried('the words', () => wordsOf(input.text), failed) ?? ''
+  return {html, headings: [...headings], hanging, words, faults}
+}
+
+/** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
+export function programFails(step: string, error: unknown): Problem<RuleName> {
+  const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
+  return {rule: 'program-fails', severity: 'fault', ...wholeFile, message}
+}
+
+type Failed = (what: string, error: unknown) => void
+
+function tried<T>(what: string, make: () => T, failed: Failed): T | undefined {
+  try {
+    return make()
+  } catch (error) {
+    failed(what, error)
+    return undefined
+  }
+}
+
+/** Where the prose cannot be set, it stands as it was written, above what was computed. */
+function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
+  const picture = pictureMaker(pictures, page.pathPrefix)
+  const parts = {
+    ...page,
+    picture,
+    failed: (name: string, error: Error) => failed(`the section ${name}`, error),
+  }
+  const whole = tried('the page', () => renderPageBody(parts), failed)
+  if (whole) return whole
+  const {tree: _, ...others} = parts
+  const computed = tried('what is computed', () => renderPageBody({...others, text: ''}), failed)
+  const prose = page.text.replace(/^---\n.*?\n---[ \t]*(?:\n|$)/s, '')
+  const told = h('section', [
+    h(
+      'p',
+      'This program fails to show this build as it should, which is its own fault. The text as it was written:',
+    ),
+    h('pre', prose),
+  ])
+  return {html: `${markup(told)}\n${computed?.html ?? ''}`, headings: computed?.headings ?? []}
+}
+
+function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): MakePicture {
+  return ({target, alt, title}) => {
+    const found = pictures.get(target)
+    if (!found) return [h('em', `${alt || title || target} (this photograph cannot be shown)`)]
     const shown = withPrefix(showPicture(found, alt || title || '', inTheColumn), pathPrefix)
     return [title ? h('span.captioned', [shown, h('span.caption', title)]) : shown]
   }
-  const {html, headings} = renderPageBody({...page, pathPrefix, picture})
-  return {html, headings: [...headings], hanging: hangingOf(input.plan), words: wordsOf(input.text)}
 }
 
 /** Heavier lines than a drawing to work from, in mm at the instrument's own size; thin ones vanish at this scale. */

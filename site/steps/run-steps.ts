@@ -10,8 +10,9 @@ import {settle} from '../../plugins/plan/settle.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
 import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
+import {lookAtPicture} from '../pictures/look.ts'
 import {downloads} from './downloads.ts'
-import {makeBuild} from './make-build.ts'
+import {makeBuild, programFails} from './make-build.ts'
 import {
   type MakeInput,
   type MakeResult,
@@ -29,6 +30,7 @@ import {
 export function uncachedSteps(): Steps {
   const trees = new Map<string, Root>()
   return {
+    look: ({bytes}) => lookAtPicture(bytes),
     read: async (input) => readHere(input, trees),
     plan: async (input) => planHere(input),
     make: async (input) => {
@@ -51,7 +53,7 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadResult {
   try {
     return {key, ...readBuild(text, {slug, journal, body})}
   } catch (error) {
-    return {key, build: emptyBuild(slug), problems: [programFails('read', error)]}
+    return {key, build: emptyBuild(slug), problems: [gravely('read', error)]}
   }
 }
 
@@ -68,7 +70,7 @@ function planHere(input: PlanInput): PlanResult {
       key,
       build: {...build, ...nothingSettled},
       plan: nothingPlanned(build.slug),
-      problems: inOrder([...read.problems, programFails('plan', error)]),
+      problems: inOrder([...read.problems, gravely('plan', error)]),
     }
   }
 }
@@ -82,21 +84,11 @@ function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
   const {build, plan, problems} = planned
   const key = makeKey(input)
   const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
-  try {
-    return {key, ...makeBuild({...known, problems, ...(tree && {tree})})}
-  } catch (error) {
-    const told = {
-      ...known,
-      plan: nothingPlanned(build.slug),
-      text: '',
-      problems: [...problems, programFails('show', error)],
-    }
-    return {key, ...makeBuild(told)}
-  }
+  return {key, ...makeBuild({...known, problems, ...(tree && {tree})})}
 }
 
-/** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
-function programFails(step: string, error: unknown): Problem<RuleName> {
-  const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
-  return {rule: 'program-fails', severity: 'error', line: 1, column: 1, endLine: 1, endColumn: 1, message}
-}
+/** A file that cannot be read or planned has no page. */
+const gravely = (step: string, error: unknown): Problem<RuleName> => ({
+  ...programFails(step, error),
+  severity: 'error',
+})

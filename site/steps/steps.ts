@@ -6,9 +6,11 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
+import type {PictureLook} from '../pictures/look.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {MadeBuild} from '../site-data.ts'
 import type {DownloadParts, Downloads} from './downloads.ts'
+import {isDownloads, isMakeResult, isPictureLook, isPlanResult, isReadResult} from './kept-shapes.ts'
 
 /** A build file and what reading it depends on. */
 export interface ReadInput {
@@ -50,7 +52,8 @@ export interface MakeInput {
   /** The file's path within `builds/`. */
   path: string
   relatives: Relatives
-  pictures: Readonly<Record<string, Picture>>
+  /** By the names that the file gives them. */
+  pictures: ReadonlyMap<string, Picture>
   /** Slugs of the builds with a page that this one links to. */
   published: readonly string[]
   pathPrefix: string
@@ -71,6 +74,7 @@ interface DownloadsInput extends DownloadParts {
  * so that it can be kept by its key; none throws for anything that a file can hold.
  */
 export interface Steps {
+  look: (input: {bytes: Uint8Array}) => Promise<PictureLook>
   read: (input: ReadInput) => Promise<ReadResult>
   plan: (input: PlanInput) => Promise<PlanResult>
   make: (input: MakeInput) => Promise<MakeResult>
@@ -85,7 +89,7 @@ export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput):
   keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces, gone]))
 
 export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
-  keyOf('make', planned.key, path, JSON.stringify([relatives, pictures, published, pathPrefix]))
+  keyOf('make', planned.key, path, JSON.stringify([relatives, [...pictures], published, pathPrefix]))
 
 const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
   keyOf('give', key, build.slug, JSON.stringify(journal))
@@ -101,10 +105,27 @@ export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps
     return loaded
   }
   return {
-    read: (input) => cache.value(readKey(input), async () => (await steps()).read(input)),
-    plan: (input) => cache.value(planKey(input), async () => (await steps()).plan(input)),
-    make: (input) => cache.value(makeKey(input), async () => (await steps()).make(input)),
-    give: (input) => cache.value(downloadsKey(input), async () => (await steps()).give(input)),
+    look: (input) => {
+      const make = async () => (await steps()).look(input)
+      return cache.value(keyOf('look', input.bytes), make, isPictureLook)
+    },
+    read: (input) => {
+      const key = readKey(input)
+      return cache.value(key, async () => (await steps()).read(input), isReadResult(key, input.slug))
+    },
+    plan: (input) => {
+      const key = planKey(input)
+      return cache.value(
+        key,
+        async () => (await steps()).plan(input),
+        isPlanResult(key, input.read.build.slug),
+      )
+    },
+    make: (input) => {
+      const key = makeKey(input)
+      return cache.value(key, async () => (await steps()).make(input), isMakeResult(key))
+    },
+    give: (input) => cache.value(downloadsKey(input), async () => (await steps()).give(input), isDownloads),
   }
 }
 

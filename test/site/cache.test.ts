@@ -19,7 +19,7 @@ async function whole(steps: Steps, text: string, slug = 'needle-box') {
   const surroundings = {files: [], builds: [{slug}]}
   const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
   const relatives = {copies: []}
-  const page = {path: `${slug}.md`, relatives, pictures: {}, published: [], pathPrefix: '/'}
+  const page = {path: `${slug}.md`, relatives, pictures: new Map(), published: [], pathPrefix: '/'}
   const made = await steps.make({planned, readKey: read.key, text, ...page})
   const given = await steps.give({
     planKey: planned.key,
@@ -54,13 +54,55 @@ describe('steps', () => {
   })
 })
 
+describe('a page that this program fails on', () => {
+  const steps = uncachedSteps()
+
+  /** Make the page of a build whose plan is broken. */
+  async function made(text: string, broken: object) {
+    const read = await steps.read({slug: 'a', text, journal: {}})
+    const around = {surroundings: {files: [], builds: []}, journal: {}, pieces: [], gone: []}
+    const {plan, ...settled} = await steps.plan({read, ...around})
+    const planned = {...settled, plan: {...plan, ...broken}}
+    const page = {path: 'a.md', relatives: {copies: []}, pictures: new Map(), published: [], pathPrefix: '/'}
+    return steps.make({planned, readKey: read.key, text, ...page})
+  }
+
+  test('says so, and keeps its prose, its drawing and its other sections', async () => {
+    const {html, faults, words} = await made(`${fourLines('A')}\nPlaned by lamplight.\n`, {
+      strings: 'broken',
+    })
+    expect(faults.map(({rule, severity}) => [rule, severity])).toContainEqual(['program-fails', 'fault'])
+    expect(html).toContain('Planed by lamplight.')
+    expect(html).toContain('This program fails to show this')
+    expect(html).toMatch(/<svg[^>]*drawing-/)
+    expect(html).toContain('id="cut-list"')
+    expect(words).toContain('lamplight')
+  })
+
+  test('keeps its prose as it was written where it cannot be set', async () => {
+    const {html, faults} = await made(
+      `${fourLines('A')}\nPlaned by <b>lamplight</b>, :value[scale.lengthMm].\n`,
+      {
+        scale: Object.defineProperty({}, 'lengthMm', {
+          enumerable: true,
+          get() {
+            throw new Error('broken')
+          },
+        }),
+      },
+    )
+    expect(faults.length).toBeGreaterThan(0)
+    expect(html).toContain('Planed by &#x3C;b>lamplight&#x3C;/b>')
+  })
+})
+
 describe('what is kept', () => {
   const folder = mkdtempSync(join(tmpdir(), 'kept-'))
   afterAll(() => rmSync(folder, {recursive: true}))
 
   /** Steps that count how often each step is done. */
   function counted() {
-    const done = {read: 0, plan: 0, make: 0, give: 0}
+    const done = {look: 0, read: 0, plan: 0, make: 0, give: 0}
     const own = uncachedSteps()
     const count =
       <I, R>(step: keyof Steps, work: (input: I) => Promise<R>) =>
@@ -69,6 +111,7 @@ describe('what is kept', () => {
         return work(input)
       }
     const steps: Steps = {
+      look: count('look', own.look),
       read: count('read', own.read),
       plan: count('plan', own.plan),
       make: count('make', own.make),
@@ -86,9 +129,48 @@ describe('what is kept', () => {
     const again = counted()
     const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
     expect(await whole(kept, fourLines('Needle box'))).toEqual(JSON.parse(JSON.stringify(made)))
-    expect(again.done).toEqual({read: 0, plan: 0, make: 0, give: 0})
+    expect(again.done).toEqual({look: 0, read: 0, plan: 0, make: 0, give: 0})
     await whole(kept, fourLines('Needle box', 'status: on the bench\n'))
-    expect(again.done).toEqual({read: 1, plan: 1, make: 1, give: 1})
+    expect(again.done).toEqual({look: 0, read: 1, plan: 1, make: 1, give: 1})
+  })
+
+  test('is not taken where it has another shape, or names that would become paths', async () => {
+    const right = Object.keys((await whole(uncachedSteps(), fourLines('Needle box'))).given)
+    const wrong = [
+      '{}',
+      'null',
+      '[]',
+      '{"key": "another", "build": {}, "plan": {}, "problems": []}',
+      '{"../../../climbed.md": {"text": "taken"}}',
+      '{"start.md": 5}',
+    ]
+    for (const content of wrong) {
+      for (const name of readdirSync(join(folder, 'v1'))) writeFileSync(join(folder, 'v1', name), content)
+      const again = counted()
+      const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
+      const {given, planned} = await whole(kept, fourLines('Needle box'))
+      expect(Object.keys(given)).toEqual(right)
+      expect(planned.plan.slug).toBe('needle-box')
+    }
+  })
+
+  test('is kept under keys alone', async () => {
+    const cache = openCache(folder, 'v1')
+    await expect(cache.bytes('../climbed', async () => Buffer.from('x'))).rejects.toThrow('no key')
+  })
+
+  test('is made once for all who ask at once, and leaves nothing half written', async () => {
+    let times = 0
+    const cache = openCache(folder, 'v3')
+    const ask = () =>
+      cache.bytes('abc123', async () => {
+        times++
+        return Buffer.from('x'.repeat(100_000))
+      })
+    const all = await Promise.all(Array.from({length: 20}, ask))
+    expect([times, new Set(all.map(String)).size]).toEqual([1, 1])
+    expect(readdirSync(join(folder, 'v3'))).toEqual(['abc123.bytes'])
+    rmSync(join(folder, 'v3'), {recursive: true})
   })
 
   test('is not taken by another version, and a torn file is as if it were not there', async () => {
@@ -99,7 +181,7 @@ describe('what is kept', () => {
       cachedSteps(keeps, async () => torn.steps),
       fourLines('Needle box'),
     )
-    expect(torn.done).toEqual({read: 1, plan: 1, make: 1, give: 1})
+    expect(torn.done).toEqual({look: 0, read: 1, plan: 1, make: 1, give: 1})
     const newer = counted()
     const newest = openCache(folder, 'v2')
     await whole(

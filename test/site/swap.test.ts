@@ -1,4 +1,4 @@
-import type {spawn} from 'node:child_process'
+import {spawn as startProcess} from 'node:child_process'
 import {once} from 'node:events'
 import {
   existsSync,
@@ -56,6 +56,26 @@ describe('swapping versions of a site', () => {
     )
   })
 
+  test('keeps the version that another build shows while this one clears', async () => {
+    for (let at = 0; at < 300; at++)
+      mkdirSync(join(home, '.site', `_site-999999999-${String(at).padStart(8, '0')}`), {recursive: true})
+    await publish('one')
+    // The other build shows its version and ends while this one is at work on what is left of killed ones.
+    const other = startProcess(process.execPath, ['-e', 'setInterval(() => {}, 1000)'])
+    const newer = join(home, '.site', `_site-${other.pid}-0123abcd`)
+    mkdirSync(newer)
+    writeFileSync(join(newer, 'index.html'), 'two')
+    const clearing = clearVersions(site)
+    await swapSite(site, newer)
+    const ended = once(other, 'exit')
+    other.kill('SIGKILL')
+    await ended
+    await clearing
+    expect(filesOf(site)).toEqual({'index.html': 'two'})
+    await clearVersions(site)
+    expect(filesOf(site)).toEqual({'index.html': 'two'})
+  })
+
   test('clears the link that a killed swap left', async () => {
     await publish('one')
     symlinkSync('.site/_site-999999999-0123abcd', `${site}.0123abcd`)
@@ -105,7 +125,7 @@ test('two builds at once leave one whole site', async () => {
   const journal = tempJournal({'builds/needle-box.md': fourLines('Needle box')})
   const both = [journal.start('build'), journal.start('build')]
   const codes = await Promise.all(
-    both.map(async (child: ReturnType<typeof spawn>) => (await once(child, 'exit'))[0] as number),
+    both.map(async (child: ReturnType<typeof startProcess>) => (await once(child, 'exit'))[0] as number),
   )
   expect(codes).toEqual([0, 0])
   expect(filesOf(join(journal.root, '_site'))['builds/needle-box/index.html']).toContain('Needle box')

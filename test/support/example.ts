@@ -32,8 +32,8 @@ export interface KnownExample {
 
 /** Read, plan and check a file with what lies around it in an example. */
 export async function knowExample(text: string, example: FileExample): Promise<KnownExample> {
-  const {files, builds, rack} = typeof example === 'string' ? {} : example
-  const surroundings = files || builds ? {files: files ?? [], builds: builds ?? []} : undefined
+  const {files, builds, rack, troubles} = typeof example === 'string' ? {} : example
+  const surroundings = files || builds ? {files: files ?? [], builds: builds ?? [], troubles} : undefined
   const {build, problems} = readBuild(text, {
     slug: 'needle-box',
     body: readBody,

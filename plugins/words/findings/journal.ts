@@ -1,3 +1,4 @@
+import type {FileTrouble} from '../../build-file/build.ts'
 import {only, type Wording} from './wording.ts'
 
 type What = 'photograph' | 'recording' | 'link'
@@ -45,4 +46,36 @@ export function altMissing({target}: {target: string}): Wording {
   return {
     message: `${target} has no words for those who do not see it; its caption is used. Write them in the square brackets: ![the box from the front](${target})`,
   }
+}
+
+interface InTrouble {
+  target: string
+  is: FileTrouble['is']
+}
+
+const pictureTroubles: Readonly<Record<FileTrouble['is'], string>> = {
+  unreadable: 'cannot be read; look at its rights, or lay it beside the build anew',
+  'no picture': 'cannot be opened; save it as JPEG, PNG or WebP',
+  'breaks off': 'breaks off before its end; copy it from the camera again',
+  'too many pixels': 'has more than 100 million pixels; save it smaller',
+  'too slender': 'is so much longer than wide that nothing of it can be seen on a page; cut it',
+  'points elsewhere': 'is a drawing that leads to other files; save it as PNG',
+  'too large': 'is larger than 50 MB; save it smaller',
+  'name taken': 'has the name of a file that the page itself has; give it another name',
+}
+
+/** Word why a photograph cannot be shown. */
+export function pictureUnreadable({target, is}: InTrouble): Wording {
+  return {message: `the photograph ${target} ${pictureTroubles[is]}`}
+}
+
+/** Word why a file cannot be published. */
+export function fileUnpublished({target, is}: InTrouble): Wording {
+  const why =
+    is === 'too large'
+      ? 'is larger than 100 MB, more than many sites can hold; save it as MP3 or smaller'
+      : is === 'name taken'
+        ? 'would lie where the page has a file of its own; give it, or its folder, another name'
+        : 'cannot be read; look at its rights, or lay it beside the build anew'
+  return {message: `the file ${target} is not published: it ${why}`}
 }

@@ -1,0 +1,55 @@
+import {join} from 'node:path'
+import pMap from 'p-map'
+import type {Build, FileTrouble} from '../../plugins/build-file/build.ts'
+import {endingOf, isPicture, namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
+import type {PictureLook} from '../pictures/look.ts'
+import type {Steps} from '../steps/steps.ts'
+import {isOwnName} from './own-names.ts'
+import {readPlainFile, statPlainFile} from './plain-file.ts'
+
+// What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
+const published = new Set('mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' '))
+
+/** The largest photograph that is opened, and the largest file that is published; common practice, no source. */
+export const mostPictureBytes = 50e6
+export const mostFileBytes = 100e6
+
+/** The files of a build's folder that it names: what can be shown and published, and what cannot. */
+export interface LookedAt {
+  /** Photographs that can be shown, by their paths in the folder. */
+  pictures: ReadonlyMap<string, PictureLook>
+  /** Recordings and other files that can be published. */
+  files: readonly string[]
+  troubles: FileTrouble[]
+}
+
+/** Look at the files that a build names and that lie in its `folder` (absolute, resolved): `there` lists those. */
+export async function lookAtFiles(
+  build: Build,
+  folder: string,
+  there: readonly string[],
+  steps: Pick<Steps, 'look'>,
+): Promise<LookedAt> {
+  const all = new Set(there)
+  const named = new Set(namedFiles(build).map(({target}) => plainPath(target)))
+  const pictures = new Map<string, PictureLook>()
+  const files: string[] = []
+  const look = async (file: string): Promise<FileTrouble['is'] | undefined> => {
+    if (!isPicture(file)) {
+      if (isOwnName(file)) return 'name taken'
+      const kind = await statPlainFile(join(folder, file), mostFileBytes, folder)
+      if ('trouble' in kind) return kind.trouble === 'too large' ? 'too large' : 'unreadable'
+      files.push(file)
+      return undefined
+    }
+    const read = await readPlainFile(join(folder, file), mostPictureBytes, folder)
+    if ('trouble' in read) return read.trouble === 'too large' ? 'too large' : 'unreadable'
+    const seen = await steps.look(read)
+    if (!seen.trouble) pictures.set(file, seen)
+    return seen.trouble
+  }
+  const own = [...named].filter((file) => all.has(file) && (isPicture(file) || published.has(endingOf(file))))
+  const found = await pMap(own, async (file) => ({file, is: await look(file)}), {concurrency: 4})
+  const troubles = found.flatMap(({file, is}) => (is ? [{file, is}] : []))
+  return {pictures, files: own.filter((file) => files.includes(file)), troubles}
+}

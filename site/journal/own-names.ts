@@ -1,0 +1,24 @@
+/** The files that a build gives away, by their names beside its page. */
+export const downloadNames = [
+  'start.md',
+  'template-letter.pdf',
+  'template-a4.pdf',
+  'template.svg',
+  'template.dxf',
+] as const
+
+export type DownloadName = (typeof downloadNames)[number]
+
+/** What lies beside a build's page and is made by this program, by its first name below the page's address. */
+const ownNames: readonly string[] = [
+  'index.html',
+  'build.md',
+  'plan.json',
+  'care',
+  'bench',
+  'photos',
+  ...downloadNames,
+]
+
+/** Tell whether a file of the build's folder would lie where the page has one of its own, or below it. */
+export const isOwnName = (inside: string): boolean => ownNames.includes(inside.split('/')[0]!.toLowerCase())

@@ -1,0 +1,87 @@
+import {downloadNames} from '../journal/own-names.ts'
+import type {PictureLook} from '../pictures/look.ts'
+import type {Downloads} from './downloads.ts'
+import type {MakeResult, PlanResult, ReadResult} from './steps.ts'
+
+// What is read back from disk may be anything: only what has the shape that was written is taken.
+
+/** Tell whether a kept value is what reading a file of this slug gives under this key. */
+export const isReadResult =
+  (key: string, slug: string) =>
+  (value: unknown): value is ReadResult =>
+    isRecord(value) && value.key === key && isBuild(value.build, slug) && isListOf(value.problems, isProblem)
+
+/** Tell whether a kept value is a plan of this slug, under this key. */
+export const isPlanResult =
+  (key: string, slug: string) =>
+  (value: unknown): value is PlanResult =>
+    isRecord(value) &&
+    value.key === key &&
+    isBuild(value.build, slug) &&
+    isRecord(value.plan) &&
+    value.plan.slug === slug &&
+    Array.isArray(value.plan.assumptions) &&
+    isListOf(value.problems, isProblem)
+
+/** Tell whether a kept value is the body of a page, under this key. */
+export const isMakeResult =
+  (key: string) =>
+  (value: unknown): value is MakeResult =>
+    isRecord(value) &&
+    value.key === key &&
+    isText(value.html) &&
+    isText(value.words) &&
+    isListOf(value.headings, isHeading) &&
+    isListOf(value.faults, isProblem) &&
+    (value.hanging === undefined || isHanging(value.hanging))
+
+/** Tell whether a kept value is a picture as it was looked at. */
+export const isPictureLook = (value: unknown): value is PictureLook =>
+  isRecord(value) &&
+  isText(value.hash) &&
+  /^[0-9a-f]{24}$/.test(value.hash) &&
+  isNumber(value.width) &&
+  isNumber(value.height) &&
+  (value.trouble === undefined ? value.width > 0 && value.height > 0 : isText(value.trouble))
+
+/** Tell whether a kept value is files to give away: none by any other name, since names become paths. */
+export const isDownloads = (value: unknown): value is Downloads =>
+  isRecord(value) &&
+  Object.keys(value).length > 0 &&
+  Object.entries(value).every(
+    ([name, file]) =>
+      downloadNames.some((known) => known === name) &&
+      isRecord(file) &&
+      isText('text' in file ? file.text : file.base64),
+  )
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+const isText = (value: unknown): value is string => typeof value === 'string'
+
+const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value)
+
+const isListOf = (value: unknown, isOne: (one: unknown) => boolean): boolean =>
+  Array.isArray(value) && value.every(isOne)
+
+const isProblem = (value: unknown): boolean =>
+  isRecord(value) &&
+  [value.rule, value.message].every(isText) &&
+  ['error', 'fault', 'warning', 'remark'].includes(String(value.severity)) &&
+  [value.line, value.column, value.endLine, value.endColumn].every(isNumber)
+
+const isBuild = (value: unknown, slug: string): boolean =>
+  isRecord(value) &&
+  value.slug === slug &&
+  [value.values, value.places, value.keys].every(isRecord) &&
+  [value.days, value.links, value.directives, value.references].every(Array.isArray)
+
+const isHeading = (value: unknown): boolean =>
+  isRecord(value) && isText(value.id) && isText(value.title) && isNumber(value.depth)
+
+const isHanging = (value: unknown): boolean =>
+  isRecord(value) &&
+  isText(value.shapes) &&
+  isRecord(value.frame) &&
+  [value.frame.x, value.frame.y, value.frame.width, value.frame.height].every(isNumber)
