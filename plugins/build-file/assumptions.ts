@@ -249,6 +249,15 @@ export const assumptionRows: readonly AssumptionRow[] = [
     says: 'slide 7/32; fingers on steel frets 3/32, nylon 7/64; fingers without frets 1/8',
   },
   {
+    path: 'screws.*.thread',
+    value: (v, i) => {
+      const length = v.screws?.[i]?.length
+      return length && {mm: (length.mm * 2) / 3}
+    },
+    why: 'two thirds of the screw; common practice, no source',
+    says: 'two thirds of its length',
+  },
+  {
     path: 'saw.kerf',
     value: (v) => (hasNeck(v) || v.parts || v.stock ? inches(1 / 8) : undefined),
     why: practice,

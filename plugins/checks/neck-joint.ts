@@ -5,7 +5,46 @@ import {rule} from './rule.ts'
 const through = (neck: string, box = '') =>
   `neck: {joins: through, width: 1 5/8, ${neck}}\nbox: {length: 10, width: 8, depth: 2${box}}`
 
+/** Write a neck of hard maple that ends at a pine box, with a bridge on its top. */
+const atTheEnd = (screws = '', neck = '') =>
+  `scale: 24 1/4
+strings: [{note: D3, gauge: .030w}, {note: A3, gauge: .020w}, {note: D4, gauge: .013}]
+neck: {joins: end, length: 22 1/4, width: 1 5/8, thickness: 1, above-top: 1/4, wood: sugar maple${neck}}
+head: {length: 6 1/4}
+bridge: {on: top, height: 9/16}
+action: {nut: 1/8, octave: 7/32}
+box: {wood: eastern white pine, length: 10, width: 8, depth: 2 1/2, at: 16, end-block: {length: 3/4, width: 3, thickness: 1 3/4}}
+${screws}`
+
 export const neckJointRules = {
+  'end-joint-weak': rule({
+    severity: 'fault',
+    what: 'A neck that ends at the box, held by glue on end grain that the strings ask too much of, or by screws without leverage.',
+    why: 'The strings turn the neck about the upper edge of the box’s end. A glued end holds a quarter of the wood’s tensile strength at best (Wood Handbook, ch. 10), and no more than the wall’s own wood across its grain; a third of that is what to count on under a load that stays (common practice, no source).',
+    mend: 'Screw the neck from inside, through an end block, below the middle of its end; or let it run through.',
+    passes: atTheEnd(
+      'screws: [{size: 8, length: 2, at: [16], off: [-3/8, 3/8], through: [block, side], into: neck}]',
+    ),
+    fails: atTheEnd(),
+    find: (_, {endJoint, fasteners = []}) => {
+      if (!endJoint) return []
+      const {glue, edgeMm} = endJoint
+      const isGlueEnough = glue.mostMpa === undefined || glue.stressMpa <= glue.mostMpa + 1e-9
+      if (glue.isGlued && isGlueEnough) return []
+      const along = fasteners.filter(({way, joinsNeck}) => joinsNeck && way === 'along')
+      const idle = along.find(({loadN}) => loadN === undefined)
+      if (along.length ? !idle : !glue.isGlued) return []
+      return [
+        {
+          at: idle ? `${idle.of}.at` : 'neck.joins',
+          ...endJoint,
+          edgeMm,
+          isScrewed: along.length > 0,
+        },
+      ]
+    },
+    says: words.endJointWeak,
+  }),
   'above-top-disagrees': rule({
     severity: 'fault',
     what: 'A neck on top whose thickness and above-top put the playing face at two heights.',

@@ -39,24 +39,56 @@ export const screwRules = {
   'screw-thread-short': rule({
     severity: 'warning',
     what: 'A screw with too little thread in the piece that holds it.',
-    why: 'Less than two shanks, or 1/4 in, of thread strips out. Common practice, no source.',
-    mend: 'Take a longer screw, or less wood under its head.',
+    why: 'Less than two shanks, or 1/4 in, of thread strips out; the smooth shank holds nothing, and is a third of the screw unless screws[].thread says otherwise. Common practice, no source.',
+    mend: 'Take a longer screw, one with more thread, or less wood under its head.',
     passes: screws('size: 6, length: 1, at: [17 1/4], through: [block, top]'),
     fails: screws('size: 6, length: 5/8, at: [17 1/4], through: [block, top]'),
     find: ({values}, {fasteners = []}) =>
       oneEach(
-        fasteners.filter(({lengthMm, shortestMm}) => lengthMm < shortestMm - 1e-6),
+        fasteners.filter(
+          ({lengthMm, shortestMm, ownThreadMm, leastThreadMm}) =>
+            lengthMm < shortestMm - 1e-6 || ownThreadMm < leastThreadMm - 1e-6,
+        ),
         ({of}) => of,
         ({lengthMm, shortestMm}) => shortestMm - lengthMm,
-      ).map(({of, into, threadMm, shortestMm, longestMm = shortestMm}) => ({
-        at: `${of}.length`,
-        severity: threadMm <= 0 ? 'fault' : undefined,
-        length: lengthOf(of, values),
-        threadMm,
-        into,
-        shortestMm: longestMm >= shortestMm - 1e-6 ? shortestMm : undefined,
-      })),
+      ).map((screw) => {
+        const {of, into, threadMm, shortestMm, longestMm = shortestMm} = screw
+        const isOfThread = screw.lengthMm >= shortestMm - 1e-6
+        return {
+          at: isOfThread ? `${of}.thread` : `${of}.length`,
+          severity: threadMm <= 0 ? 'fault' : undefined,
+          length: lengthOf(of, values),
+          threadMm,
+          into,
+          isOfThread,
+          shortestMm: isOfThread
+            ? screw.leastThreadMm
+            : longestMm >= shortestMm - 1e-6
+              ? shortestMm
+              : undefined,
+        }
+      }),
     says: words.screwThreadShort,
+  }),
+  'screw-thread-long': rule({
+    severity: 'fault',
+    what: 'A screw with more thread than it is long.',
+    why: 'One of the two was measured on another screw, and what it holds would be overstated.',
+    mend: 'Measure the thread again, from the tip to where it ends; or leave it out.',
+    passes: screws('size: 6, length: 1, thread: 5/8, at: [17 1/4], through: [block, top]'),
+    fails: screws('size: 6, length: 1, thread: 1 1/4, at: [17 1/4], through: [block, top]'),
+    find: ({values}, {fasteners = []}) =>
+      oneEach(
+        fasteners.filter(({isThreadTooLong}) => isThreadTooLong),
+        ({of}) => of,
+        () => 0,
+      ).map(({of, lengthMm}) => ({
+        at: `${of}.thread`,
+        cause: `${of}.length`,
+        length: lengthOf(of, values),
+        lengthMm,
+      })),
+    says: words.screwThreadLong,
   }),
   'screw-head-thin': rule({
     severity: 'warning',
@@ -84,14 +116,16 @@ export const screwRules = {
     severity: 'fault',
     what: 'A screw from which the strings ask more than a third of what it holds.',
     why: 'Holding power is that of a sudden pull in clear wood; under a load that stays, a third is what to count on (Wood Handbook, Eq. 8-10; the third is common practice, no source).',
-    mend: 'Take larger or more screws, more thread, or glue the joint.',
+    mend: 'Take larger or more screws, more thread, or glue the joint; at the end of a box set them lower, where they have more leverage.',
     passes:
       'neck: {joins: end, width: 1 5/8, thickness: 1, wood: sugar maple}\nbox: {length: 10, width: 8, depth: 2 1/2, at: 16, blocks: [{along: 5/8, length: 3/4, width: 3, thickness: 1 3/4}]}\nanchors: {at: 26}\nscrews: [{size: 8, length: 2, at: [16], through: [block, side], into: neck}]',
     fails:
       'neck: {joins: end, width: 1 5/8, thickness: 1, wood: northern white cedar}\nbox: {length: 10, width: 8, depth: 2 1/2, at: 16, blocks: [{along: 5/8, length: 3/4, width: 3, thickness: 1 3/4}]}\nanchors: {at: 26}\nscrews: [{size: 4, length: 1 1/2, at: [16], through: [block, side], into: neck}]',
     find: (_, {fasteners = []}) =>
       oneEach(
-        fasteners.filter(({loadN = 0, withdrawalN, isGlued}) => !isGlued && loadN * 3 > withdrawalN + 1e-6),
+        fasteners.filter(
+          ({loadN = 0, withdrawalN, isGlueEnough}) => !isGlueEnough && loadN * 3 > withdrawalN + 1e-6,
+        ),
         ({of}) => of,
         ({loadN = 0, withdrawalN}) => loadN - withdrawalN / 3,
       ).map((screw) => ({...screw, at: `${screw.of}.size`})),
@@ -100,7 +134,7 @@ export const screwRules = {
   'screw-near-edge': rule({
     severity: 'warning',
     what: 'A screw too near an edge or an end of the wood.',
-    why: 'The wood splits: keep one and a half shanks from an edge, two from an end. Common practice, no source.',
+    why: 'The wood splits: keep two and a half shanks from an edge, five from an end. Recommended for bored wood screws by the commentary to the National Design Specification, from memory.',
     mend: 'Move the screw inwards, or take a thinner one.',
     passes: screws('size: 6, length: 1, at: [17 1/4], off: [0], through: [block, top]'),
     fails: screws('size: 6, length: 1, at: [17 1/4], off: [3/4], through: [block, top]'),

@@ -60,9 +60,9 @@ export function isAnchoredOnNeck(
   place: BoxPlace | undefined,
   neck: NeckInBox | undefined,
 ): boolean | undefined {
+  if (neck?.joins === 'end') return false
   const anchorMm = stationOf(anchors ?? {}, place)
   if (anchorMm === undefined || !neck) return undefined
-  if (neck.joins === 'end') return false
   if (neck.tailMm === undefined) return undefined
   const isBeyondBox = neck.joins === 'on top' || anchorMm > (place?.tailMm ?? Number.POSITIVE_INFINITY)
   return isBeyondBox && anchorMm <= neck.tailMm

@@ -168,14 +168,22 @@ const lengthBetween = (fromMm: number, toMm: number | undefined) =>
 
 /** List the blocks inside the box, sized as sawn (mm); the grain runs along the longer side. */
 function blockParts(values: BuildValues): WantedPart[] {
-  const blocks = values.box?.blocks ?? []
-  return blocks.flatMap((block, i) => {
+  const {blocks = [], 'end-block': endBlock} = values.box ?? {}
+  const named = [
+    ...(endBlock ? [{name: 'end block', of: 'box.end-block', block: endBlock}] : []),
+    ...blocks.map((block, i) => ({
+      name: blocks.length > 1 ? `block ${i + 1}` : 'block',
+      of: `box.blocks.${i + 1}`,
+      block,
+    })),
+  ]
+  return named.flatMap(({name, of, block}) => {
     if (!block.length || !block.width || !block.thickness) return []
     const [lengthMm, widthMm] = [block.length.mm, block.width.mm].sort((a, b) => b - a) as [number, number]
     return [
       {
-        name: blocks.length > 1 ? `block ${i + 1}` : 'block',
-        of: `box.blocks.${i + 1}`,
+        name,
+        of,
         ...woodRow(block),
         ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, values),
       },

@@ -17,6 +17,8 @@ export interface Hole {
   /** On the box, from its head-side edge. */
   alongMm?: number | undefined
   offMm: number
+  /** Below the top, in a wall; below the playing face, in the neck's end. */
+  downMm?: number | undefined
   diameterMm: number
   /** Absent when it goes through. */
   depthMm?: number | undefined

@@ -15,6 +15,7 @@ import {type Caution, planCautions} from './cautions.ts'
 import type {Conflict} from './conflicts.ts'
 import type {Context} from './context.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
+import {type EndJoint, planEndJoint} from './fasteners/end-joint.ts'
 import {type Fastener, planFasteners} from './fasteners/fasteners.ts'
 import {planJointPull} from './fasteners/joint-loads.ts'
 import {planScrewPlaces, type ScrewPlace} from './fasteners/screw-places.ts'
@@ -70,6 +71,8 @@ export interface Plan {
   tuners?: Placed[] | undefined
   anchors?: Placed[] | undefined
   screws?: ScrewPlace[] | undefined
+  /** How a neck that ends at the box is held there. */
+  endJoint?: EndJoint | undefined
   anchorRow?: AnchorRow | undefined
   holes?: Hole[] | undefined
   fasteners?: Fastener[] | undefined
@@ -140,7 +143,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const sizes = planBoxSizes(values)
   const outside = sizes?.outside
   const neckInBox = planNeckInBox(values, {place, outside, taper, bridge, action})
-  const blocks = planBlocks(values, rulerMm, {place, sizes, neck: neckInBox})
+  const blocks = planBlocks(values, {place, sizes, neck: neckInBox, rulerMm})
   const seat = planBridgeSeat(settled, bridge, place, outside)
   const bridgeSeat = seat?.bridgeSeat
   const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}
@@ -154,7 +157,9 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const pickup = planPickup(values, box, bridge)
   const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
   const screws = planScrewPlaces(values, place)
-  const {fasteners, conflicts: screwConflicts} = planFasteners(settled, screws, {box, taper}, pull)
+  const endJoint = box && planEndJoint(values, {box, thicknessMm: neck?.layup?.totalMm, pull})
+  const screwed = planFasteners(settled, screws, {box, taper}, {pull, end: endJoint})
+  const {fasteners, conflicts: screwConflicts} = screwed
   const jack = pickup?.jack
   const conflicts = [
     ...holeConflicts,
@@ -199,6 +204,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     tuners,
     anchors,
     screws,
+    endJoint,
     anchorRow,
     holes,
     fasteners,

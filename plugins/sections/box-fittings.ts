@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Block} from '../plan/box/box-blocks.ts'
+import {type Block, blockName, blockValues} from '../plan/box/box-blocks.ts'
 import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
@@ -58,9 +58,9 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
   const blocks = plan.box?.blocks ?? []
   if (!blocks.length) return []
   const at = (mm: number) => lengthAlone(mm, plan)
-  const row = (block: Block, i: number): Cell[] => [
-    `Block ${i + 1}`,
-    values.box?.blocks?.[i]?.wood?.value ?? 'any',
+  const row = (block: Block): Cell[] => [
+    blockName(block).replace(/^./, (first) => first.toUpperCase()),
+    blockValues(values, block)?.wood?.value ?? 'any',
     [
       at(block.lengthMm),
       ' × ',
@@ -82,7 +82,7 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
         {head: 'Off the centre line', align: 'right'},
         {head: 'Glued'},
       ],
-      rows: blocks.map(row),
+      rows: blocks.map((block) => row(block)),
       note: 'Their grain runs along the longer side. Clamp each until its glue has set, on a face that has been scraped bare.',
     }),
   ]

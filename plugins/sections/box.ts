@@ -1,6 +1,7 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {angle, inWords, number, percent, stringAtLine} from '../words/quantities.ts'
+import {endJointInWords} from './box-end-joint.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {wiring} from './box-wiring.ts'
 import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
@@ -116,7 +117,12 @@ function neckMeetsBox(plan: Plan): BlockContent[] {
       at(neck.shim.thickMm),
       neck.shim.angleDeg > 0 ? ' at its tail end' : ' at its head end',
     ])
-  return [subHeading('Neck and box'), paragraph(freeBody(neck.joins, bridge?.on)), facts(rows)]
+  return [
+    subHeading('Neck and box'),
+    paragraph(freeBody(neck.joins, bridge?.on)),
+    facts(rows),
+    ...endJointInWords(plan),
+  ]
 }
 
 function overTop(mm: number, at: (mm: number) => Inline): Inline[] {
@@ -129,7 +135,7 @@ function freeBody(joins: string, on: string | undefined): string {
   if (joins === 'through')
     return 'The neck runs through the box: it takes the pull of the strings, and the top takes the push of the bridge. It must not touch the top under the bridge.'
   if (joins === 'end')
-    return 'The neck ends at the box: the joint takes the strings’ pull times their height over it, as a lever on its screws or its glue.'
+    return 'The neck ends at the box: the strings turn it about the upper edge of the box’s end, and the joint takes their pull times their height over that edge. Screws and glue share nothing: either the screws carry it all, or the glue does.'
   return on === 'top'
     ? 'The neck lies on the top and the bridge stands on the box: the strings lift the neck as hard as they push the bridge down, and its screws take that.'
     : 'The neck lies on the top with the bridge on it: where the strings are anchored on the neck as well, their pull closes inside it, and its screws carry almost none of it.'

@@ -48,6 +48,7 @@ export const drilling: Section = {
 
 function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockContent[] {
   const onBox = holes.some(({alongMm}) => alongMm !== undefined)
+  const isDown = holes.some(({downMm}) => downMm !== undefined)
   const backings = [...new Set(holes.map(backingOf))]
   const isShared = backings.length === 1
   const at = (mm: number) => lengthAlone(mm, plan)
@@ -57,6 +58,7 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
     at(hole.stationMm),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
     at(hole.offMm),
+    ...(isDown ? [hole.downMm === undefined ? '' : at(hole.downMm)] : []),
     hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
     ...(isShared ? [] : [backingOf(hole)]),
   ]
@@ -69,6 +71,14 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
         {head: 'From the nut', align: 'right'},
         ...(onBox ? [{head: 'Along the box', align: 'right' as const}] : []),
         {head: 'Off centre', align: 'right'},
+        ...(isDown
+          ? [
+              {
+                head: face === 'neck end' ? 'Below the playing face' : 'Below the top',
+                align: 'right' as const,
+              },
+            ]
+          : []),
         {head: 'Depth', align: 'right'},
         ...(isShared ? [] : [{head: 'Backing'}]),
       ],

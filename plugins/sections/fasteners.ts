@@ -44,6 +44,7 @@ function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
       length(screw.lengthMm, plan),
       ` long, through ${inWords(through)} into the ${into}.`,
       ...(isAsked ? loadInWords(mostN, isGlued, plan) : []),
+      ...(screw.isEndGrain ? endGrainInWords(row, plan) : []),
       ...(screw.countersinkMm === undefined
         ? [' Round heads lie on the wood.']
         : [
@@ -53,6 +54,17 @@ function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
           ]),
       ' Wax the threads, and drive them by hand at the end.',
     ),
+  ]
+}
+
+/** Say how far down screws in end grain sit, and how little to trust it. */
+function endGrainInWords(row: readonly Fastener[], plan: Plan): Inline[] {
+  const downs = [...new Set(row.flatMap(({downMm}) => downMm ?? []))]
+  return [
+    ...(downs.length
+      ? [' They stand ', ...downs.flatMap((mm, i) => [i ? ' and ' : '', length(mm, plan)]), ' below the top.']
+      : []),
+    ' They hold in end grain, which grips a thread less, and unevenly: three quarters is counted.',
   ]
 }
 
@@ -143,7 +155,7 @@ function sources(): BlockContent[] {
       'A third of the holding power is the most to ask of a screw that stays under load: common practice, no source. Of a wood known by a loose name the lightest is taken.',
     ),
     source(
-      `${screwSources.withdrawal}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
+      `${screwSources.withdrawal}; ${screwSources.thread}; ${screwSources.endGrain}; ${screwSources.edges}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
     ),
   ]
 }

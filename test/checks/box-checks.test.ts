@@ -174,7 +174,8 @@ const cases: Case[] = [
   {
     rule: 'neck-misses-box',
     base: 'end',
-    both: {'bridge.height': ''},
+    // Without strings: they would find no leverage in 1/32 in of wood on the wall.
+    both: {'bridge.height': '', strings: '', tuners: '', anchors: '', pickup: ''},
     passes: {'neck.above-top': '31/32'},
     fails: {'neck.above-top': '1'},
   },
@@ -224,7 +225,7 @@ const cases: Case[] = [
   {
     rule: 'screw-misses-block',
     base: 'on top',
-    passes: {'screws.1.at': '[17 1/4, 22 3/8]'},
+    passes: {'screws.1.at': '[17 1/4, 22 1/2]'},
     fails: {'screws.1.at': '[17 1/4, 22 3/32]'},
   },
   {
@@ -263,22 +264,22 @@ const cases: Case[] = [
     rule: 'screw-near-edge',
     base: 'on top',
     severity: 'warning',
-    passes: {'screws.1.off': '[19/32]'},
-    fails: {'screws.1.off': '[5/8]'},
+    passes: {'screws.1.off': '[7/16]'},
+    fails: {'screws.1.off': '[15/32]'},
   },
   {
     rule: 'screw-near-edge',
     base: 'on top',
     severity: 'warning',
-    passes: {'screws.1.at': '[17 1/4, 22 3/8]'},
-    fails: {'screws.1.at': '[17 1/4, 22 9/32]'},
+    passes: {'screws.1.at': '[17 1/4, 22 1/2]'},
+    fails: {'screws.1.at': '[17 1/4, 22 15/32]'},
   },
   {
     rule: 'screw-overloaded',
     base: 'end',
-    both: {'neck.wood': 'northern white cedar', 'screws.1.off': '[0]'},
+    both: {'neck.wood': 'eastern white pine'},
     passes: {'screws.1.size': '8', 'screws.1.length': '2'},
-    fails: {'screws.1.size': '4', 'screws.1.length': '1 17/32'},
+    fails: {'screws.1.size': '4', 'screws.1.length': '1 27/32'},
   },
   {
     rule: 'screw-thread-short',

@@ -31,7 +31,7 @@ describe('box', () => {
     expect(read(box, soundBuilds['on top'])).toContain('its screws carry almost none of it')
     expect(read(box, soundBuilds.through)).toContain('It must not touch the top under the bridge')
     expect(read(box, soundBuilds.through)).toContain('1 5/8 in (41.3 mm) wide and 1 in (25.4 mm) deep')
-    expect(read(box, soundBuilds.end)).toContain('as a lever on its screws or its glue')
+    expect(read(box, soundBuilds.end)).toContain('about the upper edge of the box’s end')
   })
 
   test('draws the wiring, grounds the strings of a coil alone, and says what to test', () => {

@@ -45,6 +45,15 @@ export const box = record(
       'Blocks glued inside to take screws.',
       {most: 40},
     ),
+    'end-block': record(
+      'The block inside the head end, behind a neck that joins there, right under the top.',
+      {
+        wood: wood('What it is made of.'),
+        length: length('Along the neck.', {min: 2, max: 300}),
+        width: length('Across the neck.', {min: 2, max: 1000}),
+        thickness: length('From under the top down.', {min: 1, max: 300}),
+      },
+    ),
     notch: record(
       'Where the neck is let into the box.',
       {

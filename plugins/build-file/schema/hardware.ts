@@ -26,15 +26,21 @@ export const anchors = record('What holds the strings at the tail.', {
 })
 
 export const screws = list(
-  record('Screws of one kind; every at is combined with every off.', {
+  record('Screws of one kind; every at is combined with every off and every down.', {
     size: number('The screw’s gauge number.', {min: 0, max: 24, whole: true}),
     length: length('Its length, under the head for a round head, over all for a flat one.', {
       min: 3,
       max: 200,
     }),
+    thread: length('How much of its length, from the tip on, is thread.', {min: 1, max: 200}),
     at: list(at, 'Distances from the nut line.', {most: 100}),
     along: list(along, "Distances from the box's head-side edge.", {most: 100}),
     off: list(off, 'Distances off the centre line.', {most: 100}),
+    down: list(
+      length('Below the box’s top.', {max: 600}),
+      'Distances below the box’s top, of screws through its end.',
+      {most: 20},
+    ),
     through: list(
       text('What it passes through.'),
       'What it passes through, from the head of the screw on: block, top, washer, side, back, neck, bracket.',

@@ -4,6 +4,7 @@ import {noteFrequencyHz, noteName} from '../notes.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import type {StringPlan} from '../strings.ts'
+import {givenBlocks} from './box-blocks.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
 import type {NeckInBox} from './neck-in-box.ts'
 
@@ -46,7 +47,7 @@ export function planAir({values, referenceHz}: Settled, around: Around): BoxAir 
   const {sizes} = around
   if (!sizes?.inside) return undefined
   const {lengthMm, widthMm, heightMm} = sizes.inside
-  const blocksMm3 = (values.box?.blocks ?? []).reduce(
+  const blocksMm3 = givenBlocks(values).reduce(
     (sum, {length, width, thickness}) => sum + (length?.mm ?? 0) * (width?.mm ?? 0) * (thickness?.mm ?? 0),
     0,
   )

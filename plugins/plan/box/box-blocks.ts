@@ -27,16 +27,17 @@ interface Around {
   place: BoxPlace | undefined
   sizes: BoxSizes | undefined
   neck: NeckInBox | undefined
+  rulerMm: number
 }
 
 /**
  * Place the blocks inside the box, say how far each reaches into a wall or into a neck that runs through, and what
  * would make it fit.
  */
-export function planBlocks(values: BuildValues, rulerMm: number, around: Around): Block[] | undefined {
+export function planBlocks(values: BuildValues, around: Around): Block[] | undefined {
   const {place} = around
   if (!place) return undefined
-  const blocks = (values.box?.blocks ?? []).flatMap((given, i): Block[] => {
+  const listed = (values.box?.blocks ?? []).flatMap((given, i): Block[] => {
     const stationMm = stationOf(given, place)
     if (stationMm === undefined || !given.length || !given.width) return []
     const block: Block = {
@@ -51,11 +52,61 @@ export function planBlocks(values: BuildValues, rulerMm: number, around: Around)
     }
     block.overWallMm = overWallMm(block, around)
     block.overNeckMm = overNeckMm(block, around.neck)
-    block.wouldDo = mend(block, around, given.at ? 'at' : 'along', rulerMm)
+    block.wouldDo = mend(block, around, given.at ? 'at' : 'along')
     return [block]
   })
+  const blocks = [...endBlock(values, around), ...listed]
   return blocks.length ? blocks : undefined
 }
+
+/** Place the block that a neck at the box's end is fastened to: in the middle of the head end, against its wall. */
+function endBlock({box}: BuildValues, around: Around): Block[] {
+  const {place, sizes} = around
+  const {length, width, thickness} = box?.[endBlockKey] ?? {}
+  if (!place || !sizes || !length || !width) return []
+  const alongMm = sizes.outside.sidesMm + length.mm / 2
+  const block: Block = {
+    of: `box.${endBlockKey}`,
+    stationMm: place.atMm + alongMm,
+    alongMm,
+    offMm: 0,
+    lengthMm: length.mm,
+    widthMm: width.mm,
+    thicknessMm: thickness?.mm,
+    glued: 'at the ends',
+  }
+  const {inside} = sizes
+  if (!inside) return [block]
+  const overs = [
+    ['length', length.mm - inside.lengthMm],
+    ['width', width.mm - inside.widthMm],
+    ['thickness', (thickness?.mm ?? 0) - inside.heightMm],
+  ] as const
+  const [key, overWallMm] = overs.reduce((worst, one) => (one[1] > worst[1] ? one : worst))
+  const most = {length: inside.lengthMm, width: inside.widthMm, thickness: inside.heightMm}[key]
+  const mm = toMark(most, around.rulerMm, 'down')
+  block.overWallMm = overWallMm
+  block.wouldDo = overWallMm > around.rulerMm && mm > 0 ? {path: `box.${endBlockKey}.${key}`, mm} : undefined
+  return [block]
+}
+
+const endBlockKey = 'end-block'
+
+/** Find what the build file says of a block of the plan. */
+export function blockValues({box}: BuildValues, {of}: Pick<Block, 'of'>) {
+  if (of === `box.${endBlockKey}`) return box?.[endBlockKey]
+  return box?.blocks?.[Number(of.split('.').at(-1)) - 1]
+}
+
+/** Call a block as the pages do: `end block`, or `block 2`, the second of those listed. */
+export const blockName = ({of}: Pick<Block, 'of'>): string =>
+  of === `box.${endBlockKey}` ? 'end block' : `block ${of.split('.').at(-1)}`
+
+/** List every block that the build file has, placed or not. */
+export const givenBlocks = ({box}: BuildValues) => [
+  ...(box?.[endBlockKey] ? [box[endBlockKey]] : []),
+  ...(box?.blocks ?? []),
+]
 
 function overWallMm({alongMm, offMm, lengthMm, widthMm, thicknessMm = 0}: Block, {sizes}: Around) {
   if (!sizes?.inside) return undefined
@@ -83,9 +134,8 @@ function overNeckMm(block: Block, neck: NeckInBox | undefined): number | undefin
  */
 function mend(
   {of, alongMm, offMm, lengthMm, widthMm, thicknessMm = 0, overWallMm = 0, overNeckMm = 0}: Block,
-  {place, sizes, neck}: Around,
+  {place, sizes, neck, rulerMm}: Around,
   placeKey: 'at' | 'along',
-  rulerMm: number,
 ): WouldDo | undefined {
   if (!place || !sizes?.inside || (overWallMm <= rulerMm && overNeckMm <= 0)) return undefined
   const {inside, outside} = sizes

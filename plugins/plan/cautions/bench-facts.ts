@@ -1,6 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {HazardName} from '../../tables/hazards.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
+import {givenBlocks} from '../box/box-blocks.ts'
 import type {Notch} from '../box/neck-in-box.ts'
 import type {Cuts} from '../cut-list.ts'
 import type {Hole} from '../holes.ts'
@@ -107,7 +108,8 @@ const loose: Readonly<Record<string, LooseWood>> = looseWoods
 const boards = /\b(ply(wood)?|mdf|hardboard|chipboard|particle ?board|fib(re|er)board)\b/i
 
 /** List the woods of neck, box and further parts, each once, where it is met first. */
-function woodsUsed({neck, head, fingerboard, box, parts}: BuildValues): WoodUsed[] {
+function woodsUsed(values: BuildValues): WoodUsed[] {
+  const {neck, head, fingerboard, box, parts} = values
   const named: [string, {value: string} | undefined][] = [
     ['neck', neck?.wood],
     ...(neck?.laminations ?? []).flatMap(({wood, woods: strips = []}): typeof named => [
@@ -119,7 +121,7 @@ function woodsUsed({neck, head, fingerboard, box, parts}: BuildValues): WoodUsed
     ['fingerboard', fingerboard?.wood],
     ['box', box?.wood],
     ['box.top', box?.top?.wood],
-    ...(box?.blocks ?? []).map(({wood}): (typeof named)[number] => ['box.blocks', wood]),
+    ...givenBlocks(values).map(({wood}): (typeof named)[number] => ['box.blocks', wood]),
     ...(parts ?? []).map(({name, wood}): (typeof named)[number] => [name?.value ?? 'parts', wood]),
   ]
   const found = new Map<string, WoodUsed>()

@@ -5,8 +5,9 @@ import type {Conflict} from '../conflicts.ts'
 import type {NeckTaper} from '../neck/taper.ts'
 import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
+import type {EndJoint} from './end-joint.ts'
 import {type JointPull, jointLoads} from './joint-loads.ts'
-import {blockAstray, offBox, originMm, type ScrewPlace, screwEdge} from './screw-places.ts'
+import {blockAstray, depthEdge, offBox, originMm, type ScrewPlace, screwEdge} from './screw-places.ts'
 import {type Pieces, type Route, screwRoute, type Way} from './screw-route.ts'
 import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
@@ -16,6 +17,8 @@ export interface Fastener {
   of: string
   stationMm: number
   offMm: number
+  /** Below the box's top, of one along the neck. */
+  downMm?: number | undefined
   /** Its gauge number. */
   size: number
   lengthMm: number
@@ -48,6 +51,12 @@ export interface Fastener {
   /** A block or a washer spreads its head. */
   hasPad: boolean
   joinsNeck: boolean
+  /** It is drawn along the grain of what holds it. */
+  isEndGrain: boolean
+  /** Its whole thread. */
+  ownThreadMm: number
+  /** The file says more thread than the screw is long. */
+  isThreadTooLong: boolean
   /** Thread that bites. */
   threadMm: number
   leastThreadMm: number
@@ -64,6 +73,8 @@ export interface Fastener {
   loadN?: number | undefined
   /** The joint is glued as well. */
   isGlued: boolean
+  /** The glue would hold without it: at the end of a box only as far as end grain does. */
+  isGlueEnough: boolean
   /** The smallest gauge that holds three times the load. */
   sizeForLoad?: number | undefined
   offBox?: WouldDo | undefined
@@ -77,6 +88,8 @@ const leastUnderHeadMm = inch(1 / 4)
 const leastThread = {shanks: 2, mm: inch(1 / 4)}
 /** A screw holds as many times its load. */
 const margin = 3
+/** How much of a cut-thread screw is thread, where the file does not say: common practice, no source. */
+const threadPart = 2 / 3
 
 /**
  * Work out each screw, in the file's order: bits, wood under the head, thread, how far its tip stays from the far
@@ -86,14 +99,13 @@ export function planFasteners(
   settled: Settled,
   places: readonly ScrewPlace[] | undefined,
   {box = {}, taper}: {box: Box | undefined; taper: NeckTaper | undefined},
-  pull: JointPull | undefined,
+  {pull, end}: {pull: JointPull | undefined; end: EndJoint | undefined},
 ): {fasteners: Fastener[] | undefined; conflicts: Conflict[]} {
-  const pieces: Pieces = {values: settled.values, box, taper}
-  const worked = (places ?? []).flatMap((place) => workOut(place, settled, pieces) ?? [])
+  const around: Around = {values: settled.values, box, taper, end}
+  const worked = (places ?? []).flatMap((place) => workOut(place, settled, around) ?? [])
   const loads = jointLoads(
     worked.map(({fastener}) => fastener),
-    pull,
-    box,
+    {pull, end, box},
   )
   const fasteners = worked.map((screw, i) => ({
     ...screw.fastener,
@@ -115,20 +127,24 @@ function worstOfEach(worked: readonly WorkedOut[]): Conflict[] {
   return [...worst.values()]
 }
 
+interface Around extends Pieces {
+  end: EndJoint | undefined
+}
+
 interface WorkedOut {
   fastener: Fastener
   /** Where it stands too near an edge or an end. */
   conflict: Conflict | undefined
   bites: readonly Bite[]
-  isEndGrain: boolean
 }
 
 /** The smallest gauge of the table that holds three times the load (N), where this one does not. */
-function gaugeFor(loadN: number, {fastener, bites, isEndGrain}: WorkedOut): number | undefined {
+function gaugeFor(loadN: number, {fastener, bites}: WorkedOut): number | undefined {
   const neededN = loadN * margin
   if (neededN <= fastener.withdrawalN) return undefined
   return screwRows.find(
-    ({gauge}) => gauge > fastener.size && withdrawalN(screwSize(gauge).shankMm, bites, isEndGrain) >= neededN,
+    ({gauge}) =>
+      gauge > fastener.size && withdrawalN(screwSize(gauge).shankMm, bites, fastener.isEndGrain) >= neededN,
   )?.gauge
 }
 
@@ -136,11 +152,11 @@ function gaugeFor(loadN: number, {fastener, bites, isEndGrain}: WorkedOut): numb
 function workOut(
   place: ScrewPlace,
   {values, units, rulerMm}: Settled,
-  pieces: Pieces,
+  around: Around,
 ): WorkedOut | undefined {
-  const {box} = pieces
+  const {box, end} = around
   const row = values.screws?.[Number(place.of.split('.')[1]) - 1]
-  const route = row && screwRoute(row, place, pieces)
+  const route = row && screwRoute(row, place, around)
   if (!row?.size || !row.length || !route) return undefined
   const {holds, passes, way, missesBlock} = route
   const isBlockless = missesBlock && !box.blocks
@@ -149,19 +165,31 @@ function workOut(
   const gauge = row.size.value
   const lengthMm = row.length.mm
   const size = screwSize(gauge)
-  const roomMm = isBlockless ? undefined : holds.mm
-  const threadMm = Math.max(0, Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY))
-  const {bites, tip, hardness} = threadBites(holds.layers, threadMm)
-  const pilot = pilotOf(gauge, hardness)
-  const isEndGrain = way === 'along' && holds.name === 'neck'
-  const leastThreadMm = Math.max(leastThread.shanks * size.shankMm, leastThread.mm)
   const through = passes.map(({name}) => name)
+  const roomMm = isBlockless ? undefined : holds.mm
+  const ownThreadMm = Math.min(row.thread?.mm ?? lengthMm * threadPart, lengthMm)
+  const endsMm = Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY)
+  const startsMm = Math.max(0, lengthMm - ownThreadMm - underHeadMm)
+  const threadMm = Math.max(0, endsMm - startsMm)
+  const {bites, tip, hardness} = threadBites(holds.layers, [startsMm, endsMm])
+  const pilot = pilotOf(gauge, hardness)
+  const joinsNeck = ['neck', 'heel'].includes(holds.name) || through.includes('neck')
+  const isEndGrain = way === 'along' && ['neck', 'heel'].includes(holds.name)
+  const leastThreadMm = Math.max(leastThread.shanks * size.shankMm, leastThread.mm)
+  const isThreadAssumed = !row.thread || row.thread.assumed
+  const shortestMm = Math.max(
+    underHeadMm + leastThreadMm,
+    isThreadAssumed ? leastThreadMm / threadPart : leastThreadMm,
+  )
+  const downMm = way === 'along' && joinsNeck ? (place.downMm ?? end?.middleMm) : undefined
+  const isGlued = Boolean(values.neck?.glue && !values.neck.laminations)
   const edgePieces = [holds, ...passes.filter(({name}) => name === 'block')]
   const spot = {...place, originMm: originMm(place, box), rulerMm}
   const fastener: Fastener = {
     of: place.of,
     stationMm: place.stationMm,
     offMm: place.offMm,
+    downMm,
     size: gauge,
     lengthMm,
     through,
@@ -182,21 +210,31 @@ function workOut(
     underHeadMm,
     leastUnderHeadMm,
     hasPad: through.includes('block') || through.includes('washer'),
-    joinsNeck: ['neck', 'heel'].includes(holds.name) || through.includes('neck'),
+    joinsNeck,
+    isEndGrain,
+    ownThreadMm,
+    isThreadTooLong: (row.thread?.mm ?? 0) > lengthMm + 1e-6,
     threadMm,
     leastThreadMm,
-    shortestMm: isBlockless ? 0 : underHeadMm + leastThreadMm,
+    shortestMm: isBlockless ? 0 : shortestMm,
     tipToFaceMm: roomMm === undefined ? undefined : underHeadMm + roomMm - lengthMm,
     longestMm: roomMm === undefined ? undefined : underHeadMm + roomMm - tipKeepsMm,
     farFace: roomMm === undefined ? undefined : farFace(route),
     withdrawalN: withdrawalN(size.shankMm, bites, isEndGrain),
-    isGlued: Boolean(values.neck?.glue && !values.neck.laminations),
+    isGlued,
+    isGlueEnough: isGlued && (!isEndGrain || isEnough(end?.glue)),
     astray: missesBlock ? blockAstray(place, box) : undefined,
     offBox: missesBlock ? undefined : offBox(place, through, box, rulerMm),
   }
-  const conflict = missesBlock ? undefined : screwEdge(size.shankMm, edgePieces, spot)
-  return {fastener, conflict, bites, isEndGrain}
+  const conflict = missesBlock
+    ? undefined
+    : (screwEdge(size.shankMm, edgePieces, spot) ?? depthEdge(size.shankMm, {...spot, downMm}, end))
+  return {fastener, conflict, bites}
 }
+
+/** Tell whether glue alone is asked no more than it may be. */
+const isEnough = (glue: EndJoint['glue'] | undefined): boolean =>
+  glue?.mostMpa !== undefined && glue.stressMpa <= glue.mostMpa
 
 function thicknessOf({passes}: Route): number | undefined {
   return passes.reduce<number | undefined>(

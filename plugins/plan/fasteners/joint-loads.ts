@@ -3,6 +3,7 @@ import type {Action} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Box} from '../box/box.ts'
 import type {Bridge} from '../bridge.ts'
+import type {EndJoint} from './end-joint.ts'
 
 /** What the strings do to the neck as a whole: a force at a place, mm from the nut line and above the playing face. */
 export interface JointPull {
@@ -58,6 +59,15 @@ interface Driven {
   stationMm: number
   way: 'up' | 'down' | 'along'
   joinsNeck: boolean
+  /** Below the box's top, along the neck only. */
+  downMm?: number | undefined
+}
+
+/** What the strings pull at, and how the neck is held. */
+interface Joint {
+  pull: JointPull | undefined
+  end: EndJoint | undefined
+  box: Pick<Box, 'atMm' | 'tailMm' | 'neck'>
 }
 
 /**
@@ -66,8 +76,7 @@ interface Driven {
  */
 export function jointLoads(
   screws: readonly Driven[],
-  pull: JointPull | undefined,
-  {atMm, tailMm, neck}: Pick<Box, 'atMm' | 'tailMm' | 'neck'>,
+  {pull, end, box: {atMm, tailMm, neck}}: Joint,
 ): (number | undefined)[] {
   const loads: (number | undefined)[] = screws.map(({joinsNeck}) => (joinsNeck ? undefined : 0))
   if (!pull || atMm === undefined || tailMm === undefined || !neck) return loads
@@ -81,7 +90,10 @@ export function jointLoads(
     if (!which.length) continue
     const stations = which.map((i) => screws[i]!.stationMm)
     const shares = isAlong
-      ? endScrewLoads(which.length, pull, seat)
+      ? endScrewLoads(
+          which.map((i) => screws[i]!.downMm),
+          end,
+        )
       : neck.joins === 'through'
         ? throughScrewLoads(which.length, pull)
         : screwLoads(stations, pull, seat)
@@ -123,11 +135,20 @@ function throughScrewLoads(count: number, pull: JointPull): number[] {
 }
 
 /**
- * Share the pull on a neck that ends at the box among screws along it, through the wall into its end: it turns about
- * the upper edge of its end face, and they sit half its thickness (mm) below that edge. N for each.
+ * Share the moment on a neck that ends at the box among screws along it, each at its depth (mm) below the box's top. The
+ * neck turns as one piece about the upper edge of the box's end, so a screw is drawn by its distance below that edge,
+ * and all of them together balance the strings: F = moment·d / Σd². N for each; undefined where none has a lever.
  */
-export function endScrewLoads(count: number, pull: JointPull, seat: Seat): number[] {
-  const momentNmm = pull.tailwardN * pull.heightMm + pull.upN * (seat.fromMm - pull.stationMm)
-  const eachN = Math.max(0, momentNmm / (seat.belowFaceMm / 2) / count)
-  return Array.from({length: count}, () => eachN)
+export function endScrewLoads(
+  downsMm: readonly (number | undefined)[],
+  joint: Pick<EndJoint, 'momentNmm' | 'edgeMm'> | undefined,
+): (number | undefined)[] {
+  if (!joint) return downsMm.map(() => undefined)
+  const levers = downsMm.map((down = 0) => Math.max(0, down - joint.edgeMm))
+  const sum = levers.reduce((all, lever) => all + lever ** 2, 0)
+  const momentNmm = Math.max(0, joint.momentNmm)
+  return levers.map((lever) => (sum < leastLeverMm ** 2 ? undefined : (momentNmm * lever) / sum))
 }
+
+/** A screw this near (mm) the edge that the neck turns about has no lever at all. */
+const leastLeverMm = 1e-3

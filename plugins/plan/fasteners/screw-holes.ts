@@ -4,7 +4,8 @@ import type {Fastener} from './fasteners.ts'
 /** List two holes a screw: clearance through what it passes, pilot into what holds it. */
 export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box) {
   return (fasteners ?? []).flatMap((screw) => {
-    const {stationMm, offMm, of, threadMm, lengthMm, tipToFaceMm = 1} = screw
+    const {stationMm, offMm, of, lengthMm, tipToFaceMm = 1, downMm} = screw
+    const {aboveTopMm = 0} = box.neck ?? {}
     const faces = facesOf(screw, box)
     const isOneGo = faces.clearance === faces.pilot
     const place = {stationMm, offMm, of}
@@ -13,6 +14,7 @@ export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box)
         what: `screw, clearance through ${screw.through.join(' and ')}`,
         face: faces.clearance,
         ...place,
+        downMm,
         diameterMm: screw.clearanceMm,
         depthMm: isOneGo ? screw.underHeadMm : undefined,
         bit: screw.clearanceBit,
@@ -22,8 +24,9 @@ export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box)
         what: `screw, pilot into ${screw.into}`,
         face: faces.pilot,
         ...place,
+        downMm: downMm === undefined || faces.pilot !== 'neck end' ? downMm : downMm + aboveTopMm,
         diameterMm: screw.pilotBitMm,
-        depthMm: tipToFaceMm <= 0 ? undefined : isOneGo ? lengthMm : threadMm,
+        depthMm: tipToFaceMm <= 0 ? undefined : isOneGo ? lengthMm : lengthMm - screw.underHeadMm,
         bit: screw.pilotBit,
       },
     ]

@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import type {Block} from '../box/box-blocks.ts'
+import {type Block, blockValues} from '../box/box-blocks.ts'
 import {type Rectangle, rectangle} from '../box/gap.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {Wood} from '../woods.ts'
@@ -104,7 +104,7 @@ function screwPiece(name: string, {way, spot, values, box, taper, block, there}:
   const neckMm = values.neck?.thickness?.mm
   switch (name) {
     case 'neck': {
-      if (way === 'along') return {name, mm: undefined}
+      if (way === 'along') return {name, mm: undefined, ...neckOutline(spot, taper, true)}
       const isInside = box.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
       return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, taper)}
     }
@@ -130,10 +130,11 @@ function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
   return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
 }
 
-function neckOutline({stationMm}: Spot, taper: NeckTaper | undefined) {
+/** Outline the neck where a screw stands; one along it has no end of it near. */
+function neckOutline({stationMm}: Spot, taper: NeckTaper | undefined, isAlong = false) {
   const widthMm = taper && neckWidthAt(stationMm, taper)
   if (widthMm === undefined) return {}
-  const toMm = taper?.tailStationMm ?? Number.MAX_VALUE
+  const toMm = isAlong ? Number.MAX_VALUE : (taper?.tailStationMm ?? Number.MAX_VALUE)
   return {
     outline: {fromMm: -Number.MAX_VALUE, toMm, leftMm: -widthMm / 2, rightMm: widthMm / 2},
     isGrainAlong: true,
@@ -153,7 +154,8 @@ export interface Layer {
 function screwLayers(into: string, way: Way, values: BuildValues, block: Block | undefined): Layer[] {
   const {neck, box} = values
   const everything = Number.MAX_VALUE
-  if (into === 'block') return [{wood: found(blockValues(values, block)?.wood?.value), mm: everything}]
+  if (into === 'block')
+    return [{wood: found(block && blockValues(values, block)?.wood?.value), mm: everything}]
   if (into === 'top' && box?.top?.wood) return [{wood: found(box.top.wood.value), mm: everything}]
   if (into !== 'neck' && into !== 'heel') return [{wood: found(box?.wood?.value), mm: everything}]
   const layers = neck?.laminations ?? []
@@ -168,11 +170,6 @@ function screwLayers(into: string, way: Way, values: BuildValues, block: Block |
     return {wood: found(layer.wood?.value, layer), mm}
   })
   return way === 'down' ? fromFace : fromFace.reverse()
-}
-
-function blockValues({box}: BuildValues, block: Block | undefined) {
-  const index = Number(block?.of.split('.').at(-1)) - 1
-  return box?.blocks?.[index]
 }
 
 function found(name: string | undefined, own: Parameters<typeof woodOf>[1] = {}): Wood | undefined {

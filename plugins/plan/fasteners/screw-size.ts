@@ -14,12 +14,13 @@ interface ScrewSize {
 
 /**
  * Size a wood screw by its gauge number (mm): shank 0.060 + 0.013 in times the gauge (ANSI/ASME B18.6.1), root and
- * clearance bit from the table; a gauge that it lacks has a root of two thirds of the shank (Wood Handbook, ch. 8).
+ * clearance bit from the table, but never a bit that the shank would not pass; a gauge that it lacks has a root of two
+ * thirds of the shank (Wood Handbook, ch. 8).
  */
 export function screwSize(gauge: number): ScrewSize {
   const row = screws.find((one) => one.gauge === gauge)
   const shankMm = inch(0.06 + 0.013 * gauge)
-  const clearanceMm = row ? inch(row.shankHoleIn) : shankMm
+  const clearanceMm = Math.max(row ? inch(row.shankHoleIn) : 0, shankMm)
   return {
     shankMm,
     rootMm: row ? inch(row.rootIn) : (shankMm * 2) / 3,
@@ -46,23 +47,23 @@ export function bitInBoth(bit: Bit, units: 'in' | 'mm', take: 'nearest' | 'up', 
 }
 
 /**
- * Say what a thread of so many mm bites, layer by layer from where it enters, the wood its tip ends in, and whether
- * that is bored as hard or soft. Of a loose wood, the lightest that it may mean.
+ * Say what a thread bites, layer by layer, that lies between two depths (mm) of the piece that holds it; the wood its
+ * tip ends in, and whether that is bored as hard or soft. Of a loose wood, the lightest that it may mean.
  */
 export function threadBites(
   layers: readonly Layer[],
-  threadMm: number,
+  [fromMm, toMm]: readonly [fromMm: number, toMm: number],
 ): {
   bites: Bite[]
   tip: Wood | undefined
   hardness: 'hard' | 'soft'
 } {
-  let leftMm = threadMm
+  let topMm = 0
   let tip = layers[0]?.wood
   const bites = layers.map(({wood, mm}) => {
-    const bite = Math.min(mm, leftMm)
+    const bite = Math.max(0, Math.min(topMm + mm, toMm) - Math.max(topMm, fromMm))
+    topMm += mm
     if (bite > 1e-6) tip = wood
-    leftMm -= bite
     const g12 = wood?.loose && wood.range ? wood.range.densityKgM3[0] / 1120 : (wood?.g12 ?? 0)
     return {g12, mm: bite}
   })
@@ -81,7 +82,7 @@ export interface Bite {
   mm: number
 }
 
-/** What a thread in end grain still holds of what it does across the grain: Wood Handbook, ch. 8, from memory. */
+/** What a thread in end grain still holds of what it does in side grain: Wood Handbook, ch. 8, from memory. */
 const endGrain = 0.75
 
 /**

@@ -1,3 +1,4 @@
+import {blockName, givenBlocks} from '../box/box-blocks.ts'
 import {glueWait, holesOn, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Until damp wood is dry again (h): common practice, no source. */
@@ -47,7 +48,7 @@ function strip({values}: WorkFacts): StepDraft[] {
 
 function blocks(facts: WorkFacts): StepDraft[] {
   const {values, design} = facts
-  const count = values.box?.blocks?.length ?? 0
+  const count = givenBlocks(values).length
   if (count === 0) return []
   const {waitH, clampsH} = glueWait(facts)
   return [
@@ -56,10 +57,10 @@ function blocks(facts: WorkFacts): StepDraft[] {
       kind: 'fit-blocks',
       facts: {of: 'fit-blocks', setting: {clampsH}, count},
       tool: 'clamps',
-      stations: (design.box?.blocks ?? []).map(({stationMm, offMm}, i) => ({
-        what: `block ${i + 1}, middle`,
-        stationMm,
-        offMm,
+      stations: (design.box?.blocks ?? []).map((block) => ({
+        what: `${blockName(block)}, middle`,
+        stationMm: block.stationMm,
+        offMm: block.offMm,
       })),
       waitH,
       after: [...bare, 'rip-small', 'rip'],

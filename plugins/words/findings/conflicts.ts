@@ -107,7 +107,7 @@ const sentences: Readonly<Record<ConflictKind, Sentence>> = {
   'screw-edge': {
     found: ({conflict: {piece, isEnd, gapMm, needsMm}}, plan) =>
       `this screw ${gapMm < 0 ? 'misses' : `is ${writeLength(gapMm, plan, 'down')} from the ${isEnd ? 'end' : 'edge'} of`} the ${piece}, and needs ${writeLength(needsMm, plan, 'up')} or the wood splits`,
-    mended: ({path}, text) => `; ${path.includes('.off') ? 'off' : 'a place'} ${text} would do`,
+    mended: ({path}, text) => `; ${/\.(off|down)\b/.exec(path)?.[1] ?? 'a place'} ${text} would do`,
     otherwise: '; take a thinner screw',
   },
 }

@@ -23,6 +23,34 @@ export function aboveTopDisagrees(
   }
 }
 
+export function endJointWeak(
+  {
+    isScrewed,
+    hasBlock,
+    leverMm,
+    glue,
+  }: {
+    /** Screws are there, level with the edge that the neck turns about. */
+    isScrewed: boolean
+    hasBlock: boolean
+    leverMm: number
+    glue: {stressMpa: number; breaksMpa?: number | undefined; weaker?: 'neck' | 'wall' | undefined}
+  },
+  ruler: Ruler,
+): Wording {
+  const over = writeLength(leverMm, ruler)
+  if (isScrewed)
+    return {
+      message: `these screws sit no lower than the upper edge of the box’s end, about which the strings turn the neck, ${over} below them: they hold nothing; set them lower, and say how far below the top under down`,
+    }
+  const {stressMpa, breaksMpa = 0, weaker} = glue
+  const what = weaker === 'wall' ? 'the wall’s wood tears across its grain' : 'end grain holds at best'
+  const block = hasBlock ? 'the end block' : 'an end block (box.end-block)'
+  return {
+    message: `the strings, ${over} over the upper edge of the box’s end, pull the glued face at the neck’s back apart with ${stressMpa.toFixed(2)} MPa; ${what} at ${breaksMpa.toFixed(2)} MPa, and a third is the most to ask under a load that stays: screw the neck from inside through ${block}, or let it run through`,
+  }
+}
+
 export function neckMissesBox(
   {aboveTop, thicknessMm, faceLevelMm}: {aboveTop: string; thicknessMm: number; faceLevelMm: number},
   ruler: Ruler,

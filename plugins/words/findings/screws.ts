@@ -41,18 +41,38 @@ export function screwThreadShort(
     length,
     threadMm,
     into,
+    isOfThread,
     shortestMm,
-  }: {length: string | undefined; threadMm: number; into: string; shortestMm: number | undefined},
+  }: {
+    length: string | undefined
+    threadMm: number
+    into: string
+    /** The screw is long enough, but too little of it is thread. */
+    isOfThread: boolean
+    shortestMm: number | undefined
+  },
   ruler: Ruler,
 ): Wording {
   const shortest = shortestMm === undefined ? undefined : writeLength(shortestMm, ruler, 'up')
+  const what = isOfThread ? `${shortest} of thread is the least` : `${shortest} is the shortest`
   const found =
     threadMm <= 0
       ? `does not reach the ${into}`
       : `has ${writeLength(threadMm, ruler, 'down')} of thread in the ${into}`
   return {
-    message: `a screw of ${length} ${found}, too little to hold; ${shortest ? `${shortest} is the shortest that would do` : 'take less wood under its head'}`,
+    message: `a screw of ${length} ${found}, too little to hold; ${shortest ? `${what} that would do` : 'take less wood under its head'}`,
     expected: only(shortest),
+  }
+}
+
+export function screwThreadLong(
+  {length, lengthMm}: {length: string | undefined; lengthMm: number},
+  ruler: Ruler,
+): Wording {
+  const most = writeLength((lengthMm * 2) / 3, ruler, 'down')
+  return {
+    message: `a screw of ${length} cannot have more thread than that; usually two thirds of it is thread, which would be ${most}`,
+    expected: [most],
   }
 }
 
@@ -70,13 +90,15 @@ export function screwOverloaded({
   loadN = 0,
   withdrawalN,
   sizeForLoad,
+  isEndGrain,
 }: {
   loadN?: number | undefined
   withdrawalN: number
   sizeForLoad?: number | undefined
+  isEndGrain: boolean
 }): Wording {
   return {
-    message: `the strings draw this screw by ${Math.round(loadN)} N, and it comes out at ${Math.round(withdrawalN)} N; a third is the most to ask of it: ${sizeForLoad ? `number ${sizeForLoad} would do, or ` : ''}more screws, more thread, or glue`,
+    message: `the strings draw this screw by ${Math.round(loadN)} N, and it comes out at ${Math.round(withdrawalN)} N; a third is the most to ask of it: ${sizeForLoad ? `number ${sizeForLoad} would do, or ` : ''}more screws, more thread, or ${isEndGrain ? 'screws lower down' : 'glue'}`,
     expected: sizeForLoad === undefined ? undefined : [String(sizeForLoad)],
   }
 }

@@ -1,6 +1,12 @@
 import {describe, expect, test} from 'vitest'
-import {endScrewLoads, screwLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
-import {pilotOf, screwSize, withdrawalN} from '../../../plugins/plan/fasteners/screw-size.ts'
+import {screwLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
+import {
+  bitInBoth,
+  pilotOf,
+  screwSize,
+  threadBites,
+  withdrawalN,
+} from '../../../plugins/plan/fasteners/screw-size.ts'
 import {woodOf} from '../../../plugins/plan/woods.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
@@ -71,6 +77,18 @@ describe('sizes', () => {
     expect(screwSize(gauge).shankMm / inch).toBeCloseTo(shank, 9)
   })
 
+  // A bit that the shank does not pass splits what it is to slide through; all gauges, in either system of bits.
+  test.each(Array.from({length: 25}, (_, gauge) => gauge))(
+    'the clearance of number %i passes its shank',
+    (gauge) => {
+      const {shankMm, clearance} = screwSize(gauge)
+      expect(clearance.mm).toBeGreaterThanOrEqual((0.06 + 0.013 * gauge) * inch - 1e-9)
+      expect(clearance.mm - shankMm).toBeLessThan(inch / 32)
+      const metric = /([\d.]+) mm/.exec(bitInBoth(clearance, 'mm', 'up', shankMm))
+      expect(Number(metric![1])).toBeGreaterThanOrEqual(shankMm - 1e-9)
+    },
+  )
+
   test('a gauge that no table lists still has its sizes', () => {
     const {shankMm, rootMm, clearance} = screwSize(11)
     expect(shankMm).toBeCloseTo(5.16, 1) // Wood Handbook, FPL-GTR-282, Table 8-9
@@ -84,7 +102,7 @@ describe('one screw', () => {
     const [screw] = screwsOf({})
     // 5/16 in of block and 1/8 in of top under the head; 1 in in all; 13/16 in of neck.
     expect(screw!.underHeadMm).toBeCloseTo((7 / 16) * inch, 9)
-    expect(screw!.threadMm).toBeCloseTo((9 / 16) * inch, 9)
+    expect(screw!.threadMm).toBeCloseTo((9 / 16) * inch, 9) // Less than the 2/3 in that is thread.
     expect(screw!.tipToFaceMm).toBeCloseTo((1 / 4) * inch, 9)
     expect(screw!.longestMm).toBeCloseTo(1.125 * inch, 9)
     expect(screw!.loadN).toBe(0)
@@ -93,7 +111,25 @@ describe('one screw', () => {
   test('one that comes out says so, and bites no more than the neck has', () => {
     const [screw] = screwsOf({'screws.1.length': '1 1/2'})
     expect(screw!.tipToFaceMm).toBeCloseTo(-(1 / 4) * inch, 9)
-    expect(screw!.threadMm).toBeCloseTo((13 / 16) * inch, 9)
+    // 1 in of its 1 1/2 is thread: from 1/2 in under the head, 1/16 in inside the neck, to the neck's far face.
+    expect(screw!.threadMm).toBeCloseTo((13 / 16 - 1 / 16) * inch, 9)
+  })
+
+  test('bites with its thread, not with its shank', () => {
+    // 7/16 in under the head of a 1 in screw, and 3/8 in of thread: it starts 5/8 in from the head.
+    const [screw] = screwsOf({'screws.1.thread': '3/8'})
+    expect(screw!.threadMm).toBeCloseTo((3 / 8) * inch, 9)
+    // Thread longer than the screw is taken as the whole screw, and named.
+    const [long] = screwsOf({'screws.1.thread': '2'})
+    expect(long!.threadMm).toBeCloseTo((9 / 16) * inch, 9)
+    expect(long!.isThreadTooLong).toBe(true)
+  })
+
+  test('whose shank reaches through the first layer bites the next alone', () => {
+    const [first, second] = ['eastern white pine', 'sugar maple'].map((name) => woodOf(name))
+    const layers = [first, second].map((wood) => ({wood, mm: 10}))
+    expect(threadBites(layers, [10, 18]).bites.map(({mm}) => mm)).toEqual([0, 8])
+    expect(threadBites(layers, [4, 14]).bites.map(({mm}) => mm)).toEqual([6, 4])
   })
 
   test('is bored by the wood that its tip sits in', () => {
@@ -165,12 +201,5 @@ describe('what the strings ask of the screws', () => {
     // Moments about each screw in turn.
     expect(far).toBeCloseTo((50 * 150) / 200, 9)
     expect(near).toBeCloseTo((50 * 50) / 200, 9)
-  })
-
-  test('a neck at the end turns about its upper edge', () => {
-    // 200 N at 6 mm over the face against screws 12.5 mm below it.
-    const pull = {upN: 0, tailwardN: 200, stationMm: 0, heightMm: 6}
-    const loads = endScrewLoads(2, pull, {fromMm: 400, toMm: 400, belowFaceMm: 25})
-    expect(loads[0]! * 2 * 12.5).toBeCloseTo(200 * 6, 9)
   })
 })

@@ -1,0 +1,125 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Box} from '../box/box.ts'
+import {type Wood, woodOf} from '../woods.ts'
+import type {JointPull} from './joint-loads.ts'
+
+/** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */
+export interface EndJoint {
+  /** The pull along the neck. */
+  pullN: number
+  /** The strings over the edge that the neck turns about. */
+  leverMm: number
+  /** The pull times that height. */
+  momentNmm: number
+  /** That edge below the box's top. */
+  edgeMm: number
+  /** Where screws sit unless the file says so: the middle of the neck's thickness, below the box's top. */
+  middleMm: number
+  /** Half the neck's thickness. */
+  halfMm: number
+  /** What of the neck's end meets the wall. */
+  face: {widthMm: number; heightMm: number}
+  /** A block stands behind the wall. */
+  hasBlock: boolean
+  glue: GluedFace
+}
+
+/** What glue alone would come to on that face. */
+export interface GluedFace {
+  /** Nothing else holds the neck, or the file says that it is glued. */
+  isGlued: boolean
+  /** At the neck's back, tearing; none where the face is pressed together all over. */
+  stressMpa: number
+  /** What tears first. */
+  weaker?: 'neck' | 'wall' | undefined
+  /** What that breaks at. */
+  breaksMpa?: number | undefined
+  /** The most to ask of it. */
+  mostMpa?: number | undefined
+}
+
+/** A glued joint that stays under load is asked a third of what it breaks at: common practice, no source. */
+const margin = 3
+/** Of the tensile strength along the grain, at best: Wood Handbook, FPL-GTR-190, ch. 10, End-Grain Joints. */
+const endGrainHolds = 0.25
+
+interface Around {
+  box: Pick<Box, 'atMm' | 'neck' | 'outside' | 'blocks'>
+  /** Playing face to back. */
+  thicknessMm: number | undefined
+  pull: JointPull | undefined
+}
+
+/**
+ * Take a neck that ends at the box as a body that is free but for its joint. The strings, cut at the box's end, pull it
+ * along their line; it turns about the upper edge of that end, so the moment on the joint is the pull times the
+ * strings' height over that edge. Undefined of another joint, and where the pull or the neck's size is not known.
+ */
+export function planEndJoint(
+  values: BuildValues,
+  {box: {atMm, neck, outside, blocks = []}, thicknessMm, pull}: Around,
+): EndJoint | undefined {
+  if (neck?.joins !== 'end' || atMm === undefined || !outside || !pull?.tailwardN) return undefined
+  const {aboveTopMm, widthMm} = neck
+  const wholeMm = thicknessMm ?? neck.thicknessMm
+  const edgeMm = Math.max(0, -aboveTopMm)
+  const heightMm = Math.min(wholeMm - aboveTopMm, outside.depthMm) - edgeMm
+  if (heightMm <= 0) return undefined
+  const overFaceMm = pull.heightMm + (pull.upN / pull.tailwardN) * (atMm - pull.stationMm)
+  const leverMm = overFaceMm + aboveTopMm + edgeMm
+  const face = {widthMm, heightMm}
+  return {
+    pullN: pull.tailwardN,
+    leverMm,
+    momentNmm: pull.tailwardN * leverMm,
+    edgeMm,
+    middleMm: wholeMm / 2 - aboveTopMm,
+    halfMm: wholeMm / 2,
+    face,
+    hasBlock: blocks.some(({of}) => of === 'box.end-block'),
+    glue: {
+      isGlued: isGlued(values),
+      stressMpa: gluedStressMpa(pull.tailwardN, leverMm, face),
+      ...holds(values),
+    },
+  }
+}
+
+/** Glue is what holds an end without screws; beside screws it is there where the file names one for a solid neck. */
+function isGlued({neck, screws = []}: BuildValues): boolean {
+  const isScrewed = screws.some(({into}) => ['neck', 'heel'].includes(into?.value.toLowerCase() ?? ''))
+  return !isScrewed || Boolean(neck?.glue && !neck.laminations)
+}
+
+/**
+ * Give the greatest tearing stress (MPa) on a glued face that a pull (N) presses on off its middle, `leverMm` over its
+ * upper edge: pull·(6·lever + 2·height) over width·height². A force and its moment about the middle of a rectangle.
+ */
+export function gluedStressMpa(
+  pullN: number,
+  leverMm: number,
+  {widthMm, heightMm}: EndJoint['face'],
+): number {
+  return Math.max(0, (pullN * (6 * leverMm + 2 * heightMm)) / (widthMm * heightMm ** 2))
+}
+
+/** Say what such a face breaks at: the neck's end grain, or the wall's wood torn across its grain. */
+function holds({neck, box}: BuildValues): Partial<GluedFace> {
+  const stick = woodOf(neck?.wood?.value ?? neck?.laminations?.at(-1)?.wood?.value, neck)
+  const wall = woodOf(box?.wood?.value)
+  const neckMpa = stick?.morMpa === undefined ? undefined : endGrainHolds * stick.morMpa
+  const wallMpa = wall && tornAcrossMpa(wall)
+  const least = Math.min(neckMpa ?? Number.POSITIVE_INFINITY, wallMpa ?? Number.POSITIVE_INFINITY)
+  if (!Number.isFinite(least)) return {}
+  return {weaker: least === wallMpa ? 'wall' : 'neck', breaksMpa: least, mostMpa: least / margin}
+}
+
+/**
+ * Give the pull across the grain (MPa) that tears a wood at 12 % moisture: 10.1·G^1.30 of a hardwood, 6.0·G^1.11 of a
+ * softwood or a sheet. Of a loose wood, the lightest that it may mean. Source: Wood Handbook, FPL-GTR-190,
+ * Table 5-11a, from memory; eastern white pine 1.9 (listed 2.1), black cherry 4.1 (3.9), black walnut 4.6 (4.8).
+ */
+export function tornAcrossMpa({kind, g12, loose, range}: Wood): number {
+  const g = loose && range ? range.densityKgM3[0] / 1120 : g12
+  return kind === 'hardwood' ? 10.1 * g ** 1.3 : 6 * g ** 1.11
+}
