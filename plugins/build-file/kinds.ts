@@ -115,11 +115,14 @@ export const choice = <const T extends string>(of: readonly T[], says: string): 
   says,
 })
 
+/** More items than this are no list that somebody wrote. */
+const mostItems = 1000
+
 export const list = <K extends Kind>(
   item: K,
   says: string,
   more: {countable?: true; length?: number; most?: number} = {},
-): ListOf<K> => ({is: 'list', item, says, ...more})
+): ListOf<K> => ({is: 'list', item, says, most: mostItems, ...more})
 
 export const record = <F extends Fields>(
   says: string,

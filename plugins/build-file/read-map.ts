@@ -4,8 +4,11 @@ import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {pairsOf} from './read-record.ts'
-import {nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
+import {isFull, nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
 import type {Day, Force, Length, MeasuredValues, Numeral} from './values.ts'
+
+/** Scores of one day; each is a column of the table. */
+const mostScores = 10
 
 /** Read a mapping whose keys are the maker's own: rule names, line labels, paths, scores. */
 export function readMap(
@@ -16,7 +19,12 @@ export function readMap(
 ): Record<string, unknown> | undefined {
   if (!isMap(node)) return wrongShape(node, kind, path, context)
   const read: Record<string, unknown> = {}
-  for (const {key, name, value} of pairsOf(node, path, context)) {
+  for (const {key, name, value} of pairsOf(
+    node,
+    path,
+    context,
+    kind.keys === 'score' ? mostScores : undefined,
+  )) {
     const of = kind.keys === 'path' ? howFarOff(quantityKind(name, key, context)) : kind.value
     const got = of && value ? readValue(value, of, `${path}.${name}`, context) : undefined
     if (got !== undefined) read[name] = got
@@ -29,10 +37,13 @@ function howFarOff(leaf: Leaf | undefined): Leaf | undefined {
   return leaf && {...leaf, limits: {...(leaf.limits.max !== undefined && {max: leaf.limits.max}), min: 0}}
 }
 
+const allQuantityPaths = quantityPaths()
+
 function quantityKind(name: string, key: Node, context: ReadingContext): Leaf | undefined {
   const leaf = leafAt(name)
   if (leaf && leaf.leaf !== 'text' && leaf.leaf !== 'wood' && leaf.leaf !== 'flag') return leaf
-  const close = nearest(name, quantityPaths())
+  if (isFull(context)) return undefined
+  const close = nearest(name, allQuantityPaths)
   report(
     context,
     'unknown-key',

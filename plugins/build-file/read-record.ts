@@ -2,7 +2,16 @@ import {isMap, isScalar, type Node, type Pair, type Scalar} from 'yaml'
 import type {Kind, RecordOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import type {Place} from './problem.ts'
-import {nameOf, type ReadingContext, readText, readValue, report, textOf, wrongShape} from './read-value.ts'
+import {
+  isFull,
+  nameOf,
+  type ReadingContext,
+  readText,
+  readValue,
+  report,
+  textOf,
+  wrongShape,
+} from './read-value.ts'
 
 /** Read a mapping by its fields, or the one line of text that stands for its commonest form. */
 export function readRecord(
@@ -36,11 +45,27 @@ interface NamedPair {
   value: Node | null
 }
 
-/** List a mapping's pairs once each, and report keys given twice. */
-export function pairsOf(node: {items: readonly Pair[]}, path: string, context: ReadingContext): NamedPair[] {
+/** More keys than this in one mapping are nothing that somebody wrote. */
+const mostKeys = 500
+
+/** List a mapping's pairs once each, and report keys given twice, and more keys than there can be. */
+export function pairsOf(
+  {items}: {items: readonly Pair[]},
+  path: string,
+  context: ReadingContext,
+  most = mostKeys,
+): NamedPair[] {
+  const tooMany = items[most]?.key as Node | undefined
+  if (tooMany)
+    report(
+      context,
+      'out-of-range',
+      context.placeOf(tooMany),
+      `${nameOf(path) || 'the file'}: ${items.length} keys given, where at most ${most} can be; those from here on are not read`,
+    )
   const seen = new Map<string, Node>()
   const pairs: NamedPair[] = []
-  for (const pair of node.items) {
+  for (const pair of items.slice(0, most)) {
     const key = pair.key as Node
     if (!isScalar(key)) {
       report(context, 'wrong-shape', context.placeOf(key), 'a key must be one word')
@@ -87,6 +112,7 @@ function unknownKey(
     )
     return
   }
+  if (isFull(context)) return
   const close = nearest(name, known)
   const where = path ? ` in ${nameOf(path)}` : ''
   const isShort = path !== '' && known.length <= mostListed

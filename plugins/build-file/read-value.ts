@@ -18,7 +18,13 @@ export interface ReadingContext {
   problems: Problem<ReaderRule>[]
 }
 
-/** Report a problem of a rule, with the rule's own severity. */
+/** More problems than this of one file are nothing that somebody reads. */
+const mostProblems = 100
+
+/** Say whether a file has so many problems that no more are told, so that none need be looked into. */
+export const isFull = ({problems}: ReadingContext): boolean => problems.length > mostProblems
+
+/** Report a problem of a rule, with the rule's own severity; past the last that is told, say once that there are more. */
 export function report(
   context: ReadingContext,
   rule: ReaderRule,
@@ -26,6 +32,12 @@ export function report(
   message: string,
   more: {expected?: string[] | undefined; cause?: Place | undefined} = {},
 ): void {
+  if (isFull(context)) return
+  if (context.problems.length === mostProblems) {
+    const told = `more than ${mostProblems} problems: those from here on are not told`
+    context.problems.push({rule: 'too-many-problems', severity: 'error', ...place, message: told})
+    return
+  }
   context.problems.push({
     rule,
     severity: readerRules[rule].severity,

@@ -143,6 +143,15 @@ export const readerRules = {
     passes: sound,
     fails: '---\nbox: 10 x 7 x 2\n---\n',
   },
+  'too-many-problems': {
+    severity: 'error',
+    about: 'file',
+    what: 'More than a hundred problems in one file.',
+    why: 'Nobody reads them all, and most are often the same slip.',
+    mend: 'Mend those that are told; the rest are told then.',
+    passes: sound,
+    fails: Array.from({length: 102}, (_, at) => `key-${at}: 1`).join('\n'),
+  },
   'two-documents': {
     severity: 'error',
     what: 'A second block of dimensions.',

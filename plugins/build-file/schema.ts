@@ -101,6 +101,7 @@ export const buildSchema = record('One instrument.', {
       {short: {keys: ['kind'], between: ''}},
     ),
     'The finishes, in the order they go on.',
+    {most: 40},
   ),
   markings: record('How lines and dots are made.', {
     lines: text('How the lines are made: burnt, pencil, ink, inlaid, scribed, painted.'),
@@ -146,6 +147,7 @@ export const buildSchema = record('One instrument.', {
       remark: text('What was noticed.'),
     }),
     'Notes from playing it.',
+    {most: 100},
   ),
 })
 

@@ -12,7 +12,8 @@ import {
 import type {Place, Problem} from './problem.ts'
 import type {ReaderRule} from './rules.ts'
 
-const mostUnfolded = 100_000
+const mostWarnings = 20
+const mostUnfolded = 10_000
 
 /** Parsed YAML with a way from its nodes to places of the file. */
 export interface YamlTree {
@@ -46,9 +47,11 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     uniqueKeys: false,
     keepSourceTokens: false,
   })
+  const lines = text.split('\n')
   const point = (offset: number) => {
     const {line, col} = counter.linePos(offset)
-    return line === 0 ? {line: firstLine, column: 1} : {line: line + firstLine - 1, column: col}
+    if (line === 0) return {line: firstLine, column: 1}
+    return {line: line + firstLine - 1, column: Math.min(col, lines[line - 1]!.length + 1)}
   }
   const between = (start: number, end: number): Place => {
     const a = point(start)
@@ -57,10 +60,21 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
   }
   const problems: Problem<ReaderRule>[] = []
   let soundUpToLine = Number.POSITIVE_INFINITY
-  for (const slip of [...doc.errors, ...doc.warnings]) {
-    const place = between(slip.pos[0], slip.pos[1])
-    const isError = slip.name === 'YAMLParseError'
-    if (isError) soundUpToLine = Math.min(soundUpToLine, place.line)
+  // What follows a slip of syntax is misread because of it: only the first is told.
+  const [error] = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
+  for (const slip of [...(error ? [error] : []), ...doc.warnings.slice(0, mostWarnings)]) {
+    const isError = slip === error
+    const indented = isError ? indentedLine(doc, counter, text) : undefined
+    const place = indented
+      ? {
+          ...between(0, 0),
+          line: indented + firstLine - 1,
+          endLine: indented + firstLine - 1,
+          column: 1,
+          endColumn: lines[indented - 1]!.length + 1,
+        }
+      : between(slip.pos[0], slip.pos[1])
+    if (isError) soundUpToLine = Math.min(point(slip.pos[0]).line, place.line)
     const comment = isError ? commentInPitch(text, slip.pos[0]) : undefined
     if (comment !== undefined) {
       problems.push({
@@ -73,7 +87,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       soundUpToLine = Math.min(soundUpToLine, point(comment).line)
       continue
     }
-    const reason = reasonOf(slip)
+    const reason = indented ? inWords.BAD_INDENT! : reasonOf(slip)
     problems.push({
       rule: slip.code === 'MULTIPLE_DOCS' ? 'two-documents' : 'unreadable-yaml',
       severity: isError ? 'error' : 'warning',
@@ -99,8 +113,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       rule: 'alias-bomb',
       severity: 'error',
       ...placeOf(bomb),
-      message:
-        'aliases that unfold into more than a hundred thousand values are not read; write the values out',
+      message: 'aliases that unfold into more than ten thousand values are not read; write the values out',
     })
   return {
     doc,
@@ -109,6 +122,32 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     problems,
     soundUpToLine: bomb ? 0 : soundUpToLine,
   }
+}
+
+/**
+ * Find the line whose indent is the slip, where that is not where the parser stumbles: one deeper than the key above
+ * it, which has its value already, or the first of keys that begin further right than all others.
+ */
+function indentedLine(
+  {errors, contents}: Document.Parsed,
+  counter: LineCounter,
+  text: string,
+): number | undefined {
+  const [first, ...rest] = [...errors].sort((a, b) => a.pos[0] - b.pos[0])
+  if (!first) return undefined
+  const at = counter.linePos(first.pos[0])
+  if (first.code === 'UNEXPECTED_TOKEN' && at.col === 1 && contents) {
+    const start = counter.linePos(contents.range[0])
+    return start.col > 1 && start.line < at.line ? start.line : undefined
+  }
+  if (!['BLOCK_AS_IMPLICIT_KEY', 'MULTILINE_IMPLICIT_KEY'].includes(first.code)) return undefined
+  if (first.message.includes('sequence')) return at.line
+  const runsOn = [first, ...rest].some(
+    ({code, pos}) =>
+      code === 'MULTILINE_IMPLICIT_KEY' && pos[0] === first.pos[0] && counter.linePos(pos[1]).line > at.line,
+  )
+  const next = text.split('\n').findIndex((line, i) => i >= at.line && /^\s*[^\s#]/.test(line))
+  return runsOn && next >= 0 ? next + 1 : undefined
 }
 
 function reasonOf({code, message}: {code: string; message: string}): string {

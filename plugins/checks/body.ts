@@ -107,6 +107,17 @@ export const bodyRules = {
     find: ({tooNested}) => (tooNested ? [{at: tooNested}] : []),
     says: words.nestedTooDeep,
   }),
+  'too-much-prose': rule({
+    severity: 'error',
+    about: 'file',
+    what: 'Prose with more than ten thousand cells of tables, a thousand headings, five hundred definitions, or half a million letters of repeated addresses.',
+    why: 'A short file can stand for a page that no browser opens, so it is not read.',
+    mend: 'Take most of them out, or part the build into several.',
+    passes: prose('| a | b |\n| - | - |\n| 1 | 2 |'),
+    fails: prose('## Again\n'.repeat(1001)),
+    find: ({tooMuch}) => (tooMuch ? [{at: tooMuch.place, of: tooMuch.of}] : []),
+    says: words.tooMuchProse,
+  }),
 }
 
 function meant(

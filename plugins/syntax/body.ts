@@ -8,7 +8,10 @@ import {readDate, readDuration} from '../build-file/quantities/read-date.ts'
 import {parseBuildFile} from './parse-build-file.ts'
 
 /** What the body of a build file tells besides its prose. */
-export type Body = Pick<Build, 'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested'>
+export type Body = Pick<
+  Build,
+  'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
+>
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
@@ -25,6 +28,7 @@ export function readBody(file: string | Root): Body {
   })
   return {
     tooNested: tree.data?.tooNested,
+    tooMuch: tree.data?.tooMuch,
     days: tree.children.flatMap((node) =>
       node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
     ),

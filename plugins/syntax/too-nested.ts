@@ -39,7 +39,7 @@ export function findTooNested(text: string): Place | undefined {
 }
 
 /** Find the line after the front matter; the first one where there is none. */
-function proseStart(lines: readonly string[]): number {
+export function proseStart(lines: readonly string[]): number {
   const isFence = (line: string) => /^---\s*$/.test(line)
   return isFence(lines[0] ?? '') ? lines.findIndex((line, at) => at > 0 && isFence(line)) + 1 : 0
 }

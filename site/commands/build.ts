@@ -9,7 +9,7 @@ import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeSite} from '../publish/write-site.ts'
 import type {FileProblems} from '../site-data.ts'
-import {report, reportUnmade} from './report.ts'
+import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run build                             writes the site to _site/
@@ -30,7 +30,7 @@ if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site;
 const output = await outputFolder(root, values.output)
 if ('refused' in output) wrong(`--output=${output.refused}`)
 process.exitCode = await build(prefix, output.site).catch((error: Error) => {
-  console.error(`Nothing was written: ${error.message}. The last good site stays as it was.`)
+  console.error(`Nothing was written: ${printable(error.message)}. The last good site stays as it was.`)
   return 1
 })
 

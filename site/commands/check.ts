@@ -6,7 +6,7 @@ import {readOne} from '../journal/read-one.ts'
 import {readSettings, settingsFiles} from '../journal/settings.ts'
 import type {FileProblems} from '../site-data.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
-import {fails, report} from './report.ts'
+import {fails, printable, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run check              looks at every build of the journal
@@ -22,7 +22,7 @@ const from = process.env.INIT_CWD ?? root
 
 async function all(): Promise<FileProblems[]> {
   const {builds, problems, others} = await readJournalFolder(root, uncachedSteps())
-  for (const {file, message} of others) console.error(`${file} ${message}`)
+  for (const {file, message} of others) console.error(printable(`${file} ${message}`))
   return [...problems, ...builds].sort((a, b) => (a.file < b.file ? -1 : 1))
 }
 

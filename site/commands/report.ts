@@ -7,14 +7,25 @@ import type {FileProblems} from '../site-data.ts'
 export function report(files: readonly FileProblems[], stream: NodeJS.WriteStream = process.stdout): string {
   const bad = files.filter(({problems}) => problems.length > 0)
   const blocks = bad.map(({file, problems}) =>
-    [coloured(file, 'file', stream), ...problems.map((problem) => lineOf(problem, stream)), ''].join('\n'),
+    [
+      coloured(printable(file), 'file', stream),
+      ...problems.map((problem) => lineOf(problem, stream)),
+      '',
+    ].join('\n'),
   )
   return [...blocks, countOf(files)].join('\n')
 }
 
+// Control characters, ends of lines, and marks that turn the direction of writing: U+0000-1F, 7F-9F, 2028-2E, 2066-69.
+const unprintable = /[\p{Cc}\u200e\u200f\u2028-\u202e\u2066-\u2069]/gu
+
+/** Show what a terminal would obey, or what would begin a line of its own, as its number. */
+export const printable = (text: string): string =>
+  text.replace(unprintable, (sign) => `\\u{${sign.codePointAt(0)!.toString(16)}}`)
+
 function lineOf({line, column, severity, message, rule, cause}: Problem, stream: NodeJS.WriteStream): string {
   const other = cause ? ` (see ${cause.line}:${cause.column})` : ''
-  return `  ${line}:${column} ${coloured(severity, severity, stream)} ${message}${other} ${rule}`
+  return `  ${line}:${column} ${coloured(severity, severity, stream)} ${printable(message)}${other} ${rule}`
 }
 
 const plural = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`

@@ -10,7 +10,7 @@ import {listen} from '../serve/listen.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
 import {WritingSession} from '../serve/writing-session.ts'
 import type {FileProblems} from '../site-data.ts'
-import {report, reportUnmade} from './report.ts'
+import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm start    shows the journal at http://localhost:8080/ (or another free port) while you write
@@ -42,7 +42,7 @@ function refresh(): Promise<void> {
       showBuilds()
       changes.announce(changed)
     })
-    .then(tell, (error: Error) => console.error(`This save could not be shown: ${error.message}`))
+    .then(tell, (error: Error) => console.error(`This save could not be shown: ${printable(error.message)}`))
     .finally(showBuilds)
   return all
 }
@@ -71,6 +71,6 @@ watchFolder(join(root, 'builds'), () => {
   return allReady
 })
 // From here on whatever fails, the watching of a folder that is moved away included, ends nothing but itself.
-process.on('uncaughtException', (error) => console.error(error.message))
+process.on('uncaughtException', (error) => console.error(printable(error.message)))
 await allReady
 console.log(`The journal is at http://localhost:${port}/ and follows every save; Ctrl+C ends it.`)

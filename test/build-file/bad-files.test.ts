@@ -26,7 +26,7 @@ const bad: Record<string, [string, string]> = {
     '---\ntitle: A\n---\ntitle: B\nbox: 10 x 7 x 2\n---\n',
     '4:1 error two-documents',
   ],
-  'aliases that unfold without end': [bomb, '8:8 error alias-bomb'],
+  'aliases that unfold without end': [bomb, '7:8 error alias-bomb'],
   'an alias within what it stands for': ['---\ntitle: A\ntags: &t [*t]\n---\n', '3:11 error alias-bomb'],
   'an alias that stands for nothing': [inBox('summary: *this'), '4:10 error unreadable-yaml'],
   'five megabytes': [`---\ntitle: A\n---\n${'word '.repeat(1_000_000)}`, '1:1 error file-too-large'],
@@ -122,4 +122,56 @@ test('all problems of a file come together, in its order', () => {
 test('a key given twice points at the first', () => {
   const {problems} = readBuild(inBox('scale: 24\nscale: 25'), {slug: 'x'})
   expect(problems[0]).toMatchObject({rule: 'key-twice', cause: {line: 4, column: 1}})
+})
+
+describe('an indent that is off is one problem, at its line', () => {
+  test.each([
+    ['below a key that has its value', 'title: A\n box: 10 x 7 x 2\nscale: 24\nneck: 1 x 2', 3],
+    ['deeper than its neighbours', 'title: A\nbox:\n  length: 10\n   width: 7\n  depth: 2\nscale: 24', 5],
+    ['less deep than its neighbours', 'title: A\nbox:\n  length: 10\n width: 7\n  depth: 2\nscale: 24', 5],
+    ['the first key', ' title: A\nbox: 10 x 7 x 2\nscale: 24\nneck: 1 x 2\nstrings: 3', 2],
+    ['an item of a list', 'title: A\nstrings:\n  - D3\n - A3\n  - D4\nscale: 24', 5],
+    ['keys below a value', 'title: A\nscale: 24\n  lines: 12\n  fretted: true\nbox: 10 x 7 x 2', 4],
+    ['a brace', 'title: A\nscale: {length: 24,\nlines: 12}\nbox: 10 x 7 x 2', 4],
+  ])('%s', (_, front, line) => {
+    const text = `---\n${front}\n---\n`
+    const grave = readBuild(text, {slug: 'a'}).problems
+    expect(grave.map((each) => `${each.line} ${each.rule}`)).toEqual([`${line} unreadable-yaml`])
+    const length = text.split('\n')[line - 1]!.length
+    for (const {column, endLine, endColumn} of grave) {
+      expect(column).toBeLessThanOrEqual(length + 1)
+      expect([endLine, endColumn <= length + 1]).toEqual([line, true])
+    }
+  })
+})
+
+describe('more than anybody writes is told once, and the rest of the file is read', () => {
+  const many = (count: number, line: (at: number) => string) =>
+    Array.from({length: count}, (_, at) => line(at))
+  const rulesOf = (front: string) => readBuild(`---\ntitle: A\n${front}\nbox: 10 x 7 x 2\n---\n`, {slug: 'a'})
+  test.each([
+    ['keys', many(8000, (at) => `sclae-${at}: 3`).join('\n'), 502],
+    ['measured lines', `measured:\n  lines:\n${many(20_000, (at) => `    ${at}: 3`).join('\n')}`, 505],
+    ['finishes', `finish: [${many(10_000, () => 'oil').join(', ')}]`, 3],
+    ['tags', `tags: [${many(10_000, () => 'a').join(', ')}]`, 3],
+    ['days of playing', `played:\n${many(101, () => '  - {on: 2026-03-16}').join('\n')}`, 4],
+    ['scores', `played: {scores: {${many(11, (at) => `s${at}: 3`).join(', ')}}}`, 3],
+  ])('%s', (_, front, line) => {
+    const {build, problems} = rulesOf(front)
+    const last = problems.filter(({severity}) => severity === 'error')
+    expect(last.map((each) => each.rule)).toContain('out-of-range')
+    expect(last.map((each) => each.line)).toContain(line)
+    expect(problems.length).toBeLessThanOrEqual(101)
+    if (front.length < 100_000) expect(build.values.title?.text).toBe('A')
+  })
+  test('problems', () => {
+    const {problems, build} = rulesOf(many(300, (at) => `key-${at}: 3`).join('\n'))
+    expect(problems).toHaveLength(101)
+    expect(problems.at(-1)).toMatchObject({rule: 'too-many-problems', line: 103})
+    expect(build.values.box?.length?.text).toBe('10')
+  })
+  test('aliases in a list of values', () => {
+    const {problems} = rulesOf(`tags: [&a x, ${many(20_000, () => '*a').join(', ')}]`)
+    expect(problems.map(({rule}) => rule)).toEqual(['alias-bomb'])
+  })
 })

@@ -45,7 +45,7 @@ export const stockPiece = record('A piece of wood at hand.', {
 })
 
 export const rackSchema = record('The rack: the pieces of wood at hand.', {
-  pieces: list(stockPiece, 'The pieces, one a line.'),
+  pieces: list(stockPiece, 'The pieces, one a line.', {most: 10_000}),
 })
 
 export const saw = record('What the saw and the planer take away.', {

@@ -43,3 +43,16 @@ export function openValue({path, needs}: {path: string; needs: string | undefine
 export function nestedTooDeep(): Wording {
   return {message: 'the prose is nested too deep here to be read; close what stays open before it'}
 }
+
+const excesses = {
+  cells: 'ten thousand cells of tables',
+  definitions: 'five hundred definitions of links and notes',
+  headings: 'a thousand headings',
+  references: 'half a million letters of addresses that references repeat',
+}
+
+export function tooMuchProse({of}: {of: keyof typeof excesses}): Wording {
+  return {
+    message: `the prose is not read, since up to here it has more than ${excesses[of]}; take most of them out`,
+  }
+}

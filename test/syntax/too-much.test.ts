@@ -1,0 +1,31 @@
+import {expect, test} from 'vitest'
+import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
+import {findTooMuch} from '../../plugins/syntax/too-much.ts'
+
+const prose = (body: string) => `---\ntitle: Needle box\n---\n\n${body}\n`
+const table = (columns: number, rows: number) =>
+  `|${'a|'.repeat(columns)}\n|${'-|'.repeat(columns)}\n${'|\n'.repeat(rows)}`
+const address = `[here]: /${'x'.repeat(6000)}\n\n`
+
+test.each([
+  ['cells', table(3000, 3000)],
+  ['cells', `${table(50, 150)}\n${table(50, 150)}`],
+  ['references', `${address}${'[here] '.repeat(2000)}`],
+  ['references', `${address}${'![here][]\n'.repeat(500)}`],
+  ['headings', '## Again\n'.repeat(16_000)],
+  ['headings', 'Again\n---\n'.repeat(1001)],
+  ['definitions', Array.from({length: 1001}, (_, at) => `[^${at}]: A note.`).join('\n')],
+])('too many %s are not parsed, and their place is told', (of, body) => {
+  const tree = parseBuildFile(prose(body))
+  expect(tree.children).toHaveLength(1)
+  expect(tree.data?.tooMuch).toMatchObject({of, place: {column: 1}})
+  expect(tree.data?.tooMuch?.place.line).toBeGreaterThan(4)
+})
+
+test.each([
+  ['a long table', table(8, 1000)],
+  ['many tables', `${table(4, 20)}\n`.repeat(50)],
+  ['an address used often', `[here]: /photos/front.jpg\n\n${'[here] '.repeat(1000)}`],
+  ['a day for most of three years', '## 2026-03-07 Milling\n\nSome words.\n\n'.repeat(900)],
+  ['a thousand pages of words', 'A word and another. '.repeat(40_000)],
+])('%s is read', (_, body) => expect(findTooMuch(prose(body))).toBeUndefined())
