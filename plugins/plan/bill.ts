@@ -1,12 +1,22 @@
-import {writeLength} from '../build-file/quantities/write-length.ts'
-import {inch} from '../tables/units.ts'
 import type {Context} from './context.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 
+/** Something to get: a text is what the file calls it. */
+export type BillItem =
+  | string
+  | {is: 'string'; gauge?: string | undefined; for: string; material?: string | undefined}
+  | {is: 'tuners' | 'ferrules' | 'pins' | 'tailpiece' | 'retainer screw' | 'jack'}
+  | {is: 'screws'; size?: string | undefined; lengthMm?: number | undefined}
+  | {is: 'rod' | 'bolt'; for: 'nut' | 'bridge'; diameterMm?: number | undefined}
+  | {is: 'fret wire'; mm: number}
+  | {is: 'pickup'; kind?: string | undefined}
+  | {is: 'wood'; wood: string; id: string}
+  | {is: 'board'; wood: string; size: string}
+
 export interface BillRow {
-  item: string
+  item: BillItem
   count: number
   each?: number | undefined
   total?: number | undefined
@@ -48,7 +58,8 @@ export function planBill(
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
-  const isListed = ({isCalled}: Needed) => paid.some(({item}) => isCalled(item))
+  const names = (settled.values.cost ?? []).flatMap(({item}) => item?.value ?? [])
+  const isListed = ({isCalled}: Needed) => names.some(isCalled)
   const needed = impliedItems(settled, asked)
     .filter((one) => !isListed(one))
     .map(({item, count, from}): BillRow => ({item, count, from}))
@@ -71,9 +82,10 @@ export function planBill(
 function stringItems(strings: readonly StringPlan[] = []): BillRow[] {
   const found = new Map<string, BillRow>()
   for (const {gauge, material, wound, course, name} of strings) {
-    const item = `string ${gauge ?? `for ${name}`}${material && !wound ? `, ${material}` : ''}`
-    const known = found.get(item)
-    found.set(item, {item, count: (known?.count ?? 0) + course, from: 'strings'})
+    const ofWhat = wound ? undefined : material
+    const key = JSON.stringify([gauge, gauge === undefined && name, ofWhat])
+    const item: BillItem = {is: 'string', gauge, for: name, material: ofWhat}
+    found.set(key, {item, count: (found.get(key)?.count ?? 0) + course, from: 'strings'})
   }
   return [...found.values()]
 }
@@ -82,16 +94,15 @@ function stringItems(strings: readonly StringPlan[] = []): BillRow[] {
 type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boolean}
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
-function impliedItems({values, units}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
+function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
   const {tuners, anchors, screws, nut, bridge, pickup, extras, head} = values
   const strings = values.strings?.length ?? 0
-  const size = (mm: number) => writeLength(mm, {units, rulerMm: units === 'in' ? inch(1 / 64) : 0.1})
-  const need = (item: string, count: number, from: string, word: RegExp): Needed[] =>
+  const need = (item: BillItem, count: number, from: string, word: RegExp): Needed[] =>
     count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
   const rod = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) =>
     kind === 'rod' || kind === 'bolt'
       ? need(
-          `${kind} for the ${of}${diameterMm ? `, ${size(diameterMm)}` : ''}`,
+          {is: kind, for: of, diameterMm: diameterMm || undefined},
           1,
           of,
           kind === 'rod' ? /\brods?\b/i : /\bbolts?\b/i,
@@ -99,13 +110,13 @@ function impliedItems({values, units}: Settled, {screws: driven = [], wireMm}: A
       : []
   const anchor = anchors?.kind?.value
   return [
-    ...need('tuners', tuners ? strings : 0, 'tuners', /tuner|machine head/i),
-    ...need('ferrules', anchor === 'ferrule' ? strings : 0, 'anchors', /ferrule/i),
-    ...need('pins', anchor === 'pins' ? strings : 0, 'anchors', /\bpins?\b/i),
-    ...need('tailpiece', anchor === 'tailpiece' ? 1 : 0, 'anchors', /tailpiece/i),
+    ...need({is: 'tuners'}, tuners ? strings : 0, 'tuners', /tuner|machine head/i),
+    ...need({is: 'ferrules'}, anchor === 'ferrule' ? strings : 0, 'anchors', /ferrule/i),
+    ...need({is: 'pins'}, anchor === 'pins' ? strings : 0, 'anchors', /\bpins?\b/i),
+    ...need({is: 'tailpiece'}, anchor === 'tailpiece' ? 1 : 0, 'anchors', /tailpiece/i),
     ...(screws ?? []).flatMap((row, i) =>
       need(
-        `screws, no. ${row.size?.value ?? '?'}${row.length ? ` × ${size(row.length.mm)}` : ''}`,
+        {is: 'screws', size: row.size && String(row.size.value), lengthMm: row.length?.mm},
         driven.filter(({of}) => of === `screws.${i + 1}`).length,
         `screws.${i + 1}`,
         /screw/i,
@@ -113,20 +124,15 @@ function impliedItems({values, units}: Settled, {screws: driven = [], wireMm}: A
     ),
     ...rod('nut', nut?.kind?.value, nut?.diameter?.mm),
     ...rod('bridge', bridge?.kind?.value),
-    ...need('retainer screw', head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
+    ...need({is: 'retainer screw'}, head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
+    ...(wireMm === undefined ? [] : need({is: 'fret wire', mm: wireMm}, 1, 'frets', /fret ?wire/i)),
     ...need(
-      `fret wire, ${wireMm === undefined ? '' : size(wireMm)} in all`,
-      wireMm === undefined ? 0 : 1,
-      'frets',
-      /fret ?wire/i,
-    ),
-    ...need(
-      `${pickup?.kind?.value ?? ''} pickup`.trim(),
+      {is: 'pickup', kind: pickup?.kind?.value},
       pickup ? 1 : 0,
       'pickup',
       /pickup|piezo|disc|coil|microphone/i,
     ),
-    ...need('jack', pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
+    ...need({is: 'jack'}, pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
     ...(extras ?? []).map(({value}, i): Needed => {
       const isCalled = (listed: string) => listed.toLowerCase().includes(value.toLowerCase())
       return {item: value, count: 1, from: `extras.${i + 1}`, isCalled}
@@ -147,13 +153,11 @@ function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['p
     pieces.find((piece) => piece.id === id)?.cost
   return [
     ...[...counts].map(([id, {wood, count}]) =>
-      totalled({item: `${wood}, ${id}`, count, from: 'stock'}, cost(id)),
+      totalled({item: {is: 'wood', wood, id}, count, from: 'stock'}, cost(id)),
     ),
-    ...cuts.bought.map(({wood, size, count}) => ({
-      item: `${wood === 'any' ? '' : `${wood} `}board, ${size}`,
-      count,
-      from: 'to buy',
-    })),
+    ...cuts.bought.map(
+      ({wood, size, count}): BillRow => ({item: {is: 'board', wood, size}, count, from: 'to buy'}),
+    ),
   ]
 }
 

@@ -1,4 +1,5 @@
 import type {Cost} from '../plan/bill.ts'
+import {billItem} from '../words/bill.ts'
 import {number} from '../words/quantities.ts'
 import {facts} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -9,7 +10,7 @@ export const bill: Section = {
   name: 'bill',
   title: 'Bill of materials',
   needs: ({plan}) => (plan.bill?.length ? [] : ['cost']),
-  content: ({plan: {bill: rows = [], cost}}) => [
+  content: ({plan}) => [
     table({
       caption: 'Bill of materials',
       columns: [
@@ -19,15 +20,15 @@ export const bill: Section = {
         {head: 'Total', align: 'right'},
         {head: 'From'},
       ],
-      rows: rows.map(({item, count, each, total, from}) => [
-        item,
+      rows: (plan.bill ?? []).map(({item, count, each, total, from}) => [
+        billItem(item, plan),
         number(count, 2),
-        money(each, cost),
-        money(total, cost),
+        money(each, plan.cost),
+        money(total, plan.cost),
         from,
       ]),
     }),
-    ...(cost ? [costs(cost)] : []),
+    ...(plan.cost ? [costs(plan.cost)] : []),
   ],
 }
 

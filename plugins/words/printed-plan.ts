@@ -1,5 +1,6 @@
 import type {Problem} from '../build-file/problem.ts'
 import type {AsBuilt} from '../plan/as-built.ts'
+import type {BillRow} from '../plan/bill.ts'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Budget} from '../plan/neck/budget.ts'
 import type {Neck} from '../plan/neck/neck.ts'
@@ -7,6 +8,7 @@ import type {Plan} from '../plan/plan.ts'
 import type {Step} from '../plan/work/step.ts'
 import {waitSource} from '../tables/waits.ts'
 import {effectsInWords} from './as-built.ts'
+import {billItem} from './bill.ts'
 import {type CautionWords, cautionInWords} from './cautions.ts'
 import {type PrintedCuts, printedCuts} from './cut-list.ts'
 import type {Ruler} from './lengths.ts'
@@ -17,9 +19,10 @@ import {stepInWords} from './steps.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
 export interface PrintedPlan
-  extends Omit<Plan, 'neck' | 'work' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
+  extends Omit<Plan, 'neck' | 'work' | 'bill' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
   neck?: PrintedNeck | undefined
   work?: PrintedStep[] | undefined
+  bill?: PrintedBillRow[] | undefined
   cautions?: (CautionWords & {id: string})[] | undefined
   asBuilt?: PrintedAsBuilt[] | undefined
   settingUp?: PrintedSettingUp[] | undefined
@@ -30,6 +33,8 @@ interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
   bow?: (Omit<Bow, 'freeBody'> & {why: string}) | undefined
   budget?: (Omit<Budget, 'needs'> & {needs: string}) | undefined
 }
+
+type PrintedBillRow = Omit<BillRow, 'item'> & {item: string}
 
 /** `waitFrom` says where the waiting time comes from. */
 type PrintedStep = Omit<Step, 'facts' | 'tool'> & StepWords & {waitFrom?: string | undefined}
@@ -42,12 +47,13 @@ type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {neck, work, cautions, cuts, asBuilt, settingUp} = plan
+  const {neck, work, bill, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
     neck: neck && printedNeck(neck),
     cuts: cuts && printedCuts(cuts, plan),
     work: work?.map((step) => printedStep(step, plan)),
+    bill: bill?.map((row) => ({...row, item: billItem(row.item, plan)})),
     cautions: cautions?.map((one) => ({id: one.id, ...cautionInWords(one, plan)})),
     asBuilt: asBuilt?.map((measure) => ({...measure, effects: effectsInWords(measure, plan)})),
     settingUp: settingUp?.map((one) => ({

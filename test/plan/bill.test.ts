@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
+import {printedPlan} from '../../plugins/words/printed-plan.ts'
 import {changed} from '../support/changed.ts'
 
 const build = `
@@ -18,10 +19,8 @@ const journal = {currency: {value: 'EUR', text: 'EUR', place: {line: 1, column: 
 
 function planOf(changes: Record<string, string> = {}, body = '') {
   const text = `---\n${changed(build, changes)}---\n${body}`
-  return planBuild(readBuild(text, {slug: 'slack-water', journal: {}, body: readBody}).build, {
-    journal,
-    pieces: [],
-  })
+  const {build: read} = readBuild(text, {slug: 'slack-water', journal: {}, body: readBody})
+  return printedPlan(planBuild(read, {journal, pieces: []}))
 }
 const items = (changes?: Record<string, string>) =>
   (planOf(changes).bill ?? []).map(({item, count}) => `${count} ${item}`)

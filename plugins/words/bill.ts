@@ -1,0 +1,28 @@
+import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
+import type {BillItem} from '../plan/bill.ts'
+import type {Units} from './quantities.ts'
+
+/** Name something to get as a shop would: `screws, no. 8 × 1 in`, `string .013, steel`. */
+export function billItem(item: BillItem, {units}: Units): string {
+  if (typeof item === 'string') return item
+  const size = (mm: number) => writeLength(mm, fineRulers[units])
+  switch (item.is) {
+    case 'string':
+      return `string ${item.gauge ?? `for ${item.for}`}${item.material ? `, ${item.material}` : ''}`
+    case 'screws':
+      return `screws, no. ${item.size ?? '?'}${item.lengthMm === undefined ? '' : ` × ${size(item.lengthMm)}`}`
+    case 'rod':
+    case 'bolt':
+      return `${item.is} for the ${item.for}${item.diameterMm === undefined ? '' : `, ${size(item.diameterMm)}`}`
+    case 'fret wire':
+      return `fret wire, ${size(item.mm)} in all`
+    case 'pickup':
+      return item.kind ? `${item.kind} pickup` : 'pickup'
+    case 'wood':
+      return `${item.wood}, ${item.id}`
+    case 'board':
+      return `${item.wood === 'any' ? '' : `${item.wood} `}board, ${item.size}`
+    default:
+      return item.is
+  }
+}
