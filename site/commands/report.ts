@@ -47,7 +47,7 @@ export const fails = (files: readonly FileProblems[]): boolean =>
 
 /** Say what of the site could not be made, a line each. */
 export const reportUnmade = (unmade: readonly Unmade[]): string[] =>
-  unmade.map(({address, message}) => `${address} could not be made: ${message}`)
+  unmade.map(({address, message}) => printable(`${address} could not be made: ${message}`))
 
 const styles = {error: 'red', fault: 'red', warning: 'yellow', remark: 'cyan', file: 'bold'} as const
 
