@@ -177,6 +177,25 @@ export const openingRules = {
     passes: {journal: {'builds/needle-box.md': sound, 'builds/ferry-bell/index.md': sound}},
     fails: {journal: {'builds/needle-box.md': sound, 'builds/needle-box/index.md': sound}},
   },
+  'file-unreadable': {
+    severity: 'error',
+    about: 'journal',
+    what: 'A file of the journal that cannot be read.',
+    why: 'Only plain files that lie in the journal are read: no pipe, no device, no link that leads out.',
+    mend: 'Put a plain file in its place.',
+    unshown: 'What a disk refuses, a pipe or a link cannot be written down as a text.',
+  },
+  'site-address': {
+    severity: 'warning',
+    about: 'journal',
+    what: 'An address of the site that is none.',
+    why: 'Feed and site map lead there, and a browser goes to http and https alone.',
+    mend: 'Write it as https://journal.example.',
+    passes: {
+      journal: {'builds/journal.yaml': 'site: https://journal.example\n', 'builds/needle-box.md': sound},
+    },
+    fails: {journal: {'builds/journal.yaml': 'site: "javascript:taken()"\n', 'builds/needle-box.md': sound}},
+  },
   'program-fails': {
     severity: 'error',
     about: 'file',

@@ -39,7 +39,12 @@ async function settings({file, path, folder}: BuildFile): Promise<FileProblems> 
   return {file, problems: problems.find((one) => one.file === basename(path))?.problems ?? []}
 }
 
-const files = positionals.length > 0 ? await Promise.all(positionals.map(named)) : await all()
+const files = await (positionals.length > 0 ? Promise.all(positionals.map(named)) : all()).catch(
+  (error: Error) => {
+    console.error(error.message)
+    process.exit(1)
+  },
+)
 const failed = fails(files)
 console.log(
   values.json

@@ -1,4 +1,4 @@
-import {access, mkdir, writeFile} from 'node:fs/promises'
+import {lstat, mkdir, rm, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
 import {createInterface} from 'node:readline/promises'
 import {nearest} from '../../plugins/build-file/nearest.ts'
@@ -31,6 +31,9 @@ const {values, positionals} = readArguments(
   },
   {most: 1},
 )
+/** Half of what a disk takes for a name, so that whatever is made beside it has room. */
+const longestSlug = 120
+
 const root = process.cwd()
 const isAsked = process.stdin.isTTY && process.stdout.isTTY
 
@@ -54,6 +57,8 @@ if (!/^[a-z0-9-]+$/.test(slug))
       ? `"${slug}" is no slug: lower-case letters, digits and hyphens, such as needle-box`
       : 'the slug is missing',
   )
+if (slug === 'readme') wrong('a file readme.md is never a build; choose another slug')
+if (slug.length > longestSlug) wrong(`a slug has at most ${longestSlug} characters`)
 if (values.from !== undefined && values.kind !== undefined) wrong('--from and --kind exclude each other')
 const units = values.units === 'in' || values.units === 'mm' ? values.units : undefined
 if (values.units !== undefined && !units) wrong(`--units takes in or mm, not "${values.units}"`)
@@ -72,7 +77,10 @@ if (values.scale !== undefined) {
 
 const text = values.from === undefined ? await fromKind() : await fromPast(values.from)
 await mkdir(join(root, 'builds'), {recursive: true})
-await writeFile(target, text, {flag: 'wx'})
+await writeFile(target, text, {flag: 'wx'}).catch(async (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EEXIST') await rm(target, {force: true})
+  wrong(`builds/${slug}.md cannot be written: ${error.message}`, 1)
+})
 console.log(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`)
 
 async function fromKind(): Promise<string> {
@@ -90,7 +98,9 @@ async function fromKind(): Promise<string> {
 }
 
 async function fromPast(from: string): Promise<string> {
-  const {builds} = await readJournalFolder(root, uncachedSteps())
+  const {builds} = await readJournalFolder(root, uncachedSteps()).catch((error: Error) =>
+    wrong(error.message, 1),
+  )
   const past = builds.find((build) => build.slug === from)
   if (!past) {
     const close = nearest(
@@ -115,7 +125,7 @@ function titleOf(name: string): string {
 }
 
 async function isThere(path: string): Promise<boolean> {
-  return access(path).then(
+  return lstat(path).then(
     () => true,
     () => false,
   )

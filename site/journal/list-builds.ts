@@ -1,4 +1,4 @@
-import {readdir, realpath, stat} from 'node:fs/promises'
+import {lstat, readdir, realpath, stat} from 'node:fs/promises'
 import {dirname, join, sep} from 'node:path'
 
 /** A build file found in the journal; `path` and `folder` are absolute, symbolic links resolved. */
@@ -29,15 +29,19 @@ export async function listBuilds(
   root: string,
   folder = join(root, 'builds'),
 ): Promise<{builds: BuildFile[]; others: NoBuild[]}> {
-  const home = await realpath(folder).catch(() => undefined)
+  const home = await realpath(folder).catch(cannotBeRead)
   const builds = new Map<string, BuildFile>()
   const others: NoBuild[] = []
-  for (const name of home ? (await readdir(home)).sort() : []) {
-    const found = await candidate(home!, name)
+  for (const name of (await readdir(home).catch(cannotBeRead)).sort()) {
+    const found = await candidate(home, name)
     if (!found) continue
-    const file = `builds/${found.inside}`
-    const path = await realpath(join(home!, found.inside))
-    if (!path.startsWith(home! + sep)) {
+    const file = `builds/${'inside' in found ? found.inside : name}`
+    if ('why' in found) {
+      others.push({file, message: `is not read: ${found.why}`})
+      continue
+    }
+    const path = await realpath(join(home, found.inside))
+    if (!path.startsWith(home + sep)) {
       others.push({
         file,
         message: 'is not read: it is a link that leads out of the journal; copy the file here',
@@ -56,14 +60,36 @@ export async function listBuilds(
   return {builds: [...builds.values()].sort((a, b) => (a.slug < b.slug ? -1 : 1)), others}
 }
 
-async function candidate(home: string, name: string): Promise<{slug: string; inside: string} | undefined> {
-  if (name.startsWith('.') || name.toLowerCase() === 'readme.md') return undefined
-  const kind = await stat(join(home, name)).catch(() => undefined)
-  if (kind?.isFile() && name.endsWith('.md')) return {slug: name.slice(0, -3), inside: name}
-  if (!kind?.isDirectory()) return undefined
-  const index = await stat(join(home, name, 'index.md')).catch(() => undefined)
-  return index?.isFile() ? {slug: name, inside: `${name}/index.md`} : undefined
+/** Without builds there is no journal: a site made of nothing would take the place of a good one. */
+function cannotBeRead({code}: NodeJS.ErrnoException): never {
+  throw new Error(
+    code === 'ENOENT'
+      ? 'there is no folder builds/ here; run this where the journal lies, or make the folder'
+      : `the folder builds/ cannot be read (${code})`,
+  )
 }
+
+type Candidate = {slug: string; inside: string} | {why: string}
+
+async function candidate(home: string, name: string): Promise<Candidate | undefined> {
+  if (name.startsWith('.') || name.toLowerCase() === 'readme.md') return undefined
+  const isNamed = name.endsWith('.md')
+  const kind = await stat(join(home, name)).catch((error: NodeJS.ErrnoException) => error.code ?? '')
+  if (typeof kind === 'string')
+    return isNamed ? {why: `it is a link that leads nowhere (${kind})`} : undefined
+  if (kind.isFile() && isNamed) return {slug: name.slice(0, -3), inside: name}
+  if (!kind.isDirectory()) return isNamed ? {why: 'it is no plain file'} : undefined
+  if (isNamed) return {why: 'it is a folder; a build is a file'}
+  const index = await stat(join(home, name, 'index.md')).catch(
+    (error: NodeJS.ErrnoException) => error.code ?? '',
+  )
+  if (index === 'ENOENT' && !(await isLink(join(home, name, 'index.md')))) return undefined
+  if (typeof index === 'string') return {why: `its folder or its index.md cannot be read (${index})`}
+  return index.isFile() ? {slug: name, inside: `${name}/index.md`} : {why: 'its index.md is no plain file'}
+}
+
+const isLink = async (path: string): Promise<boolean> =>
+  (await lstat(path).catch(() => undefined))?.isSymbolicLink() ?? false
 
 function slugOf(name: string): string {
   const slug = name

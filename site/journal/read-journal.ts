@@ -1,4 +1,4 @@
-import {join} from 'node:path'
+import {basename, dirname, join} from 'node:path'
 import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
@@ -20,7 +20,7 @@ import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {type LookedAt, lookAtFiles} from './look-at-files.ts'
-import {readSettings, readText} from './settings.ts'
+import {notRead, readSettings, readText} from './settings.ts'
 import {relevant} from './surroundings.ts'
 
 /** A build, planned and checked; `problems` are all that were found, in the order of the file. */
@@ -98,11 +98,15 @@ export async function openBuild(
   settings: JournalSettings,
   steps: Steps,
 ): Promise<OpenBuild> {
-  const text = (await readText(found.path)) ?? ''
+  const there = await readText(dirname(found.path), basename(found.path))
+  const text = 'text' in there ? there.text : ''
+  const unread = 'text' in there ? [] : notRead(there)
   const read = await steps.read({slug: found.slug, text, journal: settings})
-  if (!found.twice) return {...found, ...read, text, readKey: read.key}
-  const problems = [twiceProblem(found.file, found.twice), ...read.problems]
-  return {...found, ...read, text, readKey: read.key, key: keyOf(read.key, found.twice), problems}
+  const own = [...unread, ...(found.twice ? [twiceProblem(found.file, found.twice)] : [])]
+  if (own.length === 0) return {...found, ...read, text, readKey: read.key}
+  // A file that could not be read has nothing else wrong with it.
+  const problems = unread.length > 0 ? own : [...own, ...read.problems]
+  return {...found, ...read, text, readKey: read.key, key: keyOf(read.key, JSON.stringify(own)), problems}
 }
 
 const twiceProblem = (file: string, other: string): Problem<RuleName> => ({

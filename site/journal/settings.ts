@@ -1,9 +1,11 @@
-import {readFile} from 'node:fs/promises'
+import {realpath} from 'node:fs/promises'
 import {join} from 'node:path'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import type {StockPiece} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
+import {type FileFault, readPlainFile} from './plain-file.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */
 interface Settings {
@@ -15,28 +17,57 @@ interface Settings {
 /** The files of a journal that are no builds. */
 export const settingsFiles: readonly string[] = ['journal.yaml', 'rack.yaml']
 
-/** Read `journal.yaml` and `rack.yaml` of a folder; a file that is not there has nothing to say. */
+/**
+ * Read `journal.yaml` and `rack.yaml` of a folder (absolute); a file that is not there has nothing to say, and one
+ * that cannot be read is named.
+ */
 export async function readSettings(folder: string): Promise<Settings> {
-  const [journalText, rackText] = await Promise.all(settingsFiles.map((name) => readText(join(folder, name))))
-  const journal = journalText === undefined ? {settings: {}, problems: []} : readJournal(journalText)
-  const rack = rackText === undefined ? {pieces: [], problems: []} : readRack(rackText, journal.settings)
+  const [journalText, rackText] = await Promise.all(settingsFiles.map((name) => readText(folder, name)))
+  const journal =
+    'text' in journalText! ? readJournal(journalText.text) : {settings: {}, problems: notRead(journalText!)}
+  const {settings, problems: ofSite} = withSoundSite(journal.settings)
+  const rack =
+    'text' in rackText! ? readRack(rackText.text, settings) : {pieces: [], problems: notRead(rackText!)}
   return {
-    settings: journal.settings,
+    settings,
     rack: rack.pieces,
     problems: [
-      {file: 'journal.yaml', problems: journal.problems},
+      {file: 'journal.yaml', problems: [...journal.problems, ...ofSite]},
       {file: 'rack.yaml', problems: rack.problems},
     ].filter(({problems}) => problems.length > 0),
   }
 }
 
-/** Read a file as UTF-8, or nothing where it is not there; bytes that are no UTF-8 show as U+FFFD. */
-export async function readText(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, 'utf8')
-  } catch (error) {
-    if (['ENOENT', 'ENOTDIR', 'EISDIR'].includes((error as NodeJS.ErrnoException).code ?? ''))
-      return undefined
-    throw error
-  }
+/** The most bytes of a text that are read: a million characters, none of which is longer than four bytes. */
+const mostBytes = 4e6
+
+/** Read a plain file of a folder as UTF-8; bytes that are no UTF-8 show as U+FFFD. */
+export async function readText(folder: string, name: string): Promise<{text: string} | {trouble: FileFault}> {
+  const within = await realpath(folder).catch(() => folder)
+  const read = await readPlainFile(join(folder, name), mostBytes, within)
+  return 'bytes' in read ? {text: read.bytes.toString('utf8')} : read
 }
+
+const faults: Readonly<Record<Exclude<FileFault, 'missing'>, string>> = {
+  unreadable: 'cannot be read; look at its rights and where its link leads',
+  'no file': 'is no plain file; a folder, a pipe or a device is not read',
+  'leads out': 'is a link that leads out of its folder; copy the file here',
+  'too large': 'is larger than 4 MB; dimensions and notes are small',
+}
+
+/** Tell why a text was not read; nothing is wrong with one that is not there. */
+export const notRead = ({trouble}: {trouble: FileFault}): Problem<RuleName>[] =>
+  trouble === 'missing'
+    ? []
+    : [{rule: 'file-unreadable', severity: 'error', ...wholeFile, message: `this file ${faults[trouble]}`}]
+
+/** Leave out an address of the site that a browser would not go to: it would stand in every link of the feed. */
+function withSoundSite(given: JournalSettings): {settings: JournalSettings; problems: Problem<RuleName>[]} {
+  const {site, ...settings} = given
+  if (!site || isSiteAddress(site.value)) return {settings: given, problems: []}
+  const message = `${site.value} is no address of a site, and is not used; write it as https://journal.example`
+  return {settings, problems: [{rule: 'site-address', severity: 'warning', ...site.place, message}]}
+}
+
+const isSiteAddress = (text: string): boolean =>
+  URL.canParse(text) && /^https?:$/.test(new URL(text).protocol) && /^https?:\/\/[^\s<>"]+$/i.test(text)

@@ -44,7 +44,7 @@ export async function makeSite(
       journal: settings,
       rack: rackToday(rackLeft, builds, among.hidden),
       builds: made.sort(newestFirst),
-      unread: options.isWriting ? others : [],
+      unread: others,
     },
     problems: [...problems, ...builds.map((one) => withFaults(one, made))]
       .map((one) => ({file: one.file, problems: one.problems}))

@@ -53,13 +53,13 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     slug,
     file,
     title: build.values.title?.value ?? slug,
-    text,
+    text: build === one.build ? text : withoutLineOf('based-on', one),
     build,
     plan,
     problems: [...told, ...made.faults],
     relatives,
     isDraft: build.values.publish?.value === false,
-    made,
+    made: {...made, words: withoutDrafts(made.words, one.build, among.hidden)},
     cover,
     key: keyOf(
       madeKey,
@@ -73,6 +73,29 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
 function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {
   const {'based-on': original, ...values} = build.values
   return original && hidden.includes(original.value) ? {...build, values} : build
+}
+
+/** Take a key of the front matter and its value out of the text. */
+function withoutLineOf(key: string, {text, build}: Pick<PlannedBuild, 'text' | 'build'>): string {
+  const [from, to] = [build.keys[key], build.places[key]]
+  if (!from || !to) return text
+  const lines = text.split(/(?<=\n)/)
+  const before = lines[from.line - 1]!.slice(0, from.column - 1)
+  const after = lines[to.endLine - 1]!.slice(to.endColumn - 1)
+  const kept = (before + after).trim() === '' ? '' : before + after
+  return [...lines.slice(0, from.line - 1), kept, ...lines.slice(to.endLine)].join('')
+}
+
+/** Leave drafts out of the words that are searched: their files, and the one that this build was copied from. */
+function withoutDrafts(words: string, build: Settled, hidden: readonly string[]): string {
+  const original = build.values['based-on']?.value
+  const drafts = new Set(
+    hidden.flatMap((slug) => [`${slug}.md`, `${slug}/index.md`, ...(slug === original ? [slug] : [])]),
+  )
+  return words
+    .split(' ')
+    .filter((word) => !drafts.has(word))
+    .join(' ')
 }
 
 /** The builds with a page that this one's page leads to. */

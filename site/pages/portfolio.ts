@@ -16,7 +16,7 @@ export function portfolioPage({around, journal, builds, unread}: SiteData): Page
   const describes = `${count}${played > 0 ? `, ${played} of them played well` : ''}.`
   const content = [
     h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
-    ...unreadFiles(unread),
+    ...(around.isWriting ? unreadFiles(unread) : []),
     ...hangingRow(builds, units),
     ...(builds.length === 0
       ? [empty()]

@@ -38,7 +38,8 @@ ${Object.keys(bad)
 
 ![x](constructor) ![y](__proto__) ![z](toString) [w](valueOf)
 `,
-  'builds/twin/index.md': `${fourLines('Twin', 'cover: good.jpg\n')}![Good](good.jpg)\n`,
+  'builds/twin/index.md': `${fourLines('Twin', 'based-on: night-ferry\ncover: good.jpg\n')}![Good](good.jpg) [before](../night-ferry.md)\n`,
+  'builds/night-ferry.md': fourLines('Night ferry', 'publish: false\n'),
   'builds/words.md': `${fourLines('Words', 'cover: constructor\nrecordings: [{file: hasOwnProperty, says: x}]\n')}![x](constructor)\n`,
   'builds/slipway/leads.svg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
   'builds/slipway/really-svg.jpg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
@@ -125,6 +126,13 @@ describe('words that every object knows', () => {
     expect(readFileSync(join(journal.root, '_site/builds/words/index.html'), 'utf8').length).toBeGreaterThan(
       20_000,
     )
+  })
+})
+
+describe('a draft', () => {
+  test('that others were copied from or lead to is named in nothing that leaves', () => {
+    for (const content of Object.values(site)) expect(content.toLowerCase()).not.toMatch(/night[- ]ferry/)
+    expect(site['builds/twin/build.md']).toContain('cover: good.jpg')
   })
 })
 

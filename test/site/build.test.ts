@@ -134,10 +134,16 @@ describe('--path-prefix and --output', () => {
     expect(readFileSync(join(journal.root, 'mine/notes.txt'), 'utf8')).toBe('keep')
   })
 
-  test('a link of somebody’s own is followed', async () => {
+  // A journal that somebody else gave may hold a link to any folder of the reader's.
+  test('a link that no build made is refused, as is a way through one into the journal, and a device', async () => {
     mkdirSync(join(journal.root, 'elsewhere'))
     symlinkSync('elsewhere', join(journal.root, 'linked'))
-    expect(await outputFolder(journal.root, 'linked')).toEqual({site: join(journal.root, 'elsewhere')})
+    symlinkSync('builds', join(journal.root, 'round'))
+    for (const asked of ['linked', 'round', 'round/site', '/dev/null', '/dev/shm/site', '/proc/self/fd/9'])
+      expect(await outputFolder(journal.root, asked)).toHaveProperty('refused')
+    expect(await outputFolder(journal.root, 'linked/site')).toEqual({
+      site: join(journal.root, 'elsewhere/site'),
+    })
     expect(await outputFolder(journal.root, '_site')).toEqual({site})
   })
 
