@@ -51,7 +51,7 @@ export const joiningSteps = {
 } satisfies Partial<WordsOf>
 
 const joined = {
-  glue: 'Glue the neck on its block; clamp along the neck.',
+  glue: 'Glue the neck to the box’s end; clamp along the neck.',
   screws: 'Wax the screws, drive them by hand.',
   fit: 'Bring neck and box together as the joint was fitted.',
 } as const

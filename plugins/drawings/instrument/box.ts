@@ -88,11 +88,12 @@ function drilled(instrument: Instrument, hole: DrilledHole): Shape[] {
   return [circle('edge', at, radius), ...cross('dimension', at, 1.8 * radius)]
 }
 
-/** Draw the box from the side: its outline, and top, back and ends dashed where they lie behind its side. In mm. */
+/** Draw the box from the side: its outline; top, back, ends and the end block dashed behind its side. In mm. */
 export function boxSide(instrument: Instrument): Shape[] {
-  const {box} = instrument
+  const {box, plan} = instrument
   if (!box) return []
   const {atMm, tailMm, depthMm, sidesMm, topMm, backMm} = box
+  const ends = (plan.box?.blocks ?? []).filter(({of}) => of === 'box.end-block')
   const corners = ([d1, d2]: Point, [s1, s2]: Point): Point[] => [
     toBox(instrument, d1, s1),
     toBox(instrument, d2, s1),
@@ -102,5 +103,8 @@ export function boxSide(instrument: Instrument): Shape[] {
   return [
     loop('outline', ...corners([0, depthMm], [atMm, tailMm])),
     loop('hidden', ...corners([topMm, depthMm - backMm], [atMm + sidesMm, tailMm - sidesMm])),
+    ...ends.map(({thicknessMm = 0, lengthMm}) =>
+      loop('hidden', ...corners([topMm, topMm + thicknessMm], [atMm + sidesMm, atMm + sidesMm + lengthMm])),
+    ),
   ]
 }

@@ -180,6 +180,26 @@ describe('what the strings ask of the screws', () => {
     expect(stations[1]).toBeLessThan(bridge!.stationMm)
   })
 
+  /*
+   * The free body by hand, bridge 1 1/8 in high on the top, anchors on the neck, level with its face: the strings
+   * touch the neck at nut and anchors and the box at the bridge. Cut loose, the neck feels what the bridge gives the
+   * strings, upwards at 24 1/4 in: T·sin to each side. The bridge stands 1 1/8 − 13/16 = 5/16 in over the face, the nut
+   * 1/8 in, the anchors 26 3/4 in from the nut. Screws at 17 1/4 and 22 3/4 in: moments about the first give the second,
+   * which pulls alone, since the first is pressed home.
+   */
+  test('on top, with the bridge on the box: moments about the head end screw', () => {
+    const {fasteners, tensionTotalN} = planOf(
+      changed(soundBuilds['on top'], {'bridge.on': 'top', 'bridge.height': '1 1/8', 'action.octave': ''}),
+    ).plan
+    const front = Math.atan((5 / 16 - 1 / 8) / 24.25)
+    const back = Math.atan(5 / 16 / (26.75 - 24.25))
+    const lift = tensionTotalN! * (Math.sin(front) + Math.sin(back))
+    expect(fasteners!.map(({loadN}) => loadN)).toEqual([
+      0,
+      expect.closeTo((lift * (24.25 - 17.25)) / (22.75 - 17.25), 6),
+    ])
+  })
+
   const station = fc.double({min: 300, max: 700, noNaN: true})
   const seat = {fromMm: 300, toMm: 700, belowFaceMm: 20}
 
