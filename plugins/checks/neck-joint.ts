@@ -56,12 +56,14 @@ export const neckJointRules = {
       const {aboveTopMm, faceByThicknessMm} = plan.box?.neck ?? {}
       if (aboveTopMm === undefined || faceByThicknessMm === undefined) return []
       if (Math.abs(aboveTopMm - faceByThicknessMm) <= plan.rulerMm + 1e-6) return []
+      // Of a neck whose thickness the file leaves out, the layers say it.
+      const thickness = neck?.thickness?.assumed ? undefined : neck?.thickness
       return [
         {
           at: 'neck.above-top',
-          cause: neck?.thickness ? 'neck.thickness' : 'neck.laminations',
+          cause: thickness ? 'neck.thickness' : 'neck.laminations',
           aboveTop: neck?.['above-top']?.text,
-          thickness: neck?.thickness?.text,
+          thickness: thickness?.text,
           notch: box?.notch?.depth?.text,
           byThicknessMm: faceByThicknessMm,
         },
@@ -128,17 +130,16 @@ export const neckJointRules = {
     passes: through('thickness: 1 1/4'),
     fails: through('thickness: 2 1/4'),
     find: ({values}, {box}) => {
-      const {thicknessMm = 0, tallestMm, aboveTopMm = 0} = box?.neck ?? {}
-      if (tallestMm === undefined || thicknessMm <= tallestMm + 1e-6) return []
-      const overMm = thicknessMm - tallestMm
+      const {overBackMm = 0, tallestMm = 0, leastAboveTopMm = 0} = box?.neck ?? {}
+      if (overBackMm <= 1e-6) return []
       const isLayered = values.neck?.laminations !== undefined
       return [
         {
           at: isLayered || tallestMm <= 0 ? 'neck.above-top' : 'neck.thickness',
           cause: 'box.depth',
-          overMm,
+          overBackMm,
           tallestMm,
-          higherMm: aboveTopMm + overMm,
+          leastAboveTopMm,
           isLayered,
         },
       ]

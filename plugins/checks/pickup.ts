@@ -49,7 +49,7 @@ export const pickupRules = {
     passes: `${box}\npickup: {kind: piezo, jack: {hole: 3/8, in: side, thread: 3/8}}`,
     fails: `${box}\npickup: {kind: piezo, jack: {hole: 3/8, in: side, thread: 1/4}}`,
     find: ({values}, {pickup}) => {
-      const {threadMm, wallMm, leastThreadMm} = pickup?.jack ?? {}
+      const {threadMm, wallMm, leastThreadMm, thickestWallMm = 0} = pickup?.jack ?? {}
       if (threadMm === undefined || wallMm === undefined || leastThreadMm === undefined) return []
       if (threadMm >= leastThreadMm - 1e-6) return []
       return [
@@ -59,7 +59,7 @@ export const pickupRules = {
           thread: values.pickup?.jack?.thread?.text,
           wallMm,
           leastThreadMm,
-          thinnedMm: Math.max(0, threadMm - (leastThreadMm - wallMm)),
+          thickestWallMm,
         },
       ]
     },

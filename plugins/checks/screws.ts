@@ -123,11 +123,9 @@ export const screwRules = {
       'neck: {joins: end, width: 1 5/8, thickness: 1, wood: northern white cedar}\nbox: {length: 10, width: 8, depth: 2 1/2, at: 16, blocks: [{along: 5/8, length: 3/4, width: 3, thickness: 1 3/4}]}\nanchors: {at: 26}\nscrews: [{size: 4, length: 1 1/2, at: [16], through: [block, side], into: neck}]',
     find: (_, {fasteners = []}) =>
       oneEach(
-        fasteners.filter(
-          ({loadN = 0, withdrawalN, isGlueEnough}) => !isGlueEnough && loadN * 3 > withdrawalN + 1e-6,
-        ),
+        fasteners.filter(({overN, isGlueEnough}) => !isGlueEnough && overN !== undefined),
         ({of}) => of,
-        ({loadN = 0, withdrawalN}) => loadN - withdrawalN / 3,
+        ({overN = 0}) => overN,
       ).map((screw) => ({...screw, at: `${screw.of}.size`})),
     says: words.screwOverloaded,
   }),

@@ -16,6 +16,8 @@ export interface Jack {
   threadMm?: number | undefined
   /** The wall and 1/8 in for the nut. */
   leastThreadMm?: number | undefined
+  /** The thickest wall that its thread goes through, with 1/8 in for the nut. */
+  thickestWallMm?: number | undefined
   /** Behind the wall’s outer face. */
   bodyMm?: number | undefined
   /** Behind the wall’s outer face. */
@@ -56,6 +58,7 @@ export function planJack(jack: JackValues, box: Box, hasStrapButtons: boolean): 
     bodyMm: jack.body?.mm,
     wallMm: outside && wallMm,
     leastThreadMm: outside && wallMm + nutMm,
+    thickestWallMm: jack.thread && Math.max(0, jack.thread.mm - nutMm),
     roomMm: outside && roomBehind(isEnd, offMm, neckHalfMm, outside),
   }
 }

@@ -33,6 +33,10 @@ export interface NeckInBox {
   heightInsideMm?: number | undefined
   /** The thickest neck that still runs through above the back. */
   tallestMm?: number | undefined
+  /** The least height of its playing face above the top at which it runs through above the back. */
+  leastAboveTopMm?: number | undefined
+  /** How far it runs deeper than that; negative: it does not. */
+  overBackMm?: number | undefined
   notch?: Notch | undefined
   shim?: Shim | undefined
   /** The string above the box’s top at its head-side edge. */
@@ -147,6 +151,8 @@ function heights(
   return {
     heightInsideMm: Math.max(lowerMm - upperMm, 0),
     tallestMm: depthMm - backMm + neck.aboveTopMm,
+    leastAboveTopMm: neck.thicknessMm - (depthMm - backMm),
+    overBackMm: neck.thicknessMm - neck.aboveTopMm - (depthMm - backMm),
   }
 }
 

@@ -71,6 +71,8 @@ export interface Fastener {
   withdrawalN: number
   /** What the strings draw it by. */
   loadN?: number | undefined
+  /** What that is above a third of what it holds. */
+  overN?: number | undefined
   /** The joint is glued as well. */
   isGlued: boolean
   /** The glue would hold without it: at the end of a box only as far as end grain does. */
@@ -88,6 +90,7 @@ const leastUnderHeadMm = inch(1 / 4)
 const leastThread = {shanks: 2, mm: inch(1 / 4)}
 /** A screw holds as many times its load. */
 const margin = 3
+const slackN = 1e-6
 /** How much of a cut-thread screw is thread, where the file does not say: common practice, no source. */
 const threadPart = 2 / 3
 
@@ -110,6 +113,7 @@ export function planFasteners(
   const fasteners = worked.map((screw, i) => ({
     ...screw.fastener,
     loadN: loads[i],
+    overN: overload(loads[i], screw.fastener),
     sizeForLoad: gaugeFor(loads[i] ?? 0, screw),
   }))
   return {fasteners: fasteners.length ? fasteners : undefined, conflicts: worstOfEach(worked)}
@@ -136,6 +140,12 @@ interface WorkedOut {
   /** Where it stands too near an edge or an end. */
   conflict: Conflict | undefined
   bites: readonly Bite[]
+}
+
+/** What the strings draw a screw by above a third of what it holds (N); undefined where it holds that. */
+function overload(loadN = 0, {withdrawalN}: Fastener): number | undefined {
+  const overN = loadN - withdrawalN / margin
+  return overN > slackN ? overN : undefined
 }
 
 /** The smallest gauge of the table that holds three times the load (N), where this one does not. */

@@ -65,17 +65,17 @@ export function neckMissesBox(
 /** A neck of layers is lifted sooner than thinned. */
 export function neckTooTall(
   {
-    overMm,
+    overBackMm,
     tallestMm,
-    higherMm,
+    leastAboveTopMm,
     isLayered,
-  }: {overMm: number; tallestMm: number; higherMm: number; isLayered: boolean},
+  }: {overBackMm: number; tallestMm: number; leastAboveTopMm: number; isLayered: boolean},
   ruler: Ruler,
 ): Wording {
   const tallest = tallestMm > 0 ? writeLength(tallestMm, ruler, 'down') : undefined
-  const higher = writeLength(higherMm, ruler, 'up')
+  const higher = writeLength(leastAboveTopMm, ruler, 'up')
   return {
-    message: `this neck runs through ${writeLength(overMm, ruler, 'up')} deeper than the inside of the box; ${tallest ? `a thickness of ${tallest} would do, or ` : ''}a playing face ${higher} above the top`,
+    message: `this neck runs through ${writeLength(overBackMm, ruler, 'up')} deeper than the inside of the box; ${tallest ? `a thickness of ${tallest} would do, or ` : ''}a playing face ${higher} above the top`,
     expected: [isLayered || !tallest ? higher : tallest],
   }
 }

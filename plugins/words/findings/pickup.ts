@@ -41,13 +41,13 @@ export function jackTooShort(
     thread,
     wallMm,
     leastThreadMm,
-    thinnedMm,
-  }: {thread: Written; wallMm: number; leastThreadMm: number; thinnedMm: number},
+    thickestWallMm,
+  }: {thread: Written; wallMm: number; leastThreadMm: number; thickestWallMm: number},
   ruler: Ruler,
 ): Wording {
   const least = writeLength(leastThreadMm, ruler, 'up')
   return {
-    message: `a thread of ${thread} is too short for a wall of ${writeLength(wallMm, ruler)} and the nut: ${least} would do, or counterbore the wall from inside to ${writeLength(thinnedMm, ruler, 'down')}, or set the jack in a plate`,
+    message: `a thread of ${thread} is too short for a wall of ${writeLength(wallMm, ruler)} and the nut: ${least} would do, or counterbore the wall from inside to ${writeLength(thickestWallMm, ruler, 'down')}, or set the jack in a plate`,
     expected: [least],
   }
 }
