@@ -1,5 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Bridge} from './bridge.ts'
+import type {InsideBox} from './neck/inside.ts'
 import type {NeckModel} from './neck/model.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import type {Scale} from './scale.ts'
@@ -58,6 +59,8 @@ export interface NeckOutline {
   /** Playing face above the top at the box’s edge. */
   aboveTopMm?: number | undefined
   tiltDeg: number
+  /** Where one that runs through a box is cut down: places from the nut, and how deep under the playing face it starts. */
+  cutDown?: readonly {fromMm: number; toMm: number; deepMm: number}[] | undefined
   fingerboard?:
     | {
         fromMm: number
@@ -135,6 +138,7 @@ function neckOutline(
     joins,
     aboveTopMm: neck?.['above-top']?.mm,
     tiltDeg: neck?.angle?.deg ?? 0,
+    cutDown: model.inside && cutDown(model.inside),
     fingerboard: fingerboard?.thickness && {
       fromMm: fingerboard.from?.mm ?? 0,
       toMm: Math.min(fingerboard.to?.mm ?? tailMm, tailMm),
@@ -145,6 +149,16 @@ function neckOutline(
         ? undefined
         : {radiusMm, fromMm, toMm},
   }
+}
+
+/** Where a neck is cut down to run through a box: under the top in its walls, and for daylight between them. */
+function cutDown({box, clear, underTopMm, surfaceMm, totalMm}: InsideBox) {
+  const surface = Math.min(surfaceMm, totalMm)
+  return [
+    {fromMm: box[0], toMm: clear[0], deepMm: Math.min(underTopMm, totalMm)},
+    {fromMm: clear[0], toMm: clear[1], deepMm: surface},
+    {fromMm: clear[1], toMm: box[1], deepMm: Math.min(underTopMm, totalMm)},
+  ]
 }
 
 function headOutline({head}: NeckModel, {nutWidthMm}: NeckOutline): HeadOutline | undefined {

@@ -89,7 +89,13 @@ function neckMeetsBox(plan: Plan): BlockContent[] {
       at(neck.notch.widthMm),
       ' wide and ',
       at(neck.notch.depthMm),
-      ' deep from the box’s upper edge',
+      ' deep from the box’s upper edge, the top on',
+      ...(neck.notch.topOffMm === undefined
+        ? []
+        : [' (with the top off, ', at(neck.notch.topOffMm), ' from the wall’s own edge)']),
+      ...(neck.notch.tailWidthMm === undefined
+        ? []
+        : ['; in the tail wall ', at(neck.notch.tailWidthMm), ' wide, since the neck tapers']),
       ...(neck.notch.leftMm !== undefined && neck.notch.leftMm > 0
         ? ['; it leaves ', at(neck.notch.leftMm), ' of the wall under it']
         : []),

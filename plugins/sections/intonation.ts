@@ -145,6 +145,15 @@ function saddleDoubts({strings = [], action}: Plan, hasCrown: boolean): Inline[]
     ...(coredNames
       ? [[`The core of ${coredNames} is assumed; a packet that tells it makes this surer.`]]
       : []),
+    ...(action?.reliefFrom === 'bow' && action.reliefMm > 0
+      ? [
+          [
+            'Reckoned with the strung heights, the neck hollow by as much as the strings are expected to bow it; a relief in the file counts instead.',
+          ],
+        ]
+      : action?.reliefFrom === 'file'
+        ? [['Reckoned with the strung heights and the relief that the file gives.']]
+        : []),
     ...(!hasCrown && action
       ? [['The frets’ crowns are not given, so the bridge’s height is taken from the tops of the frets.']]
       : []),

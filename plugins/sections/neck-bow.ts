@@ -1,17 +1,25 @@
 import type {BlockContent, RootContent} from 'mdast'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
-import {fineBoth} from '../words/lengths.ts'
-import {bowWhy} from '../words/neck.ts'
+import {fineBoth, saddleRuler} from '../words/lengths.ts'
+import {bowWhy, insideBecause} from '../words/neck.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {area, length, lengthAlone, measure} from './measures.ts'
+import {area, force, length, lengthAlone, measure} from './measures.ts'
 
 /** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
 export function bowInWords(plan: Plan): Inline[][] {
   const {bow, layup} = plan.neck ?? {}
-  if (bow) return [verdict(plan, bow), [sentence(bowWhy[bow.freeBody])]]
+  if (bow) {
+    return [
+      verdict(plan, bow),
+      [sentence(bowWhy[bow.freeBody])],
+      ...heightsInWords(plan),
+      ...insideInWords(plan),
+    ]
+  }
+  if (plan.neck?.inside) return insideInWords(plan)
   const unknown = layup?.layers.find(({isWoodKnown}) => !isWoodKnown)
   if (!unknown) return []
   return [
@@ -23,22 +31,100 @@ export function bowInWords(plan: Plan): Inline[][] {
 }
 
 function verdict(plan: Plan, bow: Bow): Inline[] {
-  const {reliefMm, reliefAfterCreepMm, rangeMm, tooLow} = bow
+  const {reliefMm, reliefAfterCreepMm, rangeMm, mostMm, tooLow, tooHollow} = bow
+  const isTooMuch = tooLow || tooHollow || plan.neck?.inside?.tooThin
   const [low = reliefMm, high = reliefMm] = rangeMm
   const range: Inline[] =
     high - low > plan.rulerMm / 2
       ? [', or anything from ', ...bowed(plan, low), ' to ', ...bowed(plan, high), ' as box and wood have it']
       : []
   return [
-    tooLow ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
+    isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
     ...range,
-    ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     ', and in time by up to ',
     ...bowed(plan, reliefAfterCreepMm),
+    ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
+    ...(mostMm === undefined
+      ? []
+      : ['; frets bear a hollow of ', lengthAlone(mostMm, plan), ' then (common practice, no source)']),
     '.',
   ]
 }
+
+/** Say that the heights are those of the strung instrument, what to build the bridge to, and what time makes of them. */
+function heightsInWords({action, bridge, units}: Plan): Inline[][] {
+  if (!action) return []
+  const {bridgeToBuildMm, bridgeStandsMm = 0, reliefMm, reliefFrom, octaveMm, octaveAfterCreepMm} = action
+  const ruler = saddleRuler({units})
+  const from = bridge?.on === 'top' ? 'from the top' : 'from the neck'
+  const build: Inline[] = [
+    'The heights drawn are those of the strung instrument (common practice, no source). So build the bridge to ',
+    length(bridgeToBuildMm - bridgeStandsMm, ruler),
+    `, ${from} to the strings: strung, the neck is hollow by `,
+    lengthAlone(Math.abs(reliefMm), ruler),
+    ` at the octave${reliefFrom === 'file' ? ', as the file says' : ''}, and the octave stands as drawn.`,
+  ]
+  if (octaveAfterCreepMm === undefined) return [build]
+  const later: Inline[] = [
+    ' In time its height may grow from ',
+    lengthAlone(octaveMm, ruler),
+    ' to ',
+    lengthAlone(octaveAfterCreepMm, ruler),
+    '; then lower the bridge by twice the difference.',
+  ]
+  return [[...build, ...later]]
+}
+
+/** Say what is left of a neck that runs through the box inside it, what that carries, and the least that would. */
+function insideInWords(plan: Plan): Inline[][] {
+  const {inside} = plan.neck ?? {}
+  if (!inside) return []
+  const {thicknessMm, surfaceMm, leastMm, because, wallsN, stressMpa, mayCarryMpa} = inside
+  const least: Inline[] =
+    leastMm === undefined || !because
+      ? []
+      : ['; it takes ', lengthAlone(leastMm, plan, 'up'), ` there ${insideBecause[because]}`]
+  const carries: Inline[] =
+    stressMpa === undefined
+      ? []
+      : [
+          ` Its wood is stressed by ${number(stressMpa, 1)} MPa there`,
+          ...(mayCarryMpa === undefined
+            ? []
+            : [
+                `, where a third of what breaks it, ${number(mayCarryMpa, 0)} MPa, may stay on it for years (after ASTM D245, from memory)`,
+              ]),
+          '.',
+        ]
+  const walls: Inline[] = wallsN
+    ? [
+        ' The bridge’s push reaches it through the walls: ',
+        ...wallWords(wallsN[0] ?? 0, 'head', plan),
+        ' and ',
+        ...wallWords(wallsN[1] ?? 0, 'tail', plan),
+        '.',
+      ]
+    : []
+  return [
+    [
+      'Inside the box it is cut down to ',
+      length(surfaceMm, plan),
+      ' under the playing face, which leaves ',
+      length(thicknessMm, plan, 'down'),
+      ' of it',
+      ...least,
+      '.',
+      ...carries,
+      ...walls,
+    ],
+  ]
+}
+
+const wallWords = (newton: number, end: string, plan: Plan): Inline[] => [
+  force(Math.abs(newton), plan),
+  ` ${newton < 0 ? 'up' : 'down'} at the ${end} end`,
+]
 
 function bowed(plan: Plan, mm: number): Inline[] {
   if (mm >= plan.rulerMm / 2) return [lengthAlone(mm, plan)]
@@ -111,6 +197,14 @@ export function neckFigures(plan: Plan): RootContent[] {
             lengthAlone(bow.toMm, plan),
             ' from the nut',
           ],
+          ...(plan.neck?.inside?.bucklingMargin === undefined
+            ? []
+            : [
+                [
+                  'Margin against buckling inside the box',
+                  `${number(plan.neck.inside.bucklingMargin, 0)} times the strings’ pull`,
+                ] as const,
+              ]),
           ...(bow.bucklingMargin === undefined
             ? []
             : [

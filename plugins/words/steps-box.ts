@@ -19,9 +19,9 @@ export const boxSteps = {
     does: 'Scrap held inside each wall.',
     setting: setting?.bits.join('; '),
   }),
-  'notch-box': ({setting: {width, depth}, bothEnds}, {asWritten}) => ({
+  'notch-box': ({setting: {width, depth, tailWidthMm}, bothEnds}, {asWritten, size}) => ({
     does: `Scribe round the neck, saw inside the lines, pare${bothEnds ? ', at both ends' : ''}.`,
-    setting: `${asWritten(width)} wide, ${asWritten(depth)} deep`,
+    setting: `${asWritten(width)} wide${tailWidthMm === undefined ? '' : `, ${size(tailWidthMm)} in the tail wall`}, ${asWritten(depth)} deep counted with the top on`,
     check: 'Dry-fitted, a string runs down the middle.',
   }),
   sand: ({keepsPaper}) => ({

@@ -31,21 +31,33 @@ export function toBox({neck, plan}: Instrument, deepMm: number, stationMm: numbe
 
 /**
  * Outline neck and head from the side as one closed line: mm behind the playing face (to the right) and down from the
- * nut line. A fingerboard that stops before the neck's end leaves a step.
+ * nut line. A fingerboard that stops before the neck's end leaves a step, and a neck that runs through a box is cut
+ * down in it.
  */
 export function neckProfile(
   head: HeadOutline | undefined,
-  {thicknessMm: deep, tailMm, fingerboard: board}: NeckOutline,
+  {thicknessMm: deep, tailMm, fingerboard: board, cutDown = []}: NeckOutline,
 ): Point[] {
-  const end: Point[] =
-    board && board.toMm < tailMm
+  const boardEndMm = board && board.toMm < tailMm ? board.toMm : tailMm
+  const faceMm = (stationMm: number) => {
+    const bare = stationMm > boardEndMm ? (board?.thicknessMm ?? 0) : 0
+    const cut = cutDown.find(({fromMm, toMm}) => stationMm > fromMm && stationMm < toMm)
+    return Math.max(bare, cut?.deepMm ?? 0)
+  }
+  const ends = [boardEndMm, ...cutDown.flatMap(({fromMm, toMm}) => [fromMm, toMm])]
+  const places = [0, tailMm, ...new Set(ends.filter((at) => at > 0 && at < tailMm))].sort((a, b) => b - a)
+  // From the tail back to the nut: each stretch level, each change a step.
+  const face = places.slice(1).flatMap((from, i): Point[] => {
+    const to = places[i]!
+    const x = faceMm((from + to) / 2)
+    return from > 0
       ? [
-          [board.thicknessMm, tailMm],
-          [board.thicknessMm, board.toMm],
-          [0, board.toMm],
+          [x, to],
+          [x, from],
         ]
-      : [[0, tailMm]]
-  return [...headProfile(head, deep), [deep, tailMm], ...end]
+      : [[x, to]]
+  })
+  return [...headProfile(head, deep), [deep, tailMm], ...face]
 }
 
 /**

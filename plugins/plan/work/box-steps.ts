@@ -72,10 +72,11 @@ function notch({values, design, asWritten}: WorkFacts): StepDraft[] {
   const {notch: cut, joins} = design.box?.neck ?? {}
   if (!cut) return []
   const {width, depth} = values.box?.notch ?? {}
-  const setting =
+  const written =
     width && depth
       ? {width: asWritten(width), depth: asWritten(depth)}
       : {width: {mm: cut.widthMm}, depth: {mm: cut.depthMm}}
+  const setting = {...written, tailWidthMm: cut.tailWidthMm}
   return [
     {
       id: 'notch-box',

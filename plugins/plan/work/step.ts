@@ -136,7 +136,11 @@ export type StepFacts =
   | {of: 'set-up'; setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined}
   | {of: 'box-prepare'; setting?: undefined; keepsPaper: boolean; sizes: AsWritten[]}
   | {of: 'fit-blocks'; setting: Clamped; count: number}
-  | {of: 'notch-box'; setting: {width: AsWritten; depth: AsWritten}; bothEnds: boolean}
+  | {
+      of: 'notch-box'
+      setting: {width: AsWritten; depth: AsWritten; tailWidthMm?: number | undefined}
+      bothEnds: boolean
+    }
   | {of: 'sand'; setting?: undefined; keepsPaper: boolean}
   | {
       of: 'finish'
