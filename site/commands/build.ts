@@ -38,7 +38,7 @@ async function build(prefix: string, site: string): Promise<number> {
   const assets = await buildAssets()
   const cache = await cacheOf(root)
   const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, cache)
-  for (const {file, message} of made.site.unread) console.error(`${file} ${message}`)
+  for (const {file, message} of made.site.unread) console.error(printable(`${file} ${message}`))
   const told = made.isStopped ? made.problems : made.problems.map(withoutRemarks)
   if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
   if (made.isStopped) {
