@@ -1,6 +1,7 @@
 import {usualCores} from '../tables/strings.ts'
 import {inch, inchMm} from '../tables/units.ts'
 import type {BuildValues} from './schema.ts'
+import type {Words} from './values.ts'
 
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
 interface AssumptionRow {
@@ -36,6 +37,31 @@ function repeats(pattern: {value: number}[] | undefined): string | undefined {
 
 /** Millimetres to a value only where everything it is made of is known. */
 const known = (mm: number | undefined) => (mm !== undefined && Number.isFinite(mm) ? {mm} : undefined)
+
+const ofStock = ({stock}: BuildValues, wood: string | undefined, key: 'density' | 'stiffness') =>
+  stock?.find((piece) => piece[key] && piece.wood?.value === wood)?.[key]?.text
+
+/** A wood that is described where its piece stands need not be described again where it is used. */
+const woodRows = (
+  [
+    ['neck', (v) => v.neck],
+    ['neck.laminations.*', (v, i) => v.neck?.laminations?.[i]],
+    ['neck.cap', (v) => v.neck?.cap],
+    ['head.plate', (v) => v.head?.plate],
+    ['fingerboard', (v) => v.fingerboard],
+  ] satisfies [string, (v: BuildValues, i: number) => {wood?: Words} | undefined][]
+).flatMap(([path, part]) =>
+  (['density', 'stiffness'] as const)
+    .filter((key) => path !== 'head.plate' || key === 'density')
+    .map(
+      (key): AssumptionRow => ({
+        path: `${path}.${key}`,
+        value: (v, i) => ofStock(v, part(v, i)?.wood?.value, key),
+        why: 'as the piece of that wood under stock has it',
+        says: 'as a piece of that wood under stock has it',
+      }),
+    ),
+)
 
 /** What the air and the wood are taken to be; the file has no key for them. */
 export const surroundingRows: readonly {
@@ -104,6 +130,7 @@ export const assumptionRows: readonly AssumptionRow[] = [
     says: '440',
   },
 
+  ...woodRows,
   {path: 'neck.joins', value: (v) => (hasNeck(v) ? 'on top' : undefined), why: practice, says: 'on top'},
   {
     path: 'neck.width.nut',

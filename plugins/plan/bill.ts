@@ -1,3 +1,4 @@
+import type {BuildValues} from '../build-file/schema.ts'
 import type {Context} from './context.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Settled} from './settle.ts'
@@ -10,7 +11,7 @@ export type BillItem =
   | {is: 'tuners' | 'ferrules' | 'pins' | 'tailpiece' | 'retainer screw' | 'jack'}
   | {is: 'screws'; size?: string | undefined; lengthMm?: number | undefined}
   | {is: 'rod' | 'bolt'; for: 'nut' | 'bridge'; diameterMm?: number | undefined}
-  | {is: 'fret wire'; mm: number}
+  | {is: 'fret wire'; mm: number; metal?: string | undefined; widthMm?: number | undefined}
   | {is: 'pickup'; kind?: string | undefined}
   | {is: 'wood'; wood: string; id: string}
   | {is: 'board'; wood: string; size: string}
@@ -32,6 +33,10 @@ export interface Cost {
   hours: number
   /** The materials. */
   total?: number | undefined
+  /** What it was sold for, or would be. */
+  price?: number | undefined
+  /** The price less the materials: what is left for the work. */
+  left?: number | undefined
   currency?: string | undefined
 }
 
@@ -69,11 +74,13 @@ export function planBill(
   const sum = money(priced.reduce((total, row) => total + (row.total ?? 0), 0))
   const materials = priced.length > 0 ? sum : undefined
   const hours = (settled.minutes ?? 0) / 60
+  const price = settled.values.price?.amount
+  const left = price === undefined ? undefined : money(price - (materials ?? 0))
   return {
     bill: rows.length > 0 ? rows : undefined,
     cost:
-      materials !== undefined || hours > 0
-        ? {materials, total: materials, hours, currency: currency?.value}
+      materials !== undefined || hours > 0 || price !== undefined
+        ? {materials, total: materials, hours, price, left, currency: currency?.value}
         : undefined,
   }
 }
@@ -95,7 +102,7 @@ type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boo
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
 function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
-  const {tuners, anchors, screws, nut, bridge, pickup, extras, head} = values
+  const {tuners, anchors, screws, nut, bridge, pickup, extras, head, frets} = values
   const strings = values.strings?.length ?? 0
   const need = (item: BillItem, count: number, from: string, word: RegExp): Needed[] =>
     count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
@@ -125,7 +132,7 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
     ...rod('nut', nut?.kind?.value, nut?.diameter?.mm),
     ...rod('bridge', bridge?.kind?.value),
     ...need({is: 'retainer screw'}, head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
-    ...(wireMm === undefined ? [] : need({is: 'fret wire', mm: wireMm}, 1, 'frets', /fret ?wire/i)),
+    ...(wireMm === undefined ? [] : need(wireItem(wireMm, frets), 1, 'frets', /fret ?wire/i)),
     ...need(
       {is: 'pickup', kind: pickup?.kind?.value},
       pickup ? 1 : 0,
@@ -138,6 +145,10 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
       return {item: value, count: 1, from: `extras.${i + 1}`, isCalled}
     }),
   ]
+}
+
+function wireItem(mm: number, frets: BuildValues['frets']): BillItem {
+  return {is: 'fret wire', mm, metal: frets?.material?.value, widthMm: frets?.['wire-width']?.mm}
 }
 
 /** List the pieces that are cut, with what they cost where that is known, and the boards still to be bought. */

@@ -10,6 +10,9 @@ export interface Piece {
   /** From where to where it is clear, from one end. */
   clearMm?: readonly [number, number] | undefined
   cost?: number | undefined
+  /** The day it came into the shop; absent: it was always there. */
+  bought?: string | undefined
+  remark?: string | undefined
 }
 
 /** What a plan depends on besides the build itself. */

@@ -49,6 +49,9 @@ export interface CutPiece {
   strips: SawnPiece['strips']
   /** Those that go back on the rack, the longest first. */
   offcuts: SawnPiece['offcuts']
+  /** The day it came into the shop. */
+  bought?: string | undefined
+  remark?: string | undefined
 }
 
 /** More parts than this in one build are a slip of the pen. */
@@ -94,8 +97,8 @@ export function planCuts(settled: Settled, neck: Plan['neck'], rack: Context['pi
 }
 
 function cutPiece({fromMm, toMm, strips, offcuts}: SawnPiece, piece: PieceAtHand): CutPiece {
-  const {id, stockId, woodName, lengthMm, widthMm, thicknessMm} = piece
-  return {id, stockId, wood: woodName, lengthMm, widthMm, thicknessMm, fromMm, toMm, strips, offcuts}
+  const {woodName: wood, id, stockId, lengthMm, widthMm, thicknessMm, bought, remark} = piece
+  return {id, stockId, wood, lengthMm, widthMm, thicknessMm, fromMm, toMm, strips, offcuts, bought, remark}
 }
 
 /** List the parts that the file itself lists, cut as written; one of several carries its number. */

@@ -5,9 +5,9 @@ import type {Cuts} from './cut-list.ts'
 
 /** A piece on the rack. */
 export interface RackPiece extends Piece {
-  /** The day it came into the shop; absent: it was always there. */
-  bought?: string | undefined
-  remark?: string | undefined
+  /** Its own density and stiffness, where the rack's file gives them. */
+  densityKgM3?: number | undefined
+  stiffnessMpa?: number | undefined
   /** What it is left over from: there since the day that build was started. */
   from?: {build: string; piece: string; on: string} | undefined
 }
@@ -20,7 +20,8 @@ export interface Rack {
 
 /** Stand the pieces of the rack file on it, `count: 6` as `A4.1` to `A4.6`; one without a size or id is left out. */
 export function rackOf(listed: readonly StockPiece[]): Rack {
-  const pieces = listed.flatMap(({id, wood, length, width, thickness, clear, count, remark, bought}) => {
+  const pieces = listed.flatMap((piece) => {
+    const {id, wood, length, width, thickness, clear, count} = piece
     if (!id || !length || !width || !thickness) return []
     const [from, to] = clear ?? []
     const many = count?.value ?? 1
@@ -33,8 +34,11 @@ export function rackOf(listed: readonly StockPiece[]): Rack {
         widthMm: width.mm,
         thicknessMm: thickness.mm,
         clearMm: from && to && [from.mm, to.mm],
-        bought: bought?.iso,
-        remark: remark?.value,
+        cost: piece.cost?.amount,
+        bought: piece.bought?.iso,
+        remark: piece.remark?.value,
+        densityKgM3: piece.density?.kgM3,
+        stiffnessMpa: piece.stiffness?.mpa,
       }),
     )
   })
@@ -87,14 +91,7 @@ function piecesFor({pieces, cut}: Rack, {values: {started, take = []}}: RackBuil
   return {
     pieces: pieces
       .filter(({bought}) => isThere(bought))
-      .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm}) => ({
-        id,
-        wood,
-        lengthMm,
-        widthMm,
-        thicknessMm,
-        clearMm,
-      })),
+      .map(({from, densityKgM3, stiffnessMpa, ...piece}) => piece),
     gone: [...gone, ...later],
   }
 }

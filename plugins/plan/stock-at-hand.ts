@@ -31,6 +31,9 @@ export interface PieceAtHand extends StockPiece {
   woodName: string
   /** From the rack, not listed by the build itself. */
   isFromRack: boolean
+  /** The day it came into the shop. */
+  bought?: string | undefined
+  remark?: string | undefined
 }
 
 /** List the pieces that a build names: its own stock in file order, then those it takes from the rack, each once. */
@@ -51,16 +54,27 @@ export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAl
       widthMm: width.mm,
       thicknessMm: thickness.mm,
       isFromRack: false,
+      bought: piece.bought?.iso,
+      remark: piece.remark?.value,
       ...(from && to && {clearMm: [from.mm, to.mm] as const}),
     }))
   })
   const taken = new Set(values.take?.map(({value}) => value))
   const fromRack = rack
     .filter((piece) => taken.has(piece.id) || taken.has(piece.id.replace(/\.\d+$/, '')))
-    .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm}): PieceAtHand => {
+    .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm, bought, remark}): PieceAtHand => {
       const named = woodRow({wood: {value: wood}})
       const sizes = {lengthMm, widthMm, thicknessMm, ...(clearMm && {clearMm})}
-      return {id, stockId: id, wood: named.woodRow, woodName: named.wood, ...sizes, isFromRack: true}
+      return {
+        id,
+        stockId: id,
+        wood: named.woodRow,
+        woodName: named.wood,
+        ...sizes,
+        isFromRack: true,
+        bought,
+        remark,
+      }
     })
   return [...own, ...fromRack]
 }

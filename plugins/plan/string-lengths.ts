@@ -3,6 +3,7 @@ import {packetLengths, pastThePostMm} from '../tables/strings.ts'
 import {inchMm} from '../tables/units.ts'
 import {type BoxPlace, stationOf} from './box/box-place.ts'
 import type {Budget} from './neck/budget.ts'
+import {stretchMm} from './string-facts.ts'
 import type {StringPlan} from './strings.ts'
 import type {Placed} from './tuners.ts'
 
@@ -14,6 +15,8 @@ export interface StringLength {
   packetMm?: number | undefined
   /** The furthest place of its anchor that a packet’s string reaches. */
   anchorWithinMm?: number | undefined
+  /** Turns of the tuner's button from taut to pitch. */
+  buttonTurns?: number | undefined
 }
 
 interface Ends {
@@ -25,7 +28,8 @@ interface Ends {
 /**
  * Say how long each string has to be: from its anchor over bridge and nut to its post, and what it needs past that.
  * Where posts or anchors are not placed yet, from the ends of the neck, which is no less; only where both are placed,
- * what a packet of its gauge holds, and how far off its anchor may lie. Nothing is added without either.
+ * what a packet of its gauge holds, how far off its anchor may lie, and how often its tuner turns to pitch. Nothing is
+ * added without either.
  */
 export function withLengths(
   strings: readonly StringPlan[],
@@ -42,8 +46,27 @@ export function withLengths(
     if (!post || anchoredMm === undefined) return {...string, lengthNeededMm}
     const packetMm = packetOf(string.gaugeMm)
     const anchorWithinMm = anchoredMm - Math.max(0, lengthNeededMm - packetMm)
-    return {...string, lengthNeededMm, packetMm, anchorWithinMm}
+    const buttonTurns = turnsToPitch(string, anchoredMm - postMm, values.tuners)
+    return {...string, lengthNeededMm, packetMm, anchorWithinMm, buttonTurns}
   })
+}
+
+/**
+ * Say how often a tuner's button turns from where its string (so many mm from anchor to post) lies straight to its
+ * pitch: the string's stretch over the length that one turn of the post winds up, times the gear's ratio. The post
+ * counts as thick as its hole, and the string winds on at its own middle; friction at nut and bridge is left out.
+ * Source: Hooke's law; geometry.
+ */
+export function turnsToPitch(
+  {tensionN, stiffnessMpa, sectionMm, gaugeMm = 0}: StringPlan,
+  lengthMm: number,
+  tuners: BuildValues['tuners'],
+): number | undefined {
+  const {ratio, 'post-hole': post} = tuners ?? {}
+  if (!ratio || !post || tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined)
+    return undefined
+  const turnMm = Math.PI * (post.mm + gaugeMm)
+  return (ratio.value * stretchMm({stiffnessMpa, sectionMm}, tensionN, lengthMm)) / turnMm
 }
 
 /** How long the string of a packet is, in mm, by its gauge. */

@@ -25,7 +25,9 @@ export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined
   const look = (tree: Record<string, unknown>, keys: readonly (string | number)[]) => {
     const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
     const wood = own.wood?.value
-    if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !woodOf(wood, own)) {
+    // A head's plate only weighs.
+    const isKnown = keys.at(-1) === 'plate' && own.density ? true : woodOf(wood, own) !== undefined
+    if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !isKnown) {
       found.push({path: [...keys, 'wood'].join('.'), wood, nearest: nearest(wood, names)})
     }
     for (const key in tree) {

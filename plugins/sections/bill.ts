@@ -37,7 +37,14 @@ function costs(cost: Cost) {
     ...(cost.materials === undefined ? [] : [['Materials', money(cost.materials, cost)] as const]),
     ...(cost.hours > 0 ? [['Work', `${number(cost.hours, 1)} h`] as const] : []),
     ...(cost.total === undefined ? [] : [['Total', money(cost.total, cost)] as const]),
+    ...(cost.price === undefined ? [] : [['Price', money(cost.price, cost)] as const]),
+    ...(cost.left === undefined ? [] : [['Left for the work', leftForWork(cost.left, cost)] as const]),
   ])
+}
+
+function leftForWork(left: number, cost: Cost): string {
+  const anHour = cost.hours > 0 ? `, ${money(left / cost.hours, cost)} an hour` : ''
+  return money(left, cost) + anHour
 }
 
 function money(amount: number | undefined, cost: Cost | undefined): string {

@@ -44,10 +44,17 @@ function cutAlike(pieces: readonly CutPiece[], cuts: Cuts, plan: Plan, at: numbe
     ids.length > 8 ? `${inWords([...ids.slice(0, 3), `${number(ids.length - 3, 0)} more`])}` : inWords(ids)
   return [
     subHeading(`${piece.id}, ${piece.wood}`),
+    ...[...new Set(pieces.map(known))].flatMap((said) => (said ? [note(said)] : [])),
     ...(several ? [paragraph(`Cut ${number(pieces.length, 0)} pieces like this: ${all}.`)] : []),
     ...(at < mostDrawn ? [drawn(piece, parts, plan, at)] : []),
     steps(pieceSteps(piece, parts, plan)),
   ]
+}
+
+/** Say what was noted of a piece, and since when it is there: `Hatch board; bought 2026-04-02.` */
+function known({remark, bought}: CutPiece): string {
+  const said = [remark, bought && `bought ${bought}`].filter(Boolean).join('; ')
+  return said && `${said[0]!.toUpperCase()}${said.slice(1)}.`
 }
 
 function drawn(piece: CutPiece, parts: ReadonlyMap<string, Part>, plan: Plan, at: number): BlockContent {

@@ -1,4 +1,5 @@
 import type {RootContent} from 'mdast'
+import type {Crowns} from '../plan/neck/fretting.ts'
 import type {Plan} from '../plan/plan.ts'
 import {fineBoth} from '../words/lengths.ts'
 import {type Inline, paragraph, subHeading} from './kit.ts'
@@ -13,6 +14,7 @@ export function fretting(plan: Plan): RootContent[] {
   return [
     subHeading('Fretting'),
     ...slots(plan).map((said) => paragraph(...said)),
+    ...(frets.crowns ? [paragraph(...crowns(frets.crowns, plan))] : []),
     ...(wireMm === undefined
       ? []
       : [
@@ -33,6 +35,22 @@ export function fretting(plan: Plan): RootContent[] {
           }),
         ]
       : []),
+  ]
+}
+
+/** Say what the wire's crowns leave of the face, and how far the face has to reach past the last. */
+function crowns({widthMm, leastBareMm, between}: Crowns, {units}: Plan): Inline[] {
+  const fine = (mm: number) => measure(...fineBoth(mm, {units}, 3))
+  const bare: Inline[] =
+    leastBareMm > 0 ? [', stay ', fine(leastBareMm), ' of bare wood'] : [', stays no wood at all']
+  return [
+    'A crown takes ',
+    fine(widthMm),
+    `: between the nearest two, ${between[0]} and ${between[1]}`,
+    ...bare,
+    ', and the face has to reach ',
+    fine(widthMm / 2),
+    ' past the last line.',
   ]
 }
 

@@ -2,7 +2,7 @@ import type {BlockContent} from 'mdast'
 import {pullPlot} from '../drawings/plots/pull-plot.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {StringPlan} from '../plan/strings.ts'
-import {forceWords, inWords} from '../words/quantities.ts'
+import {forceWords, inWords, number} from '../words/quantities.ts'
 import {figure, type Inline, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {force, length} from './measures.ts'
@@ -94,6 +94,19 @@ function remarks({strings = [], scale, units}: Plan, hasEnds: boolean): Inline[]
       ? [['How hard they pull follows from ', code('scale.length'), '.']]
       : []),
     ...(longest ? reach(longest, units) : []),
+    ...turnsToPitch(strings),
+  ]
+}
+
+function turnsToPitch(strings: readonly StringPlan[]): Inline[][] {
+  const turns = strings.flatMap(({name, buttonTurns}) =>
+    buttonTurns === undefined ? [] : [`${number(buttonTurns, 1)} for ${name}`],
+  )
+  if (turns.length === 0) return []
+  return [
+    [
+      `Turns of the button from taut to pitch: ${inWords(turns)}; that is what the string stretches (Hooke’s law), on a post as thick as its hole.`,
+    ],
   ]
 }
 

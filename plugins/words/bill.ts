@@ -1,6 +1,10 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {BillItem} from '../plan/bill.ts'
+import {inch} from '../tables/units.ts'
 import type {Units} from './quantities.ts'
+
+/** Fret wire is sold by thousandths of an inch, or hundredths of a millimetre. */
+const wireRulers = {in: {units: 'in', rulerMm: inch(0.001)}, mm: {units: 'mm', rulerMm: 0.01}} as const
 
 /** Name something to get as a shop would: `screws, no. 8 × 1 in`, `string .013, steel`. */
 export function billItem(item: BillItem, {units}: Units): string {
@@ -15,7 +19,14 @@ export function billItem(item: BillItem, {units}: Units): string {
     case 'bolt':
       return `${item.is} for the ${item.for}${item.diameterMm === undefined ? '' : `, ${size(item.diameterMm)}`}`
     case 'fret wire':
-      return `fret wire, ${size(item.mm)} in all`
+      return [
+        'fret wire',
+        item.metal,
+        item.widthMm && `${writeLength(item.widthMm, wireRulers[units])} wide`,
+        `${size(item.mm)} in all`,
+      ]
+        .filter(Boolean)
+        .join(', ')
     case 'pickup':
       return item.kind ? `${item.kind} pickup` : 'pickup'
     case 'wood':

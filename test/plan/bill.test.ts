@@ -38,6 +38,14 @@ describe('bill', () => {
     )
   })
 
+  test('names fret wire by its metal and its width', () => {
+    const fretted = {scale: '{length: 24, fretted: true}'}
+    expect(items(fretted).join()).toMatch(/1 fret wire, [\d /]+ in in all/)
+    expect(items({...fretted, frets: '{wire-width: .08, material: brass}'}).join()).toMatch(
+      /1 fret wire, brass, 0\.08 in wide, [\d /]+ in in all/,
+    )
+  })
+
   test('names nothing twice that was paid for', () => {
     const found = items({cost: '[{item: Tuners with screws, count: 3, each: 2.10}]'})
     expect(found[0]).toBe('3 Tuners with screws')
@@ -52,6 +60,19 @@ describe('bill', () => {
     expect(bill![0]).toEqual({item: 'tuners', count: 3, each: 2.1, total: 6.3, from: 'cost'})
     expect(bill![2]).toEqual({item: 'ferrules', count: 3, from: 'cost'})
     expect(cost).toEqual({materials: 10.65, hours: 0, total: 10.65, currency: 'EUR'})
+  })
+
+  test('says what a price leaves for the work', () => {
+    const paid = {cost: '[{item: varnish, each: 4.35}]', price: '120'}
+    expect(planOf(paid).cost).toEqual({
+      materials: 4.35,
+      hours: 0,
+      total: 4.35,
+      price: 120,
+      left: 115.65,
+      currency: 'EUR',
+    })
+    expect(planOf({price: '20'}).cost).toMatchObject({hours: 0, price: 20, left: 20})
   })
 
   test('takes wood from what its piece cost, once it is cut', () => {

@@ -29,6 +29,23 @@ async function lead(...builds: ReturnType<typeof build>[]) {
 }
 
 describe('the rack', () => {
+  test('a piece keeps what its file tells of it, and what it cost', async () => {
+    const noted =
+      '- {id: A4, wood: beech, length: 40, width: 3, thickness: 3/4, cost: 7, bought: 2026-01-01, remark: old rail}'
+    const start = rackOf(readRack(noted, {}).pieces)
+    let plan: Plan | undefined
+    await throughRack(
+      start,
+      [build('one', `started: 2026-01-02\ntake: [A4]\n${rail}`)],
+      async (one, context) => {
+        plan = planBuild(one, {journal: {}, ...context})
+        return plan.cuts
+      },
+    )
+    expect(plan!.cuts!.pieces[0]).toMatchObject({id: 'A4', bought: '2026-01-01', remark: 'old rail'})
+    expect(plan!.bill).toContainEqual({item: 'beech, A4', count: 1, each: 7, total: 7, from: 'stock'})
+  })
+
   test('builds take their wood in the order they were started, then by slug', async () => {
     const take = (slug: string, day: string) => build(slug, `started: ${day}\ntake: [A4]\n${rail}`)
     const {of} = await lead(

@@ -61,6 +61,9 @@ export const neck = record(
   {short: {keys: ['width', 'thickness'], between: ' x '}},
 )
 
+// A plate only weighs: it stiffens nothing that bends.
+const {stiffness: _, ...plate} = sheet
+
 export const head = record('The head.', {
   length: length('From the nut line to the head end.', {min: 20, max: 600}),
   thickness: length('Face to back.', {min: 3, max: 60}),
@@ -69,7 +72,7 @@ export const head = record('The head.', {
   ledge: length('Flat behind the nut line before the slope starts.', {max: 100}),
   drop: length("How far a straight head's face is cut down.", {max: 60}),
   retainer: choice(['bar', 'screw'], 'What holds the strings down behind the nut.'),
-  plate: record('A plate glued on its face.', sheet, {none: true}),
+  plate: record('A plate glued on its face.', plate, {none: true}),
 })
 
 export const fingerboard = record(

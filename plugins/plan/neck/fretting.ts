@@ -1,5 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
+import type {Line} from '../lines.ts'
 import type {Scale} from '../scale.ts'
 import type {NeckModel} from './model.ts'
 
@@ -19,6 +20,16 @@ export interface Fretting {
   /** The wire to buy. */
   wireMm?: number | undefined
   overhangMm: number
+  /** What the crowns of the wire leave between them; absent while the wire's width is not known. */
+  crowns?: Crowns | undefined
+}
+
+export interface Crowns {
+  widthMm: number
+  /** The wood that stays bare between the two nearest crowns. */
+  leastBareMm: number
+  /** The labels of those two. */
+  between: string[]
 }
 
 /** How far a piece of wire is cut over the neck's edge at each side (mm): common practice, no source. */
@@ -29,7 +40,7 @@ const slotClearsMm = 0.5
 /**
  * Say how to fret the neck (mm): slot width and depth from the wire, a piece of wire for each line, cut over both
  * edges, and the wire to buy. A saw's own kerf, where given, is the slot's width. On a crowned face the slot follows
- * the crown, so its depth is the same along the line.
+ * the crown, so its depth is the same along the line. The crowns' own width tells what they leave of the face.
  */
 export function planFretting(
   {frets}: BuildValues,
@@ -51,5 +62,16 @@ export function planFretting(
     pieces,
     wireMm: pieces?.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
     overhangMm,
+    crowns: crownsOf(lines, frets?.['wire-width']?.mm),
   }
+}
+
+function crownsOf(lines: readonly Line[], widthMm: number | undefined): Crowns | undefined {
+  const last = lines.reduce(
+    (least, line, i) => (i > 0 && line.fromPreviousMm < lines[least]!.fromPreviousMm ? i : least),
+    1,
+  )
+  const [before, after] = [lines[last - 1], lines[last]]
+  if (widthMm === undefined || !before || !after) return undefined
+  return {widthMm, leastBareMm: after.fromPreviousMm - widthMm, between: [before.label, after.label]}
 }

@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Cutter} from './cut.ts'
 import {headPoint} from './head.ts'
-import {type LayerWood, layerWood} from './layers.ts'
+import {layerWood} from './layers.ts'
 import {distinctPlaces, type NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
 
@@ -25,7 +25,13 @@ export function planMass({head: given}: BuildValues, model: NeckModel, cut: Cutt
   const plate = given?.plate
   const lumps = [
     ...neckLumps(model, cut, -head.ledgeMm, tailMm),
-    ...headLumps(model, plate && {...layerWood(plate), thicknessMm: plate.thickness?.mm ?? 0}),
+    ...headLumps(
+      model,
+      plate && {
+        densityKgM3: plate.density?.kgM3 ?? layerWood(plate).densityKgM3,
+        thicknessMm: plate.thickness?.mm ?? 0,
+      },
+    ),
   ]
   const massKg = lumps.reduce((sum, {kg}) => sum + kg, 0)
   if (!(massKg > 0)) return undefined
@@ -59,7 +65,7 @@ function neckLumps({changes}: NeckModel, cut: Cutter, fromMm: number, toMm: numb
 
 function headLumps(
   {head, layup, taper}: NeckModel,
-  plate: (LayerWood & {thicknessMm: number}) | undefined,
+  plate: {densityKgM3: number | undefined; thicknessMm: number} | undefined,
 ): Lump[] {
   const widthMm = neckWidthAt(0, taper)
   const sawn = layup.layers.filter(({isSawn}) => isSawn)

@@ -128,6 +128,18 @@ describe('fretting', () => {
     )
   })
 
+  // By hand: on 24 in, lines 16 and 17 lie 24·(2^(−16/12) − 2^(−17/12)) = 0.534 in apart.
+  test('crowns leave bare what their width takes of the nearest two', () => {
+    const {plan} = planOf(
+      'title: F\nscale: {length: 24, lines: 17, fretted: true}\nneck: 1 1/2 x 3/4\nfrets: {wire-width: .08}',
+    )
+    const {widthMm, leastBareMm, between} = plan.neck!.fretting!.crowns!
+    expect(widthMm).toBeCloseTo(0.08 * inch, 9)
+    expect(leastBareMm / inch).toBeCloseTo(24 * (2 ** (-16 / 12) - 2 ** (-17 / 12)) - 0.08, 9)
+    expect(between).toEqual(['16', '17'])
+    expect(neckOf(soundNecks['four strings on a narrow nut'], {frets: ''}).fretting!.crowns).toBeUndefined()
+  })
+
   test('is left out of a neck with marks only', () => {
     expect(neckOf(soundBuilds['on top']).fretting).toBeUndefined()
   })

@@ -179,3 +179,27 @@ ${strings.map(({note, gauge, core}) => `  - {note: ${note}, gauge: ${gauge}${cor
     {numRuns: 100},
   )
 })
+
+describe('turns of the button from taut to pitch', () => {
+  const strung = (tuners: string, string = '{note: A3, gauge: .016}') =>
+    one(string, `neck: {width: 1 1/2}\nanchors: {at: 700 mm, spacing: 1/2}\ntuners: ${tuners}`).buttonTurns
+
+  // By hand: 2·0.65 m·220 Hz and 7850 kg/m³ of 0.4064 mm pull 83.3 N; over 800 mm of 203.4 GPa that is 2.525 mm,
+  // of the 21.23 mm that a turn of a 6.35 mm post winds on at the string's middle; times 18.
+  test('are the string’s stretch by what a turn of the post winds up, times the gear', () => {
+    const tensionN = 7850 * (Math.PI / 4) * 0.0004064 ** 2 * (2 * 0.65 * 220) ** 2
+    const stretchMm = (tensionN * 800) / (203_400 * (Math.PI / 4) * 0.4064 ** 2)
+    const turns = (18 * stretchMm) / (Math.PI * (6.35 + 0.4064))
+    expect(turns).toBeCloseTo(2.14, 2)
+    expect(strung('{post-hole: 1/4, ratio: 18, at: [-100 mm], off: [0]}')).toBeCloseTo(turns, 9)
+  })
+
+  test('are not known without the gear, the post or the string’s stiffness', () => {
+    expect(strung('{post-hole: 1/4, at: [-100 mm], off: [0]}')).toBeUndefined()
+    expect(strung('{ratio: 18, at: [-100 mm], off: [0]}')).toBeUndefined()
+    expect(strung('{post-hole: 1/4, ratio: 18}')).toBeUndefined()
+    expect(
+      strung('{post-hole: 1/4, ratio: 18, at: [-100 mm], off: [0]}', '{note: A3, mass: 1 g/m}'),
+    ).toBeUndefined()
+  })
+})
