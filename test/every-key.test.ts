@@ -238,8 +238,8 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
   const {site} = await makeSite(root, {prefix: '/', isWriting: false, assets: {}}, cache)
   remove()
   const layouts = {frame: frame(site.around), sheet: sheet(site.around), bare: () => ''}
-  const own = pagesOfBuilds(site)
-  return [...own, ...pagesOfTheJournal(site, own)]
+  const own = pagesOfBuilds(site, [])
+  return [...own, ...pagesOfTheJournal(site, own, [])]
     .map(({address, layout, data, content}) =>
       layout === 'bare' ? '' : layouts[layout]({...data, address, content: content()}),
     )
