@@ -20,8 +20,6 @@ const steps = [
 ]
 run('Tests', [
   ...wholeRun,
-  '--testTimeout=180000',
-  '--hookTimeout=180000',
   '--reporter=default',
   '--reporter=json',
   `--outputFile.json=${results}`,
