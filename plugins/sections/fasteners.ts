@@ -115,7 +115,7 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
 
 /** Fold away each row's diameters, both roots among them, and what a screw of it holds and is asked for. */
 function holding(rows: readonly Fastener[][], plan: Plan): BlockContent {
-  return figures('Figures: what each screw holds', [holdingTable(rows, plan), ...sources()])
+  return figures('Figures: what each screw holds', [holdingTable(rows, plan), ...sources(rows.flat())])
 }
 
 function holdingTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
@@ -149,13 +149,15 @@ function holdingTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
   })
 }
 
-function sources(): BlockContent[] {
+/** Say where the figures come from; of end grain only where a screw holds in it. */
+function sources(screws: readonly Fastener[]): BlockContent[] {
+  const endGrain = screws.some(({isEndGrain}) => isEndGrain) ? `${screwSources.endGrain}; ` : ''
   return [
     note(
       'A third of the holding power is the most to ask of a screw that stays under load: common practice, no source. Of a wood known by a loose name the lightest is taken.',
     ),
     source(
-      `${screwSources.withdrawal}; ${screwSources.thread}; ${screwSources.endGrain}; ${screwSources.edges}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
+      `${screwSources.withdrawal}; ${screwSources.thread}; ${endGrain}${screwSources.edges}; pilots: ${screwSources.pilot}; shank: ${screwSources.shank}; root: ${screwSources.root}.`,
     ),
   ]
 }

@@ -42,11 +42,10 @@ export const screwSources = {
   pilot:
     'Wood Handbook, FPL-GTR-282, p. 8-10: lead holes about 70 % of the root in softwoods, 90 % in hardwoods',
   withdrawal: 'Wood Handbook, FPL-GTR-282, Eq. 8-10: p = 108.25 G² D L',
-  thread: 'about two thirds of a cut-thread screw’s length is thread: common practice',
+  thread: 'two thirds thread: common practice',
   endGrain:
     'end grain: about three quarters of side grain, and uneven (Wood Handbook, ch. 8, from memory); the National Design Specification lets no screw be pulled out of end grain at all',
-  edges:
-    'edges and ends: 2.5 and 5 shanks, the distances that the commentary to the National Design Specification recommends for bored wood screws, from memory',
+  edges: 'edges and ends: 2.5 and 5 shanks, commentary to the NDS, from memory',
   shank: 'ANSI/ASME B18.6.1: 0.060 + 0.013 in times the gauge',
-  root: 'the mid-thread average of tapered cut-thread screws, about two thirds of the shank (Wood Handbook, ch. 8); the design tables (NDS, Table L3, from memory) give a larger one; measure your own screw',
+  root: 'mid-thread average of cut-thread screws (Wood Handbook, ch. 8); the NDS, Table L3, from memory, is larger',
 } as const
