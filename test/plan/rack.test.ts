@@ -3,6 +3,7 @@ import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {Context} from '../../plugins/plan/context.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {offcutName, piecesOn, rackOf, throughRack} from '../../plugins/plan/rack.ts'
+import {printedPlan} from '../../plugins/words/printed-plan.ts'
 
 const rack = `
 - {id: A4, wood: beech, length: 40, width: 3, thickness: 3/4}
@@ -43,7 +44,13 @@ describe('the rack', () => {
       },
     )
     expect(plan!.cuts!.pieces[0]).toMatchObject({id: 'A4', bought: '2026-01-01', remark: 'old rail'})
-    expect(plan!.bill).toContainEqual({item: 'beech, A4', count: 1, each: 7, total: 7, from: 'stock'})
+    expect(printedPlan(plan!).bill).toContainEqual({
+      item: 'beech, A4',
+      count: 1,
+      each: 7,
+      total: 7,
+      from: 'stock',
+    })
   })
 
   test('builds take their wood in the order they were started, then by slug', async () => {
