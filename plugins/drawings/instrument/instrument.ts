@@ -1,3 +1,4 @@
+import type {BoxSizes} from '../../plan/box/box-place.ts'
 import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import {neckWidthAt} from '../../plan/neck/taper.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
@@ -18,16 +19,7 @@ export interface DrilledHole extends Place {
 }
 
 /** The box's outside, in mm, once it lies somewhere along the neck. */
-interface PlacedBox {
-  atMm: number
-  tailMm: number
-  lengthMm: number
-  widthMm: number
-  depthMm: number
-  sidesMm: number
-  topMm: number
-  backMm: number
-}
+type PlacedBox = BoxSizes['outside'] & {atMm: number; tailMm: number}
 
 /** A cut across the neck, and the radius of its back edges there, in mm; 0 where they are left square. */
 export interface CrossSection extends NeckCrossSection {
