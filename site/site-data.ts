@@ -45,6 +45,8 @@ export interface SiteBuild {
   key: string
   /** Its pictures, recordings and other files that its page shows or leads to. */
   files: readonly Artefact[]
+  /** Names of files to take away that this program fails to write. */
+  ungiven: readonly string[]
 }
 
 /** Everything that pages are made from; the builds are those that the site shows, newest first. */

@@ -60,7 +60,8 @@ async function build(prefix: string, site: string): Promise<number> {
   for (const line of reportUnmade(unmade)) console.error(line)
   await clearVersions(site)
   await cache.tidy()
-  return unmade.length > 0 || made.site.builds.some(({made: {faults}}) => faults.length > 0) ? 1 : 0
+  const isFailed = made.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
+  return unmade.length > 0 || isFailed ? 1 : 0
 }
 
 /** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */

@@ -16,6 +16,7 @@ import {
 } from '../../plugins/plan/rack.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import {keyOf} from '../cache.ts'
+import {programFails} from '../steps/program-fails.ts'
 import type {ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
@@ -77,12 +78,23 @@ export async function planOpened(
   steps: Steps,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
-  const near = relevant(build, surroundings)
-  const looked = await lookAtFiles(build, opened.folder, near.files, steps)
+  const {near, looked, faults} = await lookAround(opened, surroundings, steps)
   const around = {...near, ...(looked.troubles.length > 0 && {troubles: looked.troubles})}
   const read = {key, build, problems}
   const planned = await steps.plan({read, surroundings: around, journal: settings, pieces, gone})
-  return {...opened, ...planned, looked}
+  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked}
+}
+
+/** Look at what a build names around it; where this program fails at that, nothing is there, and why is told. */
+async function lookAround({build, folder}: OpenBuild, surroundings: Surroundings, steps: Steps) {
+  try {
+    const near = relevant(build, surroundings)
+    return {near, looked: await lookAtFiles(build, folder, near.files, steps), faults: []}
+  } catch (error) {
+    const looked: LookedAt = {pictures: new Map(), files: [], troubles: []}
+    const faults = [programFails('look at the files of', error)]
+    return {near: {files: [], builds: surroundings.builds}, looked, faults}
+  }
 }
 
 /** A build of the journal, read; `problems` are the reader's own. */

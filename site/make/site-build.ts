@@ -9,6 +9,7 @@ import {linkedBuilds} from '../journal/surroundings.ts'
 import type {Artefact} from '../page.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
 import type {Downloads} from '../steps/downloads.ts'
+import {programFails, proseAsWritten} from '../steps/program-fails.ts'
 import type {Steps} from '../steps/steps.ts'
 import {publishedFiles} from './published-files.ts'
 
@@ -24,8 +25,16 @@ interface Among {
   steps: Steps
 }
 
-/** Make what the pages of one build are written from. */
+/** Make what the pages of one build are written from; where this program fails at it, its prose and why. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
+  try {
+    return await wholeBuild(one, among)
+  } catch (error) {
+    return proseAlone(one, among, error)
+  }
+}
+
+async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   const {shown, around, cache, steps} = among
   const {slug, file, text, plan} = one
   const build = withoutHiddenOriginal(one.build, among)
@@ -49,6 +58,8 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
   const cover = build.values.cover && pictures.get(build.values.cover.value)
+  const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))
+  const faults = [...made.faults, ...ungiven]
   return {
     slug,
     file,
@@ -56,17 +67,41 @@ export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBu
     text: build === one.build ? text : withoutLineOf('based-on', one),
     build,
     plan,
-    problems: [...told, ...made.faults],
+    problems: [...told, ...faults],
     relatives,
     isDraft: build.values.publish?.value === false,
-    made: {...made, words: withoutDrafts(made.words, one.build, among.hidden)},
+    made: {...made, faults, words: withoutDrafts(made.words, one.build, among.hidden)},
     cover,
     key: keyOf(
       madeKey,
-      JSON.stringify(around),
-      [...Object.keys(given), ...files.map((each) => each.address)].join(),
+      JSON.stringify([around, given.failed]),
+      [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
     files: [...givenFiles(slug, given), ...files],
+    ungiven: given.failed.map(({name}) => name),
+  }
+}
+
+/** Keep of a build that this program fails on what needs no work: its prose, and where it is a copy of a draft no key. */
+function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown): SiteBuild {
+  const {slug, file, plan} = one
+  const isCopyOfDraft = hidden.includes(one.build.values['based-on']?.value ?? '')
+  const {'based-on': original, ...values} = one.build.values
+  const faults = [programFails('show', error)]
+  return {
+    slug,
+    file,
+    title: values.title?.value ?? slug,
+    text: isCopyOfDraft ? '' : one.text,
+    build: isCopyOfDraft ? {...one.build, values} : one.build,
+    plan,
+    problems: faults,
+    relatives: {copies: []},
+    isDraft: values.publish?.value === false,
+    made: {html: proseAsWritten(one.text), headings: [], hanging: undefined, words: '', faults},
+    key: keyOf('prose alone', one.key, one.text, JSON.stringify([around, faults])),
+    files: [],
+    ungiven: [],
   }
 }
 
@@ -108,7 +143,7 @@ function ledTo(build: Build, {original, copies}: Relatives, {bySlug}: Kin): stri
 const names = (message: string, slug: string): boolean => message.split(/[^a-z0-9-]+/).includes(slug)
 
 function givenFiles(slug: string, given: Downloads): Artefact[] {
-  return Object.entries(given).map(([name, file]) => {
+  return Object.entries(given.files).map(([name, file]) => {
     const content = 'text' in file ? file.text : file.base64
     const bytes = () => ('text' in file ? file.text : Buffer.from(file.base64, 'base64'))
     return {address: `/builds/${slug}/${name}`, key: keyOf(content), bytes}

@@ -94,7 +94,7 @@ const downloadList = [
 ] as const
 
 /** Lead to the files beside a build's page. */
-function downloads({slug, plan, files}: SiteBuild): Element {
+function downloads({slug, plan, files, ungiven}: SiteBuild): Element {
   const isThere = (name: string) =>
     ['care/', 'build.md', 'plan.json'].includes(name) ||
     (name === 'bench/' && plan.work !== undefined) ||
@@ -107,6 +107,9 @@ function downloads({slug, plan, files}: SiteBuild): Element {
         .filter(([file]) => isThere(file))
         .map(([file, name, what]) => h('li', [h('a', {href: `/builds/${slug}/${file}`}, name), `: ${what}`])),
     ),
+    ungiven.length > 0
+      ? h('p', `This program fails to write ${ungiven.join(', ')}, which is its own fault.`)
+      : undefined,
   ])
 }
 

@@ -47,13 +47,14 @@ export const isPictureLook = (value: unknown): value is PictureLook =>
 /** Tell whether a kept value is files to give away: none by any other name, since names become paths. */
 export const isDownloads = (value: unknown): value is Downloads =>
   isRecord(value) &&
-  Object.keys(value).length > 0 &&
-  Object.entries(value).every(
+  isRecord(value.files) &&
+  Object.entries(value.files).every(
     ([name, file]) =>
-      downloadNames.some((known) => known === name) &&
-      isRecord(file) &&
-      isText('text' in file ? file.text : file.base64),
-  )
+      isDownloadName(name) && isRecord(file) && isText('text' in file ? file.text : file.base64),
+  ) &&
+  isListOf(value.failed, (one) => isRecord(one) && isDownloadName(one.name) && isText(one.why))
+
+const isDownloadName = (name: unknown): boolean => downloadNames.some((known) => known === name)
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value)

@@ -1,6 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {cardDrawing} from '../../plugins/drawings/views/card.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
@@ -10,6 +10,7 @@ import {markup, withPrefix} from '../markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
 import type {Hanging, MadeBuild} from '../site-data.ts'
+import {type Failed, programFails, proseAsWritten, tried} from './program-fails.ts'
 
 /** All that the costly part of a build's pages is made of. */
 interface BuildParts extends Omit<PageInput, 'picture' | 'failed'> {
@@ -33,23 +34,6 @@ export function makeBuild(input: BuildParts): MadeBuild {
   return {html, headings: [...headings], hanging, words, faults}
 }
 
-/** A fault of this program is told as a problem of the file that it fails on, so that every other file goes on. */
-export function programFails(step: string, error: unknown): Problem<RuleName> {
-  const message = `this program fails to ${step} the file, which is its own fault: ${(error as Error).message}`
-  return {rule: 'program-fails', severity: 'fault', ...wholeFile, message}
-}
-
-type Failed = (what: string, error: unknown) => void
-
-function tried<T>(what: string, make: () => T, failed: Failed): T | undefined {
-  try {
-    return make()
-  } catch (error) {
-    failed(what, error)
-    return undefined
-  }
-}
-
 /** Where the prose cannot be set, it stands as it was written, above what was computed. */
 function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
   const picture = pictureMaker(pictures, page.pathPrefix)
@@ -62,15 +46,7 @@ function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
   if (whole) return whole
   const {tree: _, ...others} = parts
   const computed = tried('what is computed', () => renderPageBody({...others, text: ''}), failed)
-  const prose = page.text.replace(/^---\n.*?\n---[ \t]*(?:\n|$)/s, '')
-  const told = h('section', [
-    h(
-      'p',
-      'This program fails to show this build as it should, which is its own fault. The text as it was written:',
-    ),
-    h('pre', prose),
-  ])
-  return {html: `${markup(told)}\n${computed?.html ?? ''}`, headings: computed?.headings ?? []}
+  return {html: `${proseAsWritten(page.text)}\n${computed?.html ?? ''}`, headings: computed?.headings ?? []}
 }
 
 function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): MakePicture {

@@ -1,7 +1,7 @@
 import type {Root} from 'mdast'
 import {emptyBuild} from '../../plugins/build-file/build.ts'
 import {plainLines} from '../../plugins/build-file/front-matter.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
@@ -12,7 +12,8 @@ import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {lookAtPicture} from '../pictures/look.ts'
 import {downloads} from './downloads.ts'
-import {makeBuild, programFails} from './make-build.ts'
+import {makeBuild} from './make-build.ts'
+import {programFails, tried} from './program-fails.ts'
 import {
   type MakeInput,
   type MakeResult,
@@ -53,7 +54,19 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadResult {
   try {
     return {key, ...readBuild(text, {slug, journal, body})}
   } catch (error) {
-    return {key, build: emptyBuild(slug), problems: [gravely('read', error)]}
+    const {build, problems} = readDimensions(input)
+    return {key, build, problems: inOrder([...problems, programFails('read', error)])}
+  }
+}
+
+/** Where the prose cannot be read the dimensions may be; where neither can, a file that may be a draft is one. */
+function readDimensions({slug, text, journal}: ReadInput): Pick<ReadResult, 'build' | 'problems'> {
+  try {
+    return readBuild(text, {slug, journal})
+  } catch {
+    const isDraft = /^["']?publish\b/m.test(plainLines(text))
+    const draft = {publish: {value: false, text: 'false', place: wholeFile}}
+    return {build: {...emptyBuild(slug), values: isDraft ? draft : {}}, problems: []}
   }
 }
 
@@ -61,17 +74,16 @@ function planHere(input: PlanInput): PlanResult {
   const {read, surroundings, journal, pieces, gone} = input
   const key = planKey(input)
   const build = {...read.build, surroundings}
-  try {
-    const settled = settle(build, journal)
-    const plan = planBuild(settled, {journal, pieces, gone})
-    return {key, build: settled, plan, problems: inOrder([...read.problems, ...checks(settled, plan)])}
-  } catch (error) {
-    return {
-      key,
-      build: {...build, ...nothingSettled},
-      plan: nothingPlanned(build.slug),
-      problems: inOrder([...read.problems, gravely('plan', error)]),
-    }
+  const faults: Problem<RuleName>[] = []
+  const failed = (what: string, error: unknown) => void faults.push(programFails(what, error))
+  const settled = tried('settle', () => settle(build, journal), failed) ?? {...build, ...nothingSettled}
+  const planned = tried('plan', () => planBuild(settled, {journal, pieces, gone}), failed)
+  const found = planned && tried('check', () => checks(settled, planned), failed)
+  return {
+    key,
+    build: settled,
+    plan: planned ?? nothingPlanned(build.slug),
+    problems: inOrder([...read.problems, ...(found ?? []), ...faults]),
   }
 }
 
@@ -86,9 +98,3 @@ function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
   const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
   return {key, ...makeBuild({...known, problems, ...(tree && {tree})})}
 }
-
-/** A file that cannot be read or planned has no page. */
-const gravely = (step: string, error: unknown): Problem<RuleName> => ({
-  ...programFails(step, error),
-  severity: 'error',
-})

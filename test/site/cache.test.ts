@@ -48,7 +48,7 @@ describe('steps', () => {
     })
     expect(planned.problems.map(({rule, severity}) => [rule, severity])).toContainEqual([
       'program-fails',
-      'error',
+      'fault',
     ])
     expect(planned.plan.slug).toBe('a')
   })
