@@ -72,7 +72,9 @@ export interface Build {
   /** Where the prose is nested so deep that it is not read. */
   tooNested?: Place | undefined
   /** Where the prose has so much of something that it is not read, and of what. */
-  tooMuch?: {of: 'cells' | 'definitions' | 'headings' | 'references'; place: Place} | undefined
+  tooMuch?:
+    | {of: 'cells' | 'definitions' | 'headings' | 'lines' | 'references' | 'signs'; place: Place}
+    | undefined
   /** Absent where only the text is known. */
   surroundings?: Surroundings | undefined
 }

@@ -2,14 +2,16 @@ import type {Place} from '../build-file/problem.ts'
 import {proseStart} from './too-nested.ts'
 
 /** What prose can have so much of that a short file makes an endless page. */
-export type Excess = 'cells' | 'definitions' | 'headings' | 'references'
+export type Excess = 'cells' | 'definitions' | 'headings' | 'lines' | 'references' | 'signs'
 
 /** Far more than anybody writes, and what a page can still hold: one of each, references by the letters they bring. */
 export const mostOf: Readonly<Record<Excess, number>> = {
   cells: 10_000,
   definitions: 500,
   headings: 1000,
+  lines: 20_000,
   references: 500_000,
+  signs: 40_000,
 }
 
 export interface TooMuch {
@@ -19,18 +21,22 @@ export interface TooMuch {
 
 /**
  * Find the line of a build file's prose from which on it has too much: cells of tables, which a row may leave empty,
- * headings, definitions of links and notes, and letters of addresses and titles that references repeat.
+ * headings, definitions of links and notes, lines, signs of Markdown and HTML, and letters of addresses and titles that
+ * references repeat.
  */
 export function findTooMuch(text: string): TooMuch | undefined {
   const lines = text.split('\n')
   const start = proseStart(lines)
   const brought = lettersBroughtBy(lines.slice(start))
-  const counts = {cells: 0, definitions: 0, headings: 0, references: 0}
+  const counts = {cells: 0, definitions: 0, headings: 0, lines: 0, references: 0, signs: 0}
   let columns = 0
   for (let at = start; at < lines.length; at++) {
     const line = lines[at]!
     columns = line.trim() === '' ? 0 : columnsOf(line) || columns
-    counts.cells += columns
+    counts.lines++
+    counts.signs += line.match(signs)?.length ?? 0
+    // A parser weighs every line with strokes anew as the head of a table.
+    counts.cells += Math.max(columns, line.split('|').length - 1)
     if (isDefinition.test(line)) counts.definitions++
     if (isHeading.test(line)) counts.headings++
     for (const [, label = ''] of line.matchAll(labels)) counts.references += brought.get(named(label)) ?? 0
@@ -40,6 +46,9 @@ export function findTooMuch(text: string): TooMuch | undefined {
   }
   return undefined
 }
+
+/** What may begin a stress, a link, a code, an element, a directive or a value, and what a parser looks back from. */
+const signs = /[\\`*_~[\]<>&!@{]|::?[a-z]|www\.|^\s*(?:[-+]|\d+[.)])(?=\s|$)/g
 
 const isHeading = /^[\s>]*(?:#{1,6}(?:\s|$)|(?:=+|-+)\s*$)/
 const isDefinition = /^[\s>]*\[[^\]]+\]:/

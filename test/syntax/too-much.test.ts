@@ -10,6 +10,14 @@ const address = `[here]: /${'x'.repeat(6000)}\n\n`
 test.each([
   ['cells', table(3000, 3000)],
   ['cells', `${table(50, 150)}\n${table(50, 150)}`],
+  ['cells', '|a|b|c\n'.repeat(4000)],
+  ['lines', 'A word.\n'.repeat(20_001)],
+  ['lines', '\n'.repeat(20_001)],
+  ['signs', '\\'.repeat(40_001)],
+  ['signs', '`a` '.repeat(20_001)],
+  ['signs', '<b>a</b> '.repeat(20_001)],
+  ['signs', ':value[scale.lengthMm] '.repeat(20_000)],
+  ['signs', 'www.a.b '.repeat(40_001)],
   ['references', `${address}${'[here] '.repeat(2000)}`],
   ['references', `${address}${'![here][]\n'.repeat(500)}`],
   ['headings', '## Again\n'.repeat(16_000)],
@@ -27,5 +35,7 @@ test.each([
   ['many tables', `${table(4, 20)}\n`.repeat(50)],
   ['an address used often', `[here]: /photos/front.jpg\n\n${'[here] '.repeat(1000)}`],
   ['a day for most of three years', '## 2026-03-07 Milling\n\nSome words.\n\n'.repeat(900)],
+  ['a book of lines', 'A line of words, as an editor breaks it.\n'.repeat(9000)],
+  ['a photograph a day for three years', '![The *neck*](photos/neck.jpg) and `what` I did\n\n'.repeat(1000)],
   ['a thousand pages of words', 'A word and another. '.repeat(40_000)],
 ])('%s is read', (_, body) => expect(findTooMuch(prose(body))).toBeUndefined())

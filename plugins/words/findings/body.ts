@@ -48,7 +48,9 @@ const excesses = {
   cells: 'ten thousand cells of tables',
   definitions: 'five hundred definitions of links and notes',
   headings: 'a thousand headings',
+  lines: 'twenty thousand lines',
   references: 'half a million letters of addresses that references repeat',
+  signs: 'forty thousand signs of Markdown and HTML',
 }
 
 export function tooMuchProse({of}: {of: keyof typeof excesses}): Wording {
