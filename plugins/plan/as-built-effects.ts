@@ -16,7 +16,7 @@ export type Effect =
   /** How much further from the edge the outer strings lie. */
   | {does: 'move edge'; mm: number}
   | {does: 'steepen head'; deg: number}
-  /** What a line sounds off where it lies, or by the tuner. */
+  /** What a line sounds off where it lies, or by the tuner off what is planned there. */
   | {does: 'shift line'; by: 'place' | 'tuner'; label: string; cents: number}
   | {does: 'change pull'; name: string; fraction: number}
   | {does: 'move air'; note: string; plannedNote: string; because: AirOff}
@@ -30,7 +30,7 @@ type Compared = Measure & {planned: number; difference: number}
 interface EffectContext {
   drawn: Drawn
   referenceHz: number
-  /** From nut to bridge as it was built. */
+  /** From nut to bridge as it was built, less the setback. */
   lengthMm: number | undefined
 }
 
@@ -38,17 +38,17 @@ type EffectsOf = (measure: Compared, context: EffectContext) => Effect[]
 
 /** What a length or an angle that is off does, by its path of the front matter. */
 const sizeEffects: Readonly<Record<string, EffectsOf>> = {
-  'scale.length': ({measured, planned}, {drawn}) => {
+  'scale.length': ({measured, planned}, {drawn, lengthMm = measured}) => {
     const lines = drawn.scale?.lines ?? []
     const line = lines.find(({semitones}) => semitones === 12) ?? lines.at(-1)
     const fraction = (measured / planned) ** 2 - 1
     return [
-      ...(line && line.fromNutMm < measured
+      ...(line && line.fromNutMm < lengthMm
         ? [
             {
               does: 'shift lines' as const,
               label: line.label,
-              cents: centsOf(measured / (measured - line.fromNutMm)) - line.cents,
+              cents: centsOf(lengthMm / (lengthMm - line.fromNutMm)) - line.cents,
             },
           ]
         : []),

@@ -1,10 +1,12 @@
 import {kindAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
+import {inch} from '../tables/units.ts'
 import type {Action} from './action.ts'
 import {type Effect, effectsOf} from './as-built-effects.ts'
 import type {Box} from './box/box.ts'
 import type {Bridge} from './bridge.ts'
+import type {Intonation} from './intonation.ts'
 import type {Scale} from './scale.ts'
 import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
@@ -35,6 +37,7 @@ export interface Measure {
 export interface Drawn {
   scale: Scale | undefined
   strings: readonly StringPlan[] | undefined
+  intonation: readonly Intonation[] | undefined
   action: Action | undefined
   bridge: Bridge | undefined
   box: Box | undefined
@@ -54,11 +57,10 @@ export function planAsBuilt(settled: Settled, drawn: Drawn): AsBuilt[] | undefin
   const {referenceHz} = settled
   const found = measures(settled.values, drawn)
   if (found.length === 0) return undefined
-  const lengthMm =
-    found.find(({path}) => path === 'scale.length' || path === 'scale')?.measured ?? drawn.scale?.lengthMm
+  const lengthMm = soundingMm(found, drawn)
   return found.map((measure): AsBuilt => {
     const {measured, planned} = measure
-    const allowed = toleranceOf(measure, settled)
+    const allowed = toleranceOf(measure, settled, drawn)
     if (planned === undefined) return {...measure, ...allowed, effects: []}
     const difference = measured - planned
     return {
@@ -69,6 +71,16 @@ export function planAsBuilt(settled: Settled, drawn: Drawn): AsBuilt[] | undefin
       effects: effectsOf({...measure, planned, difference}, {drawn, referenceHz, lengthMm}),
     }
   })
+}
+
+/**
+ * Give the length (mm) from nut to bridge that the lines are heard against: as it was measured, less what the bridge
+ * is set back, since that only makes up for the stretch of a pressed string.
+ */
+function soundingMm(found: readonly Measure[], {scale}: Drawn): number | undefined {
+  const own = found.find(({path}) => path === 'scale.length' || path === 'scale')
+  const offMm = own?.planned === undefined ? 0 : own.measured - own.planned
+  return scale?.lengthMm === undefined ? undefined : scale.lengthMm + offMm
 }
 
 /** List what was measured, each beside what was drawn for it, where that is known; as the file groups them. */
@@ -96,8 +108,7 @@ function measures(values: BuildValues, drawn: Drawn): Measure[] {
         path: `cents.${label}`,
         measured: value.value,
         unit: 'cents',
-        // A tuner counts from equal semitones.
-        planned: line(label) && (line(label)!.offEqualCents ?? 0),
+        planned: plannedCents(label, drawn),
       }),
     ),
     ...measured.tensions.map(
@@ -121,6 +132,26 @@ function measures(values: BuildValues, drawn: Drawn): Measure[] {
   ]
 }
 
+/**
+ * Say what a tuner, which counts from equal semitones, should read at a line: where the temperament has it, and under
+ * frets what the bridge as it is set leaves over there, the middle of all strings.
+ */
+function plannedCents(label: string, {scale, intonation = []}: Drawn): number | undefined {
+  const at = scale?.lines?.findIndex((one) => one.label === label) ?? -1
+  const line = scale?.lines?.[at]
+  if (!line) return undefined
+  const left = intonation.reduce((sum, {compensatedCents}) => sum + (compensatedCents[at] ?? 0), 0)
+  return (line.offEqualCents ?? 0) + left / Math.max(intonation.length, 1)
+}
+
+/** What is measured to where the bridge is set, behind its line where it is set back. */
+const toTheBridge: typeof computed = {
+  scale: ({bridge}) => bridge?.setAt?.middleMm,
+  'scale.length': ({bridge}) => bridge?.setAt?.middleMm,
+  'bridge.from-tail': ({box, bridge}) =>
+    box?.tailMm === undefined || !bridge?.setAt ? undefined : box.tailMm - bridge.setAt.middleMm,
+}
+
 /** What the plan computes where the file does not say it: paths of the front matter, in mm. */
 const computed: Readonly<Record<string, (drawn: Drawn) => number | undefined>> = {
   'action.nut': ({action}) => action?.nutMm,
@@ -137,7 +168,9 @@ const computed: Readonly<Record<string, (drawn: Drawn) => number | undefined>> =
  * Lists count from 1, strings go by their notes, and a short form stands for its first key (`neck.width`).
  */
 function plannedAt(path: string, values: BuildValues, drawn: Drawn): number | undefined {
-  return writtenAt(path, values, drawn.strings) ?? computed[path]?.(drawn)
+  const isSetBack = drawn.scale?.fretted === true
+  const set = isSetBack ? toTheBridge[path]?.(drawn) : undefined
+  return set ?? writtenAt(path, values, drawn.strings) ?? computed[path]?.(drawn)
 }
 
 function writtenAt(path: string, values: BuildValues, strings: Drawn['strings']): number | undefined {
@@ -162,19 +195,34 @@ const practice = 'common practice, no source'
 /** A pull read off a balance is this part of it out (common practice, no source). */
 const pullFraction = 0.1
 const angleDeg = 0.5
+/** Heights of strings are felt sooner than a ruler shows them (common practice, no source). */
+const heightsMm: Readonly<Record<string, {fretted: number; free: number}>> = {
+  'action.nut': {fretted: inch(0.005), free: inch(1 / 64)},
+  'action.relief': {fretted: inch(0.005), free: inch(1 / 64)},
+  'action.octave': {fretted: inch(1 / 64), free: inch(1 / 32)},
+}
 
 /**
  * Say how far a measure may be off, in its own unit, and where that comes from: the file's `tolerances`, or else the
- * usual one; a mark of the ruler for a length. The air's note has no usual one: walls and leaks lower it at will.
+ * usual one; a mark of the ruler for a length, but for heights of strings less, and to a slanted bridge so much more as
+ * it lies nearer at one string than halfway. The air's note has no usual one: walls and leaks lower it at will.
  */
 function toleranceOf(
   {path, planned, unit}: Measure,
   {values, rulerMm}: Settled,
+  {scale, bridge}: Drawn,
 ): {tolerance: number; toleranceFrom: string} | undefined {
   const given = values.tolerances?.[path] as {mm?: number; deg?: number} | undefined
   const own = unit === 'deg' ? given?.deg : unit === 'mm' ? given?.mm : undefined
   if (own !== undefined) return {tolerance: own, toleranceFrom: 'the build file'}
-  if (unit === 'mm') return {tolerance: rulerMm, toleranceFrom: practice}
+  if (unit === 'mm') {
+    const {firstMm = 0, lastMm = 0} = (toTheBridge[path] && bridge?.setAt) ?? {}
+    const usualMm = heightsMm[path]?.[scale?.fretted ? 'fretted' : 'free'] ?? rulerMm
+    return {
+      tolerance: Math.min(usualMm, rulerMm) + Math.abs(firstMm - lastMm) / 2,
+      toleranceFrom: practice,
+    }
+  }
   if (unit === 'deg') return {tolerance: angleDeg, toleranceFrom: practice}
   if (unit === 'cents') return {tolerance: noticeableCents, toleranceFrom: noticeableSource}
   if (unit === 'N' && planned !== undefined)

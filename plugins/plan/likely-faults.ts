@@ -16,7 +16,6 @@ const lowFrettedNutMm = 0.38
 const lowNutMm = 0.7
 const slideNutMm = 2.4
 const slideOctaveMm = 4
-const flatBridgeDeg = 5
 const boomCents = 35
 
 /** What is set up. */
@@ -34,7 +33,7 @@ export interface Strung {
 /** Why a build makes a fault likely, in numbers. */
 export type Likely =
   | {because: 'low nut' | 'low octave'; mm: number}
-  | {because: 'bow'; label: string}
+  | {because: 'bow' | 'back bow'; mm: number}
   | {because: 'flat bridge'; deg: number}
   | {because: 'air'; note: string; string: string; label: string}
   | {because: 'nylon' | 'coil' | 'bridge on lid'}
@@ -50,17 +49,20 @@ export function likelyFaults(
   const height = (path: string, planned = 0) => asBuilt?.find((one) => one.path === path)?.measured ?? planned
   const nutMm = height('action.nut', action?.nutMm)
   const octaveMm = height('action.octave', action?.octaveMm)
-  const answersHz = asBuilt?.find(({path}) => path === 'resonance')?.measured ?? box?.resonanceHz
+  const reliefMm = height('action.relief', values.action?.relief?.mm)
+  const answersHz = asBuilt?.find(({path}) => path === 'resonance')?.measured ?? box?.resonanceLowHz
   const isNylon = strings?.some(({material}) => material === 'nylon')
   return {
     'open-buzz': action && nutMm < lowMm ? {because: 'low nut', mm: nutMm} : 'can be',
-    'one-fret-buzz': !scale?.fretted
+    'one-fret-buzz': scale?.fretted ? 'can be' : 'cannot be',
+    'back-bow': !scale?.fretted
       ? 'cannot be'
-      : bow?.tooLow
-        ? {because: 'bow', label: bow.tooLow.label}
+      : reliefMm < 0
+        ? {because: 'back bow', mm: -reliefMm}
         : 'can be',
+    'too-hollow': bow?.tooLow || bow?.tooHollow ? {because: 'bow', mm: bow.reliefAfterCreepMm} : 'can be',
     'string-hops':
-      bridge?.breakAngleDeg !== undefined && bridge.breakAngleDeg < flatBridgeDeg
+      bridge?.isFlat && bridge.breakAngleDeg !== undefined
         ? {because: 'flat bridge', deg: bridge.breakAngleDeg}
         : 'can be',
     'slide-rattles': !slides

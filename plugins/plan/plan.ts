@@ -10,7 +10,7 @@ import {planBoxPlace, planBoxSizes} from './box/box-place.ts'
 import {planBridgeSeat} from './box/bridge-seat.ts'
 import {planNeckInBox} from './box/neck-in-box.ts'
 import {planSoundHoles} from './box/sound-holes.ts'
-import {type Bridge, planBridge, planBridgePush} from './bridge.ts'
+import {type Bridge, planBridge, planBridgePush, planBridgeSet} from './bridge.ts'
 import {type Caution, planCautions} from './cautions.ts'
 import type {Conflict} from './conflicts.ts'
 import type {Context} from './context.ts'
@@ -131,7 +131,8 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const fretted = frettedStrings(values, scale, tuned?.strings, action)
   const intoned = planIntonation(fretted)
   const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
-  const bridge = bridgePlace && {...bridgePlace, ...intoned?.setbacks, ...saddles, ...push}
+  const setAt = planBridgeSet(scale, intoned?.setbacks.setbacks, saddles)
+  const bridge = bridgePlace && {...bridgePlace, setAt, ...intoned?.setbacks, ...saddles, ...push}
   const tuners = planTuners(values, tuned?.strings)
   const anchors = planAnchors(values, place, tuned?.strings)
 
@@ -172,14 +173,15 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const cuts = planCuts(settled, neck, context.pieces)
   const {scarf, fretting} = neck ?? {}
   const cautions = planCautions(settled, {cuts, scarf, holes, notch: neckInBox?.notch, tensionTotalN})
-  const drawn = {scale, strings, action, bridge, box, neckLengthMm: budget?.lengthMm, bowMm: bow?.reliefMm}
-  const asBuilt = planAsBuilt(settled, drawn)
+  const intonation = intoned?.intonation
+  const made = {scale, strings, intonation, action, bridge, box}
+  const asBuilt = planAsBuilt(settled, {...made, neckLengthMm: budget?.lengthMm, bowMm: bow?.reliefMm})
   const {bill, cost} = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
-  const settingUp = planSettingUp(settled, {scale, strings, action, bridge, box, bow, pickup, asBuilt})
+  const settingUp = planSettingUp(settled, {...made, bow, pickup, asBuilt})
   const outline = planOutline(values, {model, taper, scale, bridge})
   const stations = {scale, neckLengthMm: ends.lengthMm, tuners, anchors, screws, bridge, box, outline}
   const layout = planLayout(settled, stations)
-  const design = {scale, strings, neck, box, layout, holes, fasteners, cuts}
+  const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const {work, workTime} = planWork(settled, design, cautions) ?? {}
 
   return {
@@ -197,7 +199,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     tensionTotalN,
     tunings,
     bridge,
-    intonation: intoned?.intonation,
+    intonation,
     action,
     neck,
     box,

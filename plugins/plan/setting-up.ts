@@ -1,5 +1,6 @@
 import {type SetupFault, setupFaults} from '../tables/setup-faults.ts'
 import type {AsBuilt} from './as-built.ts'
+import type {BridgeSet} from './bridge.ts'
 import {type Likely, likelyFaults, type Strung} from './likely-faults.ts'
 import type {Scale} from './scale.ts'
 import type {Settled} from './settle.ts'
@@ -8,15 +9,18 @@ import type {Settled} from './settle.ts'
 export type SettingUp = Move | Fault
 
 export type Move = (
-  | {move: 'nut' | 'octave'; measuredMm: number; offMm: number; afterNut?: boolean | undefined}
+  | {move: 'nut'; kind: NutKind | undefined; measuredMm: number; offMm: number}
+  | {move: 'octave'; measuredMm: number; offMm: number; afterNut?: boolean | undefined}
   /** By the length from nut to bridge that was measured. */
-  | {move: 'bridge'; by: 'length'; measuredMm: number; offMm: number; scaleMm: number}
-  /** By the pitch of a line. */
-  | {move: 'bridge'; by: 'pitch'; label: string; cents: number; scaleMm: number}
+  | {move: 'bridge'; by: 'length'; measuredMm: number; offMm: number; set: BridgeSet}
+  /** By the pitch of a line, against what is planned there. */
+  | {move: 'bridge'; by: 'pitch'; label: string; cents: number; plannedCents: number}
 ) & {
   /** How far: down, deeper or away from the nut; negative the other way. */
   amountMm: number
 }
+
+export type NutKind = 'rod' | 'bolt' | 'flat' | 'zero-fret'
 
 export interface Fault {
   fault: SetupFault
@@ -40,29 +44,28 @@ export function planSettingUp(settled: Settled, strung: Strung): SettingUp[] | u
       return {fault, likely: typeof why === 'object' ? why : undefined}
     })
   return [
-    ...fromMeasures(strung),
+    ...fromMeasures(strung, settled.values.nut?.kind?.value),
     ...faults.filter((one) => one.likely),
     ...faults.filter((one) => !one.likely),
   ]
 }
 
-/** Pitch is read off a tuner to about this much (cents): common practice, no source. */
-const readCents = 0.5
-
-/** Say what to move, and how far, from what was measured: nut first, then heights at the bridge, then its place. */
-function fromMeasures({asBuilt: measured = [], scale}: Strung): Move[] {
-  const off = (path: string) =>
-    measured.find((one) => one.path === path && Math.abs(one.difference ?? 0) > 1e-6)
+/**
+ * Say what to move, and how far, from what was measured: nut first, then heights at the bridge, then its place. What
+ * is within its tolerance stays.
+ */
+function fromMeasures({asBuilt: measured = [], scale, bridge}: Strung, kind: NutKind | undefined): Move[] {
+  const off = (path: string) => measured.find((one) => one.path === path && one.isOut)
   const [nut, octave] = [off('action.nut'), off('action.octave')]
   return [
-    ...(nut ? [nutHeight(nut)] : []),
+    ...(nut ? [nutHeight(nut, kind)] : []),
     ...(octave ? [octaveHeight(octave, nut !== undefined)] : []),
-    ...bridgePlace(measured, scale),
+    ...bridgePlace(measured, scale, bridge?.setAt),
   ]
 }
 
-function nutHeight({difference = 0, measured}: AsBuilt): Move {
-  return {move: 'nut', measuredMm: measured, offMm: difference, amountMm: difference}
+function nutHeight({difference = 0, measured}: AsBuilt, kind: NutKind | undefined): Move {
+  return {move: 'nut', kind, measuredMm: measured, offMm: difference, amountMm: difference}
 }
 
 function octaveHeight({difference = 0, measured}: AsBuilt, afterNut: boolean): Move {
@@ -76,30 +79,28 @@ function octaveHeight({difference = 0, measured}: AsBuilt, afterNut: boolean): M
 }
 
 /** By the line nearest the octave whose pitch was read; without any, by the length itself. */
-function bridgePlace(measured: readonly AsBuilt[], scale: Scale | undefined): Move[] {
+function bridgePlace(
+  measured: readonly AsBuilt[],
+  scale: Scale | undefined,
+  set: BridgeSet | undefined,
+): Move[] {
   const lengthMm = scale?.lengthMm
   const lines = scale?.lines ?? []
   if (lengthMm === undefined) return []
-  const read = measured.flatMap(({path, difference}) => {
-    const line = lines.find(({label}) => path === `cents.${label}`)
-    return line && difference !== undefined ? [{line, cents: difference}] : []
+  const read = measured.flatMap((one) => {
+    const line = lines.find(({label}) => one.path === `cents.${label}`)
+    return line && one.difference !== undefined ? [{...one, line}] : []
   })
-  const best = read.toSorted((a, b) => Math.abs(a.line.cents - 1200) - Math.abs(b.line.cents - 1200))[0]
-  if (best) return Math.abs(best.cents) < readCents ? [] : [byPitch(best, lengthMm)]
-  const length = measured.find(({path}) => path === 'scale.length')
-  const mm = length?.difference ?? 0
-  if (Math.abs(mm) < 1e-6) return []
-  return [
-    {move: 'bridge', by: 'length', measuredMm: length!.measured, offMm: mm, scaleMm: lengthMm, amountMm: -mm},
-  ]
-}
-
-function byPitch(
-  {line, cents}: {line: {label: string; cents: number}; cents: number},
-  scaleMm: number,
-): Move {
-  const amountMm = bridgeMoveMm(cents, scaleMm, line.cents)
-  return {move: 'bridge', by: 'pitch', label: line.label, cents, scaleMm, amountMm}
+  const [best] = read.toSorted((a, b) => Math.abs(a.line.cents - 1200) - Math.abs(b.line.cents - 1200))
+  if (best) {
+    const {line, measured: cents, planned: plannedCents = 0, difference = 0, isOut} = best
+    const amountMm = bridgeMoveMm(difference, lengthMm, line.cents)
+    return isOut ? [{move: 'bridge', by: 'pitch', label: line.label, cents, plannedCents, amountMm}] : []
+  }
+  const length = measured.find(({path}) => path === 'scale.length' || path === 'scale')
+  if (!set || !length?.isOut) return []
+  const {measured: measuredMm, difference: offMm = 0} = length
+  return [{move: 'bridge', by: 'length', measuredMm, offMm, set, amountMm: -offMm}]
 }
 
 /**

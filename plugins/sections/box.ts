@@ -60,10 +60,9 @@ function whereBoxLies(plan: Plan): BlockContent[] {
         : ['; together they push the bridge down with ', force(bridge.downforceN, plan)]),
     ])
   if (!rows.length) return []
-  const isFlat = bridge?.breakAngleDeg !== undefined && bridge.breakAngleDeg < 4
   return [
     facts(rows),
-    ...(isFlat
+    ...(bridge?.isFlat
       ? [
           note(
             'So flat an angle lets strings slide sideways and buzz on the bridge: cut a notch for each, or set the anchors lower.',

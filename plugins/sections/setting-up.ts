@@ -1,9 +1,22 @@
 import type {RootContent} from 'mdast'
+import type {Plan} from '../plan/plan.ts'
 import {settingUpInWords} from '../words/setting-up.ts'
 import {list, paragraph, source, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
+
+/** What setting up goes by, of all that can be measured. */
+const movers = /^(?:action\.(?:nut|octave)|cents\..*|scale(?:\.length)?)$/
+
+/** Say why nothing has to move, of a build of which something was measured that it goes by. */
+function nothingToMove({asBuilt = []}: Plan): string | undefined {
+  const goesBy = asBuilt.filter(({path}) => movers.test(path))
+  if (goesBy.length === 0) return undefined
+  return goesBy.some(({isOut}) => isOut)
+    ? 'The octave reads as planned: there is nothing to move.'
+    : 'What was measured lies within what is allowed: there is nothing to move.'
+}
 
 /** What to move once it is strung, and what to look for where it buzzes, hops, dies or hums. */
 export const settingUp: Section = {
@@ -14,19 +27,22 @@ export const settingUp: Section = {
     const rows = (plan.settingUp ?? []).map((one) => settingUpInWords(one, plan))
     const moves = rows.filter(({cause}) => cause === undefined)
     const faults = rows.filter(({cause}) => cause !== undefined)
+    const stays = nothingToMove(plan)
     return [
       ...(moves.length > 0
         ? [
             paragraph('From what was measured:'),
             list(moves.map(({find, does}) => [strong(...fractions(does)), ' ', ...fractions(find)])),
           ]
-        : [
-            paragraph(
-              'Tune it up, and measure the strings’ height over nut and octave and the pitch at the octave line. Written under ',
-              {type: 'inlineCode', value: 'measured'},
-              ', they bring here how far to move what.',
-            ),
-          ]),
+        : stays
+          ? [paragraph(stays)]
+          : [
+              paragraph(
+                'Tune it up, and measure the strings’ height over nut and octave and the pitch at the octave line. Written under ',
+                {type: 'inlineCode', value: 'measured'},
+                ', they bring here how far to move what.',
+              ),
+            ]),
       subHeading('If something is wrong'),
       table({
         caption: 'Faults, the likeliest on this one first',

@@ -30,7 +30,9 @@ function inWords(effect: Effect, size: Size): string {
     case 'steepen head':
       return `The strings go down ${effect.deg > 0 ? 'more steeply' : 'less steeply'} behind the nut, by ${Math.abs(effect.deg).toFixed(1)}°.`
     case 'shift line':
-      return `${effect.by === 'tuner' ? 'On the tuner' : 'Where it lies,'} line ${effect.label} sounds ${sharpOrFlat(effect.cents)}.`
+      return effect.by === 'tuner'
+        ? `On the tuner line ${effect.label} sounds ${offPlanned(effect.cents)}.`
+        : `Where it lies, line ${effect.label} sounds ${sharpOrFlat(effect.cents)}.`
     case 'change pull':
       return `${effect.name} pulls ${perCent(effect.fraction)} ${moreOrLess(effect.fraction)} than planned.`
     case 'move air':
@@ -68,7 +70,11 @@ const moreOrLess = (part: number) => (part > 0 ? 'more' : 'less')
 const perCent = (part: number): string => `${(Math.abs(part) * 100).toFixed(1)} %`
 
 /** Say a difference of pitch (cents) in words: `2.2 cents flat, less than ears notice`. */
-function sharpOrFlat(cents: number): string {
-  const unheard = Math.abs(cents) < noticeableCents ? ', less than ears notice' : ''
-  return `${Math.abs(cents).toFixed(1)} cents ${cents > 0 ? 'sharp' : 'flat'}${unheard}`
-}
+const sharpOrFlat = (cents: number) => `${size(cents)} ${cents > 0 ? 'sharp' : 'flat'}${unheard(cents)}`
+
+/** Say the same of what was planned: `2.2 cents flatter than planned, less than ears notice`. */
+const offPlanned = (cents: number) =>
+  `${size(cents)} ${cents > 0 ? 'sharper' : 'flatter'} than planned${unheard(cents)}`
+
+const size = (cents: number) => `${Math.abs(cents).toFixed(1)} cents`
+const unheard = (cents: number) => (Math.abs(cents) < noticeableCents ? ', less than ears notice' : '')

@@ -1,6 +1,6 @@
 import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
 import type {AsWritten, StepFacts} from '../plan/work/step.ts'
-import type {Ruler} from './lengths.ts'
+import {type Ruler, saddleRuler} from './lengths.ts'
 
 /** A step as a maker reads it. */
 export interface StepWords {
@@ -30,6 +30,8 @@ export type WordsOf = {
 export interface Writing {
   units: Ruler['units']
   size: (mm: number) => string
+  /** As finely as a saddle is placed. */
+  fine: (mm: number) => string
   bare: (mm: number) => string
   asWritten: (length: AsWritten) => string
 }
@@ -40,6 +42,7 @@ export function writing(ruler: Ruler): Writing {
   return {
     units: ruler.units,
     size,
+    fine: (mm) => writeLength(mm, saddleRuler(ruler)),
     bare: (mm) => writeBare(mm, ruler),
     asWritten: ({mm, text}) => text ?? size(mm),
   }

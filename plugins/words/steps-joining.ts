@@ -1,3 +1,4 @@
+import type {StepFacts} from '../plan/work/step.ts'
 import {inWords} from './quantities.ts'
 import {inRow, type WordsOf} from './step-writing.ts'
 
@@ -38,17 +39,28 @@ export const joiningSteps = {
       held === 'glued' ? 'Glue the top down; look inside first.' : `The top is ${held}; look inside first.`,
     check: 'Nothing rattles.',
   }),
-  string: ({setting}) => ({
-    does: 'Bridge on its line; all up by turns, a little each.',
+  string: ({setting, setBack}, {fine}) => ({
+    does: `${setBack ? `Bridge set back: ${bridgeAt(setBack, fine)}` : 'Bridge on its line'}; all up by turns, a little each.`,
     setting: setting?.strings.join(', '),
     check: 'Each holds its note after a stretch.',
   }),
-  'set-up': ({setting: {nut, octave} = {}}, {asWritten}) => ({
+  'set-up': ({setting: {nut, octave} = {}, isFretted}, {asWritten}) => ({
     does: 'Heights first, then the bridge by the octave; write them down.',
     setting: inRow([nut && `nut ${asWritten(nut)}`, octave && `octave ${asWritten(octave)}`]),
-    check: 'Octave line and half the string agree.',
+    check: isFretted
+      ? 'Pressed at the octave and chimed over it, a string reads the same.'
+      : 'Octave line and half the string agree.',
   }),
 } satisfies Partial<WordsOf>
+
+type SetBack = NonNullable<Extract<StepFacts, {of: 'string'}>['setBack']>
+
+/** Say where a bridge is set from the nut line: `25 13/64 in at G2, 25 7/32 in at G3`. */
+function bridgeAt({first, last}: SetBack, fine: (mm: number) => string): string {
+  const [from, to] = [fine(first.mm), last && fine(last.mm)]
+  if (to === undefined || from === to) return `${from} from the nut line`
+  return `${from} from the nut line at ${first.name}, ${to} at ${last?.name}`
+}
 
 const joined = {
   glue: 'Glue the neck to the box’s end; clamp along the neck.',

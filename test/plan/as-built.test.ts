@@ -97,7 +97,7 @@ describe('measure-out-of-tolerance', () => {
     const problems = found('{scale.length: 24 1/16}')
     expect(problems).toHaveLength(1)
     expect(problems[0]).toMatchObject({severity: 'warning'})
-    expect(problems[0]!.message).toContain('1/16 in more than the 24 in drawn, where 1/32 in is allowed')
+    expect(problems[0]!.message).toContain('1/16 in more than the 24 in planned, where 1/32 in is allowed')
   })
 
   test('five cents are allowed, half a degree and a tenth of the pull', () => {

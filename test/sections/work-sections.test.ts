@@ -40,8 +40,8 @@ describe('cautions', () => {
 describe('setting up', () => {
   test('says what to move, and asks to measure where nothing was', () => {
     expect(read(settingUp, build)).toContain('measure the strings’ height over nut and octave')
-    const text = read(settingUp, changed(build, {measured: '{action.octave: 15/64}'}))
-    expect(text).toContain('**Lower the bridge by 1/32 in, twice as much.**')
+    const text = read(settingUp, changed(build, {measured: '{action.octave: 17/64}'}))
+    expect(text).toContain('**Lower the bridge by 3/32 in, twice as much.**')
     expect(text).toContain('A string hops off the bridge')
   })
 

@@ -135,7 +135,19 @@ function close(facts: WorkFacts): StepDraft[] {
   ]
 }
 
-function strung({values, design, asWritten}: WorkFacts): StepDraft[] {
+/** Say where the bridge is set under frets, which is behind its line. */
+function setBack({isFretted, design: {strings = [], bridge}}: WorkFacts) {
+  const [first, last] = [strings[0], strings.at(-1)]
+  if (!isFretted || !first || !last || !bridge?.setAt) return undefined
+  const {firstMm, lastMm} = bridge.setAt
+  return {
+    first: {name: first.name, mm: firstMm},
+    last: strings.length > 1 ? {name: last.name, mm: lastMm} : undefined,
+  }
+}
+
+function strung(facts: WorkFacts): StepDraft[] {
+  const {values, design, asWritten, isFretted} = facts
   if (!values.strings?.length) return []
   const strings = (design.strings ?? []).map(({name, gauge}) => (gauge ? `${name} ${gauge}` : name))
   const {nut, octave} = values.action ?? {}
@@ -143,7 +155,11 @@ function strung({values, design, asWritten}: WorkFacts): StepDraft[] {
     {
       id: 'string',
       kind: 'string',
-      facts: {of: 'string', setting: strings.length > 0 ? {strings} : undefined},
+      facts: {
+        of: 'string',
+        setting: strings.length > 0 ? {strings} : undefined,
+        setBack: setBack(facts),
+      },
       tool: 'hands',
       after: ['fasten-hardware', 'fasten', 'wire', 'fasten-top', 'cut-rod-nut', 'cut-rod-bridge'],
     },
@@ -152,6 +168,7 @@ function strung({values, design, asWritten}: WorkFacts): StepDraft[] {
       kind: 'set-up',
       facts: {
         of: 'set-up',
+        isFretted,
         setting:
           nut || octave ? {nut: nut && asWritten(nut), octave: octave && asWritten(octave)} : undefined,
       },

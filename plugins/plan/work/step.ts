@@ -4,6 +4,7 @@ import type {Length} from '../../build-file/values.ts'
 import type {WorkStep} from '../../tables/hazards.ts'
 import {glueWaits, usualGlue} from '../../tables/waits.ts'
 import type {Box} from '../box/box.ts'
+import type {Bridge} from '../bridge.ts'
 import type {Cuts} from '../cut-list.ts'
 import type {Hole} from '../holes.ts'
 import type {Station, StationKind} from '../layout.ts'
@@ -62,6 +63,12 @@ export interface AsWritten {
 
 /** How long clamps stay on. */
 type Clamped = {clampsH: number}
+
+/** Where a bridge that is set back stands, from the nut line, under the first string and under the last. */
+interface SetBack {
+  first: {name: string; mm: number}
+  last?: {name: string; mm: number} | undefined
+}
 
 /** What sort of step it is, with what is set on the tool and all else that its words are made of. */
 export type StepFacts =
@@ -132,8 +139,12 @@ export type StepFacts =
     }
   | {of: 'wire'; setting?: undefined; under?: string | undefined}
   | {of: 'fasten-top'; setting?: undefined; held: string}
-  | {of: 'string'; setting?: {strings: string[]} | undefined}
-  | {of: 'set-up'; setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined}
+  | {of: 'string'; setting?: {strings: string[]} | undefined; setBack?: SetBack | undefined}
+  | {
+      of: 'set-up'
+      setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined
+      isFretted: boolean
+    }
   | {of: 'box-prepare'; setting?: undefined; keepsPaper: boolean; sizes: AsWritten[]}
   | {of: 'fit-blocks'; setting: Clamped; count: number}
   | {
@@ -196,6 +207,7 @@ export type WorkGroup = (facts: WorkFacts) => StepDraft[]
 export interface Design {
   scale: Scale | undefined
   strings: readonly StringPlan[] | undefined
+  bridge: Bridge | undefined
   neck: Neck | undefined
   box: Box | undefined
   layout: readonly Station[] | undefined

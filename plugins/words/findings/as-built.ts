@@ -1,17 +1,21 @@
 import type {AsBuilt} from '../../plan/as-built.ts'
+import type {Plan} from '../../plan/plan.ts'
 import {effectsInWords} from '../as-built.ts'
-import type {Ruler} from '../lengths.ts'
 import {writeMeasured} from '../measured.ts'
 import type {Wording} from './wording.ts'
 
-export function measureOutOfTolerance(measure: AsBuilt, {units}: Ruler): Wording {
+const toSetBack =
+  'Under frets the scale length is measured from the nut line to where the strings leave the bridge, which is set back behind its line.'
+
+export function measureOutOfTolerance(measure: AsBuilt, {units, scale}: Plan): Wording {
   const {path, planned = 0, measured, difference = 0, tolerance = 0, unit} = measure
   const effects = effectsInWords(measure, {units})
+  const isToBridge = scale?.fretted === true && /^scale(\.length)?$/.test(path)
   const written = (value: number) => writeMeasured(value, unit, {units, near: planned})
   const side = difference > 0 ? 'more' : 'less'
   return {
-    message: `${path} measures ${written(measured)}, ${written(Math.abs(difference))} ${side} than the ${written(planned)} drawn, where ${written(tolerance)} is allowed; mend it if it can be, or allow more under tolerances`,
-    note: effects.length > 0 ? effects.join(' ') : undefined,
+    message: `${path} measures ${written(measured)}, ${written(Math.abs(difference))} ${side} than the ${written(planned)} planned, where ${written(tolerance)} is allowed; mend it if it can be, or allow more under tolerances`,
+    note: [...(isToBridge ? [toSetBack] : []), ...effects].join(' ') || undefined,
   }
 }
 
