@@ -18,7 +18,15 @@ interface AssumptionRow {
   says: string
 }
 
-const practice = 'common practice, no source'
+/** Why a usual value is taken, unless its row says more. */
+export const practice = 'common practice, no source'
+
+/** What a build takes over from the settings of its journal, and why. */
+export const inherited = {
+  paths: ['units', 'ruler', 'saw.kerf', 'saw.trim', 'saw.plane'],
+  why: 'set for the whole journal',
+} as const
+
 const inches = (count: number) => ({mm: inch(count)})
 
 const hasStrings = (v: BuildValues) => (v.strings?.length ?? 0) > 0

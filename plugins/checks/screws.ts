@@ -26,11 +26,12 @@ export const screwRules = {
         fasteners.filter(({lengthMm, longestMm = lengthMm}) => lengthMm > longestMm + 1e-6),
         ({of}) => of,
         ({lengthMm, longestMm = 0}) => lengthMm - longestMm,
-      ).map(({of, tipToFaceMm = 0, longestMm = 0, shortestMm, farFace}) => ({
+      ).map(({of, tipToFaceMm = 0, longestMm = 0, shortestMm, into, way}) => ({
         at: `${of}.length`,
         length: lengthOf(of, values),
         tipToFaceMm,
-        farFace,
+        into,
+        way,
         longestMm,
         isLeftShort: longestMm < shortestMm - 1e-6,
       })),

@@ -1,6 +1,6 @@
 import {kindAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
-import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
+import {noticeableCents} from '../tables/hearing.ts'
 import {inch} from '../tables/units.ts'
 import type {Action} from './action.ts'
 import {type Effect, effectsOf} from './as-built-effects.ts'
@@ -18,12 +18,15 @@ export interface AsBuilt extends Measure {
   /** How far it may be off, in the same unit. */
   tolerance?: number | undefined
   /** Where that comes from. */
-  toleranceFrom?: string | undefined
+  toleranceFrom?: ToleranceFrom | undefined
   /** Further off than that. */
   isOut?: boolean | undefined
   /** What the difference does. */
   effects: Effect[]
 }
+
+/** The build file's own, a usual one, or what is heard. */
+export type ToleranceFrom = 'file' | 'practice' | 'hearing'
 
 export interface Measure {
   /** Below `measured`: a path of the front matter, `lines.12`, `cents.12`, `resonance`, `strings.D4.tension`. */
@@ -191,7 +194,6 @@ function writtenAt(path: string, values: BuildValues, strings: Drawn['strings'])
   return mm ?? deg
 }
 
-const practice = 'common practice, no source'
 /** A pull read off a balance is this part of it out (common practice, no source). */
 const pullFraction = 0.1
 const angleDeg = 0.5
@@ -211,21 +213,21 @@ function toleranceOf(
   {path, planned, unit}: Measure,
   {values, rulerMm}: Settled,
   {scale, bridge}: Drawn,
-): {tolerance: number; toleranceFrom: string} | undefined {
+): {tolerance: number; toleranceFrom: ToleranceFrom} | undefined {
   const given = values.tolerances?.[path] as {mm?: number; deg?: number} | undefined
   const own = unit === 'deg' ? given?.deg : unit === 'mm' ? given?.mm : undefined
-  if (own !== undefined) return {tolerance: own, toleranceFrom: 'the build file'}
+  if (own !== undefined) return {tolerance: own, toleranceFrom: 'file'}
   if (unit === 'mm') {
     const {firstMm = 0, lastMm = 0} = (toTheBridge[path] && bridge?.setAt) ?? {}
     const usualMm = heightsMm[path]?.[scale?.fretted ? 'fretted' : 'free'] ?? rulerMm
     return {
       tolerance: Math.min(usualMm, rulerMm) + Math.abs(firstMm - lastMm) / 2,
-      toleranceFrom: practice,
+      toleranceFrom: 'practice',
     }
   }
-  if (unit === 'deg') return {tolerance: angleDeg, toleranceFrom: practice}
-  if (unit === 'cents') return {tolerance: noticeableCents, toleranceFrom: noticeableSource}
+  if (unit === 'deg') return {tolerance: angleDeg, toleranceFrom: 'practice'}
+  if (unit === 'cents') return {tolerance: noticeableCents, toleranceFrom: 'hearing'}
   if (unit === 'N' && planned !== undefined)
-    return {tolerance: pullFraction * planned, toleranceFrom: practice}
+    return {tolerance: pullFraction * planned, toleranceFrom: 'practice'}
   return undefined
 }

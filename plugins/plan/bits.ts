@@ -1,22 +1,54 @@
 import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../tables/drills.ts'
-import {inch, inchMm} from '../tables/units.ts'
-
-export interface Bit {
-  /** As it is asked for: `5/64 in`, `No. 34`, `E`, `2 mm`. */
-  name: string
-  mm: number
-}
+import {inch} from '../tables/units.ts'
 
 type BitSeries = 'fraction' | 'number' | 'letter' | 'metric' | 'forstner' | 'metric forstner'
 
+/** A bit of a series. */
+export interface Bit {
+  series: BitSeries
+  /** Its number or letter there; of a fraction, inches; of a metric one, mm. */
+  size: number | string
+  mm: number
+}
+
+/** What a hole is made with: a bit with a point or a rim, a circle cutter set to a width, or a screw's bits. */
+export type HoleBit =
+  | {with: 'brad-point'; bit: Bit}
+  | {with: 'rim'; bit: Bit}
+  | {with: 'cutter'; mm: number; units: 'in' | 'mm'}
+  | TwistBits
+
+/** One in inches, where bits do not end before the shank, and one in mm that does as well. */
+interface TwistBits {
+  with: 'twist'
+  bit?: Bit | undefined
+  or?: Bit | undefined
+  /** Whose bit comes first. */
+  units: 'in' | 'mm'
+}
+
 /** Fractions by 1/64 up to 1/2 in; metric twist drills by half a millimetre from 1 mm, as sets have them. */
 const series: Readonly<Record<BitSeries, readonly Bit[]>> = {
-  fraction: Array.from({length: 32}, (_, i) => ({name: inches((i + 1) / 64), mm: inch((i + 1) / 64)})),
-  number: numberDrillsIn.map((size, i) => ({name: `No. ${i + 1}`, mm: inch(size)})).reverse(),
-  letter: Object.entries(letterDrillsIn).map(([name, size]) => ({name, mm: inch(size)})),
-  metric: Array.from({length: 25}, (_, i) => ({name: `${(i + 2) / 2} mm`, mm: (i + 2) / 2})),
-  forstner: forstnerIn.map((size) => ({name: inches(size), mm: inch(size)})),
-  'metric forstner': forstnerMm.map((mm) => ({name: `${mm} mm`, mm})),
+  fraction: inInches(
+    'fraction',
+    Array.from({length: 32}, (_, i) => (i + 1) / 64),
+  ),
+  number: numberDrillsIn.map((size, i): Bit => ({series: 'number', size: i + 1, mm: inch(size)})).reverse(),
+  letter: Object.entries(letterDrillsIn).map(([size, wide]) => ({series: 'letter', size, mm: inch(wide)})),
+  metric: inMm(
+    'metric',
+    Array.from({length: 25}, (_, i) => (i + 2) / 2),
+  ),
+  forstner: inInches('forstner', forstnerIn),
+  'metric forstner': inMm('metric forstner', forstnerMm),
+}
+
+function inInches(of: BitSeries, sizes: readonly number[]): Bit[] {
+  return sizes.map((size) => ({series: of, size, mm: inch(size)}))
+}
+
+function inMm(of: BitSeries, sizes: readonly number[]): Bit[] {
+  return sizes.map((mm) => ({series: of, size: mm, mm}))
 }
 
 /**
@@ -39,14 +71,6 @@ export function bitOf(
 
 const slackMm = 1e-6
 
-/** Write sixty-fourths of an inch as a fraction in its lowest terms: `1 3/8 in`. */
-function inches(size: number): string {
-  const whole = Math.floor(size)
-  let [over, under] = [Math.round((size - whole) * 64), 64]
-  while (over > 0 && over % 2 === 0) [over, under] = [over / 2, under / 2]
-  return [whole || '', over ? `${over}/${under}` : ''].filter(Boolean).join(' ') + ' in'
-}
-
 /** From here on a bit with a rim cuts cleaner than one with a point (mm); common practice, no source. */
 const forstnerFromMm = 12.8
 /** A bit this near (mm) is the very one that the hole was meant for. */
@@ -55,10 +79,10 @@ const exactMm = 0.02
 const nearMm = 0.2
 
 /**
- * Name the bit for a hole of this diameter (mm), in whichever unit has it, the build's own first: `1/4 in brad-point
- * bit`, `35 mm Forstner bit`; a circle cutter where no bit of the shop is near.
+ * Pick the bit for a hole of this diameter (mm), in whichever unit has it, the build's own first; a circle cutter where
+ * no bit of the shop is near.
  */
-export function bitFor(diameterMm: number, units: 'in' | 'mm'): string {
+export function bitFor(diameterMm: number, units: 'in' | 'mm'): HoleBit {
   const isSmall = diameterMm < forstnerFromMm
   const [inches, metric]: BitSeries[] = isSmall ? ['fraction', 'metric'] : ['forstner', 'metric forstner']
   const first = bitOf(units === 'in' ? inches! : metric!, diameterMm)
@@ -68,10 +92,8 @@ export function bitFor(diameterMm: number, units: 'in' | 'mm'): string {
   const isMade = secondOff <= exactMm && firstOff > exactMm
   const isFirst = !isMade && (firstOff <= nearMm || firstOff <= secondOff)
   const [best, bestOff] = isFirst ? [first, firstOff] : [second, secondOff]
-  if (best && (bestOff <= nearMm || isSmall)) return `${best.name} ${isSmall ? 'brad-point' : 'Forstner'} bit`
-  const size =
-    units === 'in' ? `${Number((diameterMm / inchMm).toFixed(3))} in` : `${Number(diameterMm.toFixed(1))} mm`
-  return `circle cutter set to ${size}`
+  if (best && (bestOff <= nearMm || isSmall)) return {with: isSmall ? 'brad-point' : 'rim', bit: best}
+  return {with: 'cutter', mm: diameterMm, units}
 }
 
 const off = (bit: {mm: number} | undefined, diameterMm: number) =>

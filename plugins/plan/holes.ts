@@ -1,6 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
-import {bitFor} from './bits.ts'
+import {bitFor, type HoleBit} from './bits.ts'
 import type {Box} from './box/box.ts'
 import type {Fastener} from './fasteners/fasteners.ts'
 import {screwHoles} from './fasteners/screw-holes.ts'
@@ -11,8 +11,8 @@ import type {Placed} from './tuners.ts'
 
 /** A hole to drill, in mm. */
 export interface Hole {
-  what: string
-  face: string
+  what: HoleUse
+  face: Face
   stationMm: number
   /** On the box, from its head-side edge. */
   alongMm?: number | undefined
@@ -22,13 +22,29 @@ export interface Hole {
   diameterMm: number
   /** Absent when it goes through. */
   depthMm?: number | undefined
-  bit?: string | undefined
-  backing?: string | undefined
+  bit?: HoleBit | undefined
+  backing?: Backing | undefined
   /** The path of the build file it comes from. */
   of: string
   /** The file does not place it: a place with room. */
   isProposed?: boolean | undefined
 }
+
+/** What a hole is for: which string, what a screw passes there or what holds it. */
+export type HoleUse =
+  | {hole: 'tuner' | 'string' | 'pin' | 'ferrule'; string?: string | undefined}
+  | {hole: 'sound' | 'jack' | 'strap button'}
+  | {hole: 'clearance'; through: readonly string[]}
+  | {hole: 'pilot'; into: string}
+
+/** The face that a bit enters. */
+export type Face = Wall | 'back' | 'head' | 'neck back' | 'neck end' | 'playing face' | 'top' | 'top inside'
+
+/** A wall of the box. */
+export type Wall = 'head end' | 'side bass' | 'side treble' | 'tail end'
+
+/** What keeps the wood from breaking out where the bit leaves it; behind a strap button, what holds its screw. */
+export type Backing = 'under top' | 'inside' | 'under head' | 'far side' | 'block'
 
 /** What is drilled for. */
 interface Drilled {
@@ -61,16 +77,16 @@ export function planHoles({values, units}: Settled, drilled: Drilled): Hole[] | 
   return all.length ? all.sort(byFaceAndSize) : undefined
 }
 
-const offBoxFaces = ['head', 'neck back', 'neck end', 'playing face']
+const offBoxFaces: readonly Face[] = ['head', 'neck back', 'neck end', 'playing face']
 
 function soundHoleHoles({soundHoles = []}: Box): Hole[] {
   return soundHoles.map(({of, stationMm, offMm, diameterMm}) => ({
-    what: 'sound hole',
+    what: {hole: 'sound'},
     face: 'top',
     stationMm,
     offMm,
     diameterMm,
-    backing: 'scrap clamped tight under the top; finish from the other side when the point shows',
+    backing: 'under top',
     of,
   }))
 }
@@ -80,12 +96,12 @@ function jackHole(jack: Jack | undefined): Hole[] {
   if (holeMm === undefined || face === undefined || stationMm === undefined || offMm === undefined) return []
   return [
     {
-      what: 'jack',
+      what: {hole: 'jack'},
       face,
       stationMm,
       offMm,
       diameterMm: holeMm,
-      backing: 'scrap held against the inside',
+      backing: 'inside',
       of: 'pickup.jack',
       isProposed: isProposed || undefined,
     },
@@ -102,12 +118,12 @@ function tunerHoles(values: BuildValues, tuners: readonly Placed[] = []): Hole[]
   const postMm = values.tuners?.['post-hole']?.mm
   if (postMm === undefined) return []
   return tuners.map(({name, stationMm, offMm}, i) => ({
-    what: name ? `tuner, ${name}` : 'tuner',
+    what: {hole: 'tuner', string: name},
     face: 'head',
     stationMm,
     offMm,
     diameterMm: postMm,
-    backing: 'scrap under the head',
+    backing: 'under head',
     of: `tuners.at.${i + 1}`,
   }))
 }
@@ -128,7 +144,6 @@ function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
   const bodyMm = values.anchors?.body?.mm
   const thicknessMm = values.neck?.thickness?.mm
   return anchors.flatMap(({name, stationMm, offMm}): Hole[] => {
-    const who = name ? `, ${name}` : ''
     const isInTail =
       !isOnNeck && box.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
     const onNeck = kind === 'ferrule' ? 'neck back' : 'playing face'
@@ -140,18 +155,21 @@ function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
         ? []
         : [
             {
-              what: kind === 'pins' ? `pin${who}` : `string hole${who}`,
+              what: {hole: kind === 'pins' ? 'pin' : 'string', string: name},
               face,
               ...place,
               diameterMm,
-              backing: 'scrap under the far side',
+              backing: 'far side',
             },
           ]
     if (kind !== 'ferrule' || bodyMm === undefined || !isOnNeck || thicknessMm === undefined) return through
     const depthMm = Math.min(ferruleMm, thicknessMm - aboveFerruleMm)
     return depthMm <= 0
       ? through
-      : [...through, {what: `ferrule${who}`, face: 'neck back', ...place, diameterMm: bodyMm, depthMm}]
+      : [
+          ...through,
+          {what: {hole: 'ferrule', string: name}, face: 'neck back', ...place, diameterMm: bodyMm, depthMm},
+        ]
   })
 }
 
@@ -167,16 +185,16 @@ function strapButtonHoles(values: BuildValues, box: Box): Hole[] {
   if (index < 0 || box.atMm === undefined || box.tailMm === undefined || !box.outside) return []
   const diameterMm = pilotOf(button.gauge, 'hard').bit.mm
   const shared = {
+    what: {hole: 'strap button'},
     diameterMm,
     depthMm: button.depthMm,
-    backing: 'a block glued inside: the wall alone does not hold it',
+    backing: 'block',
     of: `extras.${index + 1}`,
     isProposed: true,
-  }
+  } as const
   return [
-    {what: 'strap button', face: 'tail end', stationMm: box.tailMm, offMm: 0, ...shared},
+    {face: 'tail end', stationMm: box.tailMm, offMm: 0, ...shared},
     {
-      what: 'strap button',
       face: 'side bass',
       stationMm: box.atMm + button.alongMm,
       offMm: -box.outside.widthMm / 2,

@@ -2,6 +2,7 @@ import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
 import {stationOf} from './box/box-place.ts'
+import type {Wall} from './holes.ts'
 
 /** The jack in its wall, in mm. */
 export interface Jack {
@@ -23,8 +24,6 @@ export interface Jack {
   /** Behind the wall’s outer face. */
   roomMm?: number | undefined
 }
-
-type Wall = 'tail end' | 'side bass' | 'side treble'
 
 /** What the jack's nut and washer take of its thread (mm): common practice, no source. */
 const nutMm = inch(1 / 8)

@@ -7,7 +7,7 @@ import type {Settled} from './settle.ts'
 import type {Placed} from './tuners.ts'
 
 /** A place along the neck, in mm, measured from the nut line and from both ends. */
-export interface Station extends Place {
+export interface Station extends Spot {
   /** From the head end. */
   fromHeadMm?: number | undefined
   /** From the tail end. */
@@ -18,30 +18,24 @@ export interface Station extends Place {
   markErrorMm: number
 }
 
-interface Place {
-  kind: StationKind
-  /** In a maker’s words. */
-  what: string
+interface Spot {
+  what: Place
   /** From the nut line; behind it negative, along the head’s own face. */
   stationMm: number
   /** Off the centre line, where that matters. */
   offMm?: number[] | undefined
 }
 
-export type StationKind =
-  | 'head end'
-  | 'tuner'
-  | 'slope'
-  | 'nut'
-  | 'line'
-  | 'dot'
-  | 'round-over'
-  | 'box edge'
-  | 'screw'
-  | 'sound hole'
-  | 'bridge'
-  | 'anchor'
-  | 'tail end'
+/** What is at a place: which line, which string's tuner, which end of the box, how many across. */
+export type Place =
+  | {kind: 'head end' | 'slope' | 'nut' | 'sound hole' | 'bridge' | 'tail end'}
+  | {kind: 'tuner'; string?: string | undefined}
+  | {kind: 'line'; label: string; isFret: boolean; hasDot: boolean}
+  | {kind: 'dot'; label: string}
+  | {kind: 'round-over' | 'box edge'; end: 'head' | 'tail'}
+  | {kind: 'screw' | 'anchor'; count: number}
+
+export type StationKind = Place['kind']
 
 /** What has its place along the neck. */
 interface Marked {
@@ -84,44 +78,38 @@ export function planLayout({values, units, rulerMm}: Settled, marked: Marked): S
  * List every place along the neck that is marked out or worked at, in no order: mm from the nut line.
  * Screws and anchors in one row across count once, and so does a dot that lies on its line.
  */
-function places(values: BuildValues, marked: Marked, tailMm: number | undefined): Place[] {
+function places(values: BuildValues, marked: Marked, tailMm: number | undefined): Spot[] {
   return [
     ...ends(values, tailMm),
     ...head(values, marked.tuners),
-    {kind: 'nut', what: 'nut line', stationMm: 0},
+    {what: {kind: 'nut'}, stationMm: 0},
     ...lines(marked.scale),
     ...box(marked),
-    ...across('screw', marked.screws ?? [], (count) => (count > 1 ? `${count} screws` : 'screw')),
-    ...(marked.bridge
-      ? [{kind: 'bridge' as const, what: 'bridge line', stationMm: marked.bridge.stationMm}]
-      : []),
-    ...across('anchor', marked.anchors ?? [], (count) => (count > 1 ? 'string anchors' : 'string anchor')),
+    ...across('screw', marked.screws),
+    ...at({kind: 'bridge'}, marked.bridge?.stationMm),
+    ...across('anchor', marked.anchors),
   ]
 }
 
-function ends({head: {length} = {}}: BuildValues, tailMm: number | undefined): Place[] {
-  return [
-    ...(length ? [{kind: 'head end' as const, what: 'head end', stationMm: -length.mm}] : []),
-    ...(tailMm === undefined ? [] : [{kind: 'tail end' as const, what: 'tail end', stationMm: tailMm}]),
-  ]
+function at(what: Place, stationMm: number | undefined): Spot[] {
+  return stationMm === undefined ? [] : [{what, stationMm}]
 }
 
-function head({head: {joint, ledge} = {}}: BuildValues, tuners: readonly Placed[] = []): Place[] {
+function ends({head: {length} = {}}: BuildValues, tailMm: number | undefined): Spot[] {
+  return [...at({kind: 'head end'}, length && -length.mm), ...at({kind: 'tail end'}, tailMm)]
+}
+
+function head({head: {joint, ledge} = {}}: BuildValues, tuners: readonly Placed[] = []): Spot[] {
   const slopes = joint?.value === 'scarf' && ledge !== undefined && ledge.mm > 0
   return [
-    ...(slopes ? [{kind: 'slope' as const, what: 'head’s slope starts', stationMm: -ledge.mm}] : []),
+    ...at({kind: 'slope'}, slopes ? -ledge.mm : undefined),
     ...tuners.map(
-      ({name, stationMm, offMm}): Place => ({
-        kind: 'tuner',
-        what: name ? `tuner ${name}` : 'tuner',
-        stationMm,
-        offMm: [offMm],
-      }),
+      ({name, stationMm, offMm}): Spot => ({what: {kind: 'tuner', string: name}, stationMm, offMm: [offMm]}),
     ),
   ]
 }
 
-function lines(scale: Scale | undefined): Place[] {
+function lines(scale: Scale | undefined): Spot[] {
   const dots = scale?.dots ?? []
   const all = scale?.lines ?? []
   const onLine = new Set(
@@ -130,45 +118,36 @@ function lines(scale: Scale | undefined): Place[] {
   const dotted = new Set([...onLine].map(({label}) => label))
   return [
     ...all.map(
-      ({label, fromNutMm}): Place => ({
-        kind: 'line',
-        what: `${scale?.fretted ? 'fret' : 'line'} ${label}${dotted.has(label) ? ', dot' : ''}`,
+      ({label, fromNutMm}): Spot => ({
+        what: {kind: 'line', label, isFret: scale?.fretted === true, hasDot: dotted.has(label)},
         stationMm: fromNutMm,
       }),
     ),
     ...dots
       .filter((dot) => !onLine.has(dot))
-      .map(({label, stationMm}): Place => ({kind: 'dot', what: `dot ${label}`, stationMm})),
+      .map(({label, stationMm}): Spot => ({what: {kind: 'dot', label}, stationMm})),
   ]
 }
 
-function box({box: {atMm, tailMm, soundHoles = []} = {}, outline}: Marked): Place[] {
+function box({box: {atMm, tailMm, soundHoles = []} = {}, outline}: Marked): Spot[] {
   const {fromMm, toMm} = outline?.neck?.roundOver ?? {}
-  const edge = (what: string, stationMm: number | undefined, kind: StationKind = 'box edge'): Place[] =>
-    stationMm === undefined ? [] : [{kind, what, stationMm}]
   return [
-    ...edge('round-over starts', fromMm, 'round-over'),
-    ...edge('round-over stops', toMm, 'round-over'),
-    ...edge('box, head side', atMm),
-    ...edge('box, tail side', tailMm),
+    ...at({kind: 'round-over', end: 'head'}, fromMm),
+    ...at({kind: 'round-over', end: 'tail'}, toMm),
+    ...at({kind: 'box edge', end: 'head'}, atMm),
+    ...at({kind: 'box edge', end: 'tail'}, tailMm),
     ...soundHoles.map(
-      ({stationMm, offMm}): Place => ({
-        kind: 'sound hole',
-        what: 'sound hole, centre',
-        stationMm,
-        offMm: [offMm],
-      }),
+      ({stationMm, offMm}): Spot => ({what: {kind: 'sound hole'}, stationMm, offMm: [offMm]}),
     ),
   ]
 }
 
 /** Gather what stands in one row across the neck. */
 function across(
-  kind: StationKind,
-  places: readonly {stationMm: number; offMm: number}[],
-  what: (count: number) => string,
-): Place[] {
+  kind: 'screw' | 'anchor',
+  places: readonly {stationMm: number; offMm: number}[] = [],
+): Spot[] {
   const rows = new Map<number, number[]>()
   for (const {stationMm, offMm} of places) rows.set(stationMm, [...(rows.get(stationMm) ?? []), offMm])
-  return [...rows].map(([stationMm, offMm]) => ({kind, what: what(offMm.length), stationMm, offMm}))
+  return [...rows].map(([stationMm, offMm]) => ({what: {kind, count: offMm.length}, stationMm, offMm}))
 }

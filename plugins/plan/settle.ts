@@ -1,4 +1,4 @@
-import {assumptionRows, surroundingRows} from '../build-file/assumptions.ts'
+import {assumptionRows, inherited, practice, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt, placeOf, valueAt, withValueAt} from '../build-file/path.ts'
@@ -29,9 +29,6 @@ export interface Settled extends Build {
   told: readonly string[]
 }
 
-const practice = 'common practice, no source'
-const inheritedPaths = ['units', 'ruler', 'saw.kerf', 'saw.trim', 'saw.plane']
-
 /**
  * Fill in what the trade has a usual value for, and list each value that was; a build that is settled stays as it is.
  * A length in the list of assumptions is written to 1/64 in, or 0.1 mm.
@@ -46,10 +43,9 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
     assumptions.push({path: listed, value: text, why})
   }
 
-  for (const path of inheritedPaths) {
-    const inherited = valueAt(journal, path) as Written | undefined
-    if (inherited && !valueAt(values, path))
-      assume(path, inherited, {text: inherited.text, why: 'set for the whole journal'})
+  for (const path of inherited.paths) {
+    const set = valueAt(journal, path) as Written | undefined
+    if (set && !valueAt(values, path)) assume(path, set, {text: set.text, why: inherited.why})
   }
   if (!values.units) assume('units', {value: 'in'}, {text: 'in', why: practice})
   const [rulerMm, text] = units === 'in' ? [inch(1 / 32), '1/32'] : [0.5, '0.5']

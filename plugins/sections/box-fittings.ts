@@ -1,8 +1,9 @@
 import type {BlockContent} from 'mdast'
-import {type Block, blockName, blockValues} from '../plan/box/box-blocks.ts'
+import {type Block, blockValues} from '../plan/box/box-blocks.ts'
 import type {Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
+import {blockName} from '../words/places.ts'
 import {inWords} from '../words/quantities.ts'
 import {type Inline, list, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
@@ -59,7 +60,7 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
   if (!blocks.length) return []
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (block: Block): Cell[] => [
-    blockName(block).replace(/^./, (first) => first.toUpperCase()),
+    blockName(block.of).replace(/^./, (first) => first.toUpperCase()),
     blockValues(values, block)?.wood?.value ?? 'any',
     [
       at(block.lengthMm),
@@ -135,7 +136,7 @@ function endsInWords(ends: readonly string[], kind: string): string {
 
 /** Say where strap buttons go, and what holds them. */
 export function strapButtons(plan: Plan): BlockContent[] {
-  const buttons = (plan.holes ?? []).filter(({what}) => what === 'strap button')
+  const buttons = (plan.holes ?? []).filter(({what}) => what.hole === 'strap button')
   if (!buttons.length) return []
   return [
     subHeading('Strap buttons'),

@@ -1,7 +1,8 @@
 import type {BlockContent} from 'mdast'
-import type {Hole} from '../plan/holes.ts'
+import type {Face, Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
+import {backingWords, bitName, holeName} from '../words/holes.ts'
 import {faceNames} from '../words/sides.ts'
 import {note, paragraph, source} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
@@ -46,15 +47,15 @@ export const drilling: Section = {
   },
 }
 
-function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockContent[] {
+function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent[] {
   const onBox = holes.some(({alongMm}) => alongMm !== undefined)
   const isDown = holes.some(({downMm}) => downMm !== undefined)
   const backings = [...new Set(holes.map(backingOf))]
   const isShared = backings.length === 1
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (hole: Hole): Cell[] => [
-    hole.isProposed ? `${hole.what} (proposed)` : hole.what,
-    bitWords(hole.bit ?? ''),
+    hole.isProposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
+    bitWords(hole.bit ? bitName(hole.bit) : ''),
     at(hole.stationMm),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
     at(hole.offMm),
@@ -64,7 +65,7 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
   ]
   return [
     table({
-      caption: `Holes: ${faceNames[face] ?? face}`,
+      caption: `Holes: ${faceNames[face]}`,
       columns: [
         {head: 'Hole'},
         {head: 'Bit'},
@@ -89,5 +90,6 @@ function faceTable(face: string, holes: readonly Hole[], plan: Plan): BlockConte
 }
 
 function backingOf({backing, depthMm}: Hole): string {
-  return backing ?? (depthMm === undefined ? 'scrap behind' : 'none; mark the depth on the bit')
+  if (backing) return backingWords[backing]
+  return depthMm === undefined ? 'scrap behind' : 'none; mark the depth on the bit'
 }

@@ -2,6 +2,7 @@ import type {BlockContent} from 'mdast'
 import type {Fastener} from '../plan/fasteners/fasteners.ts'
 import type {Plan} from '../plan/plan.ts'
 import {screwSources} from '../tables/screws.ts'
+import {bitName} from '../words/holes.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {figures, type Inline, note, paragraph, source} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
@@ -100,8 +101,8 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
       const {tipToFaceMm: tip, longestMm} = screw
       return [
         `${row.length} × ${screwName(screw)}`,
-        bitWords(screw.clearanceBit),
-        bitWords(screw.pilotBit),
+        bitWords(bitName(screw.clearanceBit)),
+        bitWords(bitName(screw.pilotBit)),
         screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
         at(screw.underHeadMm),
         at(screw.threadMm),

@@ -1,4 +1,5 @@
 import type {Station} from '../plan/layout.ts'
+import {placeName} from '../words/places.ts'
 import {note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {length, lengthAlone} from './measures.ts'
@@ -18,7 +19,7 @@ export const layout: Section = {
         caption: 'Every station, from the head end to the tail end',
         columns: columns(stations).map(({head, align}) => ({head, ...(align && {align})})),
         rows: stations.map((station) => columns(stations).map(({cell}) => cell(station, plan))),
-        rowClass: (row) => (stations[row]?.kind === 'nut' ? 'nut-line' : undefined),
+        rowClass: (row) => (stations[row]?.what.kind === 'nut' ? 'nut-line' : undefined),
       }),
       note(
         'All from one end of one rule, never from mark to mark. Behind the nut, measure along the head’s own face. ',
@@ -57,7 +58,7 @@ function columns(stations: readonly Station[]): Column[] {
       ? []
       : [{head, align: 'right', cell: (station, plan) => lengthAlone(station[key] ?? 0, plan)}]
   return [
-    {head: 'Where', cell: ({what}) => what},
+    {head: 'Where', cell: ({what}) => placeName(what)},
     {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => length(stationMm, plan)},
     ...measured('From the head end', 'fromHeadMm'),
     ...measured('From the tail end', 'fromTailMm'),

@@ -3,6 +3,7 @@ import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
 import {fineBoth, saddleRuler} from '../words/lengths.ts'
 import {bowWhy, insideBecause} from '../words/neck.ts'
+import {neckPlaceName} from '../words/places.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -177,7 +178,7 @@ export function neckFigures(plan: Plan): RootContent[] {
       {head: 'Weight, g/m', align: 'right'},
     ],
     rows: sections.map((section) => [
-      section.what ?? '',
+      section.what ? neckPlaceName(section.what) : '',
       length(section.stationMm, plan),
       lengthAlone(section.widthMm, plan),
       lengthAlone(section.thicknessMm, plan),

@@ -3,6 +3,7 @@ import type {Plan} from '../plan/plan.ts'
 import type {Step} from '../plan/work/step.ts'
 import {cautionSigns, comesFirst} from '../tables/hazards.ts'
 import {waitSource} from '../tables/waits.ts'
+import {stationName} from '../words/places.ts'
 import {hoursInWords, inWords} from '../words/quantities.ts'
 import {howFar, meanwhileNames, stepInWords} from '../words/steps.ts'
 import {type BenchStep, type Inline, link, note, paragraph, source, steps, strong} from './kit.ts'
@@ -60,7 +61,7 @@ type Station = Step['stations'][number]
 /** Say where a step is done, from the nut line: `line 1 at 1 3/8 in; line 2 at 2 21/32 in`. */
 function stationsInWords(stations: readonly Station[], plan: Plan): Inline[] {
   return stations.flatMap((station, at): Inline[] => [
-    `${at > 0 ? '; ' : ''}${station.what} at `,
+    `${at > 0 ? '; ' : ''}${stationName(station)} at `,
     lengthAlone(station.stationMm, plan),
     ...(station.offMm ? [', ', lengthAlone(station.offMm, plan), ' off centre'] : []),
     ...(station.depthMm === undefined ? [] : [', ', lengthAlone(station.depthMm, plan, 'down'), ' deep']),

@@ -1,8 +1,15 @@
-import type {AsBuilt} from '../plan/as-built.ts'
+import type {AsBuilt, ToleranceFrom} from '../plan/as-built.ts'
 import type {AirOff, Effect} from '../plan/as-built-effects.ts'
-import {noticeableCents} from '../tables/hearing.ts'
+import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
 import {writeMeasured} from './measured.ts'
 import type {Units} from './quantities.ts'
+
+/** Where a tolerance comes from. */
+export const toleranceFromWords: Readonly<Record<ToleranceFrom, string>> = {
+  file: 'the build file',
+  practice: 'common practice, no source',
+  hearing: noticeableSource,
+}
 
 /** Say what the difference between drawing and thing does, a sentence each. */
 export function effectsInWords({effects, planned}: AsBuilt, {units}: Units): string[] {

@@ -3,24 +3,48 @@ import type {AsBuilt} from '../plan/as-built.ts'
 import type {BillRow} from '../plan/bill.ts'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Budget} from '../plan/neck/budget.ts'
+import type {NeckCrossSection} from '../plan/neck/cut.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Step} from '../plan/work/step.ts'
 import {waitSource} from '../tables/waits.ts'
-import {effectsInWords} from './as-built.ts'
+import {effectsInWords, toleranceFromWords} from './as-built.ts'
 import {billItem} from './bill.ts'
 import {type CautionWords, cautionInWords} from './cautions.ts'
 import {type PrintedCuts, printedCuts} from './cut-list.ts'
+import {type PrintedFastener, type PrintedHole, printedFastener, printedHole} from './holes.ts'
 import type {Ruler} from './lengths.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
+import {
+  neckPlaceName,
+  type PrintedStation,
+  type PrintedStepStation,
+  printedStation,
+  printedStepStation,
+} from './places.ts'
 import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
 import type {StepWords} from './step-writing.ts'
 import {stepInWords} from './steps.ts'
 
 /** The plan as it is given to others: with a text wherever its contract promises one. */
 export interface PrintedPlan
-  extends Omit<Plan, 'neck' | 'work' | 'bill' | 'cautions' | 'cuts' | 'asBuilt' | 'settingUp'> {
+  extends Omit<
+    Plan,
+    | 'layout'
+    | 'neck'
+    | 'holes'
+    | 'fasteners'
+    | 'work'
+    | 'bill'
+    | 'cautions'
+    | 'cuts'
+    | 'asBuilt'
+    | 'settingUp'
+  > {
+  layout?: PrintedStation[] | undefined
   neck?: PrintedNeck | undefined
+  holes?: PrintedHole[] | undefined
+  fasteners?: PrintedFastener[] | undefined
   work?: PrintedStep[] | undefined
   bill?: PrintedBillRow[] | undefined
   cautions?: (CautionWords & {id: string})[] | undefined
@@ -29,33 +53,51 @@ export interface PrintedPlan
   cuts?: PrintedCuts | undefined
 }
 
-interface PrintedNeck extends Omit<Neck, 'bow' | 'budget'> {
+interface PrintedNeck extends Omit<Neck, 'bow' | 'budget' | 'sections'> {
+  sections?: PrintedCrossSection[] | undefined
   bow?: (Omit<Bow, 'freeBody'> & {why: string}) | undefined
   budget?: (Omit<Budget, 'needs'> & {needs: string}) | undefined
+}
+
+/** A wood that the file does not give says so. */
+interface PrintedCrossSection extends Omit<NeckCrossSection, 'what' | 'laminations'> {
+  what?: string | undefined
+  laminations: (Omit<NeckCrossSection['laminations'][number], 'wood'> & {wood: string})[]
 }
 
 type PrintedBillRow = Omit<BillRow, 'item'> & {item: string}
 
 /** `waitFrom` says where the waiting time comes from. */
-type PrintedStep = Omit<Step, 'facts' | 'tool'> & StepWords & {waitFrom?: string | undefined}
+type PrintedStep = Omit<Step, 'facts' | 'tool' | 'stations'> &
+  StepWords & {stations: PrintedStepStation[]; waitFrom?: string | undefined}
 
 /** Effects are in a maker's words. */
-type PrintedAsBuilt = Omit<AsBuilt, 'effects'> & {effects: string[]}
+type PrintedAsBuilt = Omit<AsBuilt, 'effects' | 'toleranceFrom'> & {
+  effects: string[]
+  toleranceFrom?: string | undefined
+}
 
 /** `amountMm`: how far, of what is moved. */
 type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {neck, work, bill, cautions, cuts, asBuilt, settingUp} = plan
+  const {layout, neck, holes, fasteners, work, bill, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
+    layout: layout?.map(printedStation),
     neck: neck && printedNeck(neck),
+    holes: holes?.map(printedHole),
+    fasteners: fasteners?.map(printedFastener),
     cuts: cuts && printedCuts(cuts, plan),
     work: work?.map((step) => printedStep(step, plan)),
     bill: bill?.map((row) => ({...row, item: billItem(row.item, plan)})),
     cautions: cautions?.map((one) => ({id: one.id, ...cautionInWords(one, plan)})),
-    asBuilt: asBuilt?.map((measure) => ({...measure, effects: effectsInWords(measure, plan)})),
+    asBuilt: asBuilt?.map((measure) => ({
+      ...measure,
+      toleranceFrom: measure.toleranceFrom && toleranceFromWords[measure.toleranceFrom],
+      effects: effectsInWords(measure, plan),
+    })),
     settingUp: settingUp?.map((one) => ({
       ...settingUpInWords(one, plan),
       amountMm: 'amountMm' in one ? one.amountMm : undefined,
@@ -71,8 +113,18 @@ export function planJson(plan: Plan, problems: readonly Problem[]): string {
 function printedNeck({bow, budget, ...neck}: Neck): PrintedNeck {
   return {
     ...neck,
+    sections: neck.sections?.map(printedCrossSection),
     bow: bow && printedBow(bow),
     budget: budget && {...budget, needs: tailNeeds[budget.needs]},
+  }
+}
+
+function printedCrossSection(section: NeckCrossSection): PrintedCrossSection {
+  const {what, laminations} = section
+  return {
+    ...section,
+    what: what && neckPlaceName(what),
+    laminations: laminations.map((layer) => ({...layer, wood: layer.wood ?? 'wood not given'})),
   }
 }
 
@@ -80,9 +132,11 @@ function printedBow({freeBody, ...bow}: Bow): PrintedNeck['bow'] {
   return {...bow, why: bowWhy[freeBody]}
 }
 
-function printedStep({facts, tool, ...step}: Step, ruler: Ruler): PrintedStep {
+function printedStep(whole: Step, ruler: Ruler): PrintedStep {
+  const {facts, tool, ...step} = whole
   const waitFrom = step.waitH === undefined ? undefined : waitSource
-  return {...step, ...stepInWords({facts, tool, ...step}, ruler), waitFrom}
+  const stations = step.stations.map(printedStepStation)
+  return {...step, stations, ...stepInWords(whole, ruler), waitFrom}
 }
 
 /** Copy a value without the keys of objects that hold undefined. */

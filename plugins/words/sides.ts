@@ -1,3 +1,5 @@
+import type {Face, Wall} from '../plan/holes.ts'
+
 /** The sides of an instrument, as its player names them: strings are listed from the bass. */
 export type Side = 'bass' | 'treble'
 
@@ -10,19 +12,22 @@ export const seenFromFront = {
 /** What each side is called. */
 export const sideWords = {bass: 'bass', treble: 'treble'} as const satisfies Record<Side, string>
 
-/** What the walls of a box are called, by the plan's names of its faces. */
-export const wallNames: Readonly<Record<string, string>> = {
+/** What the walls of a box are called. */
+export const wallNames: Readonly<Record<Wall, string>> = {
   'head end': 'head-side wall',
   'side bass': `${sideWords.bass} side`,
   'side treble': `${sideWords.treble} side`,
   'tail end': 'tail wall',
 }
 
-const ofTheBox = Object.entries(wallNames).map(([wall, name]) => [wall, `${name} of the box`])
+const ofTheBox = (wall: Wall) => `${wallNames[wall]} of the box`
 
 /** What every face is called that is drilled. */
-export const faceNames: Readonly<Record<string, string>> = {
-  ...Object.fromEntries(ofTheBox),
+export const faceNames: Readonly<Record<Face, string>> = {
+  'head end': ofTheBox('head end'),
+  'side bass': ofTheBox('side bass'),
+  'side treble': ofTheBox('side treble'),
+  'tail end': ofTheBox('tail end'),
   back: 'back of the box',
   head: 'face of the head',
   'neck back': 'back of the neck',

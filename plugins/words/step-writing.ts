@@ -1,5 +1,7 @@
 import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
+import type {HoleBit} from '../plan/bits.ts'
 import type {AsWritten, StepFacts} from '../plan/work/step.ts'
+import {bitName} from './holes.ts'
 import {type Ruler, saddleRuler} from './lengths.ts'
 
 /** A step as a maker reads it. */
@@ -52,6 +54,9 @@ export function writing(ruler: Ruler): Writing {
 export function inRow(parts: readonly (string | undefined | false)[], between = ', '): string | undefined {
   return parts.filter(Boolean).join(between) || undefined
 }
+
+/** Name the bits of a step, each once. */
+export const bitsInWords = (bits: readonly HoleBit[]): string => [...new Set(bits.map(bitName))].join('; ')
 
 /** Say how long clamps stay on: `on for 1 h`, `on for 15 min`. */
 export function clampsOn({clampsH}: {clampsH: number}): string {

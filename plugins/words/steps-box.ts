@@ -1,4 +1,4 @@
-import {clampsOn, type WordsOf} from './step-writing.ts'
+import {bitsInWords, clampsOn, type WordsOf} from './step-writing.ts'
 
 /** The words of the steps that make the box ready, and of sanding and finish. */
 export const boxSteps = {
@@ -13,11 +13,11 @@ export const boxSteps = {
   }),
   'drill-top': ({setting}) => ({
     does: 'Scrap clamped under; big holes from both sides.',
-    setting: setting?.bits.join('; '),
+    setting: setting && bitsInWords(setting.bits),
   }),
   'drill-box': ({setting}) => ({
     does: 'Scrap held inside each wall.',
-    setting: setting?.bits.join('; '),
+    setting: setting && bitsInWords(setting.bits),
   }),
   'notch-box': ({setting: {width, depth, tailWidthMm}, bothEnds}, {asWritten, size}) => ({
     does: `Scribe round the neck, saw inside the lines, pare${bothEnds ? ', at both ends' : ''}.`,

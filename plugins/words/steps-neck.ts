@@ -1,7 +1,7 @@
 import type {SawnPart} from '../plan/work/step.ts'
 import {inchMm} from '../tables/units.ts'
 import {plainName} from './cut-list.ts'
-import {clampsOn, inRow, type WordsOf, type Writing} from './step-writing.ts'
+import {bitsInWords, clampsOn, inRow, type WordsOf, type Writing} from './step-writing.ts'
 
 /** The words of the steps that make the neck. */
 export const neckSteps = {
@@ -55,7 +55,7 @@ export const neckSteps = {
   }),
   'drill-head': ({setting}) => ({
     does: 'Small hole from the face, then to size from both.',
-    setting: setting?.bits.join('; '),
+    setting: setting && bitsInWords(setting.bits),
     check: 'A post turns without shaking.',
   }),
   'glue-up-face': ({setting}, {size}) => ({
@@ -101,7 +101,7 @@ export const neckSteps = {
   },
   'drill-neck': ({setting}) => ({
     does: 'Centre-punch; scrap behind; depth marked on the bit.',
-    setting: setting?.bits.join('; '),
+    setting: setting && bitsInWords(setting.bits),
   }),
   'drill-neck-dots': () => ({does: 'Drill shallow, glue in, level.'}),
   'burn-marks': ({burnt}) => ({does: `The ${burnt.join(' and ')}, on bare wood.`}),

@@ -2,7 +2,9 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Step} from '../../plugins/plan/work/step.ts'
+import {bitName, holeGroup, shortBitName, stringOf} from '../../plugins/words/holes.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
+import {shortStationName, stationName} from '../../plugins/words/places.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {meanwhileNames, stepInWords} from '../../plugins/words/steps.ts'
 import {withFractions} from '../markup.ts'
@@ -63,10 +65,7 @@ function benchStations({id, stations}: Step, plan: Plan): Element[] {
       ...(of ? [h('em', withFractions(`${of}: `))] : []),
       h(
         'ul',
-        places.flatMap((place) => [
-          h('li', [boxToTick(`${id} ${keyOf(place)}`, words(place, of !== '', plan))]),
-          ' ',
-        ]),
+        places.flatMap((place) => [h('li', [boxToTick(`${id} ${keyOf(place)}`, words(place, plan))]), ' ']),
       ),
     ]),
   )
@@ -75,15 +74,14 @@ function benchStations({id, stations}: Step, plan: Plan): Element[] {
 /** Holes of one face, bit and kind stand together: `neck back, 5/16 in, ferrule`. */
 function groupOf({what, face, bit}: Station): string {
   if (bit === undefined) return ''
-  const kind = what.replace(/^screw, (\w+).*$/, '$1').replace(/,.*$/, '')
-  return [face, bit.replace(/ (brad-point )?bit$/, ''), kind].filter(Boolean).join(', ')
+  return [face, shortBitName(bit), 'hole' in what && holeGroup(what)].filter(Boolean).join(', ')
 }
 
-const keyOf = ({what, stationMm, offMm = 0, bit = ''}: Station) =>
-  `${what} ${stationMm.toFixed(2)} ${offMm.toFixed(2)} ${bit}`.trim()
+const keyOf = ({what, stationMm, offMm = 0, bit}: Station) =>
+  `${stationName({what})} ${stationMm.toFixed(2)} ${offMm.toFixed(2)} ${bit ? bitName(bit) : ''}`.trim()
 
-function words({what, stationMm, offMm, depthMm}: Station, isGrouped: boolean, plan: Plan) {
-  const name = isGrouped ? (/^screw/.test(what) ? '' : (what.split(', ')[1] ?? '')) : shortName(what)
+function words({what, stationMm, offMm, depthMm}: Station, plan: Plan) {
+  const name = 'hole' in what ? stringOf(what) : shortStationName({what})
   return [
     name && `${name}: `,
     h('strong', bare(stationMm, plan)),
@@ -91,8 +89,6 @@ function words({what, stationMm, offMm, depthMm}: Station, isGrouped: boolean, p
     ...(depthMm === undefined ? [] : [' deep ', ...bare(depthMm, plan, 'down')]),
   ]
 }
-
-const shortName = (what: string) => what.replace(/^(line|fret|round-over) /, '').replace(/, dot$/, ' dot')
 
 /** Write a length (mm) to the ruler without its unit, which the sheet names once. */
 function bare(mm: number, ruler: Ruler, rounding: 'nearest' | 'down' = 'nearest'): ElementContent[] {

@@ -1,7 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {bitFor} from '../../plugins/plan/bits.ts'
+import {bitName} from '../../plugins/words/holes.ts'
 import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 
 const inch = 25.4
@@ -27,7 +28,7 @@ describe('the drilling schedule', () => {
   )
 
   test('holds every tuner, anchor, sound hole, screw, jack and strap button', () => {
-    const holes = planOf(soundBuilds['on top']).plan.holes!
+    const holes = printedOf(soundBuilds['on top']).holes!
     const count = (what: RegExp) => holes.filter((hole) => what.test(hole.what)).length
     expect(count(/^tuner/)).toBe(3)
     expect(count(/^string hole/)).toBe(3)
@@ -41,7 +42,7 @@ describe('the drilling schedule', () => {
   })
 
   test('bores a ferrule in two steps from one face, the string hole first', () => {
-    const steps = planOf(soundBuilds['on top']).plan.holes!.filter(
+    const steps = printedOf(soundBuilds['on top']).holes!.filter(
       ({what}) => / D3$/.test(what) && !/tuner/.test(what),
     )
     expect(steps.map(({what, face}) => [what, face])).toEqual([
@@ -53,7 +54,7 @@ describe('the drilling schedule', () => {
   })
 
   test('says how far along the box a hole of the box lies, and of no other', () => {
-    const holes = planOf(soundBuilds['on top']).plan.holes!
+    const holes = printedOf(soundBuilds['on top']).holes!
     expect(holes.find(({what}) => what === 'sound hole')!.alongMm).toBeCloseTo(4 * inch, 9)
     expect(
       holes
@@ -63,7 +64,7 @@ describe('the drilling schedule', () => {
   })
 
   test('leaves a pilot’s depth out where it comes through', () => {
-    const {holes} = planOf(changed(soundBuilds['on top'], {'screws.1.length': '1 1/2'})).plan
+    const {holes} = printedOf(changed(soundBuilds['on top'], {'screws.1.length': '1 1/2'}))
     expect(holes!.filter(({what}) => /pilot/.test(what)).every(({depthMm}) => depthMm === undefined)).toBe(
       true,
     )
@@ -84,6 +85,6 @@ describe('the bit for a hole', () => {
     [3 * inch, 'in', 'circle cutter set to 3 in'],
     [44, 'mm', 'circle cutter set to 44 mm'],
   ] as const)('of %f mm in a build in %s: %s', (mm, units, bit) => {
-    expect(bitFor(mm, units)).toBe(bit)
+    expect(bitName(bitFor(mm, units))).toBe(bit)
   })
 })

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {planOf} from '../support/plan-of.ts'
+import {printedOf} from '../support/plan-of.ts'
 
 const inch = 25.4
 const build = `
@@ -13,7 +13,7 @@ tuners: {at: [-2, -4, -3], off: [-1/2, -1/2, 1/2]}
 anchors: {at: 26, spacing: 1/2}
 screws: [{size: 6, length: 1, at: [17, 22], off: [-1, 1], into: neck}]
 `
-const layout = (text: string) => planOf(text).plan.layout ?? []
+const layout = (text: string) => printedOf(text).layout ?? []
 const at = (text: string, what: string) => layout(text).find((station) => station.what === what)
 
 describe('the layout', () => {
@@ -85,6 +85,6 @@ describe('the layout', () => {
   })
 
   it('is absent without a scale length, and has no end that is not known', () => {
-    expect(planOf('title: x\nbox: 10 x 7 x 2').plan.layout).toBeUndefined()
+    expect(printedOf('title: x\nbox: 10 x 7 x 2').layout).toBeUndefined()
   })
 })

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {cornerHz} from '../../plugins/plan/pickup.ts'
 import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 
 describe('the corner of a piezo source', () => {
@@ -49,7 +49,7 @@ describe('pickup and jack', () => {
 
   // A quarter-inch plug's sleeve is 6.35 mm; its bush asks for 3/8 in (common practice, no source).
   test('a quarter-inch jack’s hole is a bit that shops have', () => {
-    const {holes} = planOf(soundBuilds['on top']).plan
+    const {holes} = printedOf(soundBuilds['on top'])
     expect(holes!.find(({what}) => what === 'jack')).toMatchObject({
       bit: '3/8 in brad-point bit',
       face: 'side treble',

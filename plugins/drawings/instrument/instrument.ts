@@ -1,4 +1,5 @@
 import type {BoxSizes} from '../../plan/box/box-place.ts'
+import type {Face, HoleUse} from '../../plan/holes.ts'
 import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import {neckWidthAt} from '../../plan/neck/taper.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
@@ -15,7 +16,7 @@ export interface Place {
 /** A hole that a bit makes, in mm. */
 export interface DrilledHole extends Place {
   diameterMm: number
-  what: string
+  what: HoleUse
 }
 
 /** The box's outside, in mm, once it lies somewhere along the neck. */
@@ -84,10 +85,10 @@ export const outwards = ({bass}: Pick<Instrument, 'bass'>, side: string): -1 | 1
   (side === 'bass') === (bass === 1) ? 1 : -1
 
 /** List what is drilled from these faces besides sound holes: the widest hole where several share a place. */
-export function drilledIn({holes = []}: Plan, faces: readonly string[]): DrilledHole[] {
+export function drilledIn({holes = []}: Plan, faces: readonly Face[]): DrilledHole[] {
   const widest = new Map<string, DrilledHole>()
   for (const {face, what, stationMm, offMm, diameterMm} of holes) {
-    if (!faces.includes(face) || what === 'sound hole') continue
+    if (!faces.includes(face) || what.hole === 'sound') continue
     const key = `${stationMm.toFixed(2)} ${offMm.toFixed(2)}`
     const known = widest.get(key)
     if (!known || known.diameterMm < diameterMm) widest.set(key, {stationMm, offMm, diameterMm, what})

@@ -1,5 +1,6 @@
 import {lineName, placeNames} from '../../words/drawings/labels.ts'
 import {neckHoleName, placeFrom, templateNames} from '../../words/drawings/templates.ts'
+import {holeKind} from '../../words/holes.ts'
 import {drilledIn, type Instrument, placed} from '../instrument/instrument.ts'
 import {dotsAlong} from '../instrument/neck.ts'
 import {extent} from '../kit/extent.ts'
@@ -92,7 +93,7 @@ function neckLines({plan, neck, head, box}: Instrument): NeckLine[] {
 /** List what is drilled from the playing face, or from the back and marked here, in order from the nut. */
 const neckHoles = ({plan}: Instrument) =>
   drilledIn(plan, ['playing face', 'neck back'])
-    .map((hole) => ({...hole, what: hole.what.split(',')[0]!}))
+    .map((hole) => ({...hole, what: holeKind(hole.what)}))
     .sort((a, b) => a.stationMm - b.stationMm)
 
 /** Where each string crosses nut and bridge. */

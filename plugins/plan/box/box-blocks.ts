@@ -98,10 +98,6 @@ export function blockValues({box}: BuildValues, {of}: Pick<Block, 'of'>) {
   return box?.blocks?.[Number(of.split('.').at(-1)) - 1]
 }
 
-/** Call a block as the pages do: `end block`, or `block 2`, the second of those listed. */
-export const blockName = ({of}: Pick<Block, 'of'>): string =>
-  of === `box.${endBlockKey}` ? 'end block' : `block ${of.split('.').at(-1)}`
-
 /** List every block that the build file has, placed or not. */
 export const givenBlocks = ({box}: BuildValues) => [
   ...(box?.[endBlockKey] ? [box[endBlockKey]] : []),

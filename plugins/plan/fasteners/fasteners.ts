@@ -1,5 +1,6 @@
 import {screws as screwRows} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
+import type {HoleBit} from '../bits.ts'
 import type {Box} from '../box/box.ts'
 import type {Conflict} from '../conflicts.ts'
 import type {NeckTaper} from '../neck/taper.ts'
@@ -38,9 +39,9 @@ export interface Fastener {
   /** The larger one of the design tables. */
   rootDesignMm?: number | undefined
   clearanceMm: number
-  clearanceBit: string
+  clearanceBit: HoleBit
   pilotMm: number
-  pilotBit: string
+  pilotBit: HoleBit
   pilotBitMm: number
   /** Across a flat head. */
   countersinkMm?: number | undefined
@@ -66,8 +67,6 @@ export interface Fastener {
   tipToFaceMm?: number | undefined
   /** The longest that stays 1/8 in below the far face. */
   longestMm?: number | undefined
-  /** What it would come out through. */
-  farFace?: string | undefined
   withdrawalN: number
   /** What the strings draw it by. */
   loadN?: number | undefined
@@ -211,7 +210,7 @@ function workOut(
     shankMm: size.shankMm,
     rootMm: size.rootMm,
     rootDesignMm: size.rootDesignMm,
-    clearanceMm: size.clearance.mm,
+    clearanceMm: size.clearanceMm,
     clearanceBit: bitInBoth(size.clearance, units, 'up', size.shankMm),
     pilotMm: pilot.mm,
     pilotBit: bitInBoth(pilot.bit, units, 'nearest', pilot.mm),
@@ -229,7 +228,6 @@ function workOut(
     shortestMm: isBlockless ? 0 : shortestMm,
     tipToFaceMm: roomMm === undefined ? undefined : underHeadMm + roomMm - lengthMm,
     longestMm: roomMm === undefined ? undefined : underHeadMm + roomMm - tipKeepsMm,
-    farFace: roomMm === undefined ? undefined : farFace(route),
     withdrawalN: withdrawalN(size.shankMm, bites, isEndGrain),
     isGlued,
     isGlueEnough: isGlued && (!isEndGrain || isEnough(end?.glue)),
@@ -251,12 +249,4 @@ function thicknessOf({passes}: Route): number | undefined {
     (sum, {mm}) => (sum === undefined || mm === undefined ? undefined : sum + mm),
     0,
   )
-}
-
-function farFace({holds, way}: Route): string {
-  if (holds.name === 'neck') return way === 'down' ? 'the back of the neck' : 'the playing face'
-  if (holds.name === 'top') return 'the top’s face'
-  return way === 'along'
-    ? `the ${holds.name}’s far side`
-    : `the ${holds.name}’s ${way === 'down' ? 'underside' : 'face'}`
 }

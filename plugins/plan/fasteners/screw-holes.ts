@@ -1,9 +1,10 @@
 import type {Box} from '../box/box.ts'
+import type {Face, Hole, Wall} from '../holes.ts'
 import type {Fastener} from './fasteners.ts'
 
 /** List two holes a screw: clearance through what it passes, pilot into what holds it. */
-export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box) {
-  return (fasteners ?? []).flatMap((screw) => {
+export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box): Hole[] {
+  return (fasteners ?? []).flatMap((screw): Hole[] => {
     const {stationMm, offMm, of, lengthMm, tipToFaceMm = 1, downMm} = screw
     const {aboveTopMm = 0} = box.neck ?? {}
     const faces = facesOf(screw, box)
@@ -11,17 +12,17 @@ export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box)
     const place = {stationMm, offMm, of}
     return [
       {
-        what: `screw, clearance through ${screw.through.join(' and ')}`,
+        what: {hole: 'clearance', through: screw.through},
         face: faces.clearance,
         ...place,
         downMm,
         diameterMm: screw.clearanceMm,
         depthMm: isOneGo ? screw.underHeadMm : undefined,
         bit: screw.clearanceBit,
-        backing: isOneGo ? undefined : 'scrap under the far side',
+        backing: isOneGo ? undefined : 'far side',
       },
       {
-        what: `screw, pilot into ${screw.into}`,
+        what: {hole: 'pilot', into: screw.into},
         face: faces.pilot,
         ...place,
         downMm: downMm === undefined || faces.pilot !== 'neck end' ? downMm : downMm + aboveTopMm,
@@ -34,10 +35,7 @@ export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box)
 }
 
 /** The face that each bit enters: walls and tops are drilled from outside, a neck by itself, before it goes on. */
-function facesOf(
-  {way, into, through, stationMm, offMm}: Fastener,
-  box: Box,
-): {clearance: string; pilot: string} {
+function facesOf({way, into, through, stationMm, offMm}: Fastener, box: Box): {clearance: Face; pilot: Face} {
   if (way === 'along') {
     const wall = wallOf(stationMm, offMm, box)
     return {clearance: wall, pilot: into === 'neck' || into === 'heel' ? 'neck end' : wall}
@@ -48,7 +46,7 @@ function facesOf(
   return {clearance: from, pilot: into === 'block' ? from : 'neck back'}
 }
 
-function wallOf(stationMm: number, offMm: number, box: Box): string {
+function wallOf(stationMm: number, offMm: number, box: Box): Wall {
   const {atMm, tailMm, outside} = box
   if (outside && Math.abs(offMm) >= outside.widthMm / 2 - outside.sidesMm)
     return offMm < 0 ? 'side bass' : 'side treble'

@@ -1,6 +1,6 @@
 import {screws} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
-import {type Bit, bitOf} from '../bits.ts'
+import {type Bit, bitOf, type HoleBit} from '../bits.ts'
 import type {Wood} from '../woods.ts'
 import type {Layer} from './screw-route.ts'
 
@@ -9,7 +9,9 @@ interface ScrewSize {
   rootMm: number
   /** The larger root of the design tables, where they have the gauge. */
   rootDesignMm?: number | undefined
-  clearance: Bit
+  clearanceMm: number
+  /** None in inches where bits end before the shank. */
+  clearance: Bit | undefined
 }
 
 /**
@@ -20,12 +22,13 @@ interface ScrewSize {
 export function screwSize(gauge: number): ScrewSize {
   const row = screws.find((one) => one.gauge === gauge)
   const shankMm = inch(0.06 + 0.013 * gauge)
-  const clearanceMm = Math.max(row ? inch(row.shankHoleIn) : 0, shankMm)
+  const clearance = bitOf('fraction', Math.max(row ? inch(row.shankHoleIn) : 0, shankMm), 'up')
   return {
     shankMm,
     rootMm: row ? inch(row.rootIn) : (shankMm * 2) / 3,
     rootDesignMm: row?.rootDesignIn === undefined ? undefined : inch(row.rootDesignIn),
-    clearance: bitOf('fraction', clearanceMm, 'up') ?? {name: 'a bit of the shank’s size', mm: shankMm},
+    clearanceMm: clearance?.mm ?? shankMm,
+    clearance,
   }
 }
 
@@ -39,11 +42,14 @@ export function pilotOf(gauge: number, hardness: 'soft' | 'hard'): {mm: number; 
   return {mm, bit: bitOf('fraction', row ? inch(row.pilotIn[hardness]) : mm)!}
 }
 
-/** Name a bit in inches and millimetres, the build's own first: `5/64 in (or 2 mm)`. */
-export function bitInBoth(bit: Bit, units: 'in' | 'mm', take: 'nearest' | 'up', leastMm = bit.mm): string {
-  const metric = bitOf('metric', leastMm, take)?.name
-  if (!metric) return bit.name
-  return units === 'in' ? `${bit.name} (or ${metric})` : `${metric} (or ${bit.name})`
+/** Pair a bit in inches with the metric one that does for so many mm, the build's own unit first. */
+export function bitInBoth(
+  bit: Bit | undefined,
+  units: 'in' | 'mm',
+  take: 'nearest' | 'up',
+  leastMm: number,
+): HoleBit {
+  return {with: 'twist', bit, or: bitOf('metric', leastMm, take), units}
 }
 
 /**

@@ -1,6 +1,6 @@
 import {type CrossSectionLayer, type CrossSectionValues, crossSection} from './cross-section.ts'
 import type {NeckLayer} from './layers.ts'
-import type {NeckModel} from './model.ts'
+import type {NeckModel, NeckPlace} from './model.ts'
 import {roundAtMm} from './round-over.ts'
 import {neckWidthAt} from './taper.ts'
 
@@ -8,7 +8,7 @@ import {neckWidthAt} from './taper.ts'
 export interface NeckCrossSection {
   stationMm: number
   /** What is there. */
-  what?: string | undefined
+  what?: NeckPlace | undefined
   widthMm: number
   thicknessMm: number
   areaMm2: number
@@ -18,7 +18,8 @@ export interface NeckCrossSection {
   eiNmm2?: number | undefined
   massPerLengthKgM?: number | undefined
   laminations: {
-    wood: string
+    /** As written; none where the file does not give it. */
+    wood?: string | undefined
     thicknessMm: number
     widthMm: number
     fromFaceMm: number
@@ -46,8 +47,8 @@ export function crossSectionAt(stationMm: number, cut: Cutter): NeckCrossSection
     thicknessMm,
     widthMm,
     ...values,
-    laminations: layers.map(({name = 'wood not given', thicknessMm: own, fromFaceMm, strips}) => ({
-      wood: name,
+    laminations: layers.map(({name: wood, thicknessMm: own, fromFaceMm, strips}) => ({
+      wood,
       thicknessMm: own,
       widthMm,
       fromFaceMm,

@@ -71,8 +71,26 @@ export function deepened(model: NeckModel, insideMm: number): NeckModel {
 /** A station where the neck's section is worth knowing, and what is there. */
 export interface Change {
   stationMm: number
-  what: string
+  what: NeckPlace
 }
+
+/** A place of the neck that there is once. */
+export type PlainNeckPlace =
+  | 'nut'
+  | 'free middle'
+  | 'box head'
+  | 'inside starts'
+  | 'inside'
+  | 'inside ends'
+  | 'box tail'
+  | 'round-over starts'
+  | 'round-over full'
+  | 'round-over runs out'
+  | 'round-over ends'
+  | 'tail end'
+
+/** What changes along a neck, or is at a place of it; of a layer, its path in the build file. */
+export type NeckPlace = {at: PlainNeckPlace} | {at: 'layer starts' | 'layer ends'; of: string}
 
 /** Places (mm) nearer than this are one place: what lies between them is no stretch of wood. */
 const samePlaceMm = 1e-6
@@ -93,37 +111,32 @@ function changesAlong({layup, roundOver, inside, boxAtMm, boxTailMm, tailMm, sca
   const endMm = tailMm ?? boxAtMm ?? scaleMm ?? 0
   const freeMm = boxAtMm ?? scaleMm
   const changes: Change[] = []
-  const add = (stationMm: number | undefined, what: string) => {
+  const add = (stationMm: number | undefined, what: NeckPlace) => {
     if (stationMm === undefined || stationMm < 0 || stationMm > endMm) return
     for (const other of changes) if (Math.abs(other.stationMm - stationMm) < samePlaceMm) return
     changes.push({stationMm, what})
   }
-  add(0, 'nut')
-  add(freeMm && freeMm / 2, 'middle of the free neck')
-  add(boxAtMm, 'box edge')
+  add(0, {at: 'nut'})
+  add(freeMm && freeMm / 2, {at: 'free middle'})
+  add(boxAtMm, {at: 'box head'})
   if (inside) {
     const [fromMm, toMm] = inside.clear
-    add(fromMm, 'inside the box begins')
-    add((fromMm + toMm) / 2, 'inside the box')
-    add(toMm, 'inside the box ends')
+    add(fromMm, {at: 'inside starts'})
+    add((fromMm + toMm) / 2, {at: 'inside'})
+    add(toMm, {at: 'inside ends'})
   }
-  add(boxTailMm, 'box tail')
+  add(boxTailMm, {at: 'box tail'})
   for (const {of, fromMm, toMm} of layup.layers) {
-    add(fromMm, `${layerWords(of)} begins`)
-    add(toMm, `${layerWords(of)} ends`)
+    add(fromMm, {at: 'layer starts', of})
+    add(toMm, {at: 'layer ends', of})
   }
   if (roundOver) {
     const {fromMm, toMm, runInMm} = roundOver
-    add(fromMm, 'round-over begins')
-    add(fromMm + runInMm, 'round-over at full depth')
-    add(toMm - runInMm, 'round-over runs out')
-    add(toMm, 'round-over ends')
+    add(fromMm, {at: 'round-over starts'})
+    add(fromMm + runInMm, {at: 'round-over full'})
+    add(toMm - runInMm, {at: 'round-over runs out'})
+    add(toMm, {at: 'round-over ends'})
   }
-  add(tailMm, 'tail end')
+  add(tailMm, {at: 'tail end'})
   return changes.sort((a, b) => a.stationMm - b.stationMm)
-}
-
-function layerWords(of: string): string {
-  if (of === 'fingerboard') return of
-  return of === 'neck.cap' ? 'cap' : of === 'neck' ? 'stick' : `lamination ${of.split('.').at(-1)}`
 }

@@ -1,4 +1,4 @@
-import {blockName, givenBlocks} from '../box/box-blocks.ts'
+import {givenBlocks} from '../box/box-blocks.ts'
 import {glueWait, holesOn, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Until damp wood is dry again (h): common practice, no source. */
@@ -58,7 +58,7 @@ function blocks(facts: WorkFacts): StepDraft[] {
       facts: {of: 'fit-blocks', setting: {clampsH}, count},
       tool: 'clamps',
       stations: (design.box?.blocks ?? []).map((block) => ({
-        what: `${blockName(block)}, middle`,
+        what: {block: block.of},
         stationMm: block.stationMm,
         offMm: block.offMm,
       })),

@@ -3,11 +3,12 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Length} from '../../build-file/values.ts'
 import type {WorkStep} from '../../tables/hazards.ts'
 import {glueWaits, usualGlue} from '../../tables/waits.ts'
+import type {HoleBit} from '../bits.ts'
 import type {Box} from '../box/box.ts'
 import type {Bridge} from '../bridge.ts'
 import type {Cuts} from '../cut-list.ts'
-import type {Hole} from '../holes.ts'
-import type {Station, StationKind} from '../layout.ts'
+import type {Face, Hole, HoleUse} from '../holes.ts'
+import type {Place, Station, StationKind} from '../layout.ts'
 import type {Neck} from '../neck/neck.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
@@ -31,14 +32,14 @@ export interface Step {
 }
 
 /** Where a step is done, in mm from the nut line. */
-interface StepStation {
-  what: string
+export interface StepStation {
+  what: Place | HoleUse | {block: string}
   stationMm: number
   /** Off the centre line, of a hole. */
   offMm?: number | undefined
   /** Of a hole. */
-  face?: string | undefined
-  bit?: string | undefined
+  face?: Face | undefined
+  bit?: HoleBit | undefined
   depthMm?: number | undefined
 }
 
@@ -91,7 +92,7 @@ export type StepFacts =
       /** How far the face of a straight head is cut down. */
       dropMm?: number | undefined
     }
-  | {of: DrillStep; setting?: {bits: string[]} | undefined}
+  | {of: DrillStep; setting?: {bits: HoleBit[]} | undefined}
   | {of: 'glue-up-face'; setting: {fromMm?: number[] | undefined} & Clamped}
   | {of: 'glue-up-board'; setting: {fromMm: number; toMm?: number | undefined} & Clamped}
   | {of: 'plane-sides'; setting?: {nutMm: number; tailMm?: number | undefined} | undefined}
@@ -254,17 +255,17 @@ export function glueWait({values: {neck}}: WorkFacts): {waitH: number; clampsH: 
 /** Make the step that drills all holes of some faces, in the order of bit changes; none where there are none. */
 export function holesOn(
   {design: {holes = []}}: WorkFacts,
-  faces: readonly string[],
+  faces: readonly Face[],
   draft: {of: DrillStep; after: readonly string[]},
 ): StepDraft[] {
   const here = holes.filter(({face}) => faces.includes(face))
   if (here.length === 0) return []
-  const bits = new Set(here.flatMap(({bit}) => (bit ? [bit] : [])))
+  const bits = here.flatMap(({bit}) => bit ?? [])
   return [
     {
       id: draft.of,
       kind: draft.of,
-      facts: {of: draft.of, setting: bits.size > 0 ? {bits: [...bits]} : undefined},
+      facts: {of: draft.of, setting: bits.length > 0 ? {bits} : undefined},
       tool: 'drill press',
       after: draft.after,
       stations: here.map(({what, face, stationMm, offMm, bit, depthMm}) => ({
@@ -281,9 +282,7 @@ export function holesOn(
 
 /** Take the stations of some kinds from the layout, in order: mm from the nut line. */
 export function stationsOf(layout: Design['layout'], kinds: readonly StationKind[]): StepStation[] {
-  return (layout ?? []).flatMap(({kind, what, stationMm}) =>
-    kinds.includes(kind) ? [{what, stationMm}] : [],
-  )
+  return (layout ?? []).flatMap(({what, stationMm}) => (kinds.includes(what.kind) ? [{what, stationMm}] : []))
 }
 
 /**

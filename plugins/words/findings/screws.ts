@@ -1,5 +1,7 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Fastener} from '../../plan/fasteners/fasteners.ts'
 import {inch} from '../../tables/units.ts'
+import {farFace} from '../holes.ts'
 import type {Ruler} from '../lengths.ts'
 import {only, type Wording, type WouldDo} from './wording.ts'
 
@@ -7,13 +9,13 @@ export function screwComesOut(
   {
     length,
     tipToFaceMm,
-    farFace,
+    into,
+    way,
     longestMm,
     isLeftShort,
-  }: {
+  }: Pick<Fastener, 'into' | 'way'> & {
     length: string | undefined
     tipToFaceMm: number
-    farFace: string | undefined
     longestMm: number
     /** With the longest that would do, too little thread bites. */
     isLeftShort: boolean
@@ -21,12 +23,13 @@ export function screwComesOut(
   ruler: Ruler,
 ): Wording {
   const longest = longestMm > 0 ? writeLength(longestMm, ruler, 'down') : undefined
+  const face = farFace({into, way})
   const found =
     Math.abs(tipToFaceMm) < ruler.rulerMm - 1e-6
-      ? `ends level with ${farFace}`
+      ? `ends level with ${face}`
       : tipToFaceMm <= 0
-        ? `comes out ${writeLength(-tipToFaceMm, ruler, 'up')} past ${farFace}`
-        : `ends ${writeLength(tipToFaceMm, ruler, 'down')} under ${farFace}`
+        ? `comes out ${writeLength(-tipToFaceMm, ruler, 'up')} past ${face}`
+        : `ends ${writeLength(tipToFaceMm, ruler, 'down')} under ${face}`
   return {
     message: `a screw of ${length} ${found}; ${longest ? `${longest} is the longest that stays ${writeLength(inch(1 / 8), ruler)} below it` : 'no screw is short enough'}`,
     expected: only(longest),

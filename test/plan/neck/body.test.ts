@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {changed} from '../../support/changed.ts'
-import {planOf} from '../../support/plan-of.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import {soundNecks} from '../../support/sound-necks.ts'
 
@@ -10,7 +10,9 @@ const neckOf = (base: string, changes: Record<string, string> = {}) =>
 
 describe('sections along the neck', () => {
   test('are at nut, middle of the free neck, box edge, and wherever it changes', () => {
-    const stations = neckOf(soundNecks['four strings on a narrow nut']).sections!.map(({what}) => what)
+    const stations = printedOf(soundNecks['four strings on a narrow nut']).neck!.sections!.map(
+      ({what}) => what,
+    )
     expect(stations).toEqual([
       'nut',
       'round-over at full depth',
@@ -32,7 +34,7 @@ describe('sections along the neck', () => {
   })
 
   test('lose the two spandrels where the round-over runs, and less where the cutter runs in', () => {
-    const {sections, roundOver} = neckOf(soundNecks.laminated)
+    const {sections, roundOver} = printedOf(soundNecks.laminated).neck!
     const at = (what: string) => sections!.find((one) => one.what === what)!
     const [b, h, r] = [1.625 * inch, 0.8125 * inch, 0.375 * inch]
     expect(at('middle of the free neck').areaMm2).toBeCloseTo(b * h - 2 * (1 - Math.PI / 4) * r * r, 6)
