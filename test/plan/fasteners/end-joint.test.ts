@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {gluedStressMpa, tornAcrossMpa} from '../../../plugins/plan/fasteners/end-joint.ts'
 import {endScrewLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
 import {woodOf} from '../../../plugins/plan/woods.ts'
+import {stationName} from '../../../plugins/words/places.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
@@ -182,7 +183,7 @@ describe('the end block', () => {
       name: 'end block',
       wood: 'beech',
     })
-    expect(plan.work!.find(({id}) => id === 'fit-blocks')!.stations.map(({what}) => what)).toEqual([
+    expect(plan.work!.find(({id}) => id === 'fit-blocks')!.stations.map(stationName)).toEqual([
       'end block, middle',
     ])
     expect(problems.filter(({severity}) => severity !== 'remark')).toEqual([])
