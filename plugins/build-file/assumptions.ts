@@ -46,6 +46,29 @@ function repeats(pattern: {value: number}[] | undefined): string | undefined {
 /** Millimetres to a value only where everything it is made of is known. */
 const known = (mm: number | undefined) => (mm !== undefined && Number.isFinite(mm) ? {mm} : undefined)
 
+/** The file leaves the height at the nut to be assumed. */
+const isNutDrawn = (v: BuildValues) =>
+  hasStrings(v) && Boolean(v.scale?.length) && !(v.action?.octave && v.bridge?.height)
+const usualNutMm = (v: BuildValues) => (slides(v) ? inch(1 / 8) : isFretted(v) ? inch(0.02) : inch(1 / 32))
+const isRod = (v: BuildValues) => v.nut?.kind?.value === 'rod' || v.nut?.kind?.value === 'bolt'
+
+/** What a nut comes to by itself, above the frets’ crowns where there are any (mm). */
+function nutOwnMm(v: BuildValues): number | undefined {
+  const {nut, frets} = v
+  if (nut?.kind?.value === 'zero-fret') return isFretted(v) ? 0 : frets?.crown?.mm
+  if (!isRod(v) || !nut?.diameter || !nut.groove) return undefined
+  const mm = nut.diameter.mm - nut.groove.mm - (isFretted(v) ? (frets?.crown?.mm ?? Number.NaN) : 0)
+  return mm > 0 ? mm : undefined
+}
+
+/** Where only a rod's thickness is known: what it comes to with a quarter of it in its groove (mm). */
+function thinRodMm(v: BuildValues): number {
+  const {nut, frets} = v
+  const mm =
+    isRod(v) && nut?.diameter ? 0.75 * nut.diameter.mm - (isFretted(v) ? (frets?.crown?.mm ?? 0) : 0) : 0
+  return mm > 0 ? mm : Number.POSITIVE_INFINITY
+}
+
 const ofStock = ({stock}: BuildValues, wood: string | undefined, key: 'density' | 'stiffness') =>
   stock?.find((piece) => piece[key] && piece.wood?.value === wood)?.[key]?.text
 
@@ -86,6 +109,20 @@ export const surroundingRows: readonly {
     applies: hasNeck,
   },
 ]
+
+/** What is left out and follows from the design: the plan computes it, after the usual values. */
+export const followingRows = [
+  {
+    path: 'fingerboard.to',
+    why: 'it stops at the box, or 1/4 in past the last line where lines go on; common practice, no source',
+    says: 'at the box, or 1/4 in past the last line where lines go on',
+  },
+  {
+    path: 'nut.groove',
+    why: 'the diameter less the height of the strings at the nut',
+    says: 'the diameter less the height at the nut',
+  },
+] as const satisfies readonly Omit<AssumptionRow, 'value'>[]
 
 /** Each usual value, after those that it depends on. Lengths keep their exact inches in a millimetre build. */
 export const assumptionRows: readonly AssumptionRow[] = [
@@ -266,10 +303,13 @@ export const assumptionRows: readonly AssumptionRow[] = [
   },
   {
     path: 'action.nut',
-    value: (v) => {
-      if (!hasStrings(v) || !v.scale?.length || (v.action?.octave && v.bridge?.height)) return undefined
-      return slides(v) ? inches(1 / 8) : isFretted(v) ? inches(0.02) : inches(1 / 32)
-    },
+    value: (v) => (isNutDrawn(v) ? known(nutOwnMm(v)) : undefined),
+    why: 'what the nut itself comes to: a rod less its groove, or a zero fret’s own crown',
+    says: 'a rod or bolt less its groove; a zero fret its own crown',
+  },
+  {
+    path: 'action.nut',
+    value: (v) => (isNutDrawn(v) ? {mm: Math.min(usualNutMm(v), thinRodMm(v))} : undefined),
     why: practice,
     says: 'slide 1/8; fingers on frets 0.020; fingers without frets 1/32',
   },

@@ -1,4 +1,4 @@
-import {assumptionRows} from './assumptions.ts'
+import {assumptionRows, followingRows} from './assumptions.ts'
 import {exampleOf, type Kind} from './kinds.ts'
 import {buildSchema} from './schema.ts'
 
@@ -15,13 +15,20 @@ function keyRows(kind: Kind = buildSchema as unknown as Kind, path = ''): KeyRow
   if (kind.is !== 'record') return []
   return Object.entries(kind.fields).flatMap(([key, field]) => {
     const own = path ? `${path}.${key}` : key
-    const assumed = assumptionRows.find((row) => (row.listed ?? row.path) === own)?.says ?? ''
+    const assumed = assumedAt(own)
     return [
       {path: own, says: field.says, takes: exampleOf(field).replace(/,$/, ''), assumed},
       ...keyRows(field, own),
     ]
   })
 }
+
+/** Say what a key is taken to be where it is left out: one way after the other where there are several. */
+const assumedAt = (path: string): string =>
+  [...assumptionRows, ...followingRows]
+    .filter((row) => ('listed' in row && row.listed ? row.listed : row.path) === path)
+    .map(({says}) => says)
+    .join('; else ')
 
 /** Write the key reference as a Markdown table. */
 export function keyReference(): string {

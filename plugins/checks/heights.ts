@@ -26,6 +26,59 @@ export const heightRules = {
     },
     says: words.heightsDisagree,
   }),
+  'nut-heights-disagree': rule({
+    severity: 'fault',
+    what: 'A nut that stands at another height than the strings are drawn at.',
+    why: 'A rod or bolt stands out by its diameter less its groove, and a zero fret by its own crown: a height that says otherwise cannot be made.',
+    mend: 'Leave the height or the groove out, or make them agree.',
+    passes: 'nut: {kind: rod, diameter: 3/16, groove: 1/16}\naction: {nut: 1/8}',
+    fails: 'nut: {kind: rod, diameter: 3/16, groove: 1/16}\naction: {nut: 1/16}',
+    find: ({values}, {nut, scale}) => {
+      const {kind, trouble} = nut ?? {}
+      if (!kind || !trouble || trouble.is === 'sunk') return []
+      const at = trouble.is === 'thin' ? 'nut.diameter' : kind === 'zero-fret' ? 'action.nut' : 'nut.groove'
+      const isFretted = scale?.fretted === true
+      const {crown} = values.frets ?? {}
+      return [
+        {
+          at,
+          cause: kind === 'zero-fret' ? 'nut.kind' : 'action.nut',
+          kind,
+          isFretted,
+          trouble,
+          diameter: values.nut?.diameter?.text,
+          zero: isFretted ? '0' : crown?.text,
+        },
+      ]
+    },
+    says: words.nutHeightsDisagree,
+  }),
+  'nut-sunk': rule({
+    severity: 'fault',
+    what: 'A groove as deep as the rod that lies in it, or so deep that the rod does not come above the frets.',
+    why: 'The strings would lie on the wood or on the frets.',
+    mend: 'Make the groove shallower, or take a thicker rod.',
+    passes: 'nut: {kind: rod, diameter: 3/16, groove: 1/16}',
+    fails: 'nut: {kind: rod, diameter: 3/16, groove: 1/4}',
+    find: ({values}, {nut, scale}) => {
+      const {kind, trouble, diameterMm = 0} = nut ?? {}
+      if (!kind || trouble?.is !== 'sunk') return []
+      const {groove, diameter} = values.nut ?? {}
+      return [
+        {
+          at: 'nut.groove',
+          cause: 'nut.diameter',
+          kind,
+          isFretted: scale?.fretted === true,
+          isWhole: groove !== undefined && groove.mm >= diameterMm,
+          groove: groove?.text,
+          diameter: diameter?.text,
+          groovePerhapsMm: trouble.groovePerhapsMm,
+        },
+      ]
+    },
+    says: words.nutSunk,
+  }),
   'strings-on-face': rule({
     severity: 'fault',
     what: 'Strings that would touch the playing face or the frets.',
@@ -33,8 +86,8 @@ export const heightRules = {
     mend: 'Raise the bridge or the octave height.',
     passes: 'neck: 1 5/8 x 13/16\nbridge: {on: top, height: 1}\naction: {nut: 1/8}',
     fails: 'neck: 1 5/8 x 13/16\nbridge: {on: top, height: 5/8}\naction: {nut: 1/8}',
-    find: ({values}, {action, scale}) => {
-      if (!action || (action.leastMm >= 0 && action.octaveMm > 0)) return []
+    find: ({values}, {action, nut, scale}) => {
+      if (!action || nut?.trouble || (action.leastMm >= 0 && action.octaveMm > 0)) return []
       const {leastMm, levelHeightMm} = action
       const isFretted = scale?.fretted === true
       return values.bridge?.height && levelHeightMm !== undefined

@@ -102,7 +102,7 @@ export const neckRules = {
     why: 'The neck breaks where it is thinnest, and there it is bent most.',
     mend: 'Make the groove shallower, or the neck thicker.',
     passes: 'nut: {kind: rod, diameter: 3/16, groove: 1/16}',
-    fails: 'nut: {kind: rod, diameter: 3/16, groove: 7/16}',
+    fails: 'nut: {kind: rod, diameter: 1/2, groove: 7/16}',
     find: (_, {neck}) => {
       const {nutSeat} = neck ?? {}
       return nutSeat && nutSeat.leftMm < nutSeat.leastMm - 1e-6 ? [{...nutSeat, at: 'nut.groove'}] : []

@@ -83,6 +83,7 @@ function places(values: BuildValues, marked: Marked, tailMm: number | undefined)
     ...ends(values, tailMm),
     ...head(values, marked.tuners),
     {what: {kind: 'nut'}, stationMm: 0},
+    ...at({kind: 'line', label: '0', isFret: true, hasDot: false}, hasZeroFret(values) ? 0 : undefined),
     ...lines(marked.scale),
     ...box(marked),
     ...across('screw', marked.screws),
@@ -90,6 +91,8 @@ function places(values: BuildValues, marked: Marked, tailMm: number | undefined)
     ...across('anchor', marked.anchors),
   ]
 }
+
+const hasZeroFret = ({nut}: BuildValues) => nut?.kind?.value === 'zero-fret'
 
 function at(what: Place, stationMm: number | undefined): Spot[] {
   return stationMm === undefined ? [] : [{what, stationMm}]

@@ -112,7 +112,7 @@ export function planOutline(values: BuildValues, design: Design): Outline | unde
   return {
     neck,
     head: headOutline(model, neck),
-    nut: values.nut && nutOutline(values.nut),
+    nut: values.nut && nutOutline(values),
     bridge: bridge && bridgeOutline(values, bridge.stationMm, taper),
     tuners: values.tuners && tunerSizes(values.tuners),
     anchors: values.anchors && anchorSizes(values.anchors),
@@ -168,11 +168,12 @@ function headOutline({head}: NeckModel, {nutWidthMm}: NeckOutline): HeadOutline 
   return {lengthMm, widthMm: nutWidthMm, thicknessMm, joint, angleDeg, ledgeMm, stepMm, steps}
 }
 
-const nutOutline = ({kind, diameter, groove}: NonNullable<BuildValues['nut']>) => ({
-  kind: kind?.value ?? 'flat',
-  alongMm: diameter?.mm ?? 0,
-  grooveMm: groove?.mm ?? 0,
-})
+function nutOutline({nut, frets}: BuildValues) {
+  const {kind, diameter, groove} = nut ?? {}
+  if (kind?.value === 'zero-fret')
+    return {kind: kind.value, alongMm: frets?.['wire-width']?.mm ?? 0, grooveMm: 0}
+  return {kind: kind?.value ?? 'flat', alongMm: diameter?.mm ?? 0, grooveMm: groove?.mm ?? 0}
+}
 
 function bridgeOutline({bridge, spacing}: BuildValues, stationMm: number, taper: NeckTaper | undefined) {
   const widthMm = taper && neckWidthAt(stationMm, taper)

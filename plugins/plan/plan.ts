@@ -30,6 +30,7 @@ import {planHeadConflicts} from './neck/head-layout.ts'
 import {neckModel} from './neck/model.ts'
 import {type Neck, planNeck} from './neck/neck.ts'
 import {neckTaper} from './neck/taper.ts'
+import {type Nut, planNut} from './nut.ts'
 import {type Outline, planOutline} from './outline.ts'
 import {type Pickup, planPickup} from './pickup.ts'
 import {planSaddles} from './saddle.ts'
@@ -66,6 +67,8 @@ export interface Plan {
   bridge?: Bridge | undefined
   intonation?: Intonation[] | undefined
   action?: Action | undefined
+  /** What the strings rest on at the head end. */
+  nut?: Nut | undefined
   neck?: Neck | undefined
   box?: Box | undefined
   tuners?: Placed[] | undefined
@@ -117,6 +120,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const {tensionTotalN} = tuned ?? {}
   const tunings = planTunings(values, tuned?.strings)
   const heights = planHeights(values, place)
+  const nut = planNut(values, heights, rulerMm)
   const bridgePlace = planBridge(values, place, heights)
   const push = planBridgePush(values, place, bridgePlace, {action: heights, tensionTotalN})
 
@@ -201,6 +205,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     bridge,
     intonation,
     action,
+    nut,
     neck,
     box,
     tuners,

@@ -1,6 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import type {BoxPlace} from './box/box-place.ts'
-import {type Dot, type Line, layDots, layLines, linePattern} from './lines.ts'
+import {centsAbove, type Dot, type Line, layDots, layLines, linePattern, lineStation} from './lines.ts'
 import {type JustMark, justMarks, type Marking, planMarking} from './marking.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
 import type {Settled} from './settle.ts'
@@ -78,6 +78,14 @@ export function planScale(
     ...(isMarked && planMarking(lines, lengthMm, units)),
     justMarks: isMarked && !fretted ? justMarks(lengthMm, {units, rulerMm}) : undefined,
   }
+}
+
+/** Place the last line alone (mm from the nut); undefined where there is none. */
+export function lastLineMm({scale}: BuildValues): number | undefined {
+  const last = scale && patternOf(scale)?.at(-1)
+  const steps = scale && stepsOf(scale)
+  if (!scale?.length || !last || !steps) return undefined
+  return lineStation(scale.length.mm, centsAbove(last.semitones, steps === 'equal' ? undefined : steps))
 }
 
 function patternOf({pattern, lines}: ScaleValues) {

@@ -1,4 +1,4 @@
-import {assumptionRows, inherited, practice, surroundingRows} from '../build-file/assumptions.ts'
+import {assumptionRows, followingRows, inherited, practice, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt, placeOf, valueAt, withValueAt} from '../build-file/path.ts'
@@ -7,6 +7,10 @@ import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
 import type {Written} from '../build-file/values.ts'
 import {inch, inchMm} from '../tables/units.ts'
+import {planHeights} from './action.ts'
+import {planBoxPlace} from './box/box-place.ts'
+import {boardEndMm} from './neck/board-end.ts'
+import {proposedGrooveMm} from './nut.ts'
 
 /** A value that the file leaves out, and what it is taken to be. */
 export interface Assumption {
@@ -58,6 +62,10 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
       if (typeof value === 'string') assume(path, assumedValue(path, value, units), {...row, text: value})
       else if (value) assume(path, value, {...row, text: lengthText(value.mm, units)})
     }
+  for (const {path, why} of followingRows) {
+    const mm = valueAt(values, path) ? undefined : following[path](values)
+    if (mm !== undefined) assume(path, {mm}, {why, text: lengthText(mm, units)})
+  }
   for (const {path, value, why, applies} of surroundingRows)
     if (applies(values)) assumptions.push({path, value, why})
   return {
@@ -71,6 +79,14 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
     told: [...build.days.map(({title}) => title), ...(build.ticked ?? [])],
   }
 }
+
+/** What the plan computes where the file leaves it out, in mm; undefined where it does not apply. */
+const following: Record<(typeof followingRows)[number]['path'], (values: BuildValues) => number | undefined> =
+  {
+    'fingerboard.to': (values) => boardEndMm(values, planBoxPlace(values)),
+    'nut.groove': (values) =>
+      values.nut ? proposedGrooveMm(values, planHeights(values, planBoxPlace(values))) : undefined,
+  }
 
 interface Reason {
   text: string

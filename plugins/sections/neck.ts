@@ -7,6 +7,7 @@ import {table} from './kit-table.ts'
 import {length, lengthAlone, mass} from './measures.ts'
 import {bowInWords, movementInWords, neckFigures} from './neck-bow.ts'
 import {fretting} from './neck-fretting.ts'
+import {nutInWords} from './neck-nut.ts'
 import type {Section} from './section.ts'
 
 /** The stick to start from, what it is glued up of, how it is shaped and fretted, and what the strings do to it. */
@@ -132,9 +133,9 @@ function planed(plan: Plan): RootContent[] {
   ]
 }
 
-/** Say how the neck is shaped, what is left under the nut, and what it weighs. */
+/** Say how the neck is shaped, how the nut stands on it, and what it weighs. */
 function shapeInWords(plan: Plan): Inline[][] {
-  return [...rounded(plan), ...underNut(plan), ...weighs(plan)]
+  return [...rounded(plan), ...nutInWords(plan), ...weighs(plan)]
 }
 
 function rounded(plan: Plan): Inline[][] {
@@ -165,20 +166,6 @@ function rounded(plan: Plan): Inline[][] {
 function place(stationMm: number, plan: Plan): Inline[] {
   const words = stationMm < 0 ? ' behind the nut' : ' from the nut'
   return [lengthAlone(Math.abs(stationMm), plan), words]
-}
-
-function underNut(plan: Plan): Inline[][] {
-  const {nutSeat} = plan.neck ?? {}
-  if (!nutSeat) return []
-  return [
-    [
-      'The nut’s groove, ',
-      lengthAlone(nutSeat.grooveMm, plan),
-      ' deep, leaves ',
-      lengthAlone(nutSeat.leftMm, plan, 'down'),
-      ' of wood under it.',
-    ],
-  ]
 }
 
 function weighs(plan: Plan): Inline[][] {

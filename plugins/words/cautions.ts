@@ -48,7 +48,10 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
   rods: ({nut, bridge}) =>
     `Cut to length here: ${[nut && `a ${nut} for the nut`, bridge && 'a rod for the bridge'].filter(Boolean).join(' and ')}.`,
   'fret-wire': () => 'Each fret is nipped off a length of wire.',
-  'fret-ends': ({count}) => `${count ?? 'The'} frets end at both edges of the neck.`,
+  'fret-ends': ({count}) =>
+    count === 1
+      ? 'The zero fret ends at both edges of the neck.'
+      : `${count ?? 'The'} frets end at both edges of the neck.`,
   'string-eyes': ({count, tensionN}, {units}) => {
     const pull =
       units === 'in' ? `${Math.round((tensionN ?? 0) / poundForceN)} lbf` : `${Math.round(tensionN ?? 0)} N`

@@ -8,6 +8,7 @@ export function placeName(place: Place): string {
   const {kind} = place
   switch (kind) {
     case 'line':
+      if (place.isFret && place.label === '0') return 'zero fret'
       return `${place.isFret ? 'fret' : 'line'} ${place.label}${place.hasDot ? ', dot' : ''}`
     case 'dot':
       return `dot ${place.label}`

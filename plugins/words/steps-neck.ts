@@ -88,15 +88,17 @@ export const neckSteps = {
       : 'All from the nut line, the rule left lying.',
     check: `Nut line to bridge line reads ${asWritten(length)}; to ${fretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
   }),
-  'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, lastMark}, {size, units}) => {
+  'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, hasZero, lastMark}, {units}) => {
     const fine = (mm: number) => (units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
     return {
-      does: `Square across${onBoard ? ', the board still square and wide' : ''}.`,
+      does: `Square across${onBoard ? ', the board still square and wide' : ''}${hasZero ? '; the zero fret’s slot on the nut line' : ''}.`,
       setting: inRow([
         kerfMm !== undefined && `kerf ${fine(kerfMm)}`,
         depthMm !== undefined && `depth stop ${fine(depthMm)}`,
       ]),
-      check: `Nut line to the last slot reads ${lastMark ?? size(0)}.`,
+      check: lastMark
+        ? `Nut line to the last slot reads ${lastMark}.`
+        : 'A square laid to the neck’s edge lies along the slot.',
     }
   },
   'drill-neck': ({setting}) => ({
@@ -105,12 +107,12 @@ export const neckSteps = {
   }),
   'drill-neck-dots': () => ({does: 'Drill shallow, glue in, level.'}),
   'burn-marks': ({burnt}) => ({does: `The ${burnt.join(' and ')}, on bare wood.`}),
-  fret: ({setting, hasZero}, {size}) => ({
-    does: `From both ends to the middle${hasZero ? ', the zero fret too' : ''}; nip close.`,
+  fret: ({setting, isFretted, hasZero}, {size}) => ({
+    does: `${hasZero && !isFretted ? 'The zero fret, from' : 'From'} both ends to the middle${hasZero && isFretted ? ', the zero fret too' : ''}; nip close.`,
     setting:
       setting &&
-      `${setting.pieces} pieces, ${size(setting.wireMm)} of wire, ${size(setting.overhangMm)} over at each side`,
-    check: 'A straightedge rocks on no fret.',
+      `${setting.pieces === 1 ? '1 piece' : `${setting.pieces} pieces`}, ${size(setting.wireMm)} of wire, ${size(setting.overhangMm)} over at each side`,
+    check: isFretted ? 'A straightedge rocks on no fret.' : 'It lies down on the wood from edge to edge.',
   }),
   'fret-ends': () => ({does: 'Flush, then slanted, then round.', check: 'A rag catches nowhere.'}),
 } satisfies Partial<WordsOf>

@@ -251,6 +251,7 @@ const cases: Case[] = [
   {
     rule: 'thin-under-nut',
     severity: 'warning',
+    both: {'nut.diameter': '9/16'},
     passes: {'nut.groove': '7/16'},
     fails: {'nut.groove': '15/32'},
   },

@@ -14,11 +14,22 @@ export function nutFront({plan, neck}: Instrument): Shape[] {
 }
 
 /** Draw the nut from the side. In mm. */
-export function nutSide({plan: {outline, action}}: Instrument): Shape[] {
+export function nutSide({plan: {outline, nut}}: Instrument): Shape[] {
   const {kind, alongMm, grooveMm} = outline?.nut ?? flatNut
   if (alongMm === 0) return []
   if (isRound(kind)) return [circle('nut', [grooveMm - alongMm / 2, 0], alongMm / 2)]
-  return [rectangle('nut', [-(action?.nutMm ?? 0), -alongMm], [grooveMm, 0])]
+  const heightMm = nut?.heightMm ?? 0
+  return kind === 'zero-fret'
+    ? dome(heightMm, alongMm / 2)
+    : [rectangle('nut', [-heightMm, -alongMm], [grooveMm, 0])]
+}
+
+/** A fret's crown on the nut line, so high and half as wide as this: part of a circle over its chord. */
+function dome(highMm: number, halfMm: number): Shape[] {
+  if (highMm <= 0) return []
+  const radius = (highMm ** 2 + halfMm ** 2) / (2 * highMm)
+  const halfDeg = (2 * Math.atan2(highMm, halfMm) * 180) / Math.PI
+  return [arc('nut', [radius - highMm, 0], radius, [180 - halfDeg, 180 + halfDeg])]
 }
 
 const flatNut = {kind: 'flat', alongMm: 0, grooveMm: 0}

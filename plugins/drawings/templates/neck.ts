@@ -85,7 +85,7 @@ function neckLines({plan, neck, head, box}: Instrument): NeckLine[] {
     ...(head && head.ledgeMm > 0 ? pencil(placeNames.slope, -head.ledgeMm) : []),
   ]
   return [
-    {stationMm: 0, name: placeNames.nut, ink: 'slot'},
+    {stationMm: 0, name: plan.nut?.kind === 'zero-fret' ? placeNames.zeroFret : placeNames.nut, ink: 'slot'},
     ...all.filter(({stationMm}) => stationMm <= tailMm),
   ]
 }

@@ -29,8 +29,12 @@ export const hardwareCautions = {
     }
     return cut.nut || cut.bridge ? cut : undefined
   },
-  'fret-wire': ({values}) => (isFretted(values) ? {} : undefined),
-  'fret-ends': ({values}) => (isFretted(values) ? {count: values.scale?.lines?.value} : undefined),
+  'fret-wire': ({values}) => (isFretted(values) || hasZeroFret(values) ? {} : undefined),
+  'fret-ends': ({values}) => {
+    if (!isFretted(values)) return hasZeroFret(values) ? {count: 1} : undefined
+    const lines = values.scale?.lines?.value
+    return {count: lines && lines + (hasZeroFret(values) ? 1 : 0)}
+  },
   'string-eyes': ({values, made}) =>
     values.strings?.length ? {count: values.strings.length, tensionN: made.tensionTotalN} : undefined,
   'small-player': ({values}) => {
@@ -47,6 +51,7 @@ export const hardwareCautions = {
 } satisfies {[Name in HazardName]?: Trigger<Name>}
 
 const isFretted = ({scale}: BenchFacts['values']) => scale?.fretted?.value === true
+const hasZeroFret = ({nut}: BenchFacts['values']) => nut?.kind?.value === 'zero-fret'
 
 function glued(kind: RegExp) {
   return ({values}: BenchFacts): {glue: string} | undefined => {

@@ -3,6 +3,7 @@ import {inch} from '../../tables/units.ts'
 import type {Line} from '../lines.ts'
 import type {Scale} from '../scale.ts'
 import type {NeckModel} from './model.ts'
+import {neckWidthAt} from './taper.ts'
 
 export interface Fretting {
   slotWidthMm?: number | undefined
@@ -38,21 +39,24 @@ const overhangMm = inch(1 / 8)
 const slotClearsMm = 0.5
 
 /**
- * Say how to fret the neck (mm): slot width and depth from the wire, a piece of wire for each line, cut over both
- * edges, and the wire to buy. A saw's own kerf, where given, is the slot's width. On a crowned face the slot follows
+ * Say how to fret the neck (mm): slot width and depth from the wire, a piece of wire for each line and one for a zero
+ * fret, cut over both edges, and the wire to buy. A saw's own kerf, where given, is the slot's width. On a crowned face the slot follows
  * the crown, so its depth is the same along the line. The crowns' own width tells what they leave of the face.
  */
 export function planFretting(
-  {frets}: BuildValues,
-  {layup}: NeckModel,
+  {frets, nut}: BuildValues,
+  {layup, taper}: NeckModel,
   scale: Scale | undefined,
 ): Fretting | undefined {
-  const lines = scale?.lines
-  if (!scale?.fretted || !lines?.length) return undefined
-  const cut = lines.flatMap(({label, widthMm}) =>
+  const lines = (scale?.fretted && scale.lines) || []
+  const hasZero = nut?.kind?.value === 'zero-fret'
+  if (lines.length === 0 && !hasZero) return undefined
+  const zero = hasZero ? [{label: '0', widthMm: neckWidthAt(0, taper)}] : []
+  const wanted = [...zero, ...lines]
+  const cut = wanted.flatMap(({label, widthMm}) =>
     widthMm === undefined ? [] : [{label, lengthMm: widthMm + 2 * overhangMm}],
   )
-  const pieces = cut.length === lines.length ? cut : undefined
+  const pieces = cut.length === wanted.length ? cut : undefined
   const {tang, 'saw-kerf': kerf, 'tang-depth': tangDepth} = frets ?? {}
   return {
     slotWidthMm: (kerf ?? tang)?.mm,

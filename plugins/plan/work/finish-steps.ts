@@ -7,7 +7,7 @@ const ready = ['sand', 'burn-marks', 'mark-lines', 'drill-neck-dots']
  * Sand, stain and finish, in an order that works: stain, oil, shellac, lacquer, varnish or paint, wax; what the file
  * lists otherwise is put right. Hours of waiting count the coats.
  */
-export const finishSteps: WorkGroup = ({values, isFretted}) => {
+export const finishSteps: WorkGroup = ({values, isFretted, hasZero}) => {
   if (!values.neck && !values.box) return []
   const coats = (values.finish ?? []).flatMap(({kind, coats: count, on}) =>
     kind ? [{row: rowOf(kind.value), kind: kind.value, count: count?.value ?? 1, on: on?.value}] : [],
@@ -62,7 +62,8 @@ export const finishSteps: WorkGroup = ({values, isFretted}) => {
         'drill-top',
         'drill-box',
         'notch-box',
-        ...(isFretted ? ['drill-neck-dots', 'slot-frets'] : []),
+        ...(isFretted ? ['drill-neck-dots'] : []),
+        ...(isFretted || hasZero ? ['slot-frets'] : []),
       ],
     },
     ...finishes,

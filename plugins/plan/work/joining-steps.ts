@@ -150,7 +150,9 @@ function strung(facts: WorkFacts): StepDraft[] {
   const {values, design, asWritten, isFretted} = facts
   if (!values.strings?.length) return []
   const strings = (design.strings ?? []).map(({name, gauge}) => (gauge ? `${name} ${gauge}` : name))
-  const {nut, octave} = values.action ?? {}
+  const {nut: drawn, octave} = values.action ?? {}
+  // A zero fret is as high as it is.
+  const nut = values.nut?.kind?.value === 'zero-fret' ? undefined : drawn
   return [
     {
       id: 'string',

@@ -54,8 +54,8 @@ function markedKinds({design}: WorkFacts): StationKind[] {
   ]
 }
 
-function slots({design, isFretted, hasBoard}: WorkFacts): StepDraft[] {
-  if (!isFretted) return []
+function slots({design, isFretted, hasZero, hasBoard}: WorkFacts): StepDraft[] {
+  if (!isFretted && !hasZero) return []
   const {slotWidthMm: kerfMm, slotDepthMm: depthMm} = design.neck?.fretting ?? {}
   const isSet = kerfMm !== undefined || depthMm !== undefined
   return [
@@ -66,10 +66,11 @@ function slots({design, isFretted, hasBoard}: WorkFacts): StepDraft[] {
         of: 'slot-frets',
         setting: isSet ? {kerfMm, depthMm} : undefined,
         onBoard: hasBoard,
-        lastMark: design.scale?.lines?.at(-1)?.mark,
+        hasZero,
+        lastMark: isFretted ? design.scale?.lines?.at(-1)?.mark : undefined,
       },
       tool: 'fret saw',
-      after: ['mark-lines', 'plane', ...(hasBoard ? [] : ['plane-sides'])],
+      after: [...(isFretted ? ['mark-lines'] : []), 'plane', ...(hasBoard ? [] : ['plane-sides'])],
     },
   ]
 }
@@ -104,8 +105,8 @@ function burn({values}: WorkFacts): StepDraft[] {
   ]
 }
 
-function frets({values, design, isFretted}: WorkFacts): StepDraft[] {
-  if (!isFretted) return []
+function frets({design, isFretted, hasZero}: WorkFacts): StepDraft[] {
+  if (!isFretted && !hasZero) return []
   const {wireMm, pieces = [], overhangMm = 0} = design.neck?.fretting ?? {}
   return [
     {
@@ -114,7 +115,8 @@ function frets({values, design, isFretted}: WorkFacts): StepDraft[] {
       facts: {
         of: 'fret',
         setting: wireMm === undefined ? undefined : {pieces: pieces.length, wireMm, overhangMm},
-        hasZero: values.nut?.kind?.value === 'zero-fret',
+        isFretted,
+        hasZero,
       },
       tool: 'hammer',
       after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand', 'stain*'],

@@ -113,10 +113,18 @@ export type StepFacts =
       of: 'slot-frets'
       setting?: {kerfMm?: number | undefined; depthMm?: number | undefined} | undefined
       onBoard: boolean
+      /** One of them on the nut line. */
+      hasZero: boolean
+      /** Of the last fret, where there are others than that. */
       lastMark?: string | undefined
     }
   | {of: 'burn-marks'; setting?: undefined; burnt: ('lines' | 'dots')[]}
-  | {of: 'fret'; setting?: {pieces: number; wireMm: number; overhangMm: number} | undefined; hasZero: boolean}
+  | {
+      of: 'fret'
+      setting?: {pieces: number; wireMm: number; overhangMm: number} | undefined
+      isFretted: boolean
+      hasZero: boolean
+    }
   | {
       of: 'cut-rod'
       setting?:
@@ -225,6 +233,8 @@ export interface WorkFacts {
   /** Take a length as the file writes it, with its unit. */
   asWritten: (length: Length) => AsWritten
   isFretted: boolean
+  /** A fret on the nut line, whether or not there are others. */
+  hasZero: boolean
   /** Frets are sawn into a board of their own, before it is glued on. */
   hasBoard: boolean
 }
@@ -240,6 +250,7 @@ export function workFacts(settled: Settled, design: Design): WorkFacts {
       text: length.assumed ? undefined : withUnit(length, units),
     }),
     isFretted: values.scale?.fretted?.value === true,
+    hasZero: values.nut?.kind?.value === 'zero-fret',
     hasBoard: values.fingerboard !== undefined,
   }
 }

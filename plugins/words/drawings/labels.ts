@@ -55,6 +55,7 @@ export const placeNames = {
   scarfFace: 'scarf’s glue line',
   slope: 'slope starts',
   nut: 'nut line',
+  zeroFret: 'nut line: zero fret’s slot',
   roundOverStarts: 'round-over starts',
   roundOverStops: 'round-over stops',
   boardEnds: 'fingerboard ends',
