@@ -114,8 +114,8 @@ export const surroundingRows: readonly {
 export const followingRows = [
   {
     path: 'fingerboard.to',
-    why: 'it stops at the box, or 1/4 in past the last line where lines go on; common practice, no source',
-    says: 'at the box, or 1/4 in past the last line where lines go on',
+    why: 'it stops at the box, or 1/4 in past the last line where that is further; common practice, no source',
+    says: 'at the box, or 1/4 in past the last line where that is further',
   },
   {
     path: 'nut.groove',

@@ -70,6 +70,19 @@ export const scaleRules = {
     },
     says: words.linePastBridge,
   }),
+  'fret-off-board': rule({
+    severity: 'fault',
+    what: 'A fret past the end of the fingerboard.',
+    why: 'It would lie on the neck, lower than the others by the fingerboard’s thickness.',
+    mend: 'Let the fingerboard reach further, or lay out fewer frets.',
+    passes: 'scale: {length: 24, lines: 12, fretted: true}\nfingerboard: {thickness: 1/4, to: 12 1/2}',
+    fails: 'scale: {length: 24, lines: 12, fretted: true}\nfingerboard: {thickness: 1/4, to: 11 1/2}',
+    find: (_, {neck}) => {
+      const {offBoard} = neck?.fretting ?? {}
+      return offBoard ? [{...offBoard, at: 'fingerboard.to', cause: 'scale.lines'}] : []
+    },
+    says: words.fretOffBoard,
+  }),
   'dot-without-line': rule({
     severity: 'fault',
     what: 'A dot on a line that is not there.',

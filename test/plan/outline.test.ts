@@ -20,13 +20,14 @@ describe('the outline that drawings are drawn from', () => {
     expect(head!.widthMm).toBe(1.625 * inch)
   })
 
-  test('stops a fingerboard at the neck’s end where the file does not say', () => {
+  test('stops a fingerboard where it is assumed to end', () => {
     const {neck} = outlineOf(
       'neck: {length: 33, joins: through}\nhead: {length: 6}\nfingerboard: {wood: walnut, thickness: 1/4}',
     )
     expect(neck!.fingerboard).toEqual({
       fromMm: 0,
-      toMm: expect.closeTo(27 * inch, 9),
+      // Line 19 of 24 in, and 1/4 in more, which is past the box’s edge at 16 in.
+      toMm: expect.closeTo((24 * (1 - 2 ** (-19 / 12)) + 0.25) * inch, 9),
       thicknessMm: 0.25 * inch,
     })
   })

@@ -7,8 +7,8 @@ import {lastLineMm} from '../scale.ts'
 const pastLastLineMm = inch(1 / 4)
 
 /**
- * Say where a fingerboard without an end stops (mm from the nut line): at the box, or past the last line where lines go
- * on over the box or where there is none, and always before the bridge's foot. Undefined without a board, and where
+ * Say where a fingerboard without an end stops (mm from the nut line): at the box, or past the last line where that is
+ * further or there is no box, and always before the bridge's foot. Undefined without a board, and where
  * neither box nor lines nor bridge tell.
  */
 export function boardEndMm(values: BuildValues, place: BoxPlace | undefined): number | undefined {

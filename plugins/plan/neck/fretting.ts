@@ -21,6 +21,8 @@ export interface Fretting {
   /** The wire to buy. */
   wireMm?: number | undefined
   overhangMm: number
+  /** The last fret does not lie on the fingerboard: how far that would have to reach. */
+  offBoard?: {label: string; endMm: number; neededMm: number} | undefined
   /** What the crowns of the wire leave between them; absent while the wire's width is not known. */
   crowns?: Crowns | undefined
 }
@@ -44,7 +46,7 @@ const slotClearsMm = 0.5
  * the crown, so its depth is the same along the line. The crowns' own width tells what they leave of the face.
  */
 export function planFretting(
-  {frets, nut}: BuildValues,
+  {frets, nut, fingerboard}: BuildValues,
   {layup, taper}: NeckModel,
   scale: Scale | undefined,
 ): Fretting | undefined {
@@ -66,8 +68,15 @@ export function planFretting(
     pieces,
     wireMm: pieces?.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
     overhangMm,
+    offBoard: offBoard(lines.at(-1), fingerboard?.to?.mm, (frets?.['wire-width']?.mm ?? 0) / 2),
     crowns: crownsOf(lines, frets?.['wire-width']?.mm),
   }
+}
+
+function offBoard(last: Line | undefined, endMm: number | undefined, halfMm: number) {
+  if (!last || endMm === undefined) return undefined
+  const neededMm = last.fromNutMm + halfMm
+  return neededMm > endMm + 1e-6 ? {label: last.label, endMm, neededMm} : undefined
 }
 
 function crownsOf(lines: readonly Line[], widthMm: number | undefined): Crowns | undefined {

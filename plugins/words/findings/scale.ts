@@ -1,3 +1,5 @@
+import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Ruler} from '../lengths.ts'
 import {only, type Wording} from './wording.ts'
 
 export function patternNotRising({here, before}: {here: string; before: string}): Wording {
@@ -22,6 +24,17 @@ export function linePastBridge(found: {label: string} & ({free: number} | {measu
   return {
     message: `line ${found.label} would lie under the bridge; ${found.free} lines are the most that end before it`,
     expected: [`${found.free}`],
+  }
+}
+
+export function fretOffBoard(
+  {label, endMm, neededMm}: {label: string; endMm: number; neededMm: number},
+  ruler: Ruler,
+): Wording {
+  const needed = writeLength(neededMm, ruler, 'up')
+  return {
+    message: `the fingerboard ends ${writeLength(endMm, ruler, 'down')} from the nut, before fret ${label}; ${needed} holds them all`,
+    expected: [needed],
   }
 }
 
