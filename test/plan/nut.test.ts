@@ -105,7 +105,12 @@ describe('a zero fret', () => {
     expect(after.pieces).toHaveLength(before.pieces!.length + 1)
     // 1 5/8 in of neck and 1/8 in over at each side.
     expect(inches(after.wireMm! - before.wireMm!)).toBeCloseTo(1 + 7 / 8, 9)
-    expect(zero.layout).toContainEqual(expect.objectContaining({what: 'zero fret', stationMm: 0}))
+    expect(zero.layout).toContainEqual(
+      expect.objectContaining({
+        what: expect.objectContaining({kind: 'line', label: '0', isFret: true}),
+        stationMm: 0,
+      }),
+    )
     expect(zero.action!.nutMm).toBe(0)
     expect(inches(zero.nut!.comesToMm)).toBeCloseTo(0.037, 9)
   })
