@@ -1,4 +1,10 @@
-import {assumptionRows, followingRows, inherited, practice, surroundingRows} from '../build-file/assumptions.ts'
+import {
+  assumptionRows,
+  followingRows,
+  inherited,
+  practice,
+  surroundingRows,
+} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt, placeOf, valueAt, withValueAt} from '../build-file/path.ts'
