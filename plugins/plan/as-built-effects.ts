@@ -22,7 +22,7 @@ export type Effect =
   | {does: 'move air'; note: string; plannedNote: string; because: AirOff}
 
 /** Why the air may answer elsewhere than planned. */
-export type AirOff = 'less air' | 'thin walls' | 'another note'
+export type AirOff = 'less air' | 'stiff walls' | 'thin walls' | 'another note'
 
 /** A measure that has something to be compared with. */
 type Compared = Measure & {planned: number; difference: number}
@@ -114,12 +114,13 @@ function lineOff(label: string): EffectsOf {
 
 const airOff: EffectsOf = ({measured, planned}, {drawn, referenceHz}) => {
   const note = (hz: number) => noteName(Math.round(69 + centsOf(hz / referenceHz) / 100))
-  const because = whyOff(measured, drawn.box?.resonanceLowHz ?? planned, planned)
+  const because = whyOff(measured, planned, drawn.box?.resonanceHz ?? planned)
   return [{does: 'move air', note: note(measured), plannedNote: note(planned), because}]
 }
 
-/** Thin walls lower the air's note by some per cent; what lies far below is another note, most often the lid's. */
-function whyOff(measuredHz: number, lowHz: number, plannedHz: number): AirOff {
-  if (measuredHz > plannedHz) return 'less air'
+/** Walls lower the air's note by some per cent at most; what lies far below is another note, most often the lid's. */
+function whyOff(measuredHz: number, lowHz: number, stiffHz: number): AirOff {
+  if (measuredHz > stiffHz) return 'less air'
+  if (measuredHz > lowHz) return 'stiff walls'
   return measuredHz >= 0.95 * lowHz ? 'thin walls' : 'another note'
 }

@@ -128,7 +128,7 @@ function measures(values: BuildValues, drawn: Drawn): Measure[] {
             path: 'resonance',
             measured: measured.resonance.value,
             unit: 'Hz' as const,
-            planned: drawn.box?.resonanceHz,
+            planned: drawn.box?.resonanceLowHz,
           },
         ]
       : []),

@@ -157,16 +157,19 @@ function airInWords(plan: Plan): BlockContent[] {
     paragraph(
       strong(`The air in the box answers near ${box.nearestNote}`),
       places.length ? `, which is ${inWords(places)}: ` : ': ',
-      'notes there come out fuller and die away sooner. Thin walls give, so tapped with the holes open it will sound up to a semitone lower.',
+      'notes there come out fuller and die away sooner. ',
+      box.stiffNote === box.nearestNote
+        ? 'In a box whose walls do not give it would lie a little higher.'
+        : `In a box whose walls do not give it would lie near ${box.stiffNote}.`,
     ),
-    figures(`Figures: ${number(box.resonanceLowHz, 0)} to ${number(box.resonanceHz, 0)} Hz`, [
+    figures(`Figures: ${number(box.resonanceLowHz, 0)} Hz, in a stiff box ${number(box.resonanceHz, 0)} Hz`, [
       facts([
         ['Air inside', `${number(box.volumeL, 2)} L, less neck and blocks`],
         ...(box.holeAreaMm2 === undefined
           ? []
           : [['Sound holes', area(box.holeAreaMm2, plan), ' together'] as const]),
-        ['In a stiff box', `${number(box.resonanceHz, 1)} Hz`],
         ['As thin walls lower it', `${number(box.resonanceLowHz, 1)} Hz`],
+        ['In a stiff box', `${number(box.resonanceHz, 1)} Hz`],
       ]),
       note(
         'A larger hole or a smaller box raises it. Tap the top with the holes open, strings damped, and keep what you hear as resonance under measured.',

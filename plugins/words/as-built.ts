@@ -67,7 +67,8 @@ function atNut(mm: number, size: Size): string {
 
 const airOff: Readonly<Record<AirOff, string>> = {
   'less air': 'it holds less air, or has larger openings, than planned',
-  'thin walls': 'thin walls that give lower it',
+  'stiff walls': 'its walls give less than thin ones mostly do',
+  'thin walls': 'its walls give a little more than thin ones mostly do',
   'another note': 'that is lower than thin walls explain, and may be the lid’s own note',
 }
 

@@ -37,7 +37,7 @@ export const dimensions: readonly Dimension[] = [
   fromPlan('String height at the nut', ({action}) => lengthOf(action?.nutMm)),
   fromPlan('String height at the octave', ({action}) => lengthOf(action?.octaveMm)),
   fromPlan('Air in the box', ({box}) => some(box?.volumeL, 'l', 1)),
-  fromPlan('The box’s own pitch', ({box}) => some(box?.resonanceHz, 'Hz')),
+  fromPlan('The box’s own pitch', ({box}) => some(box?.resonanceLowHz, 'Hz')),
 ]
 
 /** What a dimension is among several builds: always the same words, or between two of them. */

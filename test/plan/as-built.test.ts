@@ -74,7 +74,7 @@ describe('as built', () => {
       unit: 'N',
       planned: plan.strings![2]!.tensionN,
     })
-    expect(by('resonance')).toMatchObject({measured: 205, unit: 'Hz', planned: plan.box!.resonanceHz})
+    expect(by('resonance')).toMatchObject({measured: 205, unit: 'Hz', planned: plan.box!.resonanceLowHz})
     expect(by('resonance').tolerance).toBeUndefined()
   })
 

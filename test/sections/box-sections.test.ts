@@ -24,7 +24,7 @@ describe('box', () => {
     const text = read(box, soundBuilds['on top'])
     expect(text).toContain('81 % of the way along it; on the neck')
     expect(text).toContain('go down 7° to the anchors')
-    expect(text).toContain('**The air in the box answers near A3**, which is line 7 of D3 and the open A3')
+    expect(text).toContain('**The air in the box answers near G#3**, which is line 6 of D3')
   })
 
   test('says what each join asks of box and neck', () => {

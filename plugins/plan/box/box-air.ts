@@ -13,15 +13,18 @@ export interface BoxAir {
   /** The air inside: less the neck and the blocks. */
   volumeL: number
   holeAreaMm2?: number | undefined
-  /** Both ends of each hole flanged, in a box that does not give. */
-  resonanceHz?: number | undefined
-  /** As thin walls lower it. */
+  /** As thin walls lower it: what will be heard. */
   resonanceLowHz?: number | undefined
+  /** Nearest to that. */
   nearestNote?: string | undefined
-  /** The resonance above that note. */
+  /** How far above that note it lies. */
   nearestCents?: number | undefined
   /** Where that note falls on the neck; label 0 is the open string. */
   nearestLines?: {string: string; label: string; cents: number}[] | undefined
+  /** Both ends of each hole flanged, in a box that does not give. */
+  resonanceHz?: number | undefined
+  /** Nearest to that. */
+  stiffNote?: string | undefined
 }
 
 interface Around {
@@ -73,9 +76,11 @@ function neckMm3({place, sizes, neck, taper}: Around): number {
   return toMm > fromMm ? (toMm - fromMm) * widthMm * neck.heightInsideMm : 0
 }
 
-/** Name the note nearest to the resonance, and the lines of each string that give it. */
+/** Lower a stiff box's resonance as thin walls do, and name the nearest note and each string's line that gives it. */
 function note(resonanceHz: number, referenceHz: number, {strings = [], scale}: Around): Partial<BoxAir> {
-  const midi = Math.round(69 + 12 * Math.log2(resonanceHz / referenceHz))
+  const nearest = (hz: number) => Math.round(69 + 12 * Math.log2(hz / referenceHz))
+  const resonanceLowHz = wallsGive * resonanceHz
+  const midi = nearest(resonanceLowHz)
   const noteHz = noteFrequencyHz(midi, referenceHz)
   const lines = [{label: '0', cents: 0}, ...(scale?.lines ?? [])]
   const nearestLines = strings.flatMap((string) => {
@@ -84,11 +89,12 @@ function note(resonanceHz: number, referenceHz: number, {strings = [], scale}: A
     return line ? [{string: string.name, label: line.label, cents: line.cents - wanted}] : []
   })
   return {
-    resonanceHz,
-    resonanceLowHz: wallsGive * resonanceHz,
+    resonanceLowHz,
     nearestNote: noteName(midi),
-    nearestCents: centsOf(resonanceHz / noteHz),
+    nearestCents: centsOf(resonanceLowHz / noteHz),
     nearestLines: nearestLines.length > 0 ? nearestLines : undefined,
+    resonanceHz,
+    stiffNote: noteName(nearest(resonanceHz)),
   }
 }
 
