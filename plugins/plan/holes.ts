@@ -7,6 +7,7 @@ import {screwHoles} from './fasteners/screw-holes.ts'
 import {pilotOf} from './fasteners/screw-size.ts'
 import type {Jack} from './jack.ts'
 import type {Settled} from './settle.ts'
+import {signOf} from './sides.ts'
 import type {Placed} from './tuners.ts'
 
 /** A hole to drill, in mm. */
@@ -66,7 +67,7 @@ export function planHoles({values, units}: Settled, drilled: Drilled): Hole[] | 
     ...tunerHoles(values, tuners),
     ...anchorHoles(values, drilled),
     ...soundHoleHoles(box),
-    ...screwHoles(fasteners, box),
+    ...screwHoles(fasteners, box, values.strings?.length),
     ...jackHole(jack),
     ...strapButtonHoles(values, box),
   ]
@@ -197,7 +198,7 @@ function strapButtonHoles(values: BuildValues, box: Box): Hole[] {
     {
       face: 'side bass',
       stationMm: box.atMm + button.alongMm,
-      offMm: -box.outside.widthMm / 2,
+      offMm: (signOf('bass', values.strings?.length) * box.outside.widthMm) / 2,
       ...shared,
     },
   ]

@@ -3,6 +3,7 @@ import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
 import {stationOf} from './box/box-place.ts'
 import type {Wall} from './holes.ts'
+import {type Side, signOf} from './sides.ts'
 
 /** The jack in its wall, in mm. */
 export interface Jack {
@@ -34,16 +35,23 @@ type JackValues = NonNullable<NonNullable<BuildValues['pickup']>['jack']>
  * Place the jack in its wall, with the thread that the wall asks for and the room behind it. A jack that the file does
  * not place is given a place with room, and is marked as proposed.
  */
-export function planJack(jack: JackValues, box: Box, hasStrapButtons: boolean): Jack | undefined {
+export function planJack(
+  jack: JackValues,
+  box: Box,
+  {hasStrapButtons, strings}: {hasStrapButtons: boolean; strings: number | undefined},
+): Jack | undefined {
   const {outside, neck} = box
   const wall = jack.in?.value
   if (!wall) return undefined
   const isEnd = wall === 'end'
-  const face = isEnd ? 'tail end' : wall === 'side bass' ? 'side bass' : 'side treble'
+  const side: Side = wall === 'side bass' ? 'bass' : 'treble'
+  const face: Wall = isEnd ? 'tail end' : `side ${side}`
   const neckHalfMm = neck?.joins === 'through' ? neck.widthMm / 2 : 0
   const isProposed = !(isEnd ? jack.off : (jack.at ?? jack.along))
   const places =
-    face === 'tail end' ? placesInEnd(jack, box, neckHalfMm, hasStrapButtons) : placesInSide(jack, box, face)
+    face === 'tail end'
+      ? placesInEnd(jack, box, neckHalfMm, hasStrapButtons)
+      : placesInSide(jack, box, signOf(side, strings))
   const {stationMm, offMm} =
     places.find((one) => isProposed && blockBehind(face, one, box) === 0) ?? places[0]!
   const wallMm = (outside?.sidesMm ?? 0) + (isProposed ? 0 : blockBehind(face, {stationMm, offMm}, box))
@@ -75,9 +83,9 @@ function placesInEnd(
 }
 
 /** Where the file puts the jack in a side, or places along it to choose from: the middle first. */
-function placesInSide(jack: JackValues, box: Box, face: Wall): Spot[] {
+function placesInSide(jack: JackValues, box: Box, sign: -1 | 1): Spot[] {
   const {outside, atMm = Number.NaN} = box
-  const offMm = ((face === 'side bass' ? -1 : 1) * (outside?.widthMm ?? 0)) / 2
+  const offMm = (sign * (outside?.widthMm ?? 0)) / 2
   const given = stationOf(jack, box)
   const parts = [1 / 2, 5 / 8, 3 / 8, 3 / 4, 1 / 4]
   const stations = given === undefined ? parts.map((part) => atMm + part * (outside?.lengthMm ?? 0)) : [given]

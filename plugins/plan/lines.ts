@@ -1,5 +1,6 @@
 import {nearestMark} from '../build-file/quantities/write-length.ts'
 import {diatonicFrets} from '../tables/intervals.ts'
+import type {Side} from './sides.ts'
 
 export interface Line {
   /** Counts the lines from the nut, from 1. */
@@ -35,7 +36,7 @@ export interface Dot {
   /** Two at the octave. */
   count: number
   /** bass or treble: the player’s edge. */
-  side: 'bass' | 'treble'
+  side: Side
 }
 
 export interface LineSettings {

@@ -55,7 +55,7 @@ export function planPickup(
     capacitanceNf: nf,
     cornerHz: nf === undefined ? undefined : cornerHz(nf, 1e6),
     cornerLowHz: nf === undefined ? undefined : cornerHz(nf, 5e4),
-    jack: given.jack && planJack(given.jack, box ?? {}, hasStrapButtons),
+    jack: given.jack && planJack(given.jack, box ?? {}, {hasStrapButtons, strings: values.strings?.length}),
   }
 }
 

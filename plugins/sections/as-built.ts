@@ -34,12 +34,19 @@ export const asBuilt: Section = {
   },
 }
 
+/** Say how far a measure is off, and which way: `1/32 in more`. */
+function offInWords(difference: number, unit: AsBuilt['unit'], by: Parameters<typeof measured>[2]): Cell {
+  const size = measured(Math.abs(difference), unit, by)
+  return Math.abs(difference) < 1e-6 ? 'none' : [size, difference > 0 ? ' more' : ' less']
+}
+
 function row(
   {path, planned, measured: found, difference, tolerance, isOut, unit}: AsBuilt,
   {units}: SectionInput['plan'],
 ): Cell[] {
   const by = {units, ...(planned !== undefined && {near: planned})}
   const written = (value: number | undefined) => (value === undefined ? '' : measured(value, unit, by))
+  const off = difference === undefined ? '' : offInWords(difference, unit, by)
   const allowed = tolerance === undefined ? '' : [written(tolerance), isOut ? ', too far off' : ''].flat()
-  return [{type: 'inlineCode', value: path}, written(planned), written(found), written(difference), allowed]
+  return [{type: 'inlineCode', value: path}, written(planned), written(found), off, allowed]
 }

@@ -5,9 +5,10 @@ import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
 import {blockName} from '../words/places.ts'
 import {inWords} from '../words/quantities.ts'
+import {sidesExplained} from '../words/sides.ts'
 import {type Inline, list, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {length, lengthAlone} from './measures.ts'
+import {length, lengthAlone, offCentre} from './measures.ts'
 
 /** Say what is done to the box before anything is fixed to it, and how one gets inside afterwards. */
 export function prepareBox({box, pickup}: Plan, {values}: Settled): BlockContent[] {
@@ -69,7 +70,7 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
       ...(block.thicknessMm === undefined ? [] : [' × ', at(block.thicknessMm)]),
     ],
     at(block.alongMm),
-    at(block.offMm),
+    offCentre(block.offMm, plan),
     block.glued ?? 'under the top',
   ]
   return [
@@ -84,7 +85,7 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
         {head: 'Glued'},
       ],
       rows: blocks.map((block) => row(block)),
-      note: 'Their grain runs along the longer side. Clamp each until its glue has set, on a face that has been scraped bare.',
+      note: `Their grain runs along the longer side. Clamp each until its glue has set, on a face that has been scraped bare.${blocks.some(({offMm}) => offMm !== 0) ? ` ${sidesExplained(plan)}` : ''}`,
     }),
   ]
 }

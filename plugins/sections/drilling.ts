@@ -3,10 +3,10 @@ import type {Face, Hole} from '../plan/holes.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName} from '../words/holes.ts'
-import {faceNames} from '../words/sides.ts'
+import {faceNames, faceSeen, sidesExplained} from '../words/sides.ts'
 import {note, paragraph, source} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {bitWords, lengthAlone} from './measures.ts'
+import {bitWords, fromNut, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Every hole once: a table a face, in the order of bit changes, with place, depth, bit and backing. */
@@ -52,13 +52,16 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
   const isDown = holes.some(({downMm}) => downMm !== undefined)
   const backings = [...new Set(holes.map(backingOf))]
   const isShared = backings.length === 1
+  const seen = faceSeen[face]
+  const sides = seen && holes.some(({offMm}) => offMm !== 0) ? [sidesExplained(plan, seen)] : []
+  const under = [...(isShared ? [`Backing: ${backings[0]}.`] : []), ...sides]
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (hole: Hole): Cell[] => [
     hole.isProposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
     bitWords(hole.bit ? bitName(hole.bit) : ''),
-    at(hole.stationMm),
+    fromNut(hole.stationMm, plan),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
-    at(hole.offMm),
+    offCentre(hole.offMm, plan),
     ...(isDown ? [hole.downMm === undefined ? '' : at(hole.downMm)] : []),
     hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
     ...(isShared ? [] : [backingOf(hole)]),
@@ -84,7 +87,7 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
         ...(isShared ? [] : [{head: 'Backing'}]),
       ],
       rows: holes.map(row),
-      ...(isShared && {note: `Backing: ${backings[0]}.`}),
+      ...(under.length > 0 && {note: under.join(' ')}),
     }),
   ]
 }

@@ -4,7 +4,8 @@ import type {Plan} from '../plan/plan.ts'
 import {type FoundValue, planValue} from '../words/plan-value.ts'
 import {type PrintedPlan, printedPlan} from '../words/printed-plan.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
-import {inline, text} from './kit.ts'
+import {toSideSeen} from '../words/sides.ts'
+import {type Inline, inline, text} from './kit.ts'
 import {area, force, fractions, length, mass} from './measures.ts'
 
 import './kit-nodes.ts'
@@ -35,12 +36,18 @@ function wordValue(found: FoundValue, plan: Plan): PhrasingContent[] {
   if (typeof value === 'boolean') return [text(value ? 'yes' : 'no')]
   if (typeof value === 'string') return inline(fractions(value))
   const [, word] = units.find(([ending]) => ending.test(key)) ?? []
-  return inline([word ? word(value, plan) : number(value, 2)])
+  return inline([word ? word(value, plan) : number(value, 2)].flat())
 }
 
-const units: readonly (readonly [RegExp, (value: number, plan: Plan) => string | PhrasingContent])[] = [
+/** Say how far off the centre line something lies, and on which side, which no sign tells. */
+function offInWords(mm: number, plan: Plan): Inline[] {
+  return mm === 0 ? [toSideSeen(0, plan)] : [length(Math.abs(mm), plan), ` ${toSideSeen(mm, plan)}`]
+}
+
+const units: readonly (readonly [RegExp, (value: number, plan: Plan) => Inline | Inline[]])[] = [
   [/Nmm2$/, (value) => `${number(value / 1e6, 1)} N·m²`],
   [/Mm2$/, area],
+  [/^(?:off|nutOff|bridgeOff)Mm$/, offInWords],
   [/Mm$/, length],
   [/Mpa$/, (value) => `${number(value, 0)} MPa`],
   [/KgM$/, massPerLength],

@@ -2,7 +2,7 @@ import type {BlockContent} from 'mdast'
 import {centsPlot} from '../drawings/plots/cents-plot.ts'
 import type {Plan} from '../plan/plan.ts'
 import {inWords, number} from '../words/quantities.ts'
-import {figure, figures, source} from './kit.ts'
+import {figure, figures, type Inline, source} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions, lengthAlone} from './measures.ts'
 
@@ -56,7 +56,7 @@ export function saddleFigures(plan: Plan): BlockContent[] {
           {head: 'As drawn', align: 'right'},
           {head: 'Saddle alone', align: 'right'},
           {head: 'Saddle with nut', align: 'right'},
-          {head: 'Nut with saddle', align: 'right'},
+          {head: 'Nut to the frets then', align: 'right'},
           {head: 'Both', align: 'right'},
           ...(slantedSaddle ? [{head: 'Straight, slanted', align: 'right' as const}] : []),
           ...(squareSaddle ? [{head: 'Straight, square', align: 'right' as const}] : []),
@@ -66,18 +66,23 @@ export function saddleFigures(plan: Plan): BlockContent[] {
           number(plainRmsCents, 2),
           number(rmsCents, 2),
           lengthAlone(together.saddleMm, {units: 'mm', rulerMm: 0.01}),
-          lengthAlone(together.nutMm, {units: 'mm', rulerMm: 0.01}),
+          towards(together.nutMm),
           number(together.rmsCents, 2),
           ...[slantedSaddle, squareSaddle].flatMap((saddle) => {
             const one = saddle?.strings[at]
             return one ? [number(one.rmsCents, 2)] : []
           }),
         ]),
-        note: 'A nut below 0 moves towards the frets.',
       }),
       source(`${model}; twelve lines from the nut, half frets counted, or all where there are fewer.`),
     ]),
   ]
+}
+
+/** Say how far a nut moves, and which way. */
+function towards(mm: number): Inline[] {
+  const by = lengthAlone(Math.abs(mm), {units: 'mm', rulerMm: 0.01})
+  return mm === 0 ? [by] : [by, mm < 0 ? ' nearer' : ' further']
 }
 
 /** Fold away the cents at every line, as drawn and set back, string by string. */

@@ -2,7 +2,7 @@ import type {Station} from '../plan/layout.ts'
 import {placeName} from '../words/places.ts'
 import {note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
-import {length, lengthAlone} from './measures.ts'
+import {fromNut, length, lengthAlone} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
 
 /** Every station in order, from the nut, from the head end and from the tail end, to the maker's ruler. */
@@ -59,7 +59,7 @@ function columns(stations: readonly Station[]): Column[] {
       : [{head, align: 'right', cell: (station, plan) => lengthAlone(station[key] ?? 0, plan)}]
   return [
     {head: 'Where', cell: ({what}) => placeName(what)},
-    {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => length(stationMm, plan)},
+    {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => fromNut(stationMm, plan, true)},
     ...measured('From the head end', 'fromHeadMm'),
     ...measured('From the tail end', 'fromTailMm'),
   ]

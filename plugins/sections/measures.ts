@@ -2,6 +2,7 @@ import type {Rounding} from '../build-file/quantities/write-length.ts'
 import {lengthBoth, lengthWords, type Ruler} from '../words/lengths.ts'
 import {writeMeasured} from '../words/measured.ts'
 import {areaBoth, forceBoth, massBoth, type Units} from '../words/quantities.ts'
+import {behind, type Handed, toSide} from '../words/sides.ts'
 import {type Inline, inline, text} from './kit.ts'
 import type {Fraction, Measure} from './kit-nodes.ts'
 
@@ -72,6 +73,17 @@ export function length(mm: number, ruler: Ruler, rounding?: Rounding): Measure {
 /** Write a length in the build's units alone, for crowded tables and inside sentences. */
 export function lengthAlone(mm: number, ruler: Ruler, rounding?: Rounding): Measure {
   return measure(lengthWords(mm, ruler, rounding))
+}
+
+/** Write how far off the centre line a place lies, and to which side: `7/16 in to the bass side`. */
+export function offCentre(offMm: number, plan: Ruler & Handed): Inline[] {
+  return offMm === 0 ? [toSide(0, plan)] : [lengthAlone(Math.abs(offMm), plan), ` ${toSide(offMm, plan)}`]
+}
+
+/** Write a place along the neck, `both` in both units: `28 3/8 in`, and of the head `4 in behind`. */
+export function fromNut(mm: number, ruler: Ruler, both = false): Inline[] {
+  const written = (both ? length : lengthAlone)(Math.abs(mm), ruler)
+  return mm < 0 ? [written, ` ${behind}`] : [written]
 }
 
 /** Write a force (N): `13.9 lbf (62 N)`, or `62 N (13.9 lbf)` in a millimetre build. */

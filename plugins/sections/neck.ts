@@ -4,7 +4,7 @@ import {tailNeeds} from '../words/neck.ts'
 import {angle} from '../words/quantities.ts'
 import {type Inline, note, paragraph} from './kit.ts'
 import {table} from './kit-table.ts'
-import {length, lengthAlone, mass} from './measures.ts'
+import {fromNut, length, lengthAlone, mass} from './measures.ts'
 import {bowInWords, movementInWords, neckFigures} from './neck-bow.ts'
 import {fretting} from './neck-fretting.ts'
 import {nutInWords} from './neck-nut.ts'
@@ -113,9 +113,9 @@ function layerName(of: string): string {
 function along(plan: Plan, fromMm: number | undefined, toMm: number | undefined): Inline[] {
   if (fromMm === undefined && toMm === undefined) return ['whole length']
   return [
-    ...(fromMm === undefined ? ['head end'] : [lengthAlone(fromMm, plan)]),
+    ...(fromMm === undefined ? ['head end'] : fromNut(fromMm, plan)),
     ' to ',
-    ...(toMm === undefined ? ['tail end'] : [lengthAlone(toMm, plan)]),
+    ...(toMm === undefined ? ['tail end'] : fromNut(toMm, plan)),
   ]
 }
 

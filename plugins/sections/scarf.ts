@@ -2,9 +2,10 @@ import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
 import {angle, number} from '../words/quantities.ts'
+import {sidesExplained} from '../words/sides.ts'
 import {facts, figures, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {area, force, length, lengthAlone} from './measures.ts'
+import {area, force, length, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** How the head is sawn and glued, how thick it is for its tuners, and how each string runs to its post. */
@@ -118,9 +119,10 @@ function postTable(plan: Plan): RootContent[] {
       rows: tuners.map(({name, stationMm, offMm}, i) => [
         name ?? `${i + 1}`,
         length(-stationMm, plan),
-        lengthAlone(offMm, plan),
+        offCentre(offMm, plan),
         ...(angles ? [angle(angles[i] ?? 0)] : []),
       ]),
+      note: sidesExplained(plan),
     }),
   ]
 }

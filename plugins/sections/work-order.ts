@@ -7,7 +7,7 @@ import {stationName} from '../words/places.ts'
 import {hoursInWords, inWords} from '../words/quantities.ts'
 import {howFar, meanwhileNames, stepInWords} from '../words/steps.ts'
 import {type BenchStep, type Inline, link, note, paragraph, source, steps, strong} from './kit.ts'
-import {fractions, lengthAlone} from './measures.ts'
+import {fractions, fromNut, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** The steps of this design in an order that works, ticked as far as the journal tells. */
@@ -62,8 +62,8 @@ type Station = Step['stations'][number]
 function stationsInWords(stations: readonly Station[], plan: Plan): Inline[] {
   return stations.flatMap((station, at): Inline[] => [
     `${at > 0 ? '; ' : ''}${stationName(station)} at `,
-    lengthAlone(station.stationMm, plan),
-    ...(station.offMm ? [', ', lengthAlone(station.offMm, plan), ' off centre'] : []),
+    ...fromNut(station.stationMm, plan),
+    ...(station.offMm ? [', ', ...offCentre(station.offMm, plan)] : []),
     ...(station.depthMm === undefined ? [] : [', ', lengthAlone(station.depthMm, plan, 'down'), ' deep']),
   ])
 }

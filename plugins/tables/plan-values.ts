@@ -421,6 +421,7 @@ export const planValues: readonly string[] = [
   'box.volumeL',
   'box.holeAreaMm2',
   'box.resonanceHz',
+  'box.stiffNote',
   'box.resonanceLowHz',
   'box.nearestNote',
   'box.nearestCents',

@@ -1,7 +1,6 @@
 import type {Face, Wall} from '../plan/holes.ts'
-
-/** The sides of an instrument, as its player names them: strings are listed from the bass. */
-export type Side = 'bass' | 'treble'
+import type {Plan} from '../plan/plan.ts'
+import {type Side, sideOf} from '../plan/sides.ts'
 
 /** Where each side lies on the page of a right-handed and a left-handed instrument, seen from the front, head up. */
 export const seenFromFront = {
@@ -11,6 +10,51 @@ export const seenFromFront = {
 
 /** What each side is called. */
 export const sideWords = {bass: 'bass', treble: 'treble'} as const satisfies Record<Side, string>
+
+/** What tells the sides of this instrument apart. */
+export type Handed = Pick<Plan, 'handed' | 'strings'>
+
+/** From where the sides are seen: as it hangs, head up, or turned over. */
+export type Seen = 'front' | 'back'
+
+const turned = {left: 'right', right: 'left'} as const
+
+/** Say which side a place is on, by its distance off the centre line: `treble`; nothing of the centre line itself. */
+export const sideWord = (offMm: number, {strings}: Handed): string =>
+  offMm === 0 ? '' : sideWords[sideOf(offMm, strings?.length)]
+
+/** Say which way that is: `to the treble side`, or `on the centre line`. */
+export const toSide = (offMm: number, plan: Handed): string =>
+  offMm === 0 ? 'on the centre line' : `to the ${sideWord(offMm, plan)} side`
+
+/** Say the same with the hand that it lies to: `to the treble side (right, seen from the front)`. */
+export function toSideSeen(offMm: number, plan: Handed, seen: Seen = 'front'): string {
+  if (offMm === 0) return toSide(offMm, plan)
+  return `${toSide(offMm, plan)} (${handOf(sideOf(offMm, plan.strings?.length), plan, seen)}, seen from the ${seen})`
+}
+
+/** Say once, under a table, which side lies to which hand. */
+export const sidesExplained = (plan: Handed, seen: Seen = 'front'): string =>
+  `Seen from the ${seen} with the head up, the ${sideWords.bass} side is the ${handOf('bass', plan, seen)} one and the ${sideWords.treble} side the ${handOf('treble', plan, seen)} one.`
+
+function handOf(side: Side, {handed}: Handed, seen: Seen): string {
+  const hand = seenFromFront[handed][side]
+  return seen === 'front' ? hand : turned[hand]
+}
+
+/** How a place on the head is told from one along the neck, instead of a sign. */
+export const behind = 'behind'
+export const behindNut = `${behind} the nut line`
+
+/** From where each face is seen that is drilled; the others show their sides by their own names. */
+export const faceSeen: Readonly<Partial<Record<Face, Seen>>> = {
+  back: 'back',
+  'neck back': 'back',
+  'top inside': 'back',
+  head: 'front',
+  'playing face': 'front',
+  top: 'front',
+}
 
 /** What the walls of a box are called. */
 export const wallNames: Readonly<Record<Wall, string>> = {

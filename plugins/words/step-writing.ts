@@ -3,6 +3,7 @@ import type {HoleBit} from '../plan/bits.ts'
 import type {AsWritten, StepFacts} from '../plan/work/step.ts'
 import {bitName} from './holes.ts'
 import {type Ruler, saddleRuler} from './lengths.ts'
+import {behindNut} from './sides.ts'
 
 /** A step as a maker reads it. */
 export interface StepWords {
@@ -35,17 +36,20 @@ export interface Writing {
   /** As finely as a saddle is placed. */
   fine: (mm: number) => string
   bare: (mm: number) => string
+  /** A place from the nut line. */
+  place: (mm: number) => string
   asWritten: (length: AsWritten) => string
 }
 
 /** Write lengths for a step. */
 export function writing(ruler: Ruler): Writing {
-  const size = (mm: number) => writeLength(mm, ruler).replace('-', '−')
+  const size = (mm: number) => writeLength(mm, ruler)
   return {
     units: ruler.units,
     size,
     fine: (mm) => writeLength(mm, saddleRuler(ruler)),
     bare: (mm) => writeBare(mm, ruler),
+    place: (mm) => `${size(Math.abs(mm))}${mm < 0 ? ` ${behindNut}` : ''}`,
     asWritten: ({mm, text}) => text ?? size(mm),
   }
 }

@@ -58,13 +58,13 @@ export const neckSteps = {
     setting: setting && bitsInWords(setting.bits),
     check: 'A post turns without shaking.',
   }),
-  'glue-up-face': ({setting}, {size}) => ({
+  'glue-up-face': ({setting}, {place}) => ({
     does: 'Plane the stick’s face, then glue at once.',
-    setting: inRow([...(setting.fromMm ?? []).map((mm) => `from ${size(mm)}`), clampsOn(setting)]),
+    setting: inRow([...(setting.fromMm ?? []).map((mm) => `from ${place(mm)}`), clampsOn(setting)]),
   }),
-  'glue-up-board': ({setting: {fromMm, toMm, ...setting}}, {size}) => ({
+  'glue-up-board': ({setting: {fromMm, toMm, ...setting}}, {place}) => ({
     does: 'Centre line on centre line; pins against sliding.',
-    setting: `from ${size(fromMm)}${toMm === undefined ? '' : ` to ${size(toMm)}`}, ${clampsOn(setting)}`,
+    setting: `from ${place(fromMm)}${toMm === undefined ? '' : ` to ${place(toMm)}`}, ${clampsOn(setting)}`,
   }),
   'plane-sides': ({setting}, {size}) => ({
     does: 'To the line, the same off each; tail end square.',
@@ -73,12 +73,12 @@ export const neckSteps = {
       `${size(setting.nutMm)} wide${setting.tailMm === undefined ? '' : ` at the nut, ${size(setting.tailMm)} at the tail`}`,
     check: 'Centre line in the middle at both ends.',
   }),
-  'round-over': ({setting: {radiusMm, stops}}, {size}) => ({
+  'round-over': ({setting: {radiusMm, stops}}, {size, place}) => ({
     does: 'Stops clamped on; two passes; file the run-outs.',
     setting: inRow([
       `radius ${size(radiusMm)}`,
       stops &&
-        `bit’s centre from ${size(stops.fromMm)} to ${size(stops.toMm)} (it cuts ${size(stops.runInMm)} past)`,
+        `bit’s centre from ${place(stops.fromMm)} to ${place(stops.toMm)} (it cuts ${size(stops.runInMm)} past)`,
     ]),
     check: 'Both edges start and stop alike.',
   }),

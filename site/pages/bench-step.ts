@@ -6,6 +6,7 @@ import {bitName, holeGroup, shortBitName, stringOf} from '../../plugins/words/ho
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {shortStationName, stationName} from '../../plugins/words/places.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
+import {behind, sideWord} from '../../plugins/words/sides.ts'
 import {meanwhileNames, stepInWords} from '../../plugins/words/steps.ts'
 import {withFractions} from '../markup.ts'
 
@@ -84,8 +85,8 @@ function words({what, stationMm, offMm, depthMm}: Station, plan: Plan) {
   const name = 'hole' in what ? stringOf(what) : shortStationName({what})
   return [
     name && `${name}: `,
-    h('strong', bare(stationMm, plan)),
-    ...(offMm ? [' off ', ...bare(offMm, plan)] : []),
+    h('strong', [...bare(Math.abs(stationMm), plan), ...(stationMm < 0 ? [` ${behind}`] : [])]),
+    ...(offMm ? [', ', ...bare(Math.abs(offMm), plan), ` ${sideWord(offMm, plan)}`] : []),
     ...(depthMm === undefined ? [] : [' deep ', ...bare(depthMm, plan, 'down')]),
   ]
 }

@@ -82,7 +82,7 @@ function deviationTable({kind, unit, deviations}: Comparison<SiteBuild>) {
         {type: 'inlineCode', value: path},
         measured(planned, unit, by),
         measured(found, unit, by),
-        difference > 0 ? ['+', measured(difference, unit, by)] : measured(difference, unit, by),
+        [measured(Math.abs(difference), unit, by), difference > 0 ? ' more' : difference < 0 ? ' less' : ''],
       ]
     }),
   })

@@ -30,7 +30,7 @@ describe('neck', () => {
 
   test('lists its layers from the face down, and when each is glued', () => {
     const text = words(neck, soundNecks.laminated)
-    expect(text).toMatch(/layer 1 +\| black cherry .* −1\/4 in to tail end +\| after the scarf/)
+    expect(text).toMatch(/layer 1 +\| black cherry .* 1\/4 in behind to tail end +\| after the scarf/)
     expect(text).toMatch(
       /layer 2 +\| white ash, black walnut, white ash, 3 strips .* whole length +\| before the scarf/,
     )
@@ -63,7 +63,7 @@ describe('head and scarf', () => {
       'Saw the scarf at 14° to the stick, through 5/8 in (15.9 mm): what is glued on after',
     )
     expect(text).toContain('Turn the piece that was sawn off over and lay it under the neck’s end')
-    expect(text).toMatch(/D3 +\| +2 in \(50.8 mm\) \| +−7\/16 in \| +7°/)
+    expect(text).toMatch(/D3 +\| +2 in \(50.8 mm\) \| +7\/16 in to the bass side \| +7°/)
   })
 
   test('of the other kinds says how they are made', () => {

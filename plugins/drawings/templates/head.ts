@@ -29,8 +29,8 @@ export function headTemplate(instrument: Instrument): Template | undefined {
     at: [out * (half + 0.8), stationMm],
     name,
   })
-  const postNotes = posts.map(({name, stationMm, at: [x]}) =>
-    note(x < 0 ? -1 : 1, stationMm, postPlace(name, postMm, -stationMm, plan)),
+  const postNotes = posts.map((post) =>
+    note(post.at[0] < 0 ? -1 : 1, post.stationMm, postPlace(post, postMm, plan)),
   )
   const lineNotes = [{name: placeNames.nut, alongMm: 0}, ...lines].map(({name, alongMm}) =>
     note(-1, -alongMm, name),

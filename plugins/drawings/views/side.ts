@@ -1,5 +1,5 @@
 import {saySide} from '../../words/drawings/alt-texts.ts'
-import {angleOf, anglesBetween, sideNames} from '../../words/drawings/labels.ts'
+import {angleOf, anglesBetween, placeOf, sideNames} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {boxSide} from '../instrument/box.ts'
 import {bridgeSide, nutSide, postsSide} from '../instrument/hardware.ts'
@@ -102,8 +102,8 @@ function backNotes(instrument: Instrument): Note[] {
     add(sideNames.fingerboard, [boardMm, freeMm * 0.65], bareLength(boardMm, plan))
   }
   if (roundOver) {
-    add(sideNames.roundedFrom, [thicknessMm, roundOver.fromMm], bareLength(roundOver.fromMm, plan))
-    add(sideNames.roundedTo, [thicknessMm, roundOver.toMm], bareLength(roundOver.toMm, plan))
+    add(sideNames.roundedFrom, [thicknessMm, roundOver.fromMm], placeOf(roundOver.fromMm, plan))
+    add(sideNames.roundedTo, [thicknessMm, roundOver.toMm], placeOf(roundOver.toMm, plan))
   }
   const [from, to] = scarfLine(instrument) ?? []
   const faceMm = plan.neck?.scarf?.faceMm

@@ -1,4 +1,4 @@
-import {holesName, lineName, placeNames} from '../../words/drawings/labels.ts'
+import {holesName, lineName, placeNames, placeOf} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {type Instrument, inRows} from '../instrument/instrument.ts'
 import {type Span, span} from '../kit/dimensions.ts'
@@ -48,7 +48,7 @@ export function topNotes(instrument: Instrument, leftOf: (halfWidthMm: number) =
     ({name, stationMm, halfWidthMm}): Note => ({
       at: [leftOf(halfWidthMm), stationMm],
       name,
-      figure: stationMm === 0 ? undefined : bareLength(stationMm, instrument.plan),
+      figure: stationMm === 0 ? undefined : placeOf(stationMm, instrument.plan),
     }),
   )
   return [...places, ...holeNotes(instrument, leftOf)]

@@ -1,5 +1,6 @@
+import type {Side} from '../../plan/sides.ts'
 import {bareLength} from '../../words/lengths.ts'
-import {type Side, sideWords} from '../../words/sides.ts'
+import {sideWords} from '../../words/sides.ts'
 import {type Instrument, outwards, type Place} from '../instrument/instrument.ts'
 import type {Span} from '../kit/dimensions.ts'
 import {extent} from '../kit/extent.ts'

@@ -1,13 +1,18 @@
 import type {Box} from '../box/box.ts'
 import type {Face, Hole, Wall} from '../holes.ts'
+import {sideOf} from '../sides.ts'
 import type {Fastener} from './fasteners.ts'
 
-/** List two holes a screw: clearance through what it passes, pilot into what holds it. */
-export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box): Hole[] {
+/** List two holes a screw, of a build of so many strings: clearance through what it passes, pilot into what holds it. */
+export function screwHoles(
+  fasteners: readonly Fastener[] | undefined,
+  box: Box,
+  strings: number | undefined,
+): Hole[] {
   return (fasteners ?? []).flatMap((screw): Hole[] => {
     const {stationMm, offMm, of, lengthMm, tipToFaceMm = 1, downMm} = screw
     const {aboveTopMm = 0} = box.neck ?? {}
-    const faces = facesOf(screw, box)
+    const faces = facesOf(screw, box, strings)
     const isOneGo = faces.clearance === faces.pilot
     const place = {stationMm, offMm, of}
     return [
@@ -35,9 +40,13 @@ export function screwHoles(fasteners: readonly Fastener[] | undefined, box: Box)
 }
 
 /** The face that each bit enters: walls and tops are drilled from outside, a neck by itself, before it goes on. */
-function facesOf({way, into, through, stationMm, offMm}: Fastener, box: Box): {clearance: Face; pilot: Face} {
+function facesOf(
+  {way, into, through, stationMm, offMm}: Fastener,
+  box: Box,
+  strings: number | undefined,
+): {clearance: Face; pilot: Face} {
   if (way === 'along') {
-    const wall = wallOf(stationMm, offMm, box)
+    const wall: Wall = isInSide(offMm, box) ? `side ${sideOf(offMm, strings)}` : endOf(stationMm, box)
     return {clearance: wall, pilot: into === 'neck' || into === 'heel' ? 'neck end' : wall}
   }
   const from = through.includes('neck') ? 'playing face' : through.includes('back') ? 'back' : 'top'
@@ -46,10 +55,10 @@ function facesOf({way, into, through, stationMm, offMm}: Fastener, box: Box): {c
   return {clearance: from, pilot: into === 'block' ? from : 'neck back'}
 }
 
-function wallOf(stationMm: number, offMm: number, box: Box): Wall {
-  const {atMm, tailMm, outside} = box
-  if (outside && Math.abs(offMm) >= outside.widthMm / 2 - outside.sidesMm)
-    return offMm < 0 ? 'side bass' : 'side treble'
+const isInSide = (offMm: number, {outside}: Box): boolean =>
+  outside !== undefined && Math.abs(offMm) >= outside.widthMm / 2 - outside.sidesMm
+
+function endOf(stationMm: number, {atMm, tailMm}: Box): Wall {
   if (atMm === undefined || tailMm === undefined) return 'head end'
   return stationMm <= (atMm + tailMm) / 2 ? 'head end' : 'tail end'
 }

@@ -1,5 +1,6 @@
 import {inch} from '../../tables/units.ts'
 import type {Conflict, ConflictKind} from '../conflicts.ts'
+import {type Side, sideOf} from '../sides.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 
 /** A tuner's post on the head's face, and the string that runs to it (all mm). */
@@ -8,7 +9,7 @@ export interface Post {
   alongMm: number
   offMm: number
   /** The side its button stands out on. */
-  side: 'bass' | 'treble'
+  side: Side
   /** Where its string crosses the nut line, off the centre line. */
   nutOffMm: number | undefined
   stringMm: number
@@ -137,7 +138,7 @@ function clearPost(layout: HeadLayout, crowding: Crowding, rulerMm: number): Wou
         const {alongMm, offMm, side} = layout.posts[post]!
         const along = toMark(alongMm + sign * moveMm, rulerMm, sign < 0 ? 'down' : 'up')
         const off = toMark(offMm + sign * moveMm, rulerMm, sign < 0 ? 'down' : 'up')
-        const staysOnSide = side === 'bass' ? off < 0 : off > 0
+        const staysOnSide = off !== 0 && sideOf(off, layout.posts.length) === side
         if (along > 0 && isCleared(post, {alongMm: along})) return {path: `tuners.at.${post + 1}`, mm: -along}
         if ((staysOnSide || offMm === 0) && isCleared(post, {offMm: off}))
           return {path: `tuners.off.${post + 1}`, mm: off}

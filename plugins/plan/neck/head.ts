@@ -1,6 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
+import {sideOf} from '../sides.ts'
 import type {Placed} from '../tuners.ts'
 import type {HeadLayout, Post} from './head-layout.ts'
 import type {Layup} from './layers.ts'
@@ -70,7 +71,7 @@ export function headLayout(
     ({stationMm, offMm}, i): Post => ({
       alongMm: -stationMm,
       offMm,
-      side: side === 'bass' || side === 'treble' ? side : offMm > 0 ? 'treble' : 'bass',
+      side: side === 'bass' || side === 'treble' ? side : sideOf(offMm, placed.length),
       nutOffMm: scale?.nutOffMm?.[i],
       stringMm: strings?.[i]?.gauge?.mm ?? 0,
     }),

@@ -2,6 +2,7 @@ import type {CutPiece} from '../../plan/cut-list.ts'
 import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {lengthWords} from '../lengths.ts'
+import {toSide, toSideSeen} from '../sides.ts'
 import {angleOf} from './labels.ts'
 
 // What each drawing shows, in sentences, for those who don't see it.
@@ -11,8 +12,8 @@ const sentence = (parts: readonly (string | false | undefined)[]): string =>
 
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`
 
-const offCentre = (offMm: number, say: (mm: number) => string) =>
-  offMm === 0 ? ' on the centre line' : `, ${say(Math.abs(offMm))} off the centre line`
+const offCentre = (offMm: number, plan: Plan) =>
+  offMm === 0 ? ` ${toSide(0, plan)}` : `, ${lengthWords(Math.abs(offMm), plan)} ${toSideSeen(offMm, plan)}`
 
 export function sayTop(plan: Plan): string {
   const {scale, outline, bridge, box} = plan
@@ -35,7 +36,7 @@ export function sayTop(plan: Plan): string {
       holes
         .map(
           ({stationMm, offMm, diameterMm}) =>
-            `sound hole ${say(diameterMm)} wide, ${say(stationMm)} from the nut line${offCentre(offMm, say)}`,
+            `sound hole ${say(diameterMm)} wide, ${say(stationMm)} from the nut line${offCentre(offMm, plan)}`,
         )
         .join('; '),
   ])
@@ -65,7 +66,7 @@ export function sayHead(plan: Plan): string {
     plan.outline?.head && `${say(plan.outline.head.lengthMm)} from the nut line to its end`,
     ...(plan.tuners ?? []).map(
       ({name, stationMm, offMm}) =>
-        `post ${name ?? ''} ${say(Math.abs(stationMm))} behind the nut line${offCentre(offMm, say)}`,
+        `post ${name ?? ''} ${say(Math.abs(stationMm))} behind the nut line${offCentre(offMm, plan)}`,
     ),
   ])
 }

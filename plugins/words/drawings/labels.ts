@@ -1,8 +1,13 @@
 import type {Plan} from '../../plan/plan.ts'
 import {bareLength, type Ruler} from '../lengths.ts'
 import {number} from '../quantities.ts'
+import {behind, type Handed, sideWord} from '../sides.ts'
 
 // What is written on drawings. Lengths stand without their unit, which is said once beside the drawing (ISO 129-1).
+
+/** Write a place from the nut line: `25`, and of the head `5 1/2 behind`. */
+export const placeOf = (mm: number, ruler: Ruler): string =>
+  `${bareLength(Math.abs(mm), ruler)}${mm < 0 ? ` ${behind}` : ''}`
 
 /** Write a diameter: `Ø 1 1/8`. */
 export const diameterOf = (mm: number, ruler: Ruler): string => `Ø ${bareLength(mm, ruler)}`
@@ -97,9 +102,10 @@ export function layerName(wood: string, strips: number): string {
   return strips > 1 ? `${shortName(wood)}, ${strips} strips` : shortName(wood)
 }
 
-/** Name a tuner's post, and say how far it stands off the centre line: `D3, off 7/16`. */
-export function postName(name: string | undefined, offMm: number, ruler: Ruler): string {
-  return `${name ?? 'post'}, ${offMm === 0 ? 'centred' : `off ${bareLength(Math.abs(offMm), ruler)}`}`
+/** Name a tuner's post, and say how far it stands off the centre line and where: `D3, 7/16 bass`. */
+export function postName(name: string | undefined, offMm: number, plan: Ruler & Handed): string {
+  const off = `${bareLength(Math.abs(offMm), plan)} ${sideWord(offMm, plan)}`
+  return `${name ?? 'post'}, ${offMm === 0 ? 'centred' : off}`
 }
 
 /** Name a row of equal sound holes: `2 holes Ø 1`. */

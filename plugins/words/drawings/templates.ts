@@ -1,30 +1,31 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Placed} from '../../plan/tuners.ts'
 import type {Ruler} from '../lengths.ts'
+import {behind, type Handed, toSide} from '../sides.ts'
 import {diameterOf} from './labels.ts'
 
-// What is written on templates, which are read beside the wood: lengths stand with their unit, and with the plain
-// minus, which every machine and font knows.
+// What is written on templates, which are read beside the wood: lengths stand with their unit.
 
 /** What each template is called. */
 export const templateNames = {neck: 'neck', head: 'head', box: 'box top'} as const
 
 /** Name a place and how far it lies from where is measured: `bridge line: 8 1/4 in`. */
 export const placeFrom = (name: string, fromMm: number, ruler: Ruler): string =>
-  `${name}: ${writeLength(fromMm, ruler)}`
+  `${name}: ${writeLength(Math.abs(fromMm), ruler)}${fromMm < 0 ? ` ${behind}` : ''}`
 
 /** Name a hole of the neck by what goes in and how wide it is. */
 export const neckHoleName = (what: string, diameterMm: number, ruler: Ruler): string =>
   `${what} ${diameterOf(diameterMm, ruler)}`
 
-/** Name a tuner's post with its hole, and its place: `D3 Ø 1/4, 2 in from the nut`. */
+/** Name a tuner's post with its hole, and its place: `D3 Ø 1/4, 2 in from the nut, 7/16 in to the bass side`. */
 export function postPlace(
-  name: string | undefined,
+  {name, stationMm, offMm}: Placed,
   holeMm: number | undefined,
-  fromNutMm: number,
-  ruler: Ruler,
+  plan: Ruler & Handed,
 ): string {
-  const hole = holeMm ? ` ${diameterOf(holeMm, ruler)}` : ''
-  return `${name ?? 'post'}${hole}, ${writeLength(fromNutMm, ruler)} from the nut`
+  const hole = holeMm ? ` ${diameterOf(holeMm, plan)}` : ''
+  const off = offMm === 0 ? '' : `${writeLength(Math.abs(offMm), plan)} `
+  return `${name ?? 'post'}${hole}, ${writeLength(-stationMm, plan)} from the nut, ${off}${toSide(offMm, plan)}`
 }
 
 /** What is measured on the box's top. */
