@@ -26,12 +26,18 @@ export const textAt = (values: object, path: string): string | undefined =>
 
 /** Set a value at a path in a copy; the values given stay as they are, and share with the copy what is not on the way. */
 export function withValueAt<T extends object>(values: T, path: string, value: unknown): T {
+  const copy = (Array.isArray(values) ? [...values] : {...values}) as T
+  setValueAt(copy, path, value)
+  return copy
+}
+
+/** Set a value at a path of values that nobody else holds; records and lists below may be shared, and are copied. */
+export function setValueAt(values: object, path: string, value: unknown): void {
   const dot = path.indexOf('.')
-  const copy = (Array.isArray(values) ? [...values] : {...values}) as Tree
+  const tree = values as Tree
   const key = keyOf(values, dot < 0 ? path : path.slice(0, dot))
-  copy[key] =
-    dot < 0 ? value : withValueAt((copy[key] as object | undefined) ?? {}, path.slice(dot + 1), value)
-  return copy as T
+  tree[key] =
+    dot < 0 ? value : withValueAt((tree[key] as object | undefined) ?? {}, path.slice(dot + 1), value)
 }
 
 /** List all that was read below some values, each with its path. */

@@ -7,7 +7,7 @@ import {
 } from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
-import {kindAt, placeOf, valueAt, withValueAt} from '../build-file/path.ts'
+import {kindAt, placeOf, setValueAt, valueAt} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
@@ -45,11 +45,11 @@ export interface Settled extends Build {
  */
 export function settle(build: Build | Settled, journal: JournalSettings = {}): Settled {
   if ('assumptions' in build) return build
-  let {values} = build
+  const values = {...build.values}
   const assumptions: Assumption[] = []
   const units = values.units?.value ?? journal.units?.value ?? 'in'
   const assume = (path: string, value: object, {text, why, listed = path}: Reason) => {
-    values = withValueAt(values, path, {...value, text, place: placeOf(build, path), assumed: true})
+    setValueAt(values, path, {...value, text, place: placeOf(build, path), assumed: true})
     assumptions.push({path: listed, value: text, why})
   }
 

@@ -1,12 +1,14 @@
 /**
- * The words of a run of many test files, for node. One worker keeps what it has read from file to file, since most of
- * a file's time is reading the program; and slow.ts is then read once only, so each may take its time.
+ * The words of a run of many test files, for node. There is a worker for every core (vitest itself leaves one core
+ * idle, on two cores half of them), and it keeps what it has read from file to file, since most of a file's time is
+ * reading the program; slow.ts is then read once only, so each may take its time.
  */
 export const wholeRun: readonly string[] = [
   'node_modules/vitest/vitest.mjs',
   'run',
   '--pool=threads',
   '--no-isolate',
+  '--maxWorkers=100%',
   '--testTimeout=180000',
   '--hookTimeout=180000',
 ]
