@@ -38,6 +38,13 @@ const slides = (v: BuildValues) => v.play?.value === 'slide' || (v.play?.value =
 const laminationsMm = (v: BuildValues) =>
   v.neck?.laminations?.reduce((sum, layer) => sum + (layer.thickness?.mm ?? Number.NaN), 0)
 
+/** What laminations that come to the neck's thickness by themselves carry on top of it: fingerboard and cap, in mm. */
+function carriedMm(v: BuildValues): number {
+  const sheetsMm = (v.fingerboard?.thickness?.mm ?? 0) + (v.neck?.cap?.thickness?.mm ?? 0)
+  const [sumMm = Number.NaN, wantedMm = 0] = [laminationsMm(v), v.neck?.thickness?.mm]
+  return sumMm >= wantedMm - 1e-6 && sumMm + sheetsMm > wantedMm + inch(1 / 8) ? sheetsMm : 0
+}
+
 function repeats(pattern: {value: number}[] | undefined): string | undefined {
   if (!pattern?.length) return undefined
   return String(pattern.at(-1)!.value === 12 ? pattern.length * 2 : pattern.length)
@@ -194,10 +201,10 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'neck.above-top',
     value: (v) => {
       if (!v.box) return undefined
-      if (v.neck?.joins?.value === 'on top') return known(v.neck.thickness?.mm)
+      if (v.neck?.joins?.value === 'on top') return known((v.neck.thickness?.mm ?? Number.NaN) + carriedMm(v))
       return {mm: v.fingerboard?.thickness?.mm ?? 0}
     },
-    why: 'on top: the neck’s thickness; through or at the end: the fingerboard’s',
+    why: 'on top: the neck’s thickness, with what laminations of that thickness carry; through or at the end: the fingerboard’s',
     says: 'on top: the thickness; through: the fingerboard',
   },
   {path: 'head.joint', value: (v) => (hasNeck(v) ? 'scarf' : undefined), why: practice, says: 'scarf'},

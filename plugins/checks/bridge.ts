@@ -1,6 +1,17 @@
 import * as words from '../words/findings/bridge.ts'
 import {rule} from './rule.ts'
 
+/** Write a box with a bridge on its top, and strings that push it. */
+const pushed = (top: string) =>
+  `scale: 24 1/4
+strings: [D3 .030w, A3 .020w, D4 .013]
+neck: {joins: through, width: 1 5/8, thickness: 1 1/4, above-top: 1/4, wood: sugar maple, length: 33 1/4}
+head: {length: 6 1/4}
+bridge: {on: top, foot: 3/8, length: 2, height: 9/16}
+action: {nut: 1/8, octave: 7/32}
+anchors: {at: 26 1/2, height: 0}
+box: {length: 10, width: 8, depth: 2, at: 16, wood: eastern white pine, top: {${top}}}`
+
 const joined = 'neck: {joins: through, thickness: 1 1/4}\nbridge: {on: top, foot: 3/8}'
 
 export const bridgeRules = {
@@ -29,6 +40,21 @@ export const bridgeRules = {
       ]
     },
     says: words.bridgeOffBox,
+  }),
+  'bridge-wider-than-box': rule({
+    severity: 'fault',
+    what: 'A bridge on the top that is longer across the strings than the box is wide.',
+    why: 'Its ends would stand out over the sides, and nothing under them.',
+    mend: 'Shorten the bridge, or give the box its real width.',
+    passes: `${joined}\nbox: {length: 10, width: 8, depth: 2, at: 16}`,
+    fails: `${joined.replace('foot', 'length: 9, foot')}\nbox: {length: 10, width: 8, depth: 2, at: 16}`,
+    find: ({values}, {box}) => {
+      const {overSidesMm = 0} = box?.bridgeSeat ?? {}
+      if (overSidesMm <= 1e-6) return []
+      const widthMm = box?.outside?.widthMm ?? 0
+      return [{at: 'bridge.length', cause: 'box.width', length: values.bridge?.length?.text, widthMm}]
+    },
+    says: words.bridgeWiderThanBox,
   }),
   'bridge-near-tail': rule({
     severity: 'warning',
@@ -63,5 +89,32 @@ export const bridgeRules = {
       return [{at: wouldDo?.path ?? box?.placedBy ?? 'box.at', fraction, belongs, wouldDo}]
     },
     says: words.bridgePlace,
+  }),
+  'top-too-weak': rule({
+    severity: 'fault',
+    what: 'A top that the bridge stands on, stressed by its push by more than its wood may carry.',
+    why: 'It would crack along its grain, or break, under strings that stay on for years. The wood may carry a third of what breaks it, lying loose on the walls.',
+    mend: 'Take a thicker top, a longer foot or a block glued under it, or a flatter angle behind the bridge.',
+    passes: pushed('thickness: 1/8'),
+    fails: pushed('thickness: 1/16'),
+    find: (_, {box}) => {
+      const {tooWeak, stressMpa, mayCarryMpa, isAcrossGrain, pushN} = box?.lid ?? {}
+      if (!tooWeak || stressMpa === undefined || mayCarryMpa === undefined) return []
+      return [{at: 'box.top.thickness', ...tooWeak, stressMpa, mayCarryMpa, isAcrossGrain, pushN: pushN!}]
+    },
+    says: words.topTooWeak,
+  }),
+  'top-sinks': rule({
+    severity: 'warning',
+    what: 'A top that sinks under the bridge, creep included, so far that the strings lose more than half of their height at the octave.',
+    why: 'The strings come down with the bridge, and buzz. A load that stays doubles the sinking in time (Wood Handbook); half the height is common practice, no source.',
+    mend: 'Take a thicker top, a longer foot or a block glued under it, or a flatter angle behind the bridge.',
+    passes: pushed('thickness: 1/8'),
+    fails: pushed('thickness: 1/16'),
+    find: (_, {box}) => {
+      const {tooLimp, sinkAfterCreepMm = 0} = box?.lid ?? {}
+      return tooLimp ? [{at: 'box.top.thickness', sinkAfterCreepMm, ...tooLimp}] : []
+    },
+    says: words.topSinks,
   }),
 }

@@ -148,15 +148,16 @@ export const neckJointRules = {
   }),
   'neck-touches-top': rule({
     severity: 'fault',
-    what: 'A neck that runs through without daylight under the top.',
+    what: 'A neck that runs through without daylight under the top, or with less than the top sinks under the bridge in time.',
     why: 'A top that rests on the neck under the bridge does not sound.',
     mend: 'Cut the neck down where it passes under the top, and say how far in box.neck-gap.',
     passes: `bridge: {on: top}\n${through('thickness: 1 1/4', ', neck-gap: 3/16')}`,
     fails: `bridge: {on: top}\n${through('thickness: 1 1/4', ', neck-gap: 0')}`,
     find: ({values}, {box}) => {
       const {gapMm, leastGapMm} = box?.neck ?? {}
-      if (gapMm === undefined || leastGapMm === undefined || gapMm >= leastGapMm - 1e-6) return []
-      return [{at: 'box.neck-gap', neckGap: values.box?.['neck-gap']?.text}]
+      const needsMm = box?.lid?.needsGapMm ?? leastGapMm
+      if (gapMm === undefined || needsMm === undefined || gapMm >= needsMm - 1e-6) return []
+      return [{at: 'box.neck-gap', neckGap: values.box?.['neck-gap']?.text, needsMm}]
     },
     says: words.neckTouchesTop,
   }),

@@ -25,9 +25,11 @@ export interface Action extends Heights {
   reliefMm: number
   /** What tells it: the file, or the bow that the strings' pull is reckoned to make. */
   reliefFrom?: 'file' | 'bow' | undefined
-  /** The bridge above the bare, straight playing face, for the strung octave to be as drawn. */
+  /** How far a top sinks under the bridge that stands on it, when strung. */
+  sinkMm: number
+  /** The bridge above the bare, straight playing face and the level top, for the strung octave to be as drawn. */
   bridgeToBuildMm: number
-  /** What the octave comes to once the bow has crept as far as it may. */
+  /** What the octave comes to once neck and top have crept as far as they may. */
   octaveAfterCreepMm?: number | undefined
   /** The least height of the strings over nut, lines and octave. */
   leastMm: number
@@ -66,6 +68,12 @@ export function planHeights(values: BuildValues, place: BoxPlace | undefined): H
   }
 }
 
+/** What the strings make of what they stand on, in mm. */
+interface GivenWay {
+  bow: Hollow | undefined
+  lid: {sinkMm: number; sinkAfterCreepMm: number} | undefined
+}
+
 /** The hollow that the strings make of a neck (mm), and what it grows by under a load that stays. */
 interface Hollow {
   octaveMm: number
@@ -77,21 +85,24 @@ interface Hollow {
 /**
  * Say how high the strings stand at every line of the strung instrument, whose neck is hollow: by the relief that the
  * file gives, else by the bow. Drawn heights are those of the strung instrument (common practice, no source), so the
- * bridge is built lower by twice the hollow at the octave, and the octave stands as drawn. All in mm.
+ * bridge is built lower by twice the hollow at the octave, higher by what the top sinks under it, and the octave stands
+ * as drawn. All in mm.
  */
 export function planAction(
   {action, strings, scale}: BuildValues,
   heights: Heights | undefined,
   lines: readonly Line[] | undefined,
-  bow: Hollow | undefined,
+  {bow, lid}: GivenWay,
 ): Action | undefined {
   const lengthMm = scale?.length?.mm
   if (!heights || lengthMm === undefined) return undefined
   const givenMm = action?.relief?.mm
   const reliefMm = givenMm ?? bow?.octaveMm ?? 0
-  const bridgeToBuildMm = heights.bridgeHeightMm - 2 * reliefMm
+  const sinkMm = lid?.sinkMm ?? 0
+  const settlesMm = lid ? lid.sinkAfterCreepMm - sinkMm : 0
+  const strungMm = heights.bridgeHeightMm - 2 * reliefMm
   const {nutMm, octaveMm, crownMm} = heights
-  const rise = (bridgeToBuildMm - crownMm - nutMm) / lengthMm
+  const rise = (strungMm - crownMm - nutMm) / lengthMm
   const heightsMm = lines?.map(({fromNutMm}, i) => {
     const hollowMm =
       givenMm === undefined ? (bow?.atLinesMm?.[i] ?? 0) : reliefAtMm(givenMm, fromNutMm, lengthMm)
@@ -101,8 +112,9 @@ export function planAction(
     ...heights,
     reliefMm,
     reliefFrom: givenMm !== undefined ? 'file' : bow && 'bow',
-    bridgeToBuildMm,
-    octaveAfterCreepMm: bow && octaveMm + bow.creepMm,
+    sinkMm,
+    bridgeToBuildMm: strungMm + sinkMm,
+    octaveAfterCreepMm: bow || lid ? octaveMm + (bow?.creepMm ?? 0) - settlesMm / 2 : undefined,
     leastMm: Math.min(nutMm, octaveMm, ...(heightsMm ?? [])),
     atLinesMm: heightsMm && strings?.map(() => heightsMm),
   }

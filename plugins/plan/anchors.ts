@@ -54,6 +54,16 @@ export function planAnchors(
   }))
 }
 
+/** Tell whether the strings are held at the bridge itself: anchored within the foot of one that stands on the top. */
+export function isAnchoredAtBridge(
+  {anchors, bridge, scale}: BuildValues,
+  place: BoxPlace | undefined,
+): boolean {
+  const anchorMm = stationOf(anchors ?? {}, place)
+  if (bridge?.on?.value !== 'top' || anchorMm === undefined || !scale?.length) return false
+  return Math.abs(anchorMm - scale.length.mm) <= (bridge.foot?.mm ?? 0) / 2 + 1e-6
+}
+
 /** Tell whether the strings are anchored on the neck, past whatever of the box lies over it. */
 export function isAnchoredOnNeck(
   {anchors}: BuildValues,

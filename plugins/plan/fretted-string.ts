@@ -3,6 +3,8 @@
  * `nutHeightMm` (b) is its height above the crowns at the nut, `riseMm` (c) how much higher the saddle stands,
  * `fingerMm` (d) how far behind the fret the finger presses, `reliefMm` the hollow of the neck at the octave;
  * `radiusMm` (ρ) is that of what resists bending, `kappa` (κ = πρ²E/T) how much the pull grows with stretch.
+ * `spread` is 1, or left out, where the string sticks at nut and saddle, as published; where it slides over them, its whole length
+ * from anchor to post over the scale length, since all of it then shares the stretch.
  */
 export interface FrettedString {
   scaleMm: number
@@ -12,6 +14,7 @@ export interface FrettedString {
   reliefMm: number
   radiusMm: number
   kappa: number
+  spread?: number | undefined
 }
 
 /** A fret: the frequency ratio that it should give (γ), and the room for a finger behind it, in mm. */
@@ -35,20 +38,21 @@ export interface Ends {
  * Source: Anderson and Beausoleil, Classical guitar intonation and compensation, J. Acoust. Soc. Am. 156, 683 (2024).
  */
 export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddleMm, nutMm}: Ends): number {
-  const {scaleMm, nutHeightMm: b, riseMm: c, fingerMm, reliefMm, radiusMm, kappa} = string
+  const {scaleMm, nutHeightMm: b, riseMm: c, fingerMm, reliefMm, radiusMm, kappa, spread = 1} = string
   const sounding = scaleMm / ratio
   const behind = scaleMm - sounding
   // A hollow neck lowers the frets as a higher saddle would, but makes the open string no longer.
   const hollow = reliefMm * Math.min(2, (2 * sounding) / behind)
   const openMm = hypotenuse(scaleMm + saddleMm + nutMm, c)
   const frontMm = hypotenuse(sounding + saddleMm, b + c)
-  const stretch = pressedStretch({
+  const pressed = pressedStretch({
     frontMm: sounding + saddleMm,
     backMm: behind + nutMm,
     nutHeightMm: b,
     riseMm: c + hollow,
     fingerMm: Math.min(fingerMm, roomMm),
   })
+  const stretch = pressed / spread
   const pullRatio = 1 + kappa * stretch
   const openB = (Math.sqrt(kappa) * radiusMm) / (2 * scaleMm)
   const frettedB = (openB * (openMm / frontMm)) / Math.sqrt(pullRatio)

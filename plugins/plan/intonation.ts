@@ -20,12 +20,22 @@ export interface Setbacks {
   setbacks: Setback[]
   /** Over all strings and their first twelve lines, with nothing set back. */
   drawnWorstCents: number
+  /** The most that a note over those lines moves, saddle set back, once neck and top have crept: sharp is positive. */
+  creepCents?: number | undefined
+}
+
+/** How much further (mm) neck and top give way in time: the neck's hollow at the octave, the top under the bridge. */
+export interface Creep {
+  hollowMm: number
+  sinkMm: number
 }
 
 export interface Setback {
   name: string
   /** The saddle’s setback alone; positive: longer string. */
   setbackMm: number
+  /** The same where the string slides over nut and saddle, so that what lies behind them stretches with it. */
+  slidingMm?: number | undefined
   /** The saddle’s place then, from the nut line. */
   stationMm: number
   rmsCents: number
@@ -53,22 +63,45 @@ export interface Setback {
  */
 export function planIntonation(
   fretted: FrettedStrings | undefined,
+  creep: Creep,
 ): {setbacks: Setbacks; intonation: Intonation[]} | undefined {
   if (!fretted) return undefined
-  const found = fretted.strings.flatMap(({name, string}) => setBack(name, string, fretted) ?? [])
+  const found = fretted.strings.flatMap((one) => setBack(one, fretted) ?? [])
   if (found.length === 0) return undefined
   const setbacks = found.map(({setback}) => setback)
   const drawnWorstCents = furthest(setbacks.map(({plainWorstCents}) => plainWorstCents))
-  return {setbacks: {setbacks, drawnWorstCents}, intonation: found.map(({intonation}) => intonation)}
+  const isMoved = creep.hollowMm !== 0 || creep.sinkMm !== 0
+  const creepCents = isMoved ? sharpest(found.flatMap((one) => moved(one, fretted.heard, creep))) : undefined
+  return {
+    setbacks: {setbacks, drawnWorstCents, creepCents},
+    intonation: found.map(({intonation}) => intonation),
+  }
 }
 
-function setBack(name: string, string: FrettedString, {frets, heard}: FrettedStrings) {
+/** Of cents, the one furthest from none. */
+const sharpest = (values: readonly number[]) =>
+  values.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0)
+
+/** Tell by how many cents each line moves once neck and top have crept: a lower saddle over a hollower neck. */
+function moved(
+  {string, setback}: {string: FrettedString; setback: Setback},
+  heard: readonly Fret[],
+  {hollowMm, sinkMm}: Creep,
+): number[] {
+  const ends = {saddleMm: setback.setbackMm, nutMm: 0}
+  const later = {...string, riseMm: string.riseMm - sinkMm, reliefMm: string.reliefMm + hollowMm}
+  const before = cents(string, heard, ends)
+  return cents(later, heard, ends).map((one, i) => one - before[i]!)
+}
+
+function setBack({name, string, slides}: FrettedStrings['strings'][number], {frets, heard}: FrettedStrings) {
   const alone = leastSquares((at) => cents(string, heard, {saddleMm: at[0]!, nutMm: 0}), [0])
   const both = leastSquares(
     (at) => cents(string, heard, {saddleMm: at[0]!, nutMm: at[1]!}),
     alone ? [...alone, 0] : [0, 0],
   )
   if (!alone || !both) return undefined
+  const sliding = slides && leastSquares((at) => cents(slides, heard, {saddleMm: at[0]!, nutMm: 0}), alone)
   const [setbackMm, saddleMm, nutMm] = [alone[0]!, both[0]!, both[1]!]
   const plainCents = cents(string, frets, {saddleMm: 0, nutMm: 0})
   const compensatedCents = cents(string, frets, {saddleMm: setbackMm, nutMm: 0})
@@ -78,6 +111,7 @@ function setBack(name: string, string: FrettedString, {frets, heard}: FrettedStr
   const setback: Setback = {
     name,
     setbackMm,
+    slidingMm: sliding?.[0],
     stationMm: string.scaleMm + setbackMm,
     rmsCents: rootMeanSquare(left),
     worstCents: furthest(left),
@@ -86,7 +120,7 @@ function setBack(name: string, string: FrettedString, {frets, heard}: FrettedStr
     together: {saddleMm, nutMm, rmsCents: rootMeanSquare(cents(string, heard, {saddleMm, nutMm}))},
   }
   const intonation: Intonation = {name, plainCents, compensatedCents}
-  return {setback, intonation}
+  return {setback, intonation, string}
 }
 
 /** The largest of the values, of either sign. */
@@ -108,7 +142,8 @@ export interface FrettedStrings {
   frets: Fret[]
   /** The lines that setbacks are chosen by: the first twelve from the nut, half frets counted, or all if fewer. */
   heard: Fret[]
-  strings: {name: string; at: number; string: FrettedString}[]
+  /** Each stuck at nut and saddle, and sliding there, where what lies behind them is known. */
+  strings: {name: string; at: number; string: FrettedString; slides?: FrettedString | undefined}[]
 }
 
 /**
@@ -131,18 +166,20 @@ export function frettedStrings(
   const common = {
     scaleMm,
     nutHeightMm: action.nutMm,
-    riseMm: action.bridgeToBuildMm - action.crownMm - action.nutMm,
+    riseMm: action.bridgeToBuildMm - action.sinkMm - action.crownMm - action.nutMm,
     fingerMm: values.action?.finger?.mm ?? 0,
     reliefMm: action.reliefMm,
   }
   return {
     frets,
     heard: frets.slice(0, linesHeard),
-    strings: strings.flatMap(({name, tensionN, stiffnessMpa, sectionMm}, at) => {
+    strings: strings.flatMap(({name, tensionN, stiffnessMpa, sectionMm, wholeMm}, at) => {
       if (tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined) return []
       const radiusMm = sectionMm / 2
       const kappa = (Math.PI * radiusMm ** 2 * stiffnessMpa) / tensionN
-      return [{name, at, string: {...common, radiusMm, kappa}}]
+      const string = {...common, radiusMm, kappa}
+      const slides = wholeMm === undefined ? undefined : {...string, spread: wholeMm / scaleMm}
+      return [{name, at, string, slides}]
     }),
   }
 }

@@ -8,6 +8,7 @@ import {planAir} from './box/box-air.ts'
 import {planBlocks} from './box/box-blocks.ts'
 import {planBoxPlace, planBoxSizes} from './box/box-place.ts'
 import {planBridgeSeat} from './box/bridge-seat.ts'
+import {planLid} from './box/lid.ts'
 import {planNeckInBox} from './box/neck-in-box.ts'
 import {planSoundHoles} from './box/sound-holes.ts'
 import {type Bridge, planBridge, planBridgePush, planBridgeSet} from './bridge.ts'
@@ -127,42 +128,60 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const budget = planBudget(values, place)
   const ends = {place, lengthMm: budget?.lengthMm ?? values.neck?.length?.mm}
   const model = neckModel(values, ends)
+
+  const sizes = planBoxSizes(values)
+  const outside = sizes?.outside
+  const thicknessMm = model?.layup.totalMm
+  const meets = {place, outside, taper, thicknessMm, bridge: bridgePlace, heights}
+  const neckInBox = planNeckInBox(values, meets)
+  const blocks = planBlocks(values, {place, sizes, neck: neckInBox, rulerMm})
+  const seat = planBridgeSeat(settled, bridgePlace, place, outside)
+  const bridgeSeat = seat?.bridgeSeat
+  const standing = {place, sizes, seat: bridgeSeat, blocks, bridge: bridgePlace, push, heights, tensionTotalN}
+  const lid = planLid(settled, standing)
+
   const carried = {on: bridgePlace?.on, ...push}
-  const bent = model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried})
+  const settlesMm = lid ? lid.sinkAfterCreepMm - lid.sinkMm : 0
+  const bent =
+    model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried, settlesMm})
   const bow = bent?.bow
 
-  const action = planAction(values, heights, scale?.lines, bow)
-  const fretted = frettedStrings(values, scale, tuned?.strings, action)
-  const intoned = planIntonation(fretted)
+  const action = planAction(values, heights, scale?.lines, {bow, lid})
+  const tuners = planTuners(values, tuned?.strings)
+  const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
+  const fretted = frettedStrings(values, scale, strings, action)
+  const intoned = planIntonation(fretted, {hollowMm: bow?.creepMm ?? 0, sinkMm: settlesMm})
   const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
   const setAt = planBridgeSet(scale, intoned?.setbacks.setbacks, saddles)
   const bridge = bridgePlace && {...bridgePlace, setAt, ...intoned?.setbacks, ...saddles, ...push}
-  const tuners = planTuners(values, tuned?.strings)
   const anchors = planAnchors(values, place, tuned?.strings)
 
   const onHead = headLayout(values, model, tuners, scale)
   const bare = planNeck(settled, model, budget, {scale, tuners, layout: onHead, tensionTotalN, action})
   const neck = bare && {...bare, ...bent}
-  const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
 
-  const sizes = planBoxSizes(values)
-  const outside = sizes?.outside
-  const neckInBox = planNeckInBox(values, {place, outside, taper, bridge, action})
-  const blocks = planBlocks(values, {place, sizes, neck: neckInBox, rulerMm})
-  const seat = planBridgeSeat(settled, bridge, place, outside)
-  const bridgeSeat = seat?.bridgeSeat
   const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}
   const {soundHoles, conflicts: holeConflicts} = planSoundHoles(settled, around)
   const air = planAir(settled, {place, sizes, neck: neckInBox, taper, scale, strings})
   const wayIn = planWayIn(values)
-  const box = wholeBox({...place, ...sizes, neck: neckInBox, blocks, ...seat, soundHoles, ...wayIn, ...air})
+  const box = wholeBox({
+    ...place,
+    ...sizes,
+    neck: neckInBox,
+    blocks,
+    ...seat,
+    lid,
+    soundHoles,
+    ...wayIn,
+    ...air,
+  })
 
   const onNeck = isAnchoredOnNeck(values, place, neckInBox)
   const anchorRow = planAnchorRow(values, anchors, onNeck, taper)
   const pickup = planPickup(values, box, bridge)
   const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
   const screws = planScrewPlaces(values, place)
-  const endJoint = box && planEndJoint(values, {box, thicknessMm: neck?.layup?.totalMm, pull})
+  const endJoint = box && planEndJoint(values, {box, pull})
   const screwed = planFasteners(settled, screws, {box, taper}, {pull, end: endJoint})
   const {fasteners, conflicts: screwConflicts} = screwed
   const jack = pickup?.jack

@@ -17,6 +17,7 @@ import {planHeights} from './action.ts'
 import {planBoxPlace} from './box/box-place.ts'
 import {boardEndMm} from './neck/board-end.ts'
 import {proposedGrooveMm} from './nut.ts'
+import {woodOf} from './woods.ts'
 
 /** A value that the file leaves out, and what it is taken to be. */
 export interface Assumption {
@@ -72,6 +73,10 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
     const mm = valueAt(values, path) ? undefined : following[path](values)
     if (mm !== undefined) assume(path, {mm}, {why, text: lengthText(mm, units)})
   }
+  for (const [path, name] of bearingWoods(values)) {
+    const weakest = woodOf(name)?.weakest
+    if (weakest) assumptions.push({path, value: `as strong as ${weakest}`, why: weakestWhy})
+  }
   for (const {path, value, why, applies} of surroundingRows)
     if (applies(values)) assumptions.push({path, value, why})
   return {
@@ -93,6 +98,23 @@ const following: Record<(typeof followingRows)[number]['path'], (values: BuildVa
     'nut.groove': (values) =>
       values.nut ? proposedGrooveMm(values, planHeights(values, planBoxPlace(values))) : undefined,
   }
+
+const weakestWhy =
+  'the name leaves the kind open, so strength counts as that of the weakest it may mean (Wood Handbook)'
+
+/** List the woods whose strength is judged, by their paths: of the neck, its laminations, the box and its top. */
+function bearingWoods({neck, box}: BuildValues): [path: string, name: string][] {
+  const named: [string, string | undefined][] = [
+    ['neck.wood', neck?.laminations ? undefined : neck?.wood?.value],
+    ...(neck?.laminations ?? []).map(({wood}, i): [string, string | undefined] => [
+      `neck.laminations.${i + 1}.wood`,
+      wood?.value,
+    ]),
+    ['box.wood', box?.wood?.value],
+    ['box.top.wood', box?.top?.wood?.value],
+  ]
+  return named.flatMap(([path, name]) => (name === undefined ? [] : [[path, name]]))
+}
 
 interface Reason {
   text: string

@@ -11,6 +11,10 @@ import type {Placed} from './tuners.ts'
 export interface StringLength {
   /** From its anchor over bridge and nut to the post, winds included. */
   lengthNeededMm: number
+  /** From its anchor to its post, where both are placed. */
+  wholeMm?: number | undefined
+  /** Its stretch at pitch over all of that: where it slides over nut and bridge. */
+  stretchWholeMm?: number | undefined
   /** How long the string of a packet is. */
   packetMm?: number | undefined
   /** The furthest place of its anchor that a packet’s string reaches. */
@@ -44,10 +48,12 @@ export function withLengths(
     if (anchorMm === undefined || postMm === undefined) return string
     const lengthNeededMm = anchorMm - postMm + pastThePostMm
     if (!post || anchoredMm === undefined) return {...string, lengthNeededMm}
+    const wholeMm = anchoredMm - postMm
     const packetMm = packetOf(string.gaugeMm)
     const anchorWithinMm = anchoredMm - Math.max(0, lengthNeededMm - packetMm)
-    const buttonTurns = turnsToPitch(string, anchoredMm - postMm, values.tuners)
-    return {...string, lengthNeededMm, packetMm, anchorWithinMm, buttonTurns}
+    const buttonTurns = turnsToPitch(string, wholeMm, values.tuners)
+    const stretchWholeMm = stretchOver(string, wholeMm)
+    return {...string, lengthNeededMm, wholeMm, stretchWholeMm, packetMm, anchorWithinMm, buttonTurns}
   })
 }
 
@@ -58,15 +64,20 @@ export function withLengths(
  * Source: Hooke's law; geometry.
  */
 export function turnsToPitch(
-  {tensionN, stiffnessMpa, sectionMm, gaugeMm = 0}: StringPlan,
+  string: StringPlan,
   lengthMm: number,
   tuners: BuildValues['tuners'],
 ): number | undefined {
   const {ratio, 'post-hole': post} = tuners ?? {}
-  if (!ratio || !post || tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined)
-    return undefined
-  const turnMm = Math.PI * (post.mm + gaugeMm)
-  return (ratio.value * stretchMm({stiffnessMpa, sectionMm}, tensionN, lengthMm)) / turnMm
+  const stretch = stretchOver(string, lengthMm)
+  if (!ratio || !post || stretch === undefined) return undefined
+  return (ratio.value * stretch) / (Math.PI * (post.mm + (string.gaugeMm ?? 0)))
+}
+
+/** Give how far a string stretches at pitch over a length, both in mm; undefined where pull or stiffness is not known. */
+function stretchOver({tensionN, stiffnessMpa, sectionMm}: StringPlan, lengthMm: number): number | undefined {
+  if (tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined) return undefined
+  return stretchMm({stiffnessMpa, sectionMm}, tensionN, lengthMm)
 }
 
 /** How long the string of a packet is, in mm, by its gauge. */

@@ -1,4 +1,4 @@
-import {type LooseWood, looseWoods, type WoodName, type WoodRow, woods} from '../tables/woods.ts'
+import {type LooseWood, looseWoods, type WoodRow, woods} from '../tables/woods.ts'
 
 type Range = readonly [low: number, high: number]
 
@@ -6,7 +6,7 @@ type Range = readonly [low: number, high: number]
 export interface Wood {
   /** The row of the wood table, or the name itself where the build describes it: equal rows, equal wood. */
   row: string
-  /** A loose name: its values are medians of what it may mean. */
+  /** A loose name: its values are medians of what it may mean, its strength the least. */
   loose: boolean
   densityKgM3: number
   /** Stiffness along the grain, as bending tests give it. */
@@ -14,9 +14,14 @@ export interface Wood {
   /** Ovendry mass over volume at 12 % moisture, as screw formulas want it. */
   g12: number
   kind?: WoodRow['kind'] | undefined
+  /** Glued of plies that cross. */
+  plies?: true | undefined
   /** Change of width per 1 % of moisture, radial (quarter-sawn) and tangential (flat-sawn). */
   moves?: Range | undefined
+  /** What breaks it in bending (modulus of rupture); of a loose name, the weakest that it may mean. */
   morMpa?: number | undefined
+  /** The row of that one. */
+  weakest?: string | undefined
   hardnessN?: number | undefined
   trade?: string | undefined
   /** Low and high, where the name or its sources leave a range. */
@@ -30,9 +35,12 @@ const loose: Readonly<Record<string, LooseWood>> = looseWoods
 const density = (g12: number) => 1120 * g12
 
 /** The rows that a loose name may mean; `any` and the kinds are those grown in the USA. */
-function members(of: LooseWood['of']): WoodRow[] {
-  if (typeof of !== 'string') return of.map((name: WoodName) => rows[name]!)
-  return Object.values(rows).filter((row) => row.source === 'handbook' && (of === 'any' || row.kind === of))
+function members(of: LooseWood['of']): string[] {
+  if (typeof of !== 'string') return [...of]
+  return Object.keys(rows).filter((name) => {
+    const {source, kind} = rows[name]!
+    return source === 'handbook' && (of === 'any' || kind === of)
+  })
 }
 
 const median = (values: number[]) => {
@@ -43,7 +51,10 @@ const median = (values: number[]) => {
 const span = (values: number[]): Range => [Math.min(...values), Math.max(...values)]
 
 function looseWood(name: string): Wood {
-  const of = members(loose[name]!.of)
+  const names = members(loose[name]!.of)
+  const strengthOf = (one: string) => rows[one]!.morMpa ?? Number.POSITIVE_INFINITY
+  const weakest = names.reduce((least, one) => (strengthOf(one) < strengthOf(least) ? one : least))
+  const of = names.map((one) => rows[one]!)
   const moves = of.map(movementOf).filter((pair) => pair !== undefined)
   const kinds = new Set(of.map((row) => row.kind))
   const g12 = median(of.map((row) => row.g12))
@@ -54,13 +65,15 @@ function looseWood(name: string): Wood {
     densityKgM3: density(g12),
     eMpa: median(of.map((row) => row.moeMpa)),
     kind: kinds.size === 1 ? of[0]!.kind : undefined,
+    morMpa: rows[weakest]!.morMpa,
+    weakest,
     moves: moves.length > 0 ? [median(moves.map((m) => m[0])), median(moves.map((m) => m[1]))] : undefined,
     range: {densityKgM3: span(of.map((row) => density(row.g12))), eMpa: span(of.map((row) => row.moeMpa))},
   }
 }
 
 function rowWood(name: string): Wood {
-  const {g12, moeMpa, kind, morMpa, hardnessN, trade, spread, ...row} = rows[name]!
+  const {g12, moeMpa, kind, plies, morMpa, hardnessN, trade, spread, ...row} = rows[name]!
   return {
     row: name,
     loose: false,
@@ -68,6 +81,7 @@ function rowWood(name: string): Wood {
     densityKgM3: density(g12),
     eMpa: moeMpa,
     kind,
+    plies,
     moves: movementOf(row),
     morMpa,
     hardnessN,
@@ -133,4 +147,14 @@ export function woodOf(
       eMpa: own.stiffness ? stays(eMpa) : range.eMpa,
     },
   }
+}
+
+/**
+ * Give the pull across the grain (MPa) that tears a wood at 12 % moisture: 10.1·G^1.30 of a hardwood, 6.0·G^1.11 of a
+ * softwood or a sheet. Of a loose wood, the lightest that it may mean. Source: Wood Handbook, FPL-GTR-190,
+ * Table 5-11a, from memory; eastern white pine 1.9 (listed 2.1), black cherry 4.1 (3.9), black walnut 4.6 (4.8).
+ */
+export function tornAcrossMpa({kind, g12, loose, range}: Wood): number {
+  const g = loose && range ? range.densityKgM3[0] / 1120 : g12
+  return kind === 'hardwood' ? 10.1 * g ** 1.3 : 6 * g ** 1.11
 }

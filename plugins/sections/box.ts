@@ -3,6 +3,7 @@ import type {Plan} from '../plan/plan.ts'
 import {angle, inWords, number, percent, stringAtLine} from '../words/quantities.ts'
 import {endJointInWords} from './box-end-joint.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
+import {lidInWords} from './box-lid.ts'
 import {wiring} from './box-wiring.ts'
 import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
 import {area, force, length} from './measures.ts'
@@ -69,6 +70,7 @@ function whereBoxLies(plan: Plan): BlockContent[] {
           ),
         ]
       : []),
+    ...lidInWords(plan),
   ]
 }
 

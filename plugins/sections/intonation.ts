@@ -129,7 +129,14 @@ function saddleTable(plan: Plan): BlockContent[] {
 const soft = new Set(['nylon', 'gut', 'fluorocarbon'])
 
 /** Say what the setbacks hang on that is only a usual value: stiffness, cores, the height of the crowns. */
-function saddleDoubts({strings = [], action}: Plan, hasCrown: boolean): Inline[][] {
+function saddleDoubts(plan: Plan, hasCrown: boolean): Inline[][] {
+  const {strings = [], action, bridge} = plan
+  const {creepCents} = bridge ?? {}
+  const slides = (bridge?.setbacks ?? []).flatMap(({name, slidingMm}, i): Inline[] =>
+    slidingMm === undefined
+      ? []
+      : [...(i ? [', '] : []), lengthAlone(slidingMm, saddleRuler(plan)), ` at ${name}`],
+  )
   const names = (which: (string: (typeof strings)[number]) => boolean) =>
     inWords(strings.filter(which).map(({name}) => name))
   const softNames = names(({stiffnessFrom = ''}) => soft.has(stiffnessFrom))
@@ -154,6 +161,22 @@ function saddleDoubts({strings = [], action}: Plan, hasCrown: boolean): Inline[]
       : action?.reliefFrom === 'file'
         ? [['Reckoned with the strung heights and the relief that the file gives.']]
         : []),
+    ...(creepCents === undefined || Math.abs(creepCents) < 0.05
+      ? []
+      : [
+          [
+            `In time, as neck and top give way, a fret of the first twelve goes up to ${number(Math.abs(creepCents), 1)} cents ${creepCents > 0 ? 'sharper' : 'flatter'}, until the heights are set again.`,
+          ],
+        ]),
+    ...(slides.length
+      ? [
+          [
+            'The setbacks are those of strings that stick at nut and saddle; where they slide over them, what lies behind stretches as well, and they are ',
+            ...slides,
+            '.',
+          ],
+        ]
+      : []),
     ...(!hasCrown && action
       ? [['The frets’ crowns are not given, so the bridge’s height is taken from the tops of the frets.']]
       : []),

@@ -56,7 +56,15 @@ function verdict(plan: Plan, bow: Bow): Inline[] {
 /** Say that the heights are those of the strung instrument, what to build the bridge to, and what time makes of them. */
 function heightsInWords({action, bridge, units}: Plan): Inline[][] {
   if (!action) return []
-  const {bridgeToBuildMm, bridgeStandsMm = 0, reliefMm, reliefFrom, octaveMm, octaveAfterCreepMm} = action
+  const {
+    bridgeToBuildMm,
+    bridgeStandsMm = 0,
+    reliefMm,
+    reliefFrom,
+    sinkMm,
+    octaveMm,
+    octaveAfterCreepMm,
+  } = action
   const ruler = saddleRuler({units})
   const from = bridge?.on === 'top' ? 'from the top' : 'from the neck'
   const build: Inline[] = [
@@ -64,15 +72,17 @@ function heightsInWords({action, bridge, units}: Plan): Inline[][] {
     length(bridgeToBuildMm - bridgeStandsMm, ruler),
     `, ${from} to the strings: strung, the neck is hollow by `,
     lengthAlone(Math.abs(reliefMm), ruler),
-    ` at the octave${reliefFrom === 'file' ? ', as the file says' : ''}, and the octave stands as drawn.`,
+    ` at the octave${reliefFrom === 'file' ? ', as the file says' : ''}, `,
+    ...(sinkMm > 0 ? ['the top sinks under the bridge by ', lengthAlone(sinkMm, ruler), ', '] : []),
+    'and the octave stands as drawn.',
   ]
   if (octaveAfterCreepMm === undefined) return [build]
   const later: Inline[] = [
-    ' In time its height may grow from ',
+    ' In time its height may go from ',
     lengthAlone(octaveMm, ruler),
     ' to ',
     lengthAlone(octaveAfterCreepMm, ruler),
-    '; then lower the bridge by twice the difference.',
+    `; then ${octaveAfterCreepMm < octaveMm ? 'raise' : 'lower'} the bridge by twice the difference.`,
   ]
   return [[...build, ...later]]
 }

@@ -34,17 +34,26 @@ export function stringFigures({strings = []}: Plan): BlockContent[] {
           knownFrom[string.massFrom ?? 'plain'] ?? '',
           string.stressMpa === undefined ? '' : `${number(string.stressMpa, 0)} MPa`,
           string.breakFraction === undefined ? '' : percent(string.breakFraction),
-          string.stretchMm === undefined ? '' : `${number(string.stretchMm, 1)} mm`,
+          stretchWords(string),
           string.inharmonicity === undefined ? '' : `${number(string.inharmonicity * 1e6, 1)} × 10⁻⁶`,
         ]),
       }),
       ...weighed.flatMap(coreInWords).map((said) => note(said)),
-      note('Stretch is over the scale length; inharmonicity is B in f = n·f₁·√(1 + B·n²).'),
+      note(
+        'Stretch is over the scale length where the string sticks at nut and bridge, and over all of it from anchor to post where it slides over them; inharmonicity is B in f = n·f₁·√(1 + B·n²).',
+      ),
       source(
         `pull by Mersenne’s law (OpenStax University Physics vol. 1, 16.3); strength: the least of ${musicWireSource}; stiffness of steel: Shigley’s Mechanical Engineering Design, Table 10-5; inharmonicity: H. Fletcher, J. Acoust. Soc. Am. 36, 203 (1964).`,
       ),
     ]),
   ]
+}
+
+/** What a string stretches by, stuck and sliding, or stuck alone. */
+function stretchWords({stretchMm, stretchWholeMm}: StringPlan): string {
+  if (stretchMm === undefined) return ''
+  const stuck = number(stretchMm, 1)
+  return stretchWholeMm === undefined ? `${stuck} mm` : `${stuck} to ${number(stretchWholeMm, 1)} mm`
 }
 
 const knownFrom: Record<string, string> = {

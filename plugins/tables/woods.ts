@@ -19,7 +19,9 @@ export const woodSources = {
   ebony: 'from memory; very dense, and values vary from tree to tree',
   'birch plywood':
     'Handbook of Finnish Plywood, Finnish Forest Industries Federation (2002), mean values along the face grain, 18 to 4 mm; from memory',
-  plywood: 'from memory: softwood construction sheets to birch throughout',
+  plywood:
+    'from memory: softwood construction sheets to birch throughout; strength Wood Handbook, Table 12-1, from memory',
+  board: 'USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), Table 12-1, from memory',
 } as const
 
 export type WoodTrust = 'solid' | 'middling' | 'weak'
@@ -28,6 +30,8 @@ export interface WoodRow {
   latin?: string
   others?: readonly string[]
   kind: 'hardwood' | 'softwood' | 'sheet'
+  /** Glued of plies that cross: stiffer along the face grain than across it. */
+  plies?: true
   gBasic?: number
   g12: number
   morMpa?: number
@@ -137,8 +141,10 @@ export const woods = {
   bubinga: {latin: 'Guibourtia spp.', kind: 'hardwood', gBasic: 0.71, g12: 0.8, morMpa: 156, moeMpa: 17099, hardnessN: 11970, shrinkPercent: [5.8, 8.4, 14.2], shrinkTrust: 'weak', source: 'handbook imported', trust: 'weak', trade: 'CITES Appendix II, annotation #15 (three species)'},  'african padauk': {latin: 'Pterocarpus soyauxii', others: ['padauk'], kind: 'hardwood', g12: 0.665, morMpa: 112, moeMpa: 11410, shrinkPercent: [3.3, 5.2, 7.6], shrinkTrust: 'solid', spread: {densityKgM3: [673, 817], moeMpa: [10756, 12066]}, source: 'padauk', trust: 'solid', trade: 'CITES Appendix II, annotation #17 (African populations)'},
   wenge: {latin: 'Millettia laurentii', kind: 'hardwood', g12: 0.87, morMpa: 144, moeMpa: 18700, shrinkPercent: [5.9, 9.1], shrinkTrust: 'weak', spread: {densityKgM3: [880, 1070], moeMpa: [16400, 21050]}, source: 'wenge', trust: 'weak'},
   ebony: {latin: 'Diospyros spp.', others: ['african ebony'], kind: 'hardwood', g12: 0.9, moeMpa: 16500, shrinkPercent: [6.5, 8.5], shrinkTrust: 'weak', spread: {densityKgM3: [900, 1150], moeMpa: [14000, 19000]}, source: 'ebony', trust: 'weak', trade: 'CITES Appendix II, annotation #5 (Madagascar)'},
-  'birch plywood': {others: ['baltic birch', 'birch ply', 'finnish birch plywood'], kind: 'sheet', g12: 0.607, moeMpa: 11395, spread: {densityKgM3: [650, 710], moeMpa: [10048, 16471]}, source: 'birch plywood', trust: 'weak'},
-  plywood: {others: ['ply'], kind: 'sheet', g12: 0.5, moeMpa: 8500, spread: {densityKgM3: [450, 710], moeMpa: [5000, 12700]}, source: 'plywood', trust: 'weak'},
+  'birch plywood': {others: ['baltic birch', 'birch ply', 'finnish birch plywood'], kind: 'sheet', plies: true, g12: 0.607, morMpa: 45.6, moeMpa: 11395, spread: {densityKgM3: [650, 710], moeMpa: [10048, 16471]}, source: 'birch plywood', trust: 'weak'},
+  plywood: {others: ['ply'], kind: 'sheet', plies: true, g12: 0.5, morMpa: 34, moeMpa: 8500, spread: {densityKgM3: [450, 710], moeMpa: [5000, 12700]}, source: 'plywood', trust: 'weak'},
+  hardboard: {others: ['hard board'], kind: 'sheet', g12: 0.85, morMpa: 31, moeMpa: 4300, spread: {densityKgM3: [900, 1000], moeMpa: [3100, 5520]}, source: 'board', trust: 'weak'},
+  mdf: {others: ['medium density fibreboard'], kind: 'sheet', g12: 0.68, morMpa: 35.9, moeMpa: 3590, source: 'board', trust: 'weak'},
 } satisfies Record<string, WoodRow>
 
 export type WoodName = keyof typeof woods

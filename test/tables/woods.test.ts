@@ -56,7 +56,7 @@ test('every row of the two tables is there, and no row is of neither', () => {
   const listed = new Set(
     [...published('grown-in-the-usa'), ...published('imported')].map((line) => line.wood),
   )
-  const others = ['african padauk', 'wenge', 'ebony', 'birch plywood', 'plywood']
+  const others = ['african padauk', 'wenge', 'ebony', 'birch plywood', 'plywood', 'hardboard', 'mdf']
   expect(new Set(Object.keys(woods))).toEqual(new Set([...listed, ...others]))
 })
 
@@ -122,6 +122,15 @@ describe('names', () => {
       expect(range!.eMpa[1]).toBeGreaterThan(eMpa)
     },
   )
+
+  // Wood Handbook, FPL-GTR-190, Table 5-3a: southern red oak 75 MPa, quaking aspen 58 MPa, eastern white pine 59 MPa.
+  test.each([
+    ['oak', 'southern red oak', 75],
+    ['poplar', 'quaking aspen', 58],
+    ['white pine', 'eastern white pine', 59],
+  ])('%s is as strong as the weakest that it may mean, %s', (name, weakest, morMpa) => {
+    expect(woodOf(name)).toMatchObject({weakest, morMpa})
+  })
 
   test('a loose name spans the rows it may mean', () => {
     const maples = ['sugar maple', 'black maple', 'red maple', 'silver maple', 'bigleaf maple'].map(

@@ -5,6 +5,7 @@ import type {BoxAir} from './box-air.ts'
 import type {Block} from './box-blocks.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
 import type {BridgeSeat} from './bridge-seat.ts'
+import type {Lid} from './lid.ts'
 import type {NeckInBox} from './neck-in-box.ts'
 import type {SoundHole} from './sound-holes.ts'
 
@@ -17,6 +18,8 @@ export interface Box extends Known<BoxAir>, Known<WayIn>, Known<BoxSizes>, Known
   blocks?: Block[] | undefined
   /** Where the bridge stands on the top. */
   bridgeSeat?: BridgeSeat | undefined
+  /** How the top gives way under it. */
+  lid?: Lid | undefined
 }
 
 type Known<T> = {[K in keyof T]?: T[K] | undefined}

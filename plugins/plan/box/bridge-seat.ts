@@ -1,5 +1,5 @@
 import {inch} from '../../tables/units.ts'
-import type {Bridge} from '../bridge.ts'
+import type {BridgePlace} from '../bridge.ts'
 import type {Settled} from '../settle.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
@@ -11,6 +11,8 @@ export interface BridgeSeat {
   lengthMm: number
   /** From its foot to the inside of the tail wall. */
   fromTailWallMm: number
+  /** How far it reaches over both sides of the box; negative: it does not. */
+  overSidesMm: number
   /** From the box’s head-side edge to its foot. */
   fromHeadEdgeMm: number
   /** From its foot to the box’s tail edge. */
@@ -31,7 +33,7 @@ const belongs = {from: 0.6, to: 0.88} as const
  */
 export function planBridgeSeat(
   {values, rulerMm}: Settled,
-  bridge: Bridge | undefined,
+  bridge: BridgePlace | undefined,
   place: BoxPlace | undefined,
   outside: BoxSizes['outside'] | undefined,
 ): {bridgeSeat?: BridgeSeat; wouldDo: WouldDo | undefined} | undefined {
@@ -45,6 +47,7 @@ export function planBridgeSeat(
   const bridgeSeat = {
     footMm,
     lengthMm: values.bridge?.length?.mm ?? values.spacing?.bridge?.mm ?? 0,
+    overSidesMm: (values.bridge?.length?.mm ?? 0) - outside.widthMm,
     fromTailEdgeMm,
     fromTailWallMm: fromTailEdgeMm - outside.sidesMm,
     fromHeadEdgeMm: bridge.stationMm - footMm / 2 - place.atMm,

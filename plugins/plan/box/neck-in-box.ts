@@ -1,8 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
-import type {Action} from '../action.ts'
+import type {Heights} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
-import type {Bridge} from '../bridge.ts'
+import type {BridgePlace} from '../bridge.ts'
 import {leastGapMm} from '../neck/inside.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
@@ -77,8 +77,10 @@ interface Around {
   place: BoxPlace | undefined
   outside: BoxSizes['outside'] | undefined
   taper: NeckTaper | undefined
-  bridge: Bridge | undefined
-  action: Action | undefined
+  /** Playing face to back, all layers (mm). */
+  thicknessMm: number | undefined
+  bridge: BridgePlace | undefined
+  heights: Heights | undefined
 }
 
 /**
@@ -86,10 +88,9 @@ interface Around {
  * notch takes from the wall, the daylight under the top, and the shim of a neck that tilts back.
  */
 export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | undefined {
-  const {place, outside, taper, bridge, action} = around
+  const {place, outside, taper, bridge, thicknessMm, heights: drawn} = around
   const {neck, box} = values
   const joins = neck?.joins?.value
-  const thicknessMm = neck?.thickness?.mm
   const widthMm = taper && neckWidthAt(place?.atMm ?? 0, taper)
   const aboveTopMm = neck?.['above-top']?.mm
   if (!joins || thicknessMm === undefined || widthMm === undefined || aboveTopMm === undefined)
@@ -120,8 +121,8 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
     notch: notch(values, {widthMm, tailWidthMm, aboveTopMm, thicknessMm}, outside),
     shim: shim(values, place, tailMm),
     stringAboveTopMm:
-      place && bridge?.stationMm && action
-        ? aboveTopMm + stringAtMm(place.atMm, bridge.stationMm, action)
+      place && bridge?.stationMm && drawn
+        ? aboveTopMm + stringAtMm(place.atMm, bridge.stationMm, drawn)
         : undefined,
   }
 }
@@ -157,9 +158,9 @@ function heights(
 }
 
 /** How high the string stands above the playing face at a station: straight from nut to bridge. */
-function stringAtMm(stationMm: number, bridgeMm: number, action: Action): number {
-  const nutMm = nutAboveFaceMm(action)
-  return nutMm + ((action.bridgeHeightMm - nutMm) * stationMm) / bridgeMm
+function stringAtMm(stationMm: number, bridgeMm: number, drawn: Heights): number {
+  const nutMm = nutAboveFaceMm(drawn)
+  return nutMm + ((drawn.bridgeHeightMm - nutMm) * stationMm) / bridgeMm
 }
 
 /** A neck where it crosses the box’s walls, in mm. */

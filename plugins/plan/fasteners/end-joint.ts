@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import {type Wood, woodOf} from '../woods.ts'
+import {tornAcrossMpa, woodOf} from '../woods.ts'
 import type {JointPull} from './joint-loads.ts'
 
 /** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */
@@ -45,8 +45,6 @@ const endGrainHolds = 0.25
 
 interface Around {
   box: Pick<Box, 'atMm' | 'neck' | 'outside' | 'blocks'>
-  /** Playing face to back. */
-  thicknessMm: number | undefined
   pull: JointPull | undefined
 }
 
@@ -57,11 +55,10 @@ interface Around {
  */
 export function planEndJoint(
   values: BuildValues,
-  {box: {atMm, neck, outside, blocks = []}, thicknessMm, pull}: Around,
+  {box: {atMm, neck, outside, blocks = []}, pull}: Around,
 ): EndJoint | undefined {
   if (neck?.joins !== 'end' || atMm === undefined || !outside || !pull?.tailwardN) return undefined
-  const {aboveTopMm, widthMm} = neck
-  const wholeMm = thicknessMm ?? neck.thicknessMm
+  const {aboveTopMm, widthMm, thicknessMm: wholeMm} = neck
   const edgeMm = Math.max(0, -aboveTopMm)
   const heightMm = Math.min(wholeMm - aboveTopMm, outside.depthMm) - edgeMm
   if (heightMm <= 0) return undefined
@@ -112,14 +109,4 @@ function holds({neck, box}: BuildValues): Partial<GluedFace> {
   const least = Math.min(neckMpa ?? Number.POSITIVE_INFINITY, wallMpa ?? Number.POSITIVE_INFINITY)
   if (!Number.isFinite(least)) return {}
   return {weaker: least === wallMpa ? 'wall' : 'neck', breaksMpa: least, mostMpa: least / margin}
-}
-
-/**
- * Give the pull across the grain (MPa) that tears a wood at 12 % moisture: 10.1·G^1.30 of a hardwood, 6.0·G^1.11 of a
- * softwood or a sheet. Of a loose wood, the lightest that it may mean. Source: Wood Handbook, FPL-GTR-190,
- * Table 5-11a, from memory; eastern white pine 1.9 (listed 2.1), black cherry 4.1 (3.9), black walnut 4.6 (4.8).
- */
-export function tornAcrossMpa({kind, g12, loose, range}: Wood): number {
-  const g = loose && range ? range.densityKgM3[0] / 1120 : g12
-  return kind === 'hardwood' ? 10.1 * g ** 1.3 : 6 * g ** 1.11
 }

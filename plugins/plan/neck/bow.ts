@@ -47,10 +47,12 @@ export interface Strung {
   scale: Scale | undefined
   heights: Heights | undefined
   bridge: Pick<Bridge, 'on' | 'breakAngleDeg' | 'downforceN'> | undefined
+  /** How far (mm) the bridge still comes down in time, on a top that sinks. */
+  settlesMm: number
 }
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
-const creep = 2
+export const creep = 2
 
 /** The deepest hollow under frets, creep included (mm): 1/32 in as strung, common practice, no source. */
 const reliefMostMm = inch(1 / 16)
@@ -67,7 +69,7 @@ export function planBow(
   model: NeckModel,
   strung: Strung,
 ): {bow?: Bow | undefined; inside?: InsideNeck | undefined} {
-  const {ends, bridge, scale, heights} = strung
+  const {ends, bridge, scale, heights, settlesMm} = strung
   const load = stringLoad({...strung, scaleMm: scale?.lengthMm}, model.inside)
   const {boxAtMm, inside} = model
   const joins = settled.values.neck?.joins?.value ?? 'on top'
@@ -75,7 +77,7 @@ export function planBow(
     joins === 'end' && boxAtMm !== undefined ? boxAtMm : (inside?.wallsMm[1] ?? load?.scaleMm ?? 0)
   const judge = (tried: NeckModel, cut: Cutter): Judged | undefined => {
     const bent = load && strungNeck(tried, cut, load, freeMm)
-    return bent && {bent, ...judged(bent, {scale, heights})}
+    return bent && {bent, ...judged(bent, {scale, heights, settlesMm})}
   }
   const stiffness = (tried: NeckModel, triedCut: Cutter) => {
     const found = judge(tried, triedCut)
@@ -124,10 +126,16 @@ interface Judged {
   tooHollow?: {bowMm: number; mostMm: number} | undefined
 }
 
-/** Judge a bend with its creep against the strings' height over each line, and against what frets bear. */
-function judged(bent: Bent, {scale, heights}: Pick<Strung, 'scale' | 'heights'>): Omit<Judged, 'bent'> {
+type Strings = Pick<Strung, 'scale' | 'heights' | 'settlesMm'>
+
+/**
+ * Judge a bend with its creep against the height over each line that is left to the strings once a top has settled
+ * under their bridge, and against what frets bear.
+ */
+function judged(bent: Bent, {scale, heights, settlesMm}: Strings): Omit<Judged, 'bent'> {
   const atLinesMm = scale?.lines?.map(({fromNutMm}) => bent.hollowAt(fromNutMm))
-  const short = heights && scale && lineTooLow(atLinesMm, scale, heights)
+  const short =
+    heights && scale && lineTooLow(atLinesMm, scale, {...heights, octaveMm: heights.octaveMm - settlesMm / 2})
   const bowMm = creep * bent.reliefMm
   return {
     atLinesMm,
@@ -151,7 +159,7 @@ interface LineTooLow {
   actionMm: number
 }
 
-/** Find the line, counted from 0, where bow and creep exceed the strings' height as drawn by most; undefined where none does. */
+/** Find the line, counted from 0, where bow and creep exceed the strings' height by most; undefined where none does. */
 function lineTooLow(
   hollowMm: readonly number[] = [],
   {lines = [], lengthMm = 0}: Scale,

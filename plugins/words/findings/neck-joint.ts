@@ -125,8 +125,11 @@ export function notchDeeperThanNeck(
   }
 }
 
-export function neckTouchesTop({neckGap}: {neckGap: Written}, ruler: Ruler): Wording {
-  const expected = writeLength(inch(1 / 8), ruler, 'up')
+export function neckTouchesTop(
+  {neckGap, needsMm}: {neckGap: Written; needsMm: number},
+  ruler: Ruler,
+): Wording {
+  const expected = writeLength(Math.max(inch(1 / 8), needsMm), ruler, 'up')
   return {
     message: `with ${neckGap} of daylight the top would come down on the neck under the bridge, and not sound; cut ${expected} of daylight into the neck`,
     expected: [expected],

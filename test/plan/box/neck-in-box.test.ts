@@ -44,3 +44,26 @@ test('on frets it starts a crown higher, since the nut’s height is above the c
   const inches = 0.162 + ((5 / 16 - 0.162) * 16) / 24.25 + 13 / 16
   expect(stringAboveTopMm).toBeCloseTo(inches * inch, 9)
 })
+
+// Laminations of 1 in under a board of 1/4 in: face to back 1 1/4 in, as the layers and the drawings have it.
+test('laminations that carry a board lie by all of it in the box', () => {
+  const {plan} = planOf(
+    changed(soundBuilds.end, {
+      'neck.laminations': '[{wood: sugar maple, thickness: 1}]',
+      fingerboard: '{wood: black walnut, thickness: 1/4, to: 16}',
+    }),
+  )
+  expect(plan.neck!.layup!.totalMm).toBeCloseTo(1.25 * inch, 9)
+  expect(plan.box!.neck!.thicknessMm).toBeCloseTo(1.25 * inch, 9)
+  expect(plan.box!.neck!.backBelowTopMm).toBeCloseTo(inch, 9)
+  const carried = planOf(
+    changed(soundBuilds['on top'], {
+      'neck.wood': '',
+      'neck.above-top': '',
+      'neck.laminations': '[{wood: white ash, thickness: 13/16}]',
+      fingerboard: '{wood: black walnut, thickness: 1/4, to: 16}',
+    }),
+  ).plan.box!.neck!
+  expect(carried.aboveTopMm).toBeCloseTo((13 / 16 + 1 / 4) * inch, 9)
+  expect(carried.backBelowTopMm).toBeCloseTo(0, 9)
+})
