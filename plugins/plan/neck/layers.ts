@@ -57,7 +57,7 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
   const layers = [...sheets, ...stick].map((layer): NeckLayer => {
     const bareMm = layer.thicknessMm
     const thicknessMm = Math.max(bareMm - (layer === running.at(-1) ? planedMm : 0), 0)
-    const placed = Object.assign(layer, {fromFaceMm, bareMm, runs: running.includes(layer), thicknessMm})
+    const placed = {...layer, fromFaceMm, bareMm, runs: running.includes(layer), thicknessMm}
     fromFaceMm += thicknessMm
     return placed
   })

@@ -1,8 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Ruler} from '../lengths.ts'
-import {keyOf, only, type Wording, type WouldDo} from './wording.ts'
-
-type Written = string | undefined
+import {keyOf, only, type Wording, type WouldDo, type Written} from './wording.ts'
 
 export function boxPlacesDisagree(
   {

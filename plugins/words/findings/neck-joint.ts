@@ -3,9 +3,7 @@ import type {Because} from '../../plan/neck/inside-neck.ts'
 import {inch} from '../../tables/units.ts'
 import type {Ruler} from '../lengths.ts'
 import {insideBecause} from '../neck.ts'
-import {only, type Wording, type WouldDo} from './wording.ts'
-
-type Written = string | undefined
+import {only, type Wording, type WouldDo, type Written} from './wording.ts'
 
 export function aboveTopDisagrees(
   {

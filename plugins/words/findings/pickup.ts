@@ -1,8 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Ruler} from '../lengths.ts'
-import {only, type Wording} from './wording.ts'
-
-type Written = string | undefined
+import {only, type Wording, type Written} from './wording.ts'
 
 export function pickupInside(
   {

@@ -7,6 +7,9 @@ export interface Wording {
   note?: string | undefined
 }
 
+/** A value as the file has it; undefined where it has none. */
+export type Written = string | undefined
+
 /** The path of a value to change, and what would do, in mm. */
 export interface WouldDo {
   path: string
