@@ -35,6 +35,8 @@ export interface BuildOptions {
   relatives?: Relatives | undefined
   /** The build, where it is read, planned and checked already. */
   known?: KnownBuild
+  /** Leave out what warns the maker: the page is of a finished instrument, and for whoever looks at it. */
+  isForVisitors?: boolean | undefined
   /** Told of a section that fails; without it, the fault is thrown. */
   failed?: Failed | undefined
 }
@@ -53,7 +55,8 @@ export function remarkBuild(this: Processor, options: BuildOptions = {}) {
     const known = options.known ?? knowBuild(tree, source, options.slug ?? slugOf(file.path ?? ''), options)
     file.data.build = known
     reportProblems(file, known.problems)
-    fillBody(tree, {...known, source, relatives: options.relatives, failed: options.failed})
+    const {relatives, failed, isForVisitors} = options
+    fillBody(tree, {...known, source, relatives, failed, isForVisitors})
   }
 }
 

@@ -9,7 +9,11 @@ import type {Picture} from './pictures/picture.ts'
 
 /** What a build's own pages are made of: drawn and worded once, and kept by what it was made from. */
 export interface MadeBuild {
-  /** The body of its page, below the facts, as HTML. */
+  /** How it stands, in a line, as HTML; empty where that is left out. */
+  state: string
+  /** Its drawing, as HTML. */
+  drawing: string
+  /** The prose and the other sections, as HTML. */
   html: string
   headings: readonly {id: string; depth: number; title: string}[]
   /** Its own scale drawing for the portfolio. */

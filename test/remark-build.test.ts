@@ -43,7 +43,7 @@ describe('the plugin', () => {
     expect(html).toContain(
       '<section class="computed computed-layout" aria-labelledby="layout"><h2 id="layout">Layout</h2>',
     )
-    expect(html).toContain('<th scope="row">bridge line</th>')
+    expect(html).toContain('<th scope="row"><a href="#on-bridge">bridge line</a></th>')
     expect(html).toContain('(616 mm)</small></span></span> from the nut at 7:30.</p>')
     expect(file.data.build?.plan.slug).toBe('needle-box')
   })
@@ -67,7 +67,7 @@ describe('the plugin', () => {
   })
 
   it('takes a build that is known already, and does not read it again', () => {
-    const {build: read, problems} = readBuild(text, {slug: 'other-name', body: readBody})
+    const {build: read, problems} = readBuild(text, {slug: 'needle-box', body: readBody})
     const build = settle(read)
     const known = {build, plan: planBuild(build, {journal: {}, pieces: []}), problems}
     const {file, html} = run(text, {known})
@@ -79,13 +79,13 @@ describe('the plugin', () => {
     const {html} = run(text.replace('::layout', '## 2026-03-07 Words (1 h)'))
     const headings = [...html.matchAll(/<h2(?: id="([^"]*)")?>/g)].map(([, id]) => id ?? 'prose')
     const order = [
-      'drawing',
       'before-you-cut',
+      'drawing',
       'prose',
       ...sectionNames.filter((name) => name !== 'drawing' && name !== 'before-you-cut'),
       'still-open',
     ]
-    expect(headings.slice(0, 3)).toEqual(['drawing', 'before-you-cut', 'prose'])
+    expect(headings.slice(0, 3)).toEqual(['before-you-cut', 'drawing', 'prose'])
     expect(headings).toEqual(order.filter((name) => headings.includes(name)))
     expect(headings.at(-1)).toBe('still-open')
   })

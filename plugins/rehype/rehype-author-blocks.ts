@@ -10,8 +10,7 @@ export function rehypeAuthorTables() {
       if (isComputed(node)) return SKIP
       if (node.type !== 'element' || node.tagName !== 'table') return undefined
       visit(node, 'element', tidyCell)
-      const box = {className: ['scrolling'], tabIndex: 0, role: 'group', ariaLabel: 'Table'}
-      parent!.children[at!] = h('div', box, node)
+      parent!.children[at!] = h('div.scrolling', node)
       return SKIP
     })
   }

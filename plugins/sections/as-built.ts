@@ -1,6 +1,6 @@
 import type {AsBuilt} from '../plan/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
-import {list, note, subHeading} from './kit.ts'
+import {fold, list, note, paragraph, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -14,22 +14,29 @@ export const asBuilt: Section = {
   content: ({plan}) => {
     const measures = plan.asBuilt ?? []
     const effects = measures.flatMap((measure) => effectsInWords(measure, plan))
+    const out = measures.filter(({isOut}) => isOut).length
     return [
-      table({
-        caption: 'Planned and measured',
-        columns: [
-          {head: 'What'},
-          {head: 'Planned', align: 'right'},
-          {head: 'Measured', align: 'right'},
-          {head: 'Difference', align: 'right'},
-          {head: 'Allowed', align: 'right'},
-        ],
-        rows: measures.map((measure) => row(measure, plan)),
-      }),
-      note(
-        'Allowed is a mark of the ruler, half a degree, a tenth of a pull or what ears notice, where the file does not say: common practice, no source, but for hearing.',
+      paragraph(
+        strong(`${measures.length} measured`),
+        out === 0 ? ', none of them out of bounds.' : `, ${out} of them further off than allowed.`,
       ),
-      ...(effects.length > 0 ? [subHeading('What that does'), list(effects.map(fractions))] : []),
+      ...fold(effects.length > 0 ? 'Planned and measured, and what it does' : 'Planned and measured', [
+        table({
+          caption: 'Planned and measured',
+          columns: [
+            {head: 'What'},
+            {head: 'Planned', align: 'right'},
+            {head: 'Measured', align: 'right'},
+            {head: 'Difference', align: 'right'},
+            {head: 'Allowed', align: 'right'},
+          ],
+          rows: measures.map((measure) => row(measure, plan)),
+        }),
+        note(
+          'Allowed is a mark of the ruler, half a degree, a tenth of a pull or what ears notice, where the file does not say: common practice, no source, but for hearing.',
+        ),
+        ...(effects.length > 0 ? [subHeading('What that does'), list(effects.map(fractions))] : []),
+      ]),
     ]
   },
 }

@@ -1,4 +1,4 @@
-import {paragraph} from './kit.ts'
+import {fold, paragraph} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
@@ -16,14 +16,16 @@ export const assumptions: Section = {
           paragraph(
             'The file does not say these, so usual values stand in. Write any of them into the file to change it.',
           ),
-          table({
-            caption: 'Values assumed',
-            columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
-            rows: assumed.map(({path, value, why}) => [
-              {type: 'inlineCode', value: path},
-              fractions(value),
-              why,
-            ]),
-          }),
+          ...fold(assumed.length === 1 ? 'One value' : `${assumed.length} values`, [
+            table({
+              caption: 'Values assumed',
+              columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
+              rows: assumed.map(({path, value, why}) => [
+                {type: 'inlineCode', value: path},
+                fractions(value),
+                why,
+              ]),
+            }),
+          ]),
         ],
 }

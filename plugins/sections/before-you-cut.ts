@@ -2,27 +2,56 @@ import type {RootContent} from 'mdast'
 import {textAt} from '../build-file/path.ts'
 import type {Place, Problem, Severity} from '../build-file/problem.ts'
 import type {Settled} from '../plan/settle.ts'
-import {type Inline, list, paragraph, problemLink, subHeading} from './kit.ts'
+import type {SectionName} from '../tables/section-names.ts'
+import {foundInWords, nextInWords} from '../words/state.ts'
+import {fold, type Inline, link, list, paragraph, problemLink, strong, subHeading} from './kit.ts'
 import {fractions} from './measures.ts'
-import type {Section} from './section.ts'
+import type {Section, SectionInput} from './section.ts'
 
-/** What the checks found, gravest first, in a maker's words; a sound build is met with one short line. */
+/**
+ * How it stands, in one line: what the checks found, what comes next or what to set up, and how much is assumed.
+ * What was found is folded below it, gravest first, in a maker's words.
+ */
 export const beforeYouCut: Section = {
   name: 'before-you-cut',
   title: 'Before you cut',
   needs: () => [],
-  content: ({build, problems}) => {
+  content: (input) => {
+    const {build, problems} = input
+    const found = groups.flatMap(({heading, of}): RootContent[] => {
+      const here = problems.filter(({severity}) => severity === of)
+      if (here.length === 0) return []
+      const items = list(here.map((problem) => worded(problem, build)))
+      return [subHeading(heading), {...items, data: {hProperties: {className: [of]}}}]
+    })
     const isSound = problems.every(({severity}) => severity === 'remark')
     return [
-      ...(isSound ? [paragraph('Nothing needs a look.')] : []),
-      ...groups.flatMap(({heading, of}): RootContent[] => {
-        const found = problems.filter(({severity}) => severity === of)
-        if (found.length === 0) return []
-        const items = list(found.map((problem) => worded(problem, build)))
-        return [subHeading(heading), {...items, data: {hProperties: {className: [of]}}}]
-      }),
+      paragraph(...stateInWords(input)),
+      ...fold(isSound ? 'Good to know' : 'What was found, and what would do', found),
     ]
   },
+}
+
+function stateInWords({plan, problems, isOnPage = () => true}: SectionInput): Inline[] {
+  const found = foundInWords(problems)
+  // What would not work is mended before anything else.
+  const isStopped = problems.some(({severity}) => severity === 'error' || severity === 'fault')
+  const next = isStopped ? undefined : nextInWords(plan)
+  const assumed = plan.assumptions.length
+  const leads = (name: SectionName, address: string, words: string): Inline =>
+    isOnPage(name) ? link(address, words) : words
+  return [
+    ...(found ? [strong(found), '.'] : ['Nothing needs a look.']),
+    ...(next?.is === 'step' ? [' Next: ', link(`/builds/${plan.slug}/bench/`, next.says), '.'] : []),
+    ...(next?.is === 'move' ? [' Now: ', leads('setting-up', '#setting-up', next.says), '.'] : []),
+    ...(assumed > 0
+      ? [
+          ' ',
+          leads('assumptions', '#assumptions', assumed === 1 ? 'One value' : `${assumed} values`),
+          assumed === 1 ? ' is assumed.' : ' are assumed.',
+        ]
+      : []),
+  ]
 }
 
 const groups: readonly {heading: string; of: Severity}[] = [

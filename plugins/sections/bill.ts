@@ -1,7 +1,8 @@
 import type {Cost} from '../plan/bill.ts'
+import type {Plan} from '../plan/plan.ts'
 import {billItem} from '../words/bill.ts'
 import {number} from '../words/quantities.ts'
-import {facts} from './kit.ts'
+import {facts, fold, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import type {Section} from './section.ts'
 
@@ -11,25 +12,34 @@ export const bill: Section = {
   title: 'Bill of materials',
   needs: ({plan}) => (plan.bill?.length ? [] : ['cost']),
   content: ({plan}) => [
-    table({
-      caption: 'Bill of materials',
-      columns: [
-        {head: 'Item'},
-        {head: 'Count', align: 'right'},
-        {head: 'Each', align: 'right'},
-        {head: 'Total', align: 'right'},
-        {head: 'From'},
-      ],
-      rows: (plan.bill ?? []).map(({item, count, each, total, from}) => [
-        billItem(item, plan),
-        number(count, 2),
-        money(each, plan.cost),
-        money(total, plan.cost),
-        from,
-      ]),
-    }),
-    ...(plan.cost ? [costs(plan.cost)] : []),
+    paragraph(...billInWords(plan)),
+    ...fold('What to buy', [
+      table({
+        caption: 'Bill of materials',
+        columns: [
+          {head: 'Item'},
+          {head: 'Count', align: 'right'},
+          {head: 'Each', align: 'right'},
+          {head: 'Total', align: 'right'},
+          {head: 'From'},
+        ],
+        rows: (plan.bill ?? []).map(({item, count, each, total, from}) => [
+          billItem(item, plan),
+          number(count, 2),
+          money(each, plan.cost),
+          money(total, plan.cost),
+          from,
+        ]),
+      }),
+      ...(plan.cost ? [costs(plan.cost)] : []),
+    ]),
   ],
+}
+
+/** Count what has to be got, and what it comes to as far as prices are known. */
+function billInWords({bill: rows = [], cost}: Plan) {
+  const paid = cost?.materials === undefined ? '' : `, ${money(cost.materials, cost)} as far as priced`
+  return [strong(`${rows.length} ${rows.length === 1 ? 'item' : 'items'}`), `${paid}.`]
 }
 
 function costs(cost: Cost) {

@@ -5,8 +5,8 @@ import {endJointInWords} from './box-end-joint.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {lidInWords} from './box-lid.ts'
 import {wiring} from './box-wiring.ts'
-import {facts, figures, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
-import {area, force, length} from './measures.ts'
+import {facts, figures, fold, holds, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
+import {area, force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Where the box lies and how the neck meets it, how to prepare it, what its air answers to, anchors and wiring. */
@@ -20,16 +20,45 @@ export const box: Section = {
       .filter((key) => !values.box?.[key])
       .map((key) => `box.${key}`)
   },
-  content: ({plan, build}) => [
-    ...whereBoxLies(plan),
-    ...neckMeetsBox(plan),
-    ...prepareBox(plan, build),
-    ...blocksToGlue(plan, build),
-    ...airInWords(plan),
-    ...anchorsInWords(plan, build),
-    ...wiring(plan, build),
-    ...strapButtons(plan),
-  ],
+  content: ({plan, build}) => {
+    const parts = [
+      ['sizes', whereBoxLies(plan)],
+      ['joint', neckMeetsBox(plan)],
+      ['preparing', prepareBox(plan, build)],
+      ['blocks', blocksToGlue(plan, build)],
+      ['air', airInWords(plan)],
+      ['anchors', anchorsInWords(plan, build)],
+      ['pickup', wiring(plan, build)],
+      ['strap', strapButtons(plan)],
+    ] as const
+    return [
+      paragraph(...boxInWords(plan)),
+      ...fold(
+        holds(...parts),
+        parts.flatMap(([, content]) => content),
+      ),
+    ]
+  },
+}
+
+const joinWords: Readonly<Record<string, string>> = {
+  'on top': 'the neck on its top',
+  through: 'the neck through it',
+  end: 'the neck at its end',
+}
+
+/** Say in one line how large the box is, how the neck meets it, and what its air answers to. */
+function boxInWords(plan: Plan): Inline[] {
+  const {outside, neck, nearestNote} = plan.box ?? {}
+  if (!outside) return []
+  const at = (mm: number) => lengthAlone(mm, plan)
+  const joins = joinWords[neck?.joins ?? '']
+  return [
+    strong(at(outside.lengthMm), ' × ', at(outside.widthMm), ' × ', at(outside.depthMm)),
+    ...(joins ? [`, ${joins}`] : []),
+    ...(nearestNote ? [`; the air answers near ${nearestNote}`] : []),
+    '.',
+  ]
 }
 
 /** Say where the box lies under the strings, and how the bridge stands on it and is pushed. */

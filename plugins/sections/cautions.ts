@@ -1,8 +1,9 @@
 import type {BlockContent, List} from 'mdast'
-import {comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
+import type {Caution} from '../plan/cautions.ts'
+import {cautionSigns, comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
 import {type CautionWords, cautionInWords} from '../words/cautions.ts'
 import {number} from '../words/quantities.ts'
-import {figures, list, note, paragraph, strong} from './kit.ts'
+import {figures, fold, type Inline, list, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
@@ -13,11 +14,30 @@ export const cautions: Section = {
   title: 'Cautions',
   quiet: true,
   needs: ({plan}) => (plan.cautions?.length ? [] : ['box', 'neck']),
-  content: ({plan}) => [
-    paragraph(comesFirst),
-    apart(list((plan.cautions ?? []).map((one) => ({blocks: worded(cautionInWords(one, plan))})))),
-    figures('How much noise, and how much dust', [noiseTable(), dustTable()]),
-  ],
+  content: ({plan}) => {
+    const all = plan.cautions ?? []
+    return [
+      paragraph(...cautionsInWords(all)),
+      ...fold('All of them, with sources', [
+        paragraph(comesFirst),
+        apart(list(all.map((one) => ({blocks: worded(cautionInWords(one, plan))})))),
+        figures('How much noise, and how much dust', [noiseTable(), dustTable()]),
+      ]),
+    ]
+  },
+}
+
+const signs: Readonly<Record<string, {name: string} | undefined>> = cautionSigns
+
+/** Count the cautions, and name the worst, which come first. */
+function cautionsInWords(all: readonly Caution[]): Inline[] {
+  const worst = all.slice(0, 4).flatMap(({id}) => signs[id]?.name ?? [])
+  return [
+    strong(`${all.length} on this build`),
+    ', each beside its step on the bench sheet',
+    ...(worst.length > 0 ? [`. The worst: ${worst.join(', ')}`] : []),
+    '.',
+  ]
 }
 
 /** Keep the paragraphs of each item, so that the quiet one stays quiet. */

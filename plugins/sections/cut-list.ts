@@ -7,7 +7,7 @@ import {lumberSources} from '../tables/lumber.ts'
 import {partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
 import {number, percent} from '../words/quantities.ts'
 import {cutPieces} from './cut-pieces.ts'
-import {figures, list, note, paragraph, source, subHeading} from './kit.ts'
+import {figures, fold, holds, list, note, paragraph, source, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
@@ -17,34 +17,43 @@ export const cutList: Section = {
   name: 'cut-list',
   title: 'Cut list',
   needs: ({plan}) => (plan.cuts || plan.tooManyParts ? [] : ['neck.length', 'parts']),
-  content: ({plan}) =>
-    plan.cuts
-      ? [
-          ...cutSummary(plan.cuts, plan),
-          ...cutParts(plan.cuts, plan),
-          ...cutUnplaced(plan.cuts, plan),
-          ...cutPieces(plan.cuts, plan),
-        ]
-      : [],
+  content: ({plan}) => {
+    const {cuts} = plan
+    if (!cuts) return []
+    const [unplaced, pieces] = [cutUnplaced(cuts, plan), cutPieces(cuts, plan)]
+    const count = cuts.pieces.length
+    const name = holds(
+      ['parts', ['always']],
+      ['what to buy', unplaced],
+      [count === 1 ? 'one piece, where to cut' : `${count} pieces, where to cut`, cuts.pieces],
+    )
+    return [
+      ...cutSummary(cuts),
+      ...fold(name, [...sawTakes(cuts, plan), ...cutParts(cuts, plan), ...unplaced, ...pieces]),
+    ]
+  },
 }
 
-/** Say how many pieces are cut, how sure it is that no plan does better, and what the saw takes. */
-function cutSummary(cuts: Cuts, plan: Plan): BlockContent[] {
-  const {parts, unplaced, used, wasteFraction, kerfMm, trimMm} = cuts
-  const placed = parts.length - unplaced.length
+/** Say what the saw takes. */
+function sawTakes({kerfMm, trimMm}: Cuts, plan: Plan): BlockContent[] {
   const takes = [
     ...(kerfMm > 0 ? [['A saw cut takes ', length(kerfMm, plan), '. ']] : []),
     ...(trimMm > 0 ? [['Squaring an end takes ', length(trimMm, plan), '.']] : []),
   ]
-  const saw = takes.flat()
+  return takes.length > 0 ? [paragraph(...takes.flat())] : []
+}
+
+/** Say how many pieces are cut, and how sure it is that no plan does better. */
+function cutSummary(cuts: Cuts): BlockContent[] {
+  const {parts, unplaced, used, wasteFraction} = cuts
+  const placed = parts.length - unplaced.length
   if (!cuts.hasStock)
     return [
       paragraph(
-        `${number(parts.length, 0)} ${parts.length === 1 ? 'part' : 'parts'} to cut, and no piece listed yet to cut them from. `,
-        ...saw,
+        `${number(parts.length, 0)} ${parts.length === 1 ? 'part' : 'parts'} to cut, and no piece listed yet to cut them from.`,
       ),
     ]
-  if (used === 0) return [paragraph('No piece at hand gives any of these parts. ', ...saw)]
+  if (used === 0) return [paragraph('No piece at hand gives any of these parts.')]
   const pieces = used === 1 ? 'One piece gives' : `${number(used, 0)} pieces give`
   const all =
     unplaced.length > 0
@@ -52,9 +61,7 @@ function cutSummary(cuts: Cuts, plan: Plan): BlockContent[] {
       : parts.length === 1
         ? 'the one part'
         : `all ${parts.length} parts`
-  return [
-    paragraph(`${pieces} ${all}; ${percent(wasteFraction)} of the wood is waste. `, sure(cuts), ' ', ...saw),
-  ]
+  return [paragraph(`${pieces} ${all}; ${percent(wasteFraction)} of the wood is waste. `, sure(cuts))]
 }
 
 function sure({proven, gapFraction, unplaced, used, bound}: Cuts): string {

@@ -4,7 +4,7 @@ import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName} from '../words/holes.ts'
 import {faceNames, faceSeen, sidesExplained} from '../words/sides.ts'
-import {note, paragraph, source} from './kit.ts'
+import {fold, note, paragraph, source, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {bitWords, fromNut, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
@@ -24,25 +24,31 @@ export const drilling: Section = {
     const holes = plan.holes ?? []
     const faces = [...new Set(holes.map(({face}) => face))]
     const isProposed = holes.some((hole) => hole.isProposed)
+    const bits = new Set(holes.map(({bit}) => bit)).size
+    const counted = (count: number, one: string, more = `${one}s`) => `${count} ${count === 1 ? one : more}`
+    const what = [counted(holes.length, 'hole'), counted(bits, 'bit'), counted(faces.length, 'face')]
     return [
-      paragraph(
-        'Mark every hole from the nut line, centre-punch it, and drill face by face in this order: each bit is put in once a face. Clamp the work, with scrap behind wherever a bit comes out.',
-      ),
-      ...faces.flatMap((face) =>
-        faceTable(
-          face,
-          holes.filter((hole) => hole.face === face),
-          plan,
+      paragraph(strong(what.join(', ')), '.'),
+      ...fold('Holes face by face, bit by bit', [
+        paragraph(
+          'Mark every hole from the nut line, centre-punch it, and drill face by face in this order: each bit is put in once a face. Clamp the work, with scrap behind wherever a bit comes out.',
         ),
-      ),
-      ...(isProposed
-        ? [
-            note(
-              'A hole marked “proposed” is not placed by the file; it stands where there is room. Common practice, no source.',
-            ),
-          ]
-        : []),
-      source(`${drillSource}; Forstner sizes and depths of ferrules: common practice, no source.`),
+        ...faces.flatMap((face) =>
+          faceTable(
+            face,
+            holes.filter((hole) => hole.face === face),
+            plan,
+          ),
+        ),
+        ...(isProposed
+          ? [
+              note(
+                'A hole marked “proposed” is not placed by the file; it stands where there is room. Common practice, no source.',
+              ),
+            ]
+          : []),
+        source(`${drillSource}; Forstner sizes and depths of ferrules: common practice, no source.`),
+      ]),
     ]
   },
 }

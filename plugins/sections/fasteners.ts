@@ -4,7 +4,7 @@ import type {Plan} from '../plan/plan.ts'
 import {screwSources} from '../tables/screws.ts'
 import {bitName} from '../words/holes.ts'
 import {inWords, number} from '../words/quantities.ts'
-import {figures, type Inline, note, paragraph, source} from './kit.ts'
+import {figures, fold, type Inline, note, paragraph, source, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {bitWords, force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
@@ -22,7 +22,17 @@ export const fasteners: Section = {
   },
   content: ({plan}) => {
     const rows = groups(plan.fasteners ?? [])
-    return [...rows.flatMap((row) => rowInWords(row, plan)), bitsTable(rows, plan), holding(rows, plan)]
+    const told = rows.map((row) => rowInWords(row, plan))
+    const [first] = told
+    const all = told.flat()
+    return [
+      ...(rows.length === 1 && first ? first.slice(0, 1) : [paragraph(...counted(rows))]),
+      ...fold('Bits, countersinks, what each holds', [
+        ...(rows.length === 1 ? all.slice(1) : all),
+        bitsTable(rows, plan),
+        holding(rows, plan),
+      ]),
+    ]
   },
 }
 
@@ -33,6 +43,14 @@ function groups(all: readonly Fastener[]): Fastener[][] {
   return [...rows.values()]
 }
 
+/** Count the screws of each row: `2 of number 6, 1 of number 8`. */
+function counted(rows: readonly Fastener[][]): Inline[] {
+  const all = rows.flat().length
+  const each = rows.flatMap((row) => (row[0] ? [`${row.length} of ${screwName(row[0])}`] : []))
+  return [strong(`${all} screws`), `: ${inWords(each)}.`]
+}
+
+/** Say what a row of screws goes through, then what is asked of them and how they are driven. */
 function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
   const [screw] = row
   if (!screw) return []
@@ -44,12 +62,14 @@ function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
       `${row.length === 1 ? 'One screw' : `${row.length} screws`}, ${screwName(screw)}, `,
       length(screw.lengthMm, plan),
       ` long, through ${inWords(through)} into the ${into}.`,
-      ...(isAsked ? loadInWords(mostN, isGlued, plan) : []),
-      ...(screw.isEndGrain ? endGrainInWords(row, plan) : []),
+    ),
+    paragraph(
+      ...(isAsked ? [...loadInWords(mostN, isGlued, plan), ' '] : []),
+      ...(screw.isEndGrain ? [...endGrainInWords(row, plan), ' '] : []),
       ...(screw.countersinkMm === undefined
-        ? [' Round heads lie on the wood.']
+        ? ['Round heads lie on the wood.']
         : [
-            ' Countersink for flat heads, ',
+            'Countersink for flat heads, ',
             lengthAlone(screw.countersinkMm, plan),
             ' across, until they sit level.',
           ]),
@@ -63,9 +83,9 @@ function endGrainInWords(row: readonly Fastener[], plan: Plan): Inline[] {
   const downs = [...new Set(row.flatMap(({downMm}) => downMm ?? []))]
   return [
     ...(downs.length
-      ? [' They stand ', ...downs.flatMap((mm, i) => [i ? ' and ' : '', length(mm, plan)]), ' below the top.']
+      ? ['They stand ', ...downs.flatMap((mm, i) => [i ? ' and ' : '', length(mm, plan)]), ' below the top. ']
       : []),
-    ' They hold in end grain, which grips a thread less, and unevenly: three quarters is counted.',
+    'They hold in end grain, which grips a thread less, and unevenly: three quarters is counted.',
   ]
 }
 
@@ -74,9 +94,9 @@ function loadInWords(mostN: number, isGlued: boolean, plan: Plan): Inline[] {
   const glue = isGlued ? ' The joint is glued as well.' : ''
   if (mostN < 1)
     return [
-      ` The strings ask almost nothing of them${closes ? ': their pull closes inside the neck' : ''}.${glue}`,
+      `The strings ask almost nothing of them${closes ? ': their pull closes inside the neck' : ''}.${glue}`,
     ]
-  return [' The strings draw the most loaded one by ', force(mostN, plan), `.${glue}`]
+  return ['The strings draw the most loaded one by ', force(mostN, plan), `.${glue}`]
 }
 
 /** Set out the bits and depths of each row of screws, the worst of its tips. */

@@ -1,30 +1,36 @@
-import type {Root, RootContent} from 'mdast'
+import type {Nodes, Root, RootContent} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {type SectionName, sectionNames} from '../tables/section-names.ts'
 import {allSections} from './all.ts'
 import {fillValues} from './fill-values.ts'
-import {type Inline, list, needed, paragraph} from './kit.ts'
-import {type ComputedSection, computedSection} from './kit-nodes.ts'
+import {type Inline, list, needed, paragraph, text} from './kit.ts'
+import {type ComputedSection, computedSection, type Figures} from './kit-nodes.ts'
 import type {Section, SectionInput} from './section.ts'
 
-const beforeProse: readonly SectionName[] = ['drawing', 'before-you-cut']
+/** What warns the maker. */
+const forMakers: readonly SectionName[] = ['before-you-cut']
+
+/** What stands before the prose: how it stands, and the drawing. */
+const beforeProse: readonly SectionName[] = ['before-you-cut', 'drawing']
 
 /**
  * Fill the body of a build file in place: directives and value references where they stand, and the sections that
  * the file does not place around the prose, in the order of section-names.ts. What cannot be filled stays as written.
  */
-export function fillBody(tree: Root, input: BodyInput): void {
+export function fillBody(tree: Root, given: BodyInput): void {
   const directives = tree.children.filter((node) => node.type === 'leafDirective')
+  const out = [...leftOut(directives), ...(given.isForVisitors ? forMakers : [])]
+  const input = {...given, isOnPage: (name: SectionName) => !out.includes(name)}
   fillValues(tree, input.plan)
   const placed = new Set<string>()
   tree.children = tree.children.flatMap((node) =>
     node.type === 'leafDirective' ? fillDirective(node, placed, input) : [node],
   )
-  const rest = sectionsNotPlaced(directives).map((section) => ({
+  const rest = sectionsNotPlaced(directives, out).map((section) => ({
     section,
     needs: needsOf(section, {...input, attributes: {}}),
   }))
-  const ready = rest.filter(({needs}) => needs.length === 0).map(({section}) => made(section, input))
+  const ready = asOne(rest.filter(({needs}) => needs.length === 0).map(({section}) => made(section, input)))
   const before = ready.filter(({name}) => beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   const after = ready.filter(({name}) => !beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   tree.children.splice(tree.children[0]?.type === 'yaml' ? 1 : 0, 0, ...before)
@@ -32,16 +38,45 @@ export function fillBody(tree: Root, input: BodyInput): void {
 }
 
 /** List the sections that the file neither places nor leaves out, in their order; cautions are never left out. */
-function sectionsNotPlaced(directives: readonly LeafDirective[]): Section[] {
-  const leftOut = directives
-    .filter(({name}) => name === 'leave-out')
-    .flatMap(({attributes}) => Object.keys(attributes ?? {}))
+function sectionsNotPlaced(directives: readonly LeafDirective[], out: readonly string[]): Section[] {
   const order = [...beforeProse, ...sectionNames.filter((name) => !beforeProse.includes(name))]
   return order
-    .filter((name) => name === 'cautions' || !leftOut.includes(name))
+    .filter((name) => !out.includes(name))
     .filter((name) => !directives.some((directive) => directive.name === name))
     .flatMap((name) => allSections.find((section) => section.name === name) ?? [])
 }
+
+function leftOut(directives: readonly LeafDirective[]): string[] {
+  return directives
+    .filter(({name}) => name === 'leave-out')
+    .flatMap(({attributes}) => Object.keys(attributes ?? {}))
+    .filter((name) => name !== 'cautions')
+}
+
+/** Layout and lines that follow each other are one section, since both are what is marked on the stick. */
+function asOne(ready: ReturnType<typeof made>[]): ReturnType<typeof made>[] {
+  const [layout] = ready.find(({name}) => name === 'layout')?.nodes ?? []
+  const [lines] = ready.find(({name}) => name === 'lines')?.nodes ?? []
+  if (!layout || !lines) return ready
+  const [heading, ...stations] = layout.children
+  const [, ...marks] = lines.children
+  const folds = marks.filter(isFold).map((one, at) => (at === 0 ? withId(one, 'lines') : one))
+  const open = [...marks, ...stations].filter((node) => !isFold(node))
+  const mark: ComputedSection = {
+    ...layout,
+    children: [{...heading, children: [text('Mark')]}, ...open, ...stations.filter(isFold), ...folds],
+  }
+  return ready.flatMap((one) =>
+    one.name === 'lines' ? [] : one.name === 'layout' ? [{...one, nodes: [mark]}] : [one],
+  )
+}
+
+const isFold = (node: Nodes): node is Figures => node.type === 'figures'
+
+const withId = (node: Figures, id: string): Figures => ({
+  ...node,
+  data: {...node.data, hProperties: {id, ...node.data?.hProperties}},
+})
 
 function made(section: Section, input: BodyInput): {name: SectionName; nodes: ComputedSection[]} {
   const {name, title} = section
@@ -59,6 +94,8 @@ function stillOpen(rest: readonly {section: Section; needs: string[]}[]): Comput
 /** Everything that sections are worded from, and the text of the file. */
 interface BodyInput extends Omit<SectionInput, 'attributes'> {
   source: string
+  /** Leave out what warns the maker. */
+  isForVisitors?: boolean | undefined
   /** Told of a section that fails, which is a fault of this program; the others stand. Without it, the fault is thrown. */
   failed?: Failed | undefined
 }
@@ -93,7 +130,8 @@ function needsOf(section: Section, {failed, ...input}: BodyInput & SectionInput)
  * A second one of the same kind leaves nothing (`placed` holds those so far), an unknown one stays as written.
  */
 function fillDirective(node: LeafDirective, placed: Set<string>, input: BodyInput): RootContent[] {
-  if (node.name === 'leave-out') return []
+  if (node.name === 'leave-out' || (input.isForVisitors && forMakers.includes(node.name as SectionName)))
+    return []
   const section = allSections.find(({name}) => name === node.name)
   if (!section) return [asWritten(node, input.source)]
   const attributes = entriesOf(node)

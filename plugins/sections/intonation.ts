@@ -1,9 +1,9 @@
-import type {BlockContent} from 'mdast'
+import type {BlockContent, RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {centsPlotted, centsTable, saddleFigures} from './intonation-figures.ts'
-import {type Inline, note, paragraph, strong} from './kit.ts'
+import {fold, type Inline, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import {length, lengthAlone} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -15,14 +15,18 @@ export const intonation: Section = {
   needs: (input) => (input.plan.intonation || isFretless(input) ? [] : missing(input)),
   content: (input) => {
     const {plan, build} = input
-    if (!plan.intonation) return isFretless(input) ? noSetback(plan).map((said) => paragraph(...said)) : []
+    if (!plan.intonation) return isFretless(input) ? noSetback(plan) : []
+    const [answer, ...more] = saddleInWords(plan).map((said) => paragraph(...said))
     return [
-      ...saddleInWords(plan).map((said) => paragraph(...said)),
-      ...saddleTable(plan),
-      ...saddleDoubts(plan, build.values.frets?.crown !== undefined).map((said) => note(...said)),
-      ...centsPlotted(plan),
-      ...saddleFigures(plan),
-      ...centsTable(plan),
+      ...(answer ? [answer] : []),
+      ...fold('Why there, each string by itself, and what is left over', [
+        ...more,
+        ...saddleTable(plan),
+        ...saddleDoubts(plan, build.values.frets?.crown !== undefined).map((said) => note(...said)),
+        ...centsPlotted(plan),
+        ...saddleFigures(plan),
+        ...centsTable(plan),
+      ]),
     ]
   },
 }
@@ -41,18 +45,22 @@ function missing({plan: {scale, strings, action}, build: {values}}: SectionInput
 }
 
 /** Say where the bridge goes on a fretless neck, and why it is not set back. */
-function noSetback(plan: Plan): Inline[][] {
+function noSetback(plan: Plan): RootContent[] {
   const bridgeMm = plan.bridge?.stationMm
   if (bridgeMm === undefined) return []
   return [
-    [
+    paragraph(
       strong('The bridge goes on its line'),
       ', ',
       length(bridgeMm, plan),
-      ' from the nut line, with no setback. ',
-      'A setback makes up for the stretch of a string that is pressed to a fret. Without frets the slide or the finger ',
-      'stops the string wherever the note is, so there is nothing to make up for: the lines only show where to look.',
-    ],
+      ' from the nut line, with no setback.',
+    ),
+    ...fold('Why', [
+      paragraph(
+        'A setback makes up for the stretch of a string that is pressed to a fret. Without frets the slide or the finger ',
+        'stops the string wherever the note is, so there is nothing to make up for: the lines only show where to look.',
+      ),
+    ]),
   ]
 }
 
@@ -76,11 +84,11 @@ function saddleInWords(plan: Plan): Inline[][] {
   const noticeable = scale?.noticeableCents ?? 0
   const drawn = number(bridge.drawnWorstCents ?? alone.plainWorstCents, 1)
   return [
+    [strong(...where), ' behind the bridge line.'],
     [
-      strong(...where),
-      ' behind the bridge line, which lies ',
+      'The bridge line lies ',
       length(bridge.stationMm, plan),
-      ` from the nut line. It leaves no fret of the first twelve more than ${number(worstCents, 1)} cents off; as drawn, with no setback, the worst would be ${drawn}.`,
+      ` from the nut line. So set back, no fret of the first twelve is more than ${number(worstCents, 1)} cents off; as drawn, with no setback, the worst would be ${drawn}.`,
     ],
     ...(square
       ? [

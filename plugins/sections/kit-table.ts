@@ -16,12 +16,14 @@ export interface TableOptions {
   rowHeads?: boolean
   /** A class for each row that stands out, by its number from 0. */
   rowClass?: (row: number) => string | undefined
+  /** An id for each row that is led to. */
+  rowId?: (row: number) => string | undefined
   /** A remark below the table. */
   note?: Inline | readonly Inline[]
 }
 
 /**
- * Write a table with caption and scopes, in a box that scrolls sideways inside itself and takes the focus.
+ * Write a table with caption and scopes, in a box that scrolls sideways inside itself.
  * Cells of a right-hand column carry the class `number`.
  */
 export function table(options: TableOptions): CaptionedTable {
@@ -31,7 +33,9 @@ export function table(options: TableOptions): CaptionedTable {
     align: options.columns.map((column) => column.align ?? null),
     children: [
       headRow(options),
-      ...options.rows.map((row, at) => bodyRow(options, row, options.rowClass?.(at))),
+      ...options.rows.map((row, at) =>
+        bodyRow(options, row, {className: options.rowClass?.(at), id: options.rowId?.(at)}),
+      ),
     ],
   }
   const [element] = toElements([{...plain, align: null}]) as [Element]
@@ -48,14 +52,10 @@ export function table(options: TableOptions): CaptionedTable {
     table: plain,
     data: {hName: 'div', hProperties: {className: ['table']}},
     children: [
-      {type: 'scrolling', data: {hName: 'div', hProperties: scrolling(captionElement)}, children: [plain]},
+      {type: 'scrolling', data: {hName: 'div', hProperties: {className: ['scrolling']}}, children: [plain]},
       ...(options.note === undefined ? [] : [noteBelow(...cells(options.note))]),
     ],
   }
-}
-
-function scrolling(caption: Element) {
-  return {className: ['scrolling'], tabIndex: 0, role: 'group', ariaLabel: textOf(caption)}
 }
 
 function headRow({columns}: TableOptions): TableRow {
@@ -65,11 +65,13 @@ function headRow({columns}: TableOptions): TableRow {
 function bodyRow(
   {columns, rowHeads = true}: TableOptions,
   row: readonly Cell[],
-  className?: string,
+  {className, id}: {className: string | undefined; id: string | undefined},
 ): TableRow {
   return {
     type: 'tableRow',
-    ...(className && {data: {hProperties: {className: [className]}}}),
+    ...((className || id) && {
+      data: {hProperties: {...(id && {id}), ...(className && {className: [className]})}},
+    }),
     children: row.map((content, at) =>
       cell(content, {align: columns[at]?.align, ...(rowHeads && at === 0 ? {scope: 'row' as const} : {})}),
     ),

@@ -97,12 +97,32 @@ function part(hName: 'dt' | 'dd', content: readonly Inline[]): FactPart {
  * Fold engineering figures away under one line (`figures` where nothing better names them).
  * The sentence that says what they mean stands before it, in the open.
  */
-export function figures(summary: Inline, content: BlockContent[]): Figures {
+export function figures(summary: Inline, content: readonly RootContent[]): Figures {
+  return folded('figures', summary, content)
+}
+
+/**
+ * Fold what a section holds away under one line that names what is in it; the answer stands before it, in the open.
+ * Nothing to hold, no fold.
+ */
+export function fold(summary: Inline, content: readonly RootContent[], id?: string): Figures[] {
+  return content.length > 0 ? [folded('fold', summary, content, id)] : []
+}
+
+function folded(className: string, summary: Inline, content: readonly RootContent[], id?: string): Figures {
+  const opener = {type: 'figuresSummary' as const, data: {hName: 'summary'}, children: inline([summary])}
   return {
     type: 'figures',
-    data: {hName: 'details', hProperties: {className: ['figures']}},
-    children: [{type: 'figuresSummary', data: {hName: 'summary'}, children: inline([summary])}, ...content],
+    data: {hName: 'details', hProperties: {...(id && {id}), className: [className]}},
+    children: [opener, ...(content as BlockContent[])],
   }
+}
+
+/** Name what a fold holds, of what is there: `Length, layers, figures`. */
+export function holds(...parts: readonly (readonly [string, readonly unknown[]])[]): string {
+  const words = parts.filter(([, content]) => content.length > 0).map(([name]) => name)
+  const said = words.join(', ')
+  return said.charAt(0).toUpperCase() + said.slice(1)
 }
 
 /**

@@ -1,6 +1,8 @@
-import type {Station} from '../plan/layout.ts'
+import {type NamedKey, namedStations} from '../drawings/hero/names.ts'
+import {instrumentOf} from '../drawings/instrument/instrument.ts'
+import type {Station, StationKind} from '../plan/layout.ts'
 import {placeName} from '../words/places.ts'
-import {note, paragraph, strong} from './kit.ts'
+import {fold, link, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fromNut, length, lengthAlone} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -10,23 +12,53 @@ export const layout: Section = {
   name: 'layout',
   title: 'Layout',
   needs: ({plan}) => (plan.layout || plan.scale?.longestMm !== undefined ? [] : ['scale.length']),
-  content: ({plan}) => {
+  content: ({plan, isOnPage = () => true}) => {
     const stations = plan.layout ?? []
     if (stations.length === 0) return longest(plan)
+    const named = new Set<string>(
+      isOnPage('drawing') ? namedStations(instrumentOf(plan)).map(({key}) => key) : [],
+    )
+    const keys = stations.map(rowKey).map((key, at, all) => (all.indexOf(key) === at ? key : ''))
+    const ids = keys.map((key) => (named.has(key) ? `at-${key}` : undefined))
     return [
       ...longest(plan),
-      table({
-        caption: 'Every station, from the head end to the tail end',
-        columns: columns(stations).map(({head, align}) => ({head, ...(align && {align})})),
-        rows: stations.map((station) => columns(stations).map(({cell}) => cell(station, plan))),
-        rowClass: (row) => (stations[row]?.what.kind === 'nut' ? 'nut-line' : undefined),
-      }),
-      note(
-        'All from one end of one rule, never from mark to mark. Behind the nut, measure along the head’s own face. ',
-        'What the ruler rounds is under the lines.',
-      ),
+      ...fold(`All ${stations.length} stations`, [
+        table({
+          caption: 'Every station, from the head end to the tail end',
+          columns: columns(stations).map(({head, align}) => ({head, ...(align && {align})})),
+          rows: stations.map((station, at) =>
+            columns(stations).map(({cell}, column) => {
+              const said = cell(station, plan)
+              return column === 0 && ids[at] ? link(`#on-${keys[at]}`, said as string) : said
+            }),
+          ),
+          rowId: (row) => ids[row],
+          rowClass: (row) => (stations[row]?.what.kind === 'nut' ? 'nut-line' : undefined),
+        }),
+        note(
+          'All from one end of one rule, never from mark to mark. Behind the nut, measure along the head’s own face. ',
+          'What the ruler rounds is under the lines.',
+        ),
+      ]),
     ]
   },
+}
+
+/** Name the place on the drawing that a station is named at; empty where it is not. */
+export function rowKey({what, stationMm}: Station, _: number, all: readonly Station[]): NamedKey | '' {
+  if (what.kind === 'box edge') return what.end === 'head' ? 'boxHead' : 'boxTail'
+  if (what.kind !== 'line') return keyOfKind[what.kind] ?? ''
+  const bridgeMm = all.find((one) => one.what.kind === 'bridge')?.stationMm ?? 0
+  return Math.abs(stationMm - bridgeMm / 2) < 0.5 ? 'octave' : ''
+}
+
+const keyOfKind: Partial<Record<StationKind, NamedKey>> = {
+  'head end': 'headEnd',
+  nut: 'nut',
+  bridge: 'bridge',
+  anchor: 'anchors',
+  'tail end': 'tailEnd',
+  'sound hole': 'hole',
 }
 
 /** Where no scale length is given yet: the longest that would do. */

@@ -5,7 +5,7 @@ import {noticeableSource} from '../tables/hearing.ts'
 import {inchMm} from '../tables/units.ts'
 import {exactBoth, lengthWords} from '../words/lengths.ts'
 import {cents, number} from '../words/quantities.ts'
-import {figures, type Inline, paragraph, source, strong, subHeading} from './kit.ts'
+import {figures, fold, holds, type Inline, paragraph, source, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, length, measure} from './measures.ts'
 import type {Section} from './section.ts'
@@ -18,13 +18,26 @@ export const lines: Section = {
     if (scale?.lengthMm === undefined) return ['scale.length']
     return scale.lines?.length ? [] : ['scale.lines']
   },
-  content: ({plan}) => [
-    ...markingInWords(plan).map((said) => paragraph(...said)),
-    lineTable(plan),
-    ...justMarks(plan),
-    ...rulersTried(plan),
-  ],
+  content: ({plan}) => {
+    const [just, tried] = [justMarks(plan), rulersTried(plan)]
+    const name = holds(
+      [`${(plan.scale?.lines ?? []).length} exact places`, ['always']],
+      ['what the ruler leaves over', ['always']],
+      ['pure intervals', just],
+    )
+    return [
+      ...markingInWords(plan).map((said) => paragraph(...said)),
+      ...fold(name, [paragraph(...measuredFrom(plan)), lineTable(plan), ...just, ...tried]),
+    ]
+  },
 }
+
+/** Say what the lines divide, and how they are measured. */
+const measuredFrom = (plan: Plan): Inline[] => [
+  'They divide ',
+  length(plan.scale?.lengthMm ?? 0, plan),
+  ', all measured from the nut line with one rule.',
+]
 
 /** Say what is to be marked, what the ruler does to it at worst, and whether ears would notice. */
 function markingInWords({scale, ...plan}: Plan): Inline[][] {
@@ -50,14 +63,12 @@ function markingInWords({scale, ...plan}: Plan): Inline[][] {
   )
   const isFine = worstMarkErrorCents <= noticeableCents
   const finer: Inline[] = rulerNeeded
-    ? ['mark to ', strong(...fractions(rulerNeeded.text)), ', which keeps every line within that.']
-    : ['no ruler keeps every line within that: mark with dividers or a printed template.']
+    ? ['mark to ', strong(...fractions(rulerNeeded.text)), '.']
+    : ['mark with dividers or a printed template.']
   return [
     [
       strong(`${lines.length} ${things}`),
-      ' on ',
-      length(lengthMm, plan),
-      ', all measured from the nut line with one rule. Marked to ',
+      '. Marked to ',
       ...ruler,
       `, line ${worstMarkLabel} is the furthest off, ${number(worstMarkErrorCents, 1)} cents; ears notice about ${number(noticeableCents, 0)}. `,
       ...(isFine ? ['That is fine enough.'] : ['Finer would be heard: ', ...finer]),

@@ -6,44 +6,29 @@ import {behind, type Handed, toSide} from '../words/sides.ts'
 import {type Inline, inline, text} from './kit.ts'
 import type {Fraction, Measure} from './kit-nodes.ts'
 
-const parts = /(\d+)\/(\d+)/
+const parts = /\d+\/\d+/
 
 /**
- * Set every `1/2` of a text as a proper fraction (class `fraction`: two spans round a slash), which copies and
- * reads aloud as plain text. Nothing else is changed.
+ * Set every `1/2` of a text as a proper fraction (class `fraction`: the typeface's own, which would else take every
+ * figure near a slash), which copies and reads aloud as plain text. Nothing else is changed.
  */
 export function fractions(written: string): Inline[] {
   const found = parts.exec(written)
   if (!found) return written ? [text(written)] : []
-  const [whole, over, under] = found as unknown as [string, string, string]
+  const [whole] = found
   const before = written.slice(0, found.index)
   return [
     ...(before ? [text(before)] : []),
-    fraction(over, under),
+    fraction(whole),
     ...fractions(written.slice(found.index + whole.length)),
   ]
 }
 
-function fraction(over: string, under: string): Fraction {
-  return {
-    type: 'fraction',
-    data: {
-      hName: 'span',
-      hProperties: {className: ['fraction']},
-      hChildren: [span(over), {type: 'text', value: '/'}, span(under)],
-    },
-    children: [text(over + '/' + under)],
-  }
-}
-
-function span(value: string) {
-  return {
-    type: 'element' as const,
-    tagName: 'span',
-    properties: {},
-    children: [{type: 'text' as const, value}],
-  }
-}
+const fraction = (written: string): Fraction => ({
+  type: 'fraction',
+  data: {hName: 'span', hProperties: {className: ['fraction']}},
+  children: [text(written)],
+})
 
 /**
  * Write a quantity in the build's own unit, and in the other one, smaller, in brackets: `11 1/2 in (292.1 mm)`.

@@ -2,7 +2,7 @@ import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {tailNeeds} from '../words/neck.ts'
 import {angle} from '../words/quantities.ts'
-import {type Inline, note, paragraph} from './kit.ts'
+import {fold, holds, type Inline, note, paragraph} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fromNut, length, lengthAlone, mass} from './measures.ts'
 import {bowInWords, movementInWords, neckFigures} from './neck-bow.ts'
@@ -15,20 +15,38 @@ export const neck: Section = {
   name: 'neck',
   title: 'Neck',
   needs: ({plan}) => (plan.neck?.layup ? [] : ['scale.length', 'neck']),
-  content: ({plan}) => [
-    ...lengthTable(plan),
-    ...layerTable(plan),
-    ...shapeInWords(plan).map((said) => paragraph(...said)),
-    ...bowInWords(plan).map((said) => paragraph(...said)),
-    ...movementInWords(plan).map((said) => paragraph(...said)),
-    ...fretting(plan),
-    ...neckFigures(plan),
-  ],
+  content: ({plan}) => {
+    const [stick, ...stickMore] = startFrom(plan)
+    const [bow, ...bowMore] = bowInWords(plan)
+    const [lengths, layers] = [lengthTable(plan), layerTable(plan)]
+    const [shape, moves, frets] = [shapeInWords(plan), movementInWords(plan), fretting(plan)]
+    const name = holds(
+      ['length', lengths],
+      ['layers', layers],
+      ['shape and weight', shape],
+      ['bow', bowMore],
+      ['fretting', frets],
+      ['figures', bow ?? []],
+    )
+    const all = [...bowMore, ...moves].map((said) => paragraph(...said))
+    return [
+      ...(stick || bow ? [paragraph(...(stick ? [...stick, ' '] : []), ...(bow ?? []))] : []),
+      ...fold(name, [
+        ...stickMore.map((said) => paragraph(...said)),
+        ...lengths,
+        ...layers,
+        ...shape.map((said) => paragraph(...said)),
+        ...all,
+        ...frets,
+        ...neckFigures(plan),
+      ]),
+    ]
+  },
 }
 
-/** Say how long a stick to start from and why, and how its length is shared. */
+/** Say how its length is shared. */
 function lengthTable(plan: Plan): RootContent[] {
-  const {budget, head} = plan.neck ?? {}
+  const {budget} = plan.neck ?? {}
   if (!budget) return []
   const {headMm, scaleMm, tailMm, lengthMm, spareMm = 0} = budget
   const isToBox = plan.scale?.lengthMm !== undefined && scaleMm < plan.scale.lengthMm
@@ -40,9 +58,6 @@ function lengthTable(plan: Plan): RootContent[] {
     ['The finished stick', lengthMm],
   ]
   return [
-    ...(budget.blankMm === undefined || !head
-      ? []
-      : [paragraph(...startFrom(plan, budget.blankMm, head.joint))]),
     table({
       caption: 'How the stick’s length is shared',
       columns: [{head: 'Part'}, {head: 'Length', align: 'right'}],
@@ -51,29 +66,30 @@ function lengthTable(plan: Plan): RootContent[] {
   ]
 }
 
-function startFrom(plan: Plan, blankMm: number, joint: string): Inline[] {
-  const {budget, scarf} = plan.neck!
-  const start: Inline[] = ['Start from a stick ', length(blankMm, plan, 'up'), ' long']
-  const square: Inline[] = [lengthAlone(budget!.squareMm ?? 0, plan), ' at each end to square']
-  if (joint === 'scarf' && scarf)
+/** Say how long a stick to start from, and how thick where the head is sawn out of it; then why. */
+function startFrom(plan: Plan): Inline[][] {
+  const {budget, scarf, head} = plan.neck ?? {}
+  if (budget?.blankMm === undefined || !head) return []
+  const start: Inline[] = ['Start from a stick ', length(budget.blankMm, plan, 'up'), ' long']
+  const square: Inline[] = [lengthAlone(budget.squareMm ?? 0, plan), ' at each end to square']
+  if (head.joint === 'scarf' && scarf)
     return [
-      ...start,
-      ': the finished length and ',
-      ...square,
-      ', ',
-      lengthAlone(budget!.blankKerfMm ?? 0, plan, 'up'),
-      ` for the saw cut at ${angle(scarf.angleDeg)}, less `,
-      lengthAlone(budget!.blankGainMm ?? 0, plan, 'down'),
-      ' that the bend gives back, since the piece sawn off is turned over and glued under the neck’s end.',
+      [...start, '.'],
+      [
+        'That is the finished length and ',
+        ...square,
+        ', ',
+        lengthAlone(budget.blankKerfMm ?? 0, plan, 'up'),
+        ` for the saw cut at ${angle(scarf.angleDeg)}, less `,
+        lengthAlone(budget.blankGainMm ?? 0, plan, 'down'),
+        ' that the bend gives back, since the piece sawn off is turned over and glued under the neck’s end.',
+      ],
     ]
-  if (budget!.blankThicknessMm === undefined) return [...start, ': the finished length and ', ...square, '.']
+  const why: Inline[] = ['That is the finished length and ', ...square, '.']
+  if (budget.blankThicknessMm === undefined) return [[...start, '.'], why]
   return [
-    ...start,
-    ' and ',
-    length(budget!.blankThicknessMm, plan, 'up'),
-    ' thick, so that the head can be sawn out of it as it leans: the length takes in ',
-    ...square,
-    '.',
+    [...start, ' and ', length(budget.blankThicknessMm, plan, 'up'), ' thick.'],
+    ['So thick, the head can be sawn out of it as it leans: the length takes in ', ...square, '.'],
   ]
 }
 

@@ -1,3 +1,4 @@
+import {fold, type Inline, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import type {Section} from './section.ts'
 
@@ -10,22 +11,30 @@ export const played: Section = {
   content: ({build: {values}}) => {
     const notes = values.played ?? []
     const scores = [...new Set(notes.flatMap((one) => Object.keys(one.scores ?? {})))]
+    const last = notes.at(-1)
+    const said: Inline[] = [
+      ...(last?.again ? ['Build it again: ', strong(last.again.text), '.'] : []),
+      ...(last?.remark ? [` “${last.remark.text}”`] : []),
+    ]
     return [
-      table({
-        caption: 'Notes from playing it; scores from 1 to 5',
-        columns: [
-          {head: 'On'},
-          {head: 'Build it again'},
-          ...scores.map((score) => ({head: score, align: 'right' as const})),
-          {head: 'Remark'},
-        ],
-        rows: notes.map(({on, again, scores: given, remark}) => [
-          on?.text ?? '',
-          again?.text ?? '',
-          ...scores.map((score) => given?.[score]?.text ?? ''),
-          remark?.text ?? '',
-        ]),
-      }),
+      ...(said.length > 0 ? [paragraph(...said)] : []),
+      ...fold(scores.length > 0 ? 'Notes and scores' : 'Notes', [
+        table({
+          caption: 'Notes from playing it; scores from 1 to 5',
+          columns: [
+            {head: 'On'},
+            {head: 'Build it again'},
+            ...scores.map((score) => ({head: score, align: 'right' as const})),
+            {head: 'Remark'},
+          ],
+          rows: notes.map(({on, again, scores: given, remark}) => [
+            on?.text ?? '',
+            again?.text ?? '',
+            ...scores.map((score) => given?.[score]?.text ?? ''),
+            remark?.text ?? '',
+          ]),
+        }),
+      ]),
     ]
   },
 }

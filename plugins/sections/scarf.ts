@@ -3,7 +3,7 @@ import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
 import {angle, number} from '../words/quantities.ts'
 import {sidesExplained} from '../words/sides.ts'
-import {facts, figures, type Inline, paragraph, source} from './kit.ts'
+import {facts, figures, fold, holds, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
 import {area, force, length, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
@@ -13,12 +13,24 @@ export const scarf: Section = {
   name: 'scarf',
   title: 'Head and scarf',
   needs: ({plan}) => (plan.neck?.head ? [] : ['scale.length', 'head']),
-  content: ({plan, build}) => [
-    ...scarfInWords(plan).map((said) => paragraph(...said)),
-    ...headInWords(plan, build).map((said) => paragraph(...said)),
-    ...postTable(plan),
-    ...scarfFigures(plan),
-  ],
+  content: ({plan, build}) => {
+    const [answer, ...sawing] = scarfInWords(plan)
+    const [posts, numbers] = [postTable(plan), scarfFigures(plan)]
+    const name = holds(
+      ['sawing and gluing', plan.neck?.scarf ? sawing : []],
+      ['thickness', ['always']],
+      ['posts', posts],
+      ['figures', numbers],
+    )
+    return [
+      ...(answer ? [paragraph(...answer)] : []),
+      ...fold(name, [
+        ...[...sawing, ...headInWords(plan, build)].map((said) => paragraph(...said)),
+        ...posts,
+        ...numbers,
+      ]),
+    ]
+  },
 }
 
 /** Say how the head is sawn and glued, for each way of making it. */
@@ -37,17 +49,17 @@ function scarfInWords(plan: Plan): Inline[][] {
       : ['It starts at the nut line.']
   if (!scarf)
     return [
-      [
-        `Saw the head out of the solid, leaning back ${angle(head.angleDeg)}. The grain runs out of it: glue a plate on its face, or handle it gently. `,
-        ...ledge,
-      ],
+      [`Saw the head out of the solid, leaning back ${angle(head.angleDeg)}.`],
+      ['The grain runs out of it: glue a plate on its face, or handle it gently. ', ...ledge],
     ]
   const isPart = plan.neck!.layup?.layers.some(({beforeScarf}) => !beforeScarf)
   return [
     [
       `Saw the scarf at ${angle(scarf.angleDeg)} to the stick, through `,
       length(scarf.thicknessMm, plan),
-      isPart ? ': what is glued on after the scarf is not there yet. ' : '. ',
+      isPart ? ': what is glued on after the scarf is not there yet.' : '.',
+    ],
+    [
       `A mitre gauge that counts from square would have to read ${angle(scarf.fromSquareDeg)}, and few do: saw it in a jig that holds the stick at the slope, or by hand to a line on both edges. The sawn face is `,
       length(scarf.faceMm, plan),
       ' long and runs ',

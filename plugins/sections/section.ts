@@ -17,6 +17,8 @@ export interface SectionInput {
   build: Settled
   problems: readonly Problem[]
   relatives?: Relatives | undefined
+  /** Whether the page has a section, to link to it; all of them where this is not said. */
+  isOnPage?: ((name: SectionName) => boolean) | undefined
   /** From the directive: `view` of `::drawing{view=top}`. */
   attributes: Readonly<Record<string, string>>
 }

@@ -1,7 +1,7 @@
 import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {settingUpInWords} from '../words/setting-up.ts'
-import {list, paragraph, source, strong, subHeading} from './kit.ts'
+import {fold, list, paragraph, source, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions} from './measures.ts'
 import type {Section} from './section.ts'
@@ -38,22 +38,23 @@ export const settingUp: Section = {
           ? [paragraph(stays)]
           : [
               paragraph(
-                'Tune it up, and measure the strings’ height over nut and octave and the pitch at the octave line. Written under ',
+                'Tune it up, and measure the strings’ height over nut and octave. Written under ',
                 {type: 'inlineCode', value: 'measured'},
-                ', they bring here how far to move what.',
+                ', they tell what to move.',
               ),
             ]),
-      subHeading('If something is wrong'),
-      table({
-        caption: 'Faults, the likeliest on this one first',
-        columns: [{head: 'What is heard or seen'}, {head: 'Likely cause'}, {head: 'What to do'}],
-        rows: faults.map(({find, cause = '', because, does}): Cell[] => [
-          find,
-          fractions(because ? `${because} ${cause}` : cause),
-          fractions(does),
-        ]),
-      }),
-      source('common practice, no source.'),
+      ...fold(`If something is wrong: ${faults.length} faults`, [
+        table({
+          caption: 'Faults, the likeliest on this one first',
+          columns: [{head: 'What is heard or seen'}, {head: 'Likely cause'}, {head: 'What to do'}],
+          rows: faults.map(({find, cause = '', because, does}): Cell[] => [
+            find,
+            fractions(because ? `${because} ${cause}` : cause),
+            fractions(does),
+          ]),
+        }),
+        source('common practice, no source.'),
+      ]),
     ]
   },
 }

@@ -3,7 +3,7 @@ import {pullPlot} from '../drawings/plots/pull-plot.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {StringPlan} from '../plan/strings.ts'
 import {forceWords, inWords, number} from '../words/quantities.ts'
-import {figure, type Inline, note, paragraph, strong} from './kit.ts'
+import {figure, fold, holds, type Inline, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {force, length} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -14,14 +14,20 @@ export const strings: Section = {
   name: 'strings',
   title: 'Strings',
   needs: ({plan, build}) => (plan.strings ? [] : missing(build)),
-  content: ({plan}) => [
-    ...pullsInWords(plan).map((said) => paragraph(...said)),
-    ...toBuy(plan),
-    ...pullsPlotted(plan),
-    ...otherGauges(plan),
-    ...otherTunings(plan),
-    ...stringFigures(plan),
-  ],
+  content: ({plan}) => {
+    const [buy, pulls] = [toBuy(plan), pullsPlotted(plan)]
+    const [gauges, tunings] = [otherGauges(plan), otherTunings(plan)]
+    const name = holds(
+      ['strings to buy', buy],
+      ['pulls', pulls],
+      ['other gauges', gauges],
+      ['other tunings', tunings],
+    )
+    return [
+      ...pullsInWords(plan).map((said) => paragraph(...said)),
+      ...fold(name, [...buy, ...pulls, ...gauges, ...tunings, ...stringFigures(plan)]),
+    ]
+  },
 }
 
 function missing({values}: SectionInput['build']): string[] {

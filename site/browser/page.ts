@@ -1,8 +1,5 @@
-// On every page: the list of contents stands open where there is room beside the page, boxes stay ticked between
-// visits, and what is folded is printed too.
-const contents = document.querySelector<HTMLDetailsElement>('details.contents')
-if (contents) contents.open = matchMedia('(min-width: 80rem)').matches
-
+// On every page: boxes stay ticked between visits, a link opens the fold that it leads into, what is folded is printed
+// too, and what scrolls sideways can be reached by the keyboard.
 const boxes = [...document.querySelectorAll<HTMLInputElement>('input[type=checkbox]:not([disabled])')]
 const place = `ticked ${location.pathname}`
 
@@ -28,7 +25,7 @@ if (boxes.length > 0) {
   }
 }
 
-const folded = () => [...document.querySelectorAll<HTMLDetailsElement>('main details:not([open], .contents)')]
+const folded = () => [...document.querySelectorAll<HTMLDetailsElement>('main details:not([open])')]
 let opened: HTMLDetailsElement[] = []
 addEventListener('beforeprint', () => {
   opened = folded()
@@ -37,3 +34,29 @@ addEventListener('beforeprint', () => {
 addEventListener('afterprint', () => {
   for (const fold of opened) fold.open = false
 })
+
+/** A link into a fold, or to its name, opens it: where a browser does not by itself. */
+function unfold(): void {
+  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)))
+  const isName = target?.parentElement?.localName === 'summary' || target?.localName === 'details'
+  let fold = target?.closest('details')
+  if (!target || !fold || (fold.open && isName)) return
+  for (; fold; fold = fold.parentElement?.closest('details')) fold.open = true
+  target.scrollIntoView()
+}
+addEventListener('hashchange', unfold)
+unfold()
+
+/** Only what scrolls takes the focus, and says what it is. */
+function reach(box: HTMLElement): void {
+  const scrolls = box.scrollWidth > box.clientWidth
+  box.toggleAttribute('tabindex', scrolls)
+  if (!scrolls) return
+  box.tabIndex = 0
+  box.role = 'group'
+  box.ariaLabel = box.querySelector('caption')?.textContent ?? 'Table'
+}
+const sizes = new ResizeObserver((seen) => {
+  for (const {target} of seen) reach(target as HTMLElement)
+})
+for (const box of document.querySelectorAll('main .scrolling:not([tabindex])')) sizes.observe(box)

@@ -11,7 +11,7 @@ const navigation = {
     ['/', 'Builds'],
     ['/side-by-side/', 'Side by side'],
     ['/rack/', 'Rack'],
-    ['/planned-and-measured/', 'Planned and measured'],
+    ['/planned-and-measured/', 'Measured'],
   ],
   below: [
     ['/rules/', 'What is checked'],

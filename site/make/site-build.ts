@@ -25,6 +25,9 @@ interface Among {
   steps: Steps
 }
 
+/** Whoever looks at the page of a build that is done has nothing to mend. */
+const finished: ReadonlySet<string> = new Set(['strung up', 'retired', 'sold', 'given'])
+
 /** Make what the pages of one build are written from; where this program fails at it, its prose and why. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   try {
@@ -55,6 +58,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     pictures,
     published: ledTo(build, relatives, shown),
     pathPrefix: around.prefix,
+    isForVisitors: !around.isWriting && finished.has(plan.status ?? ''),
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
   const cover = build.values.cover && pictures.get(build.values.cover.value)
@@ -98,7 +102,15 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     problems: faults,
     relatives: {copies: []},
     isDraft: values.publish?.value === false,
-    made: {html: proseAsWritten(one.text), headings: [], hanging: undefined, words: '', faults},
+    made: {
+      state: '',
+      drawing: '',
+      html: proseAsWritten(one.text),
+      headings: [],
+      hanging: undefined,
+      words: '',
+      faults,
+    },
     key: keyOf('prose alone', one.key, one.text, JSON.stringify([around, faults])),
     files: [],
     ungiven: [],

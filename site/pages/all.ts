@@ -3,6 +3,7 @@ import type {SiteBuild, SiteData} from '../site-data.ts'
 import {benchPages} from './bench.ts'
 import {buildFilePages, buildPages, planPages} from './build.ts'
 import {carePages} from './care.ts'
+import {changesPages} from './changes.ts'
 import {feedPage} from './feed.ts'
 import {notFoundPage} from './not-found.ts'
 import {plannedAndMeasuredPage} from './planned-and-measured.ts'
@@ -15,7 +16,7 @@ import {sourcesPage} from './sources.ts'
 import {woodsPage} from './woods.ts'
 
 /** Pages of single builds, each kind a function from the journal to its pages. */
-const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages]
+const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages, changesPages]
 
 /** Pages of the whole journal. */
 const ofTheJournal = [

@@ -1,6 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {lengthOf, withFractions} from '../markup.ts'
+import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
 import {kindFacts, said} from './build-facts.ts'
 
@@ -8,9 +9,10 @@ import {kindFacts, said} from './build-facts.ts'
 export function buildHead(one: SiteBuild): Element {
   const summary = one.build.values.summary?.value
   return h('header.page-head', [
+    cover(one),
     h('h1', one.title),
     summary ? h('p', withFractions(summary)) : undefined,
-    notYet(one),
+    heard(one),
     one.isDraft ? h('p.draft', 'Draft: not on the published site') : undefined,
     h(
       'dl.at-a-glance',
@@ -19,14 +21,14 @@ export function buildHead(one: SiteBuild): Element {
   ])
 }
 
-/** Say at the top what would not work, and lead there. */
-function notYet({problems, made}: SiteBuild): Element | undefined {
-  const isBad = problems.some(({severity}) => severity === 'fault' || severity === 'error')
-  if (!isBad || !made.headings.some(({id}) => id === 'before-you-cut')) return undefined
-  return h('p.not-yet', [
-    h('strong', 'Do not cut yet. '),
-    h('a', {href: '#before-you-cut'}, 'What would not work'),
-  ])
+/** What its player said of it last. */
+function heard({build}: SiteBuild): Element | undefined {
+  const said = build.values.played?.at(-1)?.remark?.value
+  return said ? h('p.heard', `“${said}”`) : undefined
+}
+
+function cover({cover: picture, title}: SiteBuild): Element | undefined {
+  return picture && h('figure.cover', [showPicture(picture, title, '(min-width: 64rem) 44rem, 100vw')])
 }
 
 function glance(one: SiteBuild): [string, ElementContent[]][] {

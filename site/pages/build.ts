@@ -4,8 +4,9 @@ import {planJson} from '../../plugins/words/printed-plan.ts'
 import {keyOf} from '../cache.ts'
 import {markup, withPrefix, written} from '../markup.ts'
 import type {Page} from '../page.ts'
-import type {MadeBuild, SiteBuild, SiteData} from '../site-data.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
 import {buildHead} from './build-head.ts'
+import {doors, jumpBar, takeAway} from './build-ways.ts'
 import {whileWriting} from './while-writing.ts'
 
 /** Write the page of each build. Its body was made before and is kept; nothing here depends on other builds. */
@@ -25,30 +26,19 @@ export function buildPages({builds, around}: SiteData): Page[] {
 }
 
 function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): string {
+  const {state, drawing, html} = one.made
   const page = h('article.build', [
     buildHead(one),
+    doors(one),
     isWriting ? whileWriting(one) : undefined,
-    contents(one.made.headings),
-    h('div.prose', [written(one.made.html)]),
+    state ? h('div.state', [written(state)]) : undefined,
     recordings(one),
-    downloads(one),
+    drawing ? h('div.hero', [written(drawing)]) : undefined,
+    jumpBar(one.made.headings),
+    h('div.prose', [written(html)]),
+    takeAway(one),
   ])
   return markup(withPrefix(page, prefix))
-}
-
-/** List what is on the page, to go there at once; a short page needs none. */
-function contents(headings: MadeBuild['headings']): Element | undefined {
-  const shown = headings.filter(({depth}) => depth <= 2)
-  if (shown.length < 4) return undefined
-  return h('details.contents', [
-    h('summary', 'On this page'),
-    h('nav', {ariaLabel: 'On this page'}, [
-      h(
-        'ul',
-        shown.map(({id, title}) => h('li', [h('a', {href: `#${id}`}, title)])),
-      ),
-    ]),
-  ])
 }
 
 /** Let the instrument be heard; nothing plays or loads by itself. */
@@ -73,43 +63,6 @@ function recordings({build, slug, files}: SiteBuild): Element | undefined {
         }),
       ]),
     ),
-  ])
-}
-
-/** What can be taken away from a build's page: address below it, name, and what it is for. */
-const downloadList = [
-  ['bench/', 'Bench sheet', 'the work step by step, to print and tick'],
-  ['care/', 'Strings and care', 'the sheet that goes with the instrument'],
-  [
-    'start.md',
-    'A build file to start from',
-    'these dimensions, as measured where measured, and a blank journal',
-  ],
-  ['template-letter.pdf', 'Paper templates, Letter', 'full size, to print and join'],
-  ['template-a4.pdf', 'Paper templates, A4', 'the same on the other paper'],
-  ['template.svg', 'The templates on one sheet, SVG', 'full size in millimetres, for a laser or a plotter'],
-  ['template.dxf', 'The templates on one sheet, DXF', 'the same for machines that read DXF'],
-  ['build.md', 'The dimensions', 'as written in its file'],
-  ['plan.json', 'The plan', 'every number computed, for other programs'],
-] as const
-
-/** Lead to the files beside a build's page. */
-function downloads({slug, plan, files, ungiven}: SiteBuild): Element {
-  const isThere = (name: string) =>
-    ['care/', 'build.md', 'plan.json'].includes(name) ||
-    (name === 'bench/' && plan.work !== undefined) ||
-    files.some(({address}) => address === `/builds/${slug}/${name}`)
-  return h('section.take-away', [
-    h('h2#TakeAway', 'To take away'),
-    h(
-      'ul',
-      downloadList
-        .filter(([file]) => isThere(file))
-        .map(([file, name, what]) => h('li', [h('a', {href: `/builds/${slug}/${file}`}, name), `: ${what}`])),
-    ),
-    ungiven.length > 0
-      ? h('p', `This program fails to write ${ungiven.join(', ')}, which is its own fault.`)
-      : undefined,
   ])
 }
 

@@ -29,8 +29,7 @@ export const isMakeResult =
   (value: unknown): value is MakeResult =>
     isRecord(value) &&
     value.key === key &&
-    isText(value.html) &&
-    isText(value.words) &&
+    [value.state, value.drawing, value.html, value.words].every(isText) &&
     isListOf(value.headings, isHeading) &&
     isListOf(value.faults, isProblem) &&
     (value.hanging === undefined || isHanging(value.hanging))

@@ -28,10 +28,10 @@ const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 export function makeBuild(input: BuildParts): MadeBuild {
   const faults: Problem<RuleName>[] = []
   const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
-  const {html, headings} = bodyOf(input, failed)
+  const {headings, ...body} = bodyOf(input, failed)
   const hanging = tried('the drawing', () => hangingOf(input.plan), failed)
   const words = tried('the words', () => wordsOf(input.text), failed) ?? ''
-  return {html, headings: [...headings], hanging, words, faults}
+  return {...body, headings: [...headings], hanging, words, faults}
 }
 
 /** Where the prose cannot be set, it stands as it was written, above what was computed. */
@@ -46,7 +46,9 @@ function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
   if (whole) return whole
   const {tree: _, ...others} = parts
   const computed = tried('what is computed', () => renderPageBody({...others, text: ''}), failed)
-  return {html: `${proseAsWritten(page.text)}\n${computed?.html ?? ''}`, headings: computed?.headings ?? []}
+  const {state = '', drawing = '', html = '', headings = []} = computed ?? {}
+  return {state, drawing, html: `${proseAsWritten(page.text)}
+${html}`, headings}
 }
 
 function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): MakePicture {

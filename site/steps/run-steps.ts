@@ -92,9 +92,9 @@ const nothingPlanned = (slug: string): Plan => ({slug, handed: 'right', ...nothi
 const nothingSettled = {...nothingAssumed, referenceHz: 440, minutes: 0, told: []}
 
 function makeHere(input: MakeInput, tree: Root | undefined): MakeResult {
-  const {planned, text, path, relatives, pictures, published, pathPrefix} = input
+  const {planned, text, path, relatives, pictures, published, pathPrefix, isForVisitors} = input
   const {build, plan, problems} = planned
   const key = makeKey(input)
-  const known = {build, plan, text: plainLines(text), path, relatives, pictures, published, pathPrefix}
-  return {key, ...makeBuild({...known, problems, ...(tree && {tree})})}
+  const known = {build, plan, text: plainLines(text), path, relatives, pictures, published}
+  return {key, ...makeBuild({...known, problems, pathPrefix, isForVisitors, ...(tree && {tree})})}
 }

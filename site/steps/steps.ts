@@ -57,6 +57,8 @@ export interface MakeInput {
   /** Slugs of the builds with a page that this one links to. */
   published: readonly string[]
   pathPrefix: string
+  /** Its page is of a finished instrument, and for whoever looks at it. */
+  isForVisitors: boolean
 }
 
 export interface MakeResult extends MadeBuild {
@@ -88,8 +90,13 @@ export const readKey = ({slug, text, journal}: ReadInput): string =>
 export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput): string =>
   keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces, gone]))
 
-export const makeKey = ({planned, path, relatives, pictures, published, pathPrefix}: MakeInput): string =>
-  keyOf('make', planned.key, path, JSON.stringify([relatives, [...pictures], published, pathPrefix]))
+export const makeKey = ({planned, path, relatives, pictures, published, ...where}: MakeInput): string =>
+  keyOf(
+    'make',
+    planned.key,
+    path,
+    JSON.stringify([relatives, [...pictures], published, where.pathPrefix, where.isForVisitors]),
+  )
 
 const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
   keyOf('give', key, build.slug, JSON.stringify(journal))

@@ -117,7 +117,7 @@ describe('what an author writes', () => {
 
   it('may mix a computed value and HTML of its own in one line', () => {
     expect(prose('<b>The bridge</b> at :value[bridge.station]')).toBe(
-      '<p><b>The bridge</b> at <span class="value"><span class="measure">24 <span class="fraction"><span>1</span>/<span>4</span></span> in <small>(616 mm)</small></span></span></p>',
+      '<p><b>The bridge</b> at <span class="value"><span class="measure">24 <span class="fraction">1/4</span> in <small>(616 mm)</small></span></span></p>',
     )
   })
 })
@@ -182,8 +182,9 @@ describe('headings', () => {
   })
 
   it('set the date of a day as a time', () => {
-    expect(prose('## 2026-03-07 Milling (1 h)')).toBe(
-      '<h2 id="2026-03-07-milling-1-h"><time datetime="2026-03-07">2026-03-07</time> Milling (1 h)</h2>',
+    expect(prose('## 2026-03-07 Milling (1 h)\n\nPlaned.')).toContain(
+      '<details class="day"><summary><h3 id="2026-03-07-milling-1-h">Milling</h3> ' +
+        '<span class="when"><time datetime="2026-03-07">2026-03-07</time> · 1 h</span></summary>',
     )
   })
 })
@@ -219,7 +220,7 @@ Foot[^1] and https://example.org/ and ![](a.jpg).
     expect(found).toEqual([])
     expect(html).toContain('<th scope="col">a</th>')
     expect(html).toContain('<label><input type="checkbox" disabled><span> to <em>do</em></span></label>')
-    expect(html).toMatch(/<caption>Every station[\s\S]*<th scope="row">nut line<\/th>/)
+    expect(html).toMatch(/<caption>Every station[\s\S]*<th scope="row"><a href="#on-nut">nut line<\/a><\/th>/)
   })
 
   it('is the same each time, and from a tree parsed before', () => {

@@ -14,7 +14,7 @@ const namesOf = (frontMatter: string, view?: string) =>
 
 describe('the drawing section', () => {
   test('shows front and side where no view is named', () => {
-    expect(namesOf(four)).toEqual(['top', 'side'])
+    expect(namesOf(four)).toEqual(['whole', 'top'])
   })
 
   test.each(['top', 'side', 'head', 'section', 'inside'])('shows the view named: %s', (view) => {

@@ -19,13 +19,14 @@ const words = (section: Section, base: string, changes: Record<string, string> =
 
 describe('neck', () => {
   test('says how long a stick to start from, and why', () => {
+    expect(words(neck, soundNecks.laminated)).toMatch(
+      /^Start from a stick 34 31\/32 in \(887\.5 mm\) long\. /,
+    )
     expect(words(neck, soundNecks.laminated)).toContain(
-      'Start from a stick 34 31/32 in (887.5 mm) long: the finished length and 1/2 in at each end to square, 17/32 in for the saw cut at 14°, less 1/16 in that the bend gives back, since the piece sawn off is turned over and glued under the neck’s end.',
+      'That is the finished length and 1/2 in at each end to square, 17/32 in for the saw cut at 14°, less 1/16 in that the bend gives back, since the piece sawn off is turned over and glued under the neck’s end.',
     )
     expect(words(neck, soundNecks['straight head'])).toContain('Start from a stick 34 1/2 in')
-    expect(words(neck, soundNecks['head out of the solid'])).toContain(
-      'so that the head can be sawn out of it',
-    )
+    expect(words(neck, soundNecks['head out of the solid'])).toContain('the head can be sawn out of it')
   })
 
   test('lists its layers from the face down, and when each is glued', () => {

@@ -19,7 +19,14 @@ async function whole(steps: Steps, text: string, slug = 'needle-box') {
   const surroundings = {files: [], builds: [{slug}]}
   const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
   const relatives = {copies: []}
-  const page = {path: `${slug}.md`, relatives, pictures: new Map(), published: [], pathPrefix: '/'}
+  const page = {
+    path: `${slug}.md`,
+    relatives,
+    pictures: new Map(),
+    published: [],
+    pathPrefix: '/',
+    isForVisitors: false,
+  }
   const made = await steps.make({planned, readKey: read.key, text, ...page})
   const given = await steps.give({
     planKey: planned.key,
@@ -63,18 +70,19 @@ describe('a page that this program fails on', () => {
     const around = {surroundings: {files: [], builds: []}, journal: {}, pieces: [], gone: []}
     const {plan, ...settled} = await steps.plan({read, ...around})
     const planned = {...settled, plan: {...plan, ...broken}}
-    const page = {path: 'a.md', relatives: {copies: []}, pictures: new Map(), published: [], pathPrefix: '/'}
+    const where = {published: [], pathPrefix: '/', isForVisitors: false}
+    const page = {path: 'a.md', relatives: {copies: []}, pictures: new Map(), ...where}
     return steps.make({planned, readKey: read.key, text, ...page})
   }
 
   test('says so, and keeps its prose, its drawing and its other sections', async () => {
-    const {html, faults, words} = await made(`${fourLines('A')}\nPlaned by lamplight.\n`, {
+    const {html, drawing, faults, words} = await made(`${fourLines('A')}\nPlaned by lamplight.\n`, {
       strings: 'broken',
     })
     expect(faults.map(({rule, severity}) => [rule, severity])).toContainEqual(['program-fails', 'fault'])
     expect(html).toContain('Planed by lamplight.')
     expect(html).toContain('This program fails to show this')
-    expect(html).toMatch(/<svg[^>]*drawing-/)
+    expect(drawing).toMatch(/<svg[^>]*drawing-/)
     expect(html).toContain('id="cut-list"')
     expect(words).toContain('lamplight')
   })

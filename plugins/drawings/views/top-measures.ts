@@ -7,10 +7,18 @@ import {offSpans} from './view.ts'
 
 // What the view from the front measures: places by their notes, what lies between them by dimensions.
 
-type StationKey = 'headEnd' | 'nut' | 'octave' | 'boxHead' | 'bridge' | 'anchors' | 'boxTail' | 'tailEnd'
+export type StationKey =
+  | 'headEnd'
+  | 'nut'
+  | 'octave'
+  | 'boxHead'
+  | 'bridge'
+  | 'anchors'
+  | 'boxTail'
+  | 'tailEnd'
 
 /** A place that makers measure to: mm from the nut line, and how far from the centre line it reaches. */
-interface Station {
+export interface Station {
   key: StationKey
   name: string
   stationMm: number
@@ -18,7 +26,7 @@ interface Station {
 }
 
 /** List the places along an instrument that its drawing names, head end to tail end, as far as they are known. */
-function stations({plan, neck, head, box, halfMm}: Instrument): Station[] {
+export function stations({plan, neck, head, box, halfMm}: Instrument): Station[] {
   const {outline, scale, bridge, anchors = []} = plan
   const octave = scale?.lines?.find(({semitones}) => Math.abs(semitones - 12) < 0.01)
   const names = {...placeNames, octave: octave ? lineName(octave.label, scale?.fretted) : ''}

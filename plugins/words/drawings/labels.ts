@@ -40,6 +40,10 @@ export const viewWords = {
   },
   side: {title: 'from the side', caption: 'From the side'},
   head: {title: 'the head', caption: 'The head along its own face, measured from the nut line'},
+  whole: {
+    title: 'front and side',
+    caption: 'Front and side from one nut line, to scale',
+  },
   section: {
     title: 'section of the neck',
     caption: 'Across the middle of the neck, seen from the bridge',
@@ -70,6 +74,23 @@ export const placeNames = {
   boxTail: 'box, tail side',
   tailEnd: 'tail end',
 } as const
+
+/** The same where there is room for little. */
+export const shortNames = {
+  headEnd: 'head end',
+  nut: 'nut line',
+  boxHead: 'box',
+  bridge: 'bridge',
+  anchors: 'anchors',
+  boxTail: 'box ends',
+  tailEnd: 'tail end',
+} as const
+
+/** Say how wide and how deep a box is: `7 wide`, `2 deep`. */
+export const widthAndDepth = (widthMm: number, depthMm: number, ruler: Ruler): [string, string] => [
+  `${bareLength(widthMm, ruler)} wide`,
+  `${bareLength(depthMm, ruler)} deep`,
+]
 
 /** Name a line across the neck: `fret 12`, `line 12`. */
 export const lineName = (label: string, fretted: boolean | undefined): string =>
