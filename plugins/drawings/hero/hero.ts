@@ -103,7 +103,7 @@ function front(instrument: Instrument, frame: Frame, woods: Woods): Element[] {
     circle('outline', placed(instrument, hole), hole.diameterMm / 2),
   )
   const screws = instrument.topHoles
-    .filter(({what}) => what.hole === 'screw')
+    .filter(({what}) => what.hole === 'clearance' || what.hole === 'pilot')
     .map((screw) => circle('edge', placed(instrument, screw), Math.max(screw.diameterMm / 2, 2)))
   return [
     ...frontBodies(instrument, woods).map((body) => filled(body, frame, at)),
