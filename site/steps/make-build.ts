@@ -47,8 +47,7 @@ function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
   const {tree: _, ...others} = parts
   const computed = tried('what is computed', () => renderPageBody({...others, text: ''}), failed)
   const {state = '', drawing = '', html = '', headings = []} = computed ?? {}
-  return {state, drawing, html: `${proseAsWritten(page.text)}
-${html}`, headings}
+  return {state, drawing, html: `${proseAsWritten(page.text)}\n${html}`, headings}
 }
 
 function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): MakePicture {
