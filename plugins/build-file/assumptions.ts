@@ -227,6 +227,16 @@ export const assumptionRows: readonly AssumptionRow[] = [
     says: '1/4',
   },
 
+  {
+    path: 'fingerboard.from',
+    value: (v) => {
+      if (!v.fingerboard) return undefined
+      return v.nut?.kind?.value === 'zero-fret' ? {mm: -Math.max(v.head?.ledge?.mm ?? 0, inch(1 / 8))} : '0'
+    },
+    why: 'the nut line; under a zero fret it goes on to the ledge; common practice, no source',
+    says: 'the nut line; under a zero fret the ledge',
+  },
+
   {path: 'box.sides', value: (v) => (v.box ? inches(3 / 16) : undefined), why: practice, says: '3/16'},
   {path: 'box.top.thickness', value: (v) => (v.box ? inches(1 / 8) : undefined), why: practice, says: '1/8'},
   {path: 'box.back', value: (v) => (v.box ? inches(1 / 8) : undefined), why: practice, says: '1/8'},

@@ -4,6 +4,35 @@ import {rule} from './rule.ts'
 const tuners = 'tuners: {post-hole: 1/4, at: [-2, -4 1/2, -3 1/4], off: [-7/16, -7/16, 7/16]}'
 
 export const headRules = {
+  'face-before-nut': rule({
+    severity: 'fault',
+    what: 'A fingerboard or a face that ends in front of the nut, or under it.',
+    why: 'The heights of the strings count from it, and the nut would stand beside it; a groove or a zero fret’s slot would break out of its end.',
+    mend: 'Let it begin at the nut line, or behind it where the nut is let into it.',
+    passes: 'nut: {kind: flat}\nfingerboard: {thickness: 1/4, from: 0}\nneck: 1 5/8 x 1',
+    fails: 'nut: {kind: flat}\nfingerboard: {thickness: 1/4, from: 1/2}\nneck: 1 5/8 x 1',
+    find: (_, {nut, neck}) => {
+      const {nutFace} = neck ?? {}
+      if (!nutFace) return []
+      const severity = nutFace.isBeforeNut ? undefined : ('warning' as const)
+      return [{...nutFace, at: `${nutFace.of}.from`, cause: 'nut.kind', severity, kind: nut?.kind}]
+    },
+    says: words.faceBeforeNut,
+  }),
+  'face-over-slope': rule({
+    severity: 'warning',
+    what: 'A face that goes on past the place where the head’s slope starts.',
+    why: 'It is glued on after the scarf, and would lie hollow over the slope.',
+    mend: 'Let it end at the ledge, or make the ledge longer.',
+    passes: 'head: {ledge: 1/4}\nfingerboard: {thickness: 1/4, from: -1/4}\nneck: 1 5/8 x 1',
+    fails: 'head: {ledge: 1/4}\nfingerboard: {thickness: 1/4, from: -3/4}\nneck: 1 5/8 x 1',
+    find: (_, {neck, rulerMm}) => {
+      const {hollow, ledgeMm = 0} = neck?.head ?? {}
+      if (!hollow || hollow.byMm <= rulerMm + 1e-6) return []
+      return [{at: `${hollow.of}.from`, cause: 'head.ledge', byMm: hollow.byMm, ledgeMm}]
+    },
+    says: words.faceOverSlope,
+  }),
   'head-thicker-than-stick': rule({
     severity: 'fault',
     what: 'A head thicker than the stick that it is planed from.',

@@ -1,5 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Bridge} from './bridge.ts'
+import type {HeadProfile} from './neck/head-profile.ts'
 import type {InsideBox} from './neck/inside.ts'
 import type {NeckModel} from './neck/model.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
@@ -77,19 +78,14 @@ export interface NeckOutline {
     | undefined
 }
 
-export interface HeadOutline {
+export interface HeadOutline extends HeadProfile {
   /** Nut line to head end, along its own face. */
   lengthMm: number
   widthMm: number
   thicknessMm: number
   joint: string
-  angleDeg: number
-  /** Flat behind the nut line before its face goes down. */
-  ledgeMm: number
   /** How far its face steps down besides. */
   stepMm: number
-  /** Where it does: at the nut or at the ledge. */
-  steps: string
 }
 
 /** What the outlines are taken from. */
@@ -163,9 +159,8 @@ function cutDown({box, clear, underTopMm, surfaceMm, totalMm}: InsideBox) {
 
 function headOutline({head}: NeckModel, {nutWidthMm}: NeckOutline): HeadOutline | undefined {
   if (!head) return undefined
-  const {joint, angleDeg, lengthMm, ledgeMm, stepMm, thicknessMm} = head
-  const steps = joint === 'straight' ? 'at the ledge' : 'at the nut'
-  return {lengthMm, widthMm: nutWidthMm, thicknessMm, joint, angleDeg, ledgeMm, stepMm, steps}
+  const {joint, angleDeg, lengthMm, ledgeMm, flatToMm, stepMm, steps, thicknessMm} = head
+  return {lengthMm, widthMm: nutWidthMm, thicknessMm, joint, angleDeg, ledgeMm, flatToMm, stepMm, steps}
 }
 
 function nutOutline({nut, frets}: BuildValues) {

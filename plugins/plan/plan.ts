@@ -157,7 +157,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const anchors = planAnchors(values, place, tuned?.strings)
 
   const onHead = headLayout(values, model, tuners, scale)
-  const bare = planNeck(settled, model, budget, {scale, tuners, layout: onHead, tensionTotalN, action})
+  const bare = planNeck(settled, model, budget, {scale, tuners, layout: onHead, tensionTotalN, action, nut})
   const neck = bare && {...bare, ...bent}
 
   const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}

@@ -1,7 +1,7 @@
 import type {RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settle.ts'
-import {angle, number} from '../words/quantities.ts'
+import {angle, inWords, number} from '../words/quantities.ts'
 import {sidesExplained} from '../words/sides.ts'
 import {facts, figures, fold, holds, type Inline, paragraph, source} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -25,7 +25,7 @@ export const scarf: Section = {
     return [
       ...(answer ? [paragraph(...answer)] : []),
       ...fold(name, [
-        ...[...sawing, ...headInWords(plan, build)].map((said) => paragraph(...said)),
+        ...[...sawing, ...stepsInWords(plan), ...headInWords(plan, build)].map((said) => paragraph(...said)),
         ...posts,
         ...numbers,
       ]),
@@ -72,6 +72,35 @@ function scarfInWords(plan: Plan): Inline[][] {
       lengthAlone(scarf.faceMm, plan),
       ' of the head’s face.',
     ],
+  ]
+}
+
+/** Say where the face steps down behind the nut, and which strings touch its edge. */
+function stepsInWords(plan: Plan): Inline[][] {
+  const {head, overEdge = []} = plan.neck ?? {}
+  if (!head) return []
+  const steps = head.steps.filter(({downMm}) => downMm > 0)
+  const names = inWords(overEdge.map(({string}) => plan.strings?.[string]?.name ?? `string ${string + 1}`))
+  return [
+    ...(steps.length > 0
+      ? [
+          steps.flatMap(({alongMm, downMm}, i): Inline[] => [
+            i > 0 ? ', and another ' : 'Behind the nut the face steps down ',
+            lengthAlone(downMm, plan),
+            ...(alongMm > 0 ? [' at ', lengthAlone(alongMm, plan), ' from its line'] : [' at its line']),
+            ...(i === steps.length - 1 ? ['. The strings’ angles count from there down.'] : []),
+          ]),
+        ]
+      : []),
+    ...(overEdge.length > 0
+      ? [
+          [
+            `On the way to its post ${names} ${overEdge.length > 1 ? 'touch' : 'touches'} the edge of the face, `,
+            lengthAlone(overEdge[0]!.atMm, plan),
+            ' behind the nut, and turns there once more: round that edge, or end the face sooner. The angle below is the one at the nut.',
+          ],
+        ]
+      : []),
   ]
 }
 

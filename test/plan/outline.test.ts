@@ -41,7 +41,11 @@ describe('the outline that drawings are drawn from', () => {
 
   test('has a straight head step down where it is cut down', () => {
     const {head} = outlineOf('head: {joint: straight, drop: 1/4, thickness: 1/2, ledge: 1/4}')
-    expect(head).toMatchObject({angleDeg: 0, stepMm: 0.25 * inch, steps: 'at the ledge'})
+    expect(head).toMatchObject({
+      angleDeg: 0,
+      stepMm: 0.25 * inch,
+      steps: [{alongMm: 0.25 * inch, downMm: 0.25 * inch}],
+    })
   })
 
   test('leaves sizes that nobody gave at nothing, so that they are drawn as lines', () => {

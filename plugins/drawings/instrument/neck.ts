@@ -99,7 +99,9 @@ export function neckSide({neck, head, box}: Instrument): Shape[] {
       )
   if (board) {
     const x = board.thicknessMm
-    shapes.push(path('edge', [x, Math.max(0, board.fromMm)], [x, Math.min(tailMm, board.toMm)]))
+    shapes.push(
+      path('edge', [x, Math.max(-(head?.lengthMm ?? 0), board.fromMm)], [x, Math.min(tailMm, board.toMm)]),
+    )
   }
   if (roundOver && roundOver.radiusMm < thicknessMm) {
     const x = thicknessMm - roundOver.radiusMm

@@ -1,3 +1,4 @@
+import {headPoint as facePoint, headCorners} from '../../plan/neck/head-profile.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
 import type {Point} from '../kit/shapes.ts'
 import type {Instrument} from './instrument.ts'
@@ -8,11 +9,10 @@ import type {Instrument} from './instrument.ts'
  * Find a point over the head as seen from the side: `alongMm` from the nut line along the head's own face (positive),
  * `upMm` above that face.
  */
-export function headPoint({angleDeg, ledgeMm, stepMm, steps}: HeadOutline, alongMm: number, upMm = 0): Point {
-  const run = alongMm - ledgeMm
-  if (run <= 0) return [(steps === 'at the nut' ? stepMm : 0) - upMm, -alongMm]
-  const [sin, cos] = [Math.sin(rad(angleDeg)), Math.cos(rad(angleDeg))]
-  return [stepMm + run * sin - upMm * cos, -ledgeMm - run * cos - upMm * sin]
+export function headPoint(head: HeadOutline, alongMm: number, upMm = 0): Point {
+  const {behindMm, depthMm} = facePoint(head, alongMm)
+  const lean = alongMm > head.flatToMm ? rad(head.angleDeg) : 0
+  return [depthMm - upMm * Math.cos(lean), -behindMm - upMm * Math.sin(lean)]
 }
 
 /**
@@ -70,15 +70,9 @@ function headProfile(head: HeadOutline | undefined, deepMm: number): Point[] {
       [0, 0],
       [deepMm, 0],
     ]
-  const {ledgeMm, lengthMm, thicknessMm, stepMm, steps} = head
-  const stepsAt = steps === 'at the nut' ? 0 : -ledgeMm
-  const step: Point[] = [
-    [0, stepsAt],
-    [stepMm, stepsAt],
-  ]
+  const {lengthMm, thicknessMm} = head
   return [
-    ...(stepMm > 0 ? step : []),
-    ...(stepMm > 0 && steps === 'at the ledge' ? [] : [headPoint(head, ledgeMm)]),
+    ...headCorners(head, lengthMm).map(({behindMm, depthMm}): Point => [depthMm, -behindMm]),
     headPoint(head, lengthMm),
     headPoint(head, lengthMm, -thicknessMm),
     ...back(head, deepMm),

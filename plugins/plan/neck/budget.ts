@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
 import {type BoxPlace, stationOf} from '../box/box-place.ts'
-import {headPoint} from './head.ts'
+import {headPoint} from './head-profile.ts'
 import type {NeckModel} from './model.ts'
 
 /** How the stick's length is shared out, in mm. */
@@ -127,7 +127,8 @@ export function planBlank({head, layup}: NeckModel, lengthMm: number, sawMm: num
   const end = headPoint(head, head.lengthMm)
   if (head.joint === 'solid') {
     const blankMm = lengthMm - head.lengthMm + end.behindMm + ends
-    const reachesMm = end.depthMm + head.thicknessMm * Math.cos(leanRad)
+    // What ends before the head is glued on later.
+    const reachesMm = end.depthMm - head.stepMm + head.thicknessMm * Math.cos(leanRad)
     return {squareMm, blankMm, blankThicknessMm: Math.max(reachesMm, layup.stickMm)}
   }
   const gainMm = head.sawnMm * Math.tan(leanRad / 2)

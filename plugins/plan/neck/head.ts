@@ -1,9 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {inch, radians} from '../../tables/units.ts'
+import {inch} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
 import {sideOf} from '../sides.ts'
 import type {Placed} from '../tuners.ts'
 import type {HeadLayout, Post} from './head-layout.ts'
+import type {HeadProfile} from './head-profile.ts'
 import type {Layup} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'
@@ -14,6 +15,9 @@ export interface Head {
   angleDeg: number
   lengthMm: number
   ledgeMm: number
+  /** Where its face steps down behind the nut line, and how far. */
+  steps: HeadShape['steps']
+  hollow?: HeadShape['hollow']
   thicknessMm: number
   widthMm?: number | undefined
   /** The thinnest head that the tuners fit. */
@@ -45,6 +49,8 @@ export function planHead(
     angleDeg: head.angleDeg,
     lengthMm: head.lengthMm,
     ledgeMm: head.ledgeMm,
+    steps: head.steps,
+    hollow: head.hollow,
     thicknessMm: head.thicknessMm,
     widthMm: layout?.widthMm,
     leastMm: values.tuners && tunerThicknessMm.least,
@@ -80,67 +86,58 @@ export function headLayout(
 }
 
 /** How the head leans and how thick it is; lengths in mm, along its own face from the nut line. */
-export interface HeadShape {
+export interface HeadShape extends HeadProfile {
   joint: 'scarf' | 'solid' | 'straight'
-  angleDeg: number
   lengthMm: number
-  /** Flat behind the nut line before the face goes down. */
-  ledgeMm: number
   /** What is cut off the face of a straight head. */
   dropMm: number
-  /** How far the face steps down besides: off a fingerboard's end, and on a straight head what is cut away. */
+  /** How far the face steps down in all. */
   stepMm: number
-  /** The layers that are there when the scarf is sawn. */
+  /** The layers that are sawn through at the scarf. */
   sawnMm: number
   /** Face to back, as the file has it or as the joint leaves it. */
   thicknessMm: number
   /** What the joint leaves, a plate counted; absent where the head is sawn out of the solid. */
   comesToMm?: number | undefined
+  /** A layer that lies hollow over the slope, since it ends behind where that starts. */
+  hollow?: {of: string; byMm: number} | undefined
 }
 
 const slackMm = 1e-6
 
 /**
  * Gather the head's shape; undefined without a joint and a length. A scarf or solid head without an angle is straight.
- * A layer that ends at the ledge is sloped off with a head that leans, and is a step on one that does not.
+ * The layers that reach the middle of the head are the head's own; every other ends in a step, wherever it ends, and
+ * the slope is sawn into what lies below. So a layer that ends a hair further or shorter changes nothing by a leap.
  */
 export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | undefined {
   if (!head?.joint || !head.length) return undefined
   const angleDeg = head.joint.value === 'straight' ? 0 : (head.angle?.deg ?? 0)
   const joint = angleDeg > 0 ? head.joint.value : 'straight'
-  const ledgeMm = Math.min(head.ledge?.mm ?? 0, head.length.mm)
+  const lengthMm = head.length.mm
+  const ledgeMm = Math.min(head.ledge?.mm ?? 0, lengthMm)
   const sum = (some: typeof layers) => some.reduce((total, {thicknessMm}) => total + thicknessMm, 0)
-  const sawnMm = sum(layers.filter(({isSawn}) => isSawn))
-  const runOn = layers.filter(({fromMm}) => fromMm < -ledgeMm - slackMm)
+  const own = layers.filter(({reachesHead, isSawn}) => reachesHead && (isSawn || joint === 'straight'))
+  const ending = layers.filter((layer) => !own.includes(layer))
   const dropMm = joint === 'straight' ? (head.drop?.mm ?? 0) : 0
-  const ending = layers.filter((layer) =>
-    joint === 'straight' ? !runOn.includes(layer) : layer.fromMm > -ledgeMm + slackMm && !layer.isSawn,
-  )
-  const leftMm = joint === 'straight' ? Math.max(sum(runOn) - dropMm, 0) : sawnMm
-  const comesToMm = leftMm + (head.plate?.thickness?.mm ?? 0)
+  const drop = dropMm > 0 ? [{alongMm: ledgeMm, downMm: dropMm}] : []
+  const hollow = ending.find((layer) => angleDeg > 0 && layer.fromMm < -ledgeMm - slackMm)
+  const comesToMm = Math.max(sum(own) - dropMm, 0) + (head.plate?.thickness?.mm ?? 0)
   return {
     joint,
     angleDeg,
-    lengthMm: head.length.mm,
+    lengthMm,
     ledgeMm,
+    flatToMm: Math.max(ledgeMm, ...ending.map(({fromMm}) => -fromMm)),
+    steps: [
+      ...ending.map(({fromMm, thicknessMm}) => ({alongMm: Math.max(-fromMm, 0), downMm: thicknessMm})),
+      ...drop,
+    ],
     dropMm,
     stepMm: sum(ending) + dropMm,
-    sawnMm,
+    sawnMm: sum(own.filter(({isSawn}) => isSawn)),
     thicknessMm: head.thickness?.mm ?? comesToMm,
     comesToMm: joint === 'solid' ? undefined : comesToMm,
-  }
-}
-
-/**
- * Place a point of the head's face, `alongMm` from the nut line along it: how far behind the nut line it lies, along
- * the playing face, and how deep under that face's plane (mm).
- */
-export function headPoint(head: HeadShape, alongMm: number): {behindMm: number; depthMm: number} {
-  const slopeMm = Math.max(alongMm - head.ledgeMm, 0)
-  const leanRad = radians(head.angleDeg)
-  const isDown = slopeMm > 0 || head.joint !== 'straight'
-  return {
-    behindMm: alongMm - slopeMm + slopeMm * Math.cos(leanRad),
-    depthMm: isDown ? head.stepMm + slopeMm * Math.sin(leanRad) : 0,
+    hollow: hollow && {of: hollow.of, byMm: -hollow.fromMm - ledgeMm},
   }
 }

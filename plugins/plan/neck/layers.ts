@@ -10,6 +10,8 @@ export interface NeckLayer extends BareLayer {
   bareMm: number
   /** Runs along the free neck. */
   runs: boolean
+  /** Goes on to the middle of the head, and so belongs to it. */
+  reachesHead: boolean
 }
 
 export interface Layup {
@@ -38,12 +40,13 @@ const slackMm = 1e-6
 export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number): Layup | undefined {
   if (!neck?.thickness) return undefined
   const ledgeMm = head?.ledge?.mm ?? 0
+  const headMiddleMm = (ledgeMm + Math.max(head?.length?.mm ?? 0, ledgeMm)) / 2
   const sheets: BareLayer[] = [
     ...sheet('fingerboard', fingerboard, fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm),
     ...sheet('neck.cap', neck.cap, -ledgeMm),
   ]
   const sheetsMm = total(sheets)
-  const stick = stickLayers(neck, {ledgeMm, solidMm: Math.max(neck.thickness.mm - sheetsMm, 0)})
+  const stick = stickLayers(neck, {ledgeMm, headMiddleMm, solidMm: Math.max(neck.thickness.mm - sheetsMm, 0)})
   const running = stick.filter(({fromMm, toMm}) => fromMm <= midMm && toMm >= midMm)
   const sumMm = total(running)
   const isLaminated = neck.laminations !== undefined && stick[0]!.of !== 'neck'
@@ -57,7 +60,9 @@ export function neckLayers({neck, fingerboard, head}: BuildValues, midMm: number
   const layers = [...sheets, ...stick].map((layer): NeckLayer => {
     const bareMm = layer.thicknessMm
     const thicknessMm = Math.max(bareMm - (layer === running.at(-1) ? planedMm : 0), 0)
-    const placed = {...layer, fromFaceMm, bareMm, runs: running.includes(layer), thicknessMm}
+    const reachesHead = layer.fromMm < -headMiddleMm
+    const runs = running.includes(layer)
+    const placed = {...layer, fromFaceMm, bareMm, runs, reachesHead, thicknessMm}
     fromFaceMm += thicknessMm
     return placed
   })
@@ -103,10 +108,13 @@ type Neck = NonNullable<BuildValues['neck']>
 
 /**
  * List the stick's layers from the face down: its laminations, where each has a thickness, or the solid stick of the
- * thickness given (mm). A lamination that starts at the ledge or after it cannot be in the head, so unless the file
+ * thickness given (mm). A lamination that does not reach the middle of the head is no part of it, so unless the file
  * says otherwise it is glued on after the scarf.
  */
-export function stickLayers(neck: Neck, {ledgeMm, solidMm}: {ledgeMm: number; solidMm: number}): BareLayer[] {
+function stickLayers(
+  neck: Neck,
+  {ledgeMm, headMiddleMm, solidMm}: {ledgeMm: number; headMiddleMm: number; solidMm: number},
+): BareLayer[] {
   const {laminations, wood, density, stiffness} = neck
   if (!laminations?.length || laminations.some(({thickness}) => !thickness))
     return [
@@ -120,7 +128,7 @@ export function stickLayers(neck: Neck, {ledgeMm, solidMm}: {ledgeMm: number; so
       },
     ]
   return laminations.map((layer, i) => {
-    const startsLate = layer.from !== undefined && layer.from.mm >= -ledgeMm - 1e-6
+    const startsLate = layer.from !== undefined && layer.from.mm >= -headMiddleMm
     const isSawn = layer.glued ? layer.glued.value === 'before scarf' : !startsLate
     return {
       of: `neck.laminations.${i + 1}`,

@@ -1,8 +1,9 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Cutter} from './cut.ts'
-import {headPoint} from './head.ts'
+import {headPoint} from './head-profile.ts'
 import {layerWood} from './layers.ts'
-import {distinctPlaces, type NeckModel} from './model.ts'
+import type {NeckModel} from './model.ts'
+import {distinctPlaces} from './places.ts'
 import {neckWidthAt} from './taper.ts'
 
 /** What the neck with its head weighs, and where it balances. */
@@ -68,7 +69,7 @@ function headLumps(
   plate: {densityKgM3: number | undefined; thicknessMm: number} | undefined,
 ): Lump[] {
   const widthMm = neckWidthAt(0, taper)
-  const sawn = layup.layers.filter(({isSawn}) => isSawn)
+  const sawn = layup.layers.filter(({isSawn, reachesHead}) => isSawn && reachesHead)
   const sawnMm = sawn.reduce((sum, {thicknessMm}) => sum + thicknessMm, 0)
   if (!head || widthMm === undefined || !(sawnMm > 0)) return unknown
   const densityKgM3 =

@@ -3,6 +3,7 @@ import type {BoxPlace} from '../box/box-place.ts'
 import {type HeadShape, headShape} from './head.ts'
 import {type InsideBox, insideBox, layersAlong} from './inside.ts'
 import {type Layup, type NeckLayer, neckLayers} from './layers.ts'
+import {samePlaceMm} from './places.ts'
 import {type RoundOver, roundOver} from './round-over.ts'
 import {type NeckTaper, neckTaper} from './taper.ts'
 
@@ -91,17 +92,6 @@ export type PlainNeckPlace =
 
 /** What changes along a neck, or is at a place of it; of a layer, its path in the build file. */
 export type NeckPlace = {at: PlainNeckPlace} | {at: 'layer starts' | 'layer ends'; of: string}
-
-/** Places (mm) nearer than this are one place: what lies between them is no stretch of wood. */
-const samePlaceMm = 1e-6
-
-/** Sort places (mm) and keep one of those that are the same to within a millionth of a millimetre. */
-export function distinctPlaces(placesMm: readonly number[]): number[] {
-  const distinct: number[] = []
-  for (const at of [...placesMm].sort((a, b) => a - b))
-    if (!(at - (distinct.at(-1) ?? Number.NEGATIVE_INFINITY) < samePlaceMm)) distinct.push(at)
-  return distinct
-}
 
 /**
  * List the stations from the nut line to the tail end (mm) where the section is wanted: nut, middle of the free neck,

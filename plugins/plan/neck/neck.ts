@@ -1,4 +1,5 @@
 import type {Action} from '../action.ts'
+import type {Nut} from '../nut.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import type {Placed} from '../tuners.ts'
@@ -14,6 +15,7 @@ import {type NeckLayup, planLayup} from './layup.ts'
 import {type NeckMass, planMass} from './mass.ts'
 import type {NeckModel} from './model.ts'
 import {type Movement, planMovement} from './movement.ts'
+import {type NutFace, planNutFace} from './nut-face.ts'
 import {planRounding, type Rounding} from './round-over.ts'
 import {type NutSeat, planNutSeat, planScarf, type Scarf} from './scarf.ts'
 import {planStringAngles, type StringAngles} from './string-angles.ts'
@@ -31,6 +33,8 @@ export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
   roundOver?: Rounding | undefined
   edges?: Edges | undefined
   nutSeat?: NutSeat | undefined
+  /** Where its face does not reach under the nut. */
+  nutFace?: NutFace | undefined
   movement?: Movement | undefined
   fretting?: Fretting | undefined
 }
@@ -40,6 +44,7 @@ interface Around {
   layout: HeadLayout | undefined
   scale: Scale | undefined
   action: Action | undefined
+  nut: Nut | undefined
   tensionTotalN: number | undefined
 }
 
@@ -52,7 +57,7 @@ export function planNeck(
 ): Neck | undefined {
   if (!model) return budget && {budget}
   const {values, rulerMm} = settled
-  const {tuners, layout, scale, action, tensionTotalN} = around
+  const {tuners, layout, scale, action, nut, tensionTotalN} = around
   const cut = cutNeck(model)
   const angles = planStringAngles(model.head, values.tuners?.['string-height']?.mm, {tuners, action, rulerMm})
   const blank = budget && planBlank(model, budget.lengthMm, values.saw?.kerf?.mm ?? 0)
@@ -68,6 +73,7 @@ export function planNeck(
     head: planHead(values, model, layout),
     edges: planEdges(settled, model, scale),
     nutSeat: planNutSeat(model, cut, values.nut?.groove?.mm),
+    nutFace: planNutFace(values, model, nut, rulerMm),
     fretting: planFretting(values, model, scale),
   }
 }

@@ -85,7 +85,9 @@ export function planNutSeat(
   const leanRad = radians(head?.angleDeg ?? 0)
   const backTurnsMm = head ? -head.ledgeMm + head.sawnMm * Math.tan(leanRad / 2) : 0
   const overlapMm = head?.joint === 'scarf' ? Math.max(backTurnsMm, 0) * Math.tan(leanRad) : 0
-  const thicknessMm = section.thicknessMm + overlapMm
+  // The groove is as deep under the plane of the playing face whether or not the face reaches over it.
+  const back = section.layers.at(-1)!
+  const thicknessMm = back.fromFaceMm + back.thicknessMm + overlapMm
   return {
     grooveMm,
     leftMm: thicknessMm - grooveMm,

@@ -1,12 +1,14 @@
-import {degrees} from '../../tables/units.ts'
 import {type Action, nutAboveFaceMm} from '../action.ts'
 import type {Placed} from '../tuners.ts'
-import {type HeadShape, headPoint} from './head.ts'
+import type {HeadShape} from './head.ts'
+import {behindNut} from './head-profile.ts'
 
 /** How the strings go down behind the nut, in degrees. */
 export interface StringAngles {
   /** Each string's own angle behind the nut. */
   stringAngleDeg: number[]
+  /** The strings that touch the edge of the face on their way to their posts; counted from 0, `atMm` behind the nut. */
+  overEdge?: {string: number; atMm: number}[] | undefined
   /** The string that goes down least, where that is too little; counted from 0. */
   flattest?: {string: number; angleDeg: number; leastDeg: number} | undefined
   /** The string that goes down most, where that is too much. */
@@ -27,20 +29,6 @@ export const stringAngleDeg = {least: 4, most: 20} as const
 /** The angles at which a head is usually sawn, in degrees: common practice, no source. */
 export const scarfAngleDeg = {least: 7, most: 18} as const
 
-/** Where one string runs behind the nut: from its height there to its post, along the head's face (all mm). */
-export interface StringRun {
-  nutMm: number
-  postMm: number
-  /** Where it meets the post, above the head's face. */
-  postHeightMm: number
-}
-
-/** Give the angle (degrees) at which a string goes down behind the nut to its post; negative where it rises. */
-export function angleBehindNut(head: HeadShape, {nutMm, postMm, postHeightMm}: StringRun): number {
-  const {behindMm, depthMm} = headPoint(head, postMm)
-  return degrees(Math.atan2(nutMm + depthMm - postHeightMm, behindMm))
-}
-
 /**
  * Give each string's own angle behind the nut (degrees), in the order of the strings, and where one is too steep the
  * head's angle, or a straight head's drop, at which all would do. Absent without posts, their string height or the
@@ -55,11 +43,16 @@ export function planStringAngles(
   if (tuners.some(({stationMm}) => stationMm >= 0)) return undefined
   const nutMm = nutAboveFaceMm(action)
   const runs = tuners.map(({stationMm}) => ({nutMm, postMm: -stationMm, postHeightMm}))
-  const angles = (shape: HeadShape) => runs.map((run) => angleBehindNut(shape, run))
+  const angles = (shape: HeadShape) => runs.map((run) => behindNut(shape, run).angleDeg)
   const own = angles(head)
+  const overEdge = runs.flatMap((run, string) => {
+    const {overMm} = behindNut(head, run)
+    return overMm === undefined ? [] : [{string, atMm: overMm}]
+  })
   const isEasy = (shape: HeadShape) => angles(shape).every((deg) => deg <= stringAngleDeg.most)
   return {
     stringAngleDeg: own,
+    overEdge: overEdge.length > 0 ? overEdge : undefined,
     ...extremes(own),
     gentlerHead: isEasy(head) ? undefined : gentlerHead(head, isEasy, rulerMm),
   }
@@ -85,6 +78,7 @@ function gentlerHead(head: HeadShape, isEasy: (shape: HeadShape) => boolean, rul
     if (isEasy({...head, angleDeg: deg})) return {angleDeg: deg}
   if (head.joint !== 'straight') return undefined
   for (let dropMm = Math.ceil(head.dropMm / rulerMm - 1) * rulerMm; dropMm >= 0; dropMm -= rulerMm)
-    if (isEasy({...head, dropMm, stepMm: head.stepMm - head.dropMm + dropMm})) return {dropMm}
+    if (isEasy({...head, steps: [...head.steps, {alongMm: head.ledgeMm, downMm: dropMm - head.dropMm}]}))
+      return {dropMm}
   return undefined
 }

@@ -105,3 +105,29 @@ export function stringAngleSteep(
 
 /** Write an angle in degrees to a tenth, without idle zeros: `6.9`. */
 const degrees = (deg: number): string => String(Number(deg.toFixed(1)))
+
+export function faceBeforeNut(
+  {
+    of,
+    fromMm,
+    isBeforeNut,
+    needsFromMm,
+    kind,
+  }: {of: string; fromMm: number; isBeforeNut: boolean; needsFromMm: number; kind: string | undefined},
+  ruler: Ruler,
+): Wording {
+  const face = of === 'fingerboard' ? 'fingerboard' : 'face'
+  const text = writeLength(needsFromMm, ruler, 'down')
+  const found = isBeforeNut
+    ? `the ${face} ends ${writeLength(fromMm, ruler)} in front of the nut line, so that the nut stands beside it`
+    : `the ${face} ends at the nut, and ${kind === 'zero-fret' ? 'the zero fret’s slot' : 'the nut’s groove'} would break out of its end`
+  return {message: `${found}; from ${text} would do`, expected: [text]}
+}
+
+export function faceOverSlope({byMm, ledgeMm}: {byMm: number; ledgeMm: number}, ruler: Ruler): Wording {
+  const text = writeLength(0 - ledgeMm, ruler)
+  return {
+    message: `the face goes on ${writeLength(byMm, ruler)} past the ledge, hollow over the head’s slope; from ${text} would do`,
+    expected: [text],
+  }
+}

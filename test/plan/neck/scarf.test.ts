@@ -145,12 +145,13 @@ describe('how the length is shared', () => {
 
 describe('each string’s own angle behind the nut', () => {
   // Long example by hand: 1/8 in above the face at the nut, 5/16 in above the head's face at the post; a post at 2 in
-  // lies 1 3/4 in down a 14° slope that starts 1/4 in behind the nut.
+  // lies 1 3/4 in down a 14° slope that starts 1/4 in behind the nut, in the stick under the 3/16 in face that ends there.
+  const faceIn = 3 / 16
   test('follows the head’s face', () => {
     const lean = (14 * Math.PI) / 180
     const expected = [2, 4.5, 3.25].map((post) => {
       const slope = post - 0.25
-      const drop = 0.125 + slope * Math.sin(lean) - 0.3125
+      const drop = 0.125 + faceIn + slope * Math.sin(lean) - 0.3125
       return (Math.atan(drop / (0.25 + slope * Math.cos(lean))) * 180) / Math.PI
     })
     const {stringAngleDeg, scarf} = planned({}, soundNecks.laminated)
