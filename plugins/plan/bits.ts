@@ -71,6 +71,8 @@ export function bitOf(
 
 const slackMm = 1e-6
 
+/** Brad points are sold from here on, 3 mm and 1/8 in (mm); below, twist bits: common practice, no source. */
+const bradPointFromMm = 3
 /** From here on a bit with a rim cuts cleaner than one with a point (mm); common practice, no source. */
 const forstnerFromMm = 12.8
 /** A bit this near (mm) is the very one that the hole was meant for. */
@@ -92,7 +94,11 @@ export function bitFor(diameterMm: number, units: 'in' | 'mm'): HoleBit {
   const isMade = secondOff <= exactMm && firstOff > exactMm
   const isFirst = !isMade && (firstOff <= nearMm || firstOff <= secondOff)
   const [best, bestOff] = isFirst ? [first, firstOff] : [second, secondOff]
-  if (best && (bestOff <= nearMm || isSmall)) return {with: isSmall ? 'brad-point' : 'rim', bit: best}
+  if (best && isSmall)
+    return best.mm < bradPointFromMm - slackMm
+      ? {with: 'twist', bit: best, units}
+      : {with: 'brad-point', bit: best}
+  if (best && bestOff <= nearMm) return {with: 'rim', bit: best}
   return {with: 'cutter', mm: diameterMm, units}
 }
 

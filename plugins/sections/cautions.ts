@@ -57,10 +57,15 @@ function noiseTable() {
     caption: 'How long a day may last at each level of noise',
     columns: [
       {head: 'Noise, dBA', align: 'right'},
-      {head: 'Hours a day', align: 'right'},
+      {head: 'Hours a day, permitted', align: 'right'},
+      {head: 'Minutes a day, recommended', align: 'right'},
     ],
-    rows: noiseLimits.map(({dBA, hours}) => [String(dBA), number(hours, 2)]),
-    note: 'Source: 29 CFR 1910.95, Table G-16. A meter in a telephone is a guess; if you have to raise your voice, it is too loud.',
+    rows: noiseLimits.map(({dBA, permittedH, recommendedMin}) => [
+      String(dBA),
+      number(permittedH, 2),
+      number(recommendedMin, 1),
+    ]),
+    note: 'Permitted to employers: 29 CFR 1910.95, Table G-16, 5 dB halving the time. Recommended: NIOSH 98-126, 85 dBA for 8 hours and 3 dB halving it, from memory. A meter in a telephone is a guess; if you have to raise your voice, it is too loud.',
   })
 }
 

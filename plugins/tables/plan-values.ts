@@ -601,6 +601,7 @@ export const planValues: readonly string[] = [
   'work.*.stations.*.face',
   'work.*.stations.*.bit',
   'work.*.stations.*.depthMm',
+  'work.*.parts.*',
   'work.*.waitH',
   'work.*.waitFrom',
   'work.*.meanwhile.*',

@@ -24,6 +24,7 @@ export const woodHazards: Readonly<Record<string, WoodHazardRow>> = {
   'black oak': {harms: 'eyes and skin', source: 'chart', cancer: 'known'},
   'black walnut': {harms: 'eyes and skin', source: 'chart', cancer: 'suspected'},
   'brazilian rosewood': {harms: 'eyes, skin and airways', source: 'chart', own: 'rosewood'},
+  cocobolo: {harms: 'eyes, skin and airways', source: 'chart', own: 'rosewood'},
   ebony: {harms: 'eyes and skin', source: 'chart'},
   'engelmann spruce': {harms: 'airways', source: 'chart'},
   'goncalo alves': {harms: 'eyes and skin', source: 'chart'},
@@ -50,3 +51,17 @@ export const woodHazards: Readonly<Record<string, WoodHazardRow>> = {
   'white spruce': {harms: 'airways', source: 'chart'},
   'yellow birch': {harms: 'airways', source: 'chart', cancer: 'suspected'},
 }
+
+/**
+ * Woods whose oil or wax keeps glue from taking hold. Source: Wood Handbook ch. 10, extractives and the table of how
+ * easily species bond, from memory; cocobolo: common practice, no source.
+ */
+export const oilyWoods: readonly string[] = [
+  'brazilian rosewood',
+  'cocobolo',
+  'ebony',
+  'indian rosewood',
+  'ipe',
+  'purpleheart',
+  'teak',
+]

@@ -16,6 +16,7 @@ export const woodSources = {
     'Wood Handbook, FPL-GTR-190 (2010) and FPL-GTR-282 (2021), Table 5-5b; shrinkage Table 4-4; specific gravity at 12 % by Eq. 4-13',
   padauk: 'USDA Forest Products Laboratory, Wood Technical Fact Sheet on Pterocarpus soyauxii (Chudnoff)',
   wenge: 'a research institute’s data sheet and another secondary page, which differ by 15 %',
+  cocobolo: 'from memory; very dense and oily, and values vary from tree to tree',
   ebony: 'from memory; very dense, and values vary from tree to tree',
   'birch plywood':
     'Handbook of Finnish Plywood, Finnish Forest Industries Federation (2002), mean values along the face grain, 18 to 4 mm; from memory',
@@ -140,6 +141,7 @@ export const woods = {
   'caribbean pine': {latin: 'Pinus caribaea', kind: 'softwood', gBasic: 0.68, g12: 0.76, morMpa: 115, moeMpa: 15444, hardnessN: 5520, shrinkPercent: [6.3, 7.8, 12.9], shrinkTrust: 'middling', source: 'handbook imported', trust: 'middling'},
   bubinga: {latin: 'Guibourtia spp.', kind: 'hardwood', gBasic: 0.71, g12: 0.8, morMpa: 156, moeMpa: 17099, hardnessN: 11970, shrinkPercent: [5.8, 8.4, 14.2], shrinkTrust: 'weak', source: 'handbook imported', trust: 'weak', trade: 'CITES Appendix II, annotation #15 (three species)'},  'african padauk': {latin: 'Pterocarpus soyauxii', others: ['padauk'], kind: 'hardwood', g12: 0.665, morMpa: 112, moeMpa: 11410, shrinkPercent: [3.3, 5.2, 7.6], shrinkTrust: 'solid', spread: {densityKgM3: [673, 817], moeMpa: [10756, 12066]}, source: 'padauk', trust: 'solid', trade: 'CITES Appendix II, annotation #17 (African populations)'},
   wenge: {latin: 'Millettia laurentii', kind: 'hardwood', g12: 0.87, morMpa: 144, moeMpa: 18700, shrinkPercent: [5.9, 9.1], shrinkTrust: 'weak', spread: {densityKgM3: [880, 1070], moeMpa: [16400, 21050]}, source: 'wenge', trust: 'weak'},
+  cocobolo: {latin: 'Dalbergia retusa', kind: 'hardwood', g12: 0.96, moeMpa: 16000, shrinkPercent: [2.7, 4.3], shrinkTrust: 'weak', spread: {densityKgM3: [990, 1200], moeMpa: [14000, 18700]}, source: 'cocobolo', trust: 'weak', trade: 'CITES Appendix II, annotation #15'},
   ebony: {latin: 'Diospyros spp.', others: ['african ebony'], kind: 'hardwood', g12: 0.9, moeMpa: 16500, shrinkPercent: [6.5, 8.5], shrinkTrust: 'weak', spread: {densityKgM3: [900, 1150], moeMpa: [14000, 19000]}, source: 'ebony', trust: 'weak', trade: 'CITES Appendix II, annotation #5 (Madagascar)'},
   'birch plywood': {others: ['baltic birch', 'birch ply', 'finnish birch plywood'], kind: 'sheet', plies: true, g12: 0.607, morMpa: 45.6, moeMpa: 11395, spread: {densityKgM3: [650, 710], moeMpa: [10048, 16471]}, source: 'birch plywood', trust: 'weak'},
   plywood: {others: ['ply'], kind: 'sheet', plies: true, g12: 0.5, morMpa: 34, moeMpa: 8500, spread: {densityKgM3: [450, 710], moeMpa: [5000, 12700]}, source: 'plywood', trust: 'weak'},

@@ -13,6 +13,7 @@ export interface WorkKindRow {
 export const workKinds = {
   mill: {name: 'Mill', words: ['mill*', 'stock']},
   rip: {name: 'Rip', words: ['rip*', 'strips']},
+  trim: {name: 'Trim the short parts', words: ['trim the short parts', 'trimmed', 'trimming']},
   'glue-up': {name: 'Glue up', words: ['glue up', 'gluing up', 'glued up', 'laminat*']},
   plane: {name: 'Plane', words: ['plane', 'planed', 'planing', 'thickness*']},
   'saw-scarf': {name: 'Saw the scarf', words: ['scarf*']},
@@ -22,6 +23,8 @@ export const workKinds = {
   'drill-head': {name: 'Drill the head', words: ['drill the head', 'tuner holes', 'post holes', 'head drilled']},
   'drill-neck': {name: 'Drill the neck', words: ['drill the neck', 'drilling the neck', 'ferrule holes', 'neck drilled']},
   'round-over': {name: 'Round the back edges', words: ['round over', 'rounding', 'rounded', 'routing', 'routed']},
+  'cut-down': {name: 'Cut the neck down', words: ['cut the neck down', 'cut down', 'cutting down', 'relieved', 'daylight']},
+  'groove-nut': {name: 'Cut the nut’s groove', words: ['nut groove', 'nut’s groove', 'groove for the nut', 'groove']},
   'box-prepare': {name: 'Prepare the box', words: ['box', 'lid', 'reading the box']},
   'box-strip': {name: 'Strip the paper', words: ['strip the paper', 'paper off', 'paper stripped', 'stripping']},
   'fit-blocks': {name: 'Fit the blocks', words: ['blocks', 'block']},
@@ -36,6 +39,7 @@ export const workKinds = {
   'fret-ends': {name: 'File the fret ends', words: ['fret ends', 'filing the ends']},
   finish: {name: 'Finish', words: ['finish', 'finishing', 'finished']},
   'cut-rod': {name: 'Cut the rod', words: ['rod', 'rods', 'cut the rod', 'bolt']},
+  'fit-parts': {name: 'Fit the further parts', words: ['further parts', 'parts fitted', 'parts glued']},
   fasten: {name: 'Join neck and box', words: ['fasten*', 'screwed', 'joined', 'fitting the end', 'neck on', 'assembl*']},
   wire: {name: 'Wire the pickup', words: ['wire', 'wired', 'wiring', 'solder*', 'pickup']},
   string: {name: 'String it', words: ['string', 'strings', 'strung', 'stringing']},
@@ -45,7 +49,11 @@ export const workKinds = {
 // biome-ignore format: a line each
 /** Steps that are not called and not named as others of their kind, by their ids. */
 const ownNames = {
-  'rip-small': {name: 'Cut the short parts', words: ['short parts', 'small parts']},
+  'rip-small': {name: 'Rip the short parts’ strips', words: ['short parts', 'small parts']},
+  'plane-faces': {name: 'Plane the faces to be glued', words: ['faces planed', 'plane the faces', 'planed the faces', 'jointed']},
+  'mark-lines-stick': {name: 'Strike the nut line', words: ['strike the nut line', 'nut line struck', 'nut line', 'centre line']},
+  'mark-lines-board': {name: 'Strike the nut line on the board', words: ['nut line on the board', 'nut line on the fingerboard']},
+  'mark-lines-face': {name: 'Strike the nut line again', words: ['nut line again', 'struck again']},
   'glue-up-face': {name: 'Glue the face on', words: ['face glued', 'cap', 'glue the face', 'face on']},
   'glue-up-board': {name: 'Glue the fingerboard on', words: ['fingerboard']},
   'glue-up-plate': {name: 'Glue the head’s plate on', words: ['plate']},

@@ -69,6 +69,8 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
   'burn-marks': ({burnt}) => `The ${burnt.join(' and ')} are burnt in.`,
   'lead-paint': (here) => {
     if ('called' in here) return `The file calls it ${here.called}.`
+    if (!('paper' in here))
+      return 'The box was found; what it is painted, printed or varnished with is not known.'
     return here.paper === 'strip' ? 'The paper on the box is stripped off.' : 'The paper on the box stays.'
   },
   'box-residue': () => 'The box was something else before; the file does not say what it held.',
@@ -97,6 +99,7 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
       ? `Sawn and sanded here: ${firstFew(names)}.`
       : 'A neck is sawn and sanded; its wood is not named yet.',
   'sheet-dust': ({sheets}) => sentence(sheets.map(({name, where}) => `the ${placeName(where)} is ${name}`)),
+  'oily-wood': ({woods}) => inPlace(woods),
   'protected-wood': ({woods}) =>
     sentence(
       woods.map(({listing, ...wood}) => {

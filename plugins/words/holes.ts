@@ -35,6 +35,7 @@ export const stringOf = (use: HoleUse): string => ('string' in use && use.string
 /** Name a bit as it is asked for: `1/4 in brad-point bit`, `35 mm Forstner bit`, `5/64 in (or 2 mm)`. */
 export function bitName(of: HoleBit): string {
   if (of.with === 'brad-point') return `${bareBit(of.bit)} brad-point bit`
+  if (of.with === 'twist' && of.bit && !of.or) return `${bareBit(of.bit)} twist bit`
   return of.with === 'rim' ? `${shortBitName(of)} bit` : shortBitName(of)
 }
 

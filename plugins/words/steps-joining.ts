@@ -4,13 +4,12 @@ import {inRow, type WordsOf} from './step-writing.ts'
 
 /** The words of the steps that put neck, box and hardware together, from the rods to the setting up. */
 export const joiningSteps = {
-  'cut-rod': ({setting: {thick, long, groove} = {}}, {asWritten}) => ({
+  'cut-rod': ({setting: {thick, long} = {}}, {asWritten}) => ({
     does: 'In the vice; file both ends round.',
-    setting: inRow([
-      thick && `${asWritten(thick)} thick`,
-      long && `${asWritten(long)} long`,
-      groove && `groove ${asWritten(groove)} deep at the nut line`,
-    ]),
+    setting: inRow([thick && `${asWritten(thick)} thick`, long && `${asWritten(long)} long`]),
+  }),
+  'fit-parts': ({names}) => ({
+    does: `Shape and fit: ${names.length > 0 ? inWords(names) : 'what the file lists'}.`,
   }),
   'fasten-hardware': ({anchors, extras}) => ({
     does: `${inWords(['Tuners', ...anchorsCalled(anchors), ...extras])}.`,
@@ -36,7 +35,9 @@ export const joiningSteps = {
   }),
   'fasten-top': ({held}) => ({
     does:
-      held === 'glued' ? 'Glue the top down; look inside first.' : `The top is ${held}; look inside first.`,
+      held === 'glued'
+        ? 'Look inside; scrape the rim bare, glue the top down.'
+        : `The top is ${held}; look inside first.`,
     check: 'Nothing rattles.',
   }),
   string: ({setting, setBack}, {fine}) => ({
@@ -49,7 +50,7 @@ export const joiningSteps = {
     setting: inRow([nut && `nut ${asWritten(nut)}`, octave && `octave ${asWritten(octave)}`]),
     check: isFretted
       ? 'Pressed at the octave and chimed over it, a string reads the same.'
-      : 'Octave line and half the string agree.',
+      : 'Half the string rings its octave true.',
   }),
 } satisfies Partial<WordsOf>
 
@@ -63,9 +64,8 @@ function bridgeAt({first, last}: SetBack, fine: (mm: number) => string): string 
 }
 
 const joined = {
-  glue: 'Glue the neck to the box’s end; clamp along the neck.',
+  glue: 'Scrape the joint bare, dry-fit, then glue and clamp.',
   screws: 'Wax the screws, drive them by hand.',
-  fit: 'Bring neck and box together as the joint was fitted.',
 } as const
 
 function anchorsCalled(kind: string | undefined): string[] {

@@ -15,9 +15,44 @@ export const neckSteps = {
     setting: setting && sawn(setting.sawn, by),
     check: 'Each piece bears its name.',
   }),
-  'rip-small': ({setting}, by) => ({
-    does: 'Off one long strip; the last cuts of all.',
-    setting: setting && sawn(setting.sawn, by),
+  'rip-small': ({setting: {sizes}}, {bare, size}) => ({
+    does: 'Rip and plane while 12 in or longer.',
+    setting: counted(
+      sizes.map(
+        ({name, widthMm, thicknessMm}) => `${bare(widthMm)} × ${size(thicknessMm)} (${plainName(name)})`,
+      ),
+    ),
+  }),
+  trim: ({setting: {sizes}}, {size}) => ({
+    does: 'By hand in a mitre box; ends on a shooting board.',
+    setting: counted(sizes.map(({name, lengthMm}) => `${size(lengthMm)} (${plainName(name)})`)),
+    check: 'Ends square.',
+  }),
+  'plane-faces': ({setting: {layers}}, {size}) => ({
+    does: 'Flat and true, the day they are glued.',
+    setting: inRow(
+      layers.map(
+        ({thicknessMm, strips, stripMm}, i) =>
+          `layer ${i + 1}: ${strips > 1 ? `${strips} strips ${size(stripMm)} wide, ` : ''}${size(thicknessMm)}`,
+      ),
+      '; ',
+    ),
+    check: 'Held to the light, no gap.',
+  }),
+  'mark-lines-stick': () => ({
+    does: 'Nut line across face and edges; centre line.',
+  }),
+  'mark-lines-face': () => ({does: 'On the new face, up from the edges.'}),
+  'mark-lines-board': () => ({does: 'On the fingerboard, up from the edges.'}),
+  'groove-nut': ({setting: {deep, wide}}, {asWritten}) => ({
+    does: 'At the nut line: two saw cuts, then a round file.',
+    setting: inRow([`${asWritten(deep)} deep`, wide && `for ${asWritten(wide)}`]),
+    check: 'The rod lies in it and does not rock.',
+  }),
+  'cut-down': ({setting: {deepMm, leftMm, fromMm, toMm}}, {size, place}) => ({
+    does: 'Saw to the line at both ends, saw out between, pare.',
+    setting: `${size(deepMm)} off the face, from ${place(fromMm)} to ${place(toMm)}`,
+    check: `${size(leftMm)} is left all along.`,
   }),
   'glue-up': ({setting}) => ({
     does: 'Dry-fit, then glue the layers.',
@@ -29,6 +64,7 @@ export const neckSteps = {
     setting: inRow([
       setting?.stickMm !== undefined && `stick ${size(setting.stickMm)}`,
       setting?.boardMm !== undefined && `fingerboard ${size(setting.boardMm)}`,
+      setting?.capMm !== undefined && `cap ${size(setting.capMm)}`,
     ]),
     check: 'The same at both ends and the middle.',
   }),
@@ -38,7 +74,7 @@ export const neckSteps = {
     check: `The sawn face reads ${size(faceMm)}.`,
   }),
   'glue-head': ({setting}) => ({
-    does: 'Turn the cut piece over, its slope under the neck’s end; a brad at each end.',
+    does: 'Turn the cut piece over, its slope under the neck’s end; two brads, pulled with the clamps.',
     setting: clampsOn(setting),
     check: 'Straight along both edges.',
   }),
@@ -54,7 +90,7 @@ export const neckSteps = {
     check: 'Face and back are parallel.',
   }),
   'drill-head': ({setting}) => ({
-    does: 'Small hole from the face, then to size from both.',
+    does: '1/16 in through first, then to size from both faces.',
     setting: setting && bitsInWords(setting.bits),
     check: 'A post turns without shaking.',
   }),
@@ -63,7 +99,7 @@ export const neckSteps = {
     setting: inRow([...(setting.fromMm ?? []).map((mm) => `from ${place(mm)}`), clampsOn(setting)]),
   }),
   'glue-up-board': ({setting: {fromMm, toMm, ...setting}}, {place}) => ({
-    does: 'Centre line on centre line; pins against sliding.',
+    does: 'Plane the stick’s face, glue at once; pins against sliding, pulled with the clamps.',
     setting: `from ${place(fromMm)}${toMm === undefined ? '' : ` to ${place(toMm)}`}, ${clampsOn(setting)}`,
   }),
   'plane-sides': ({setting}, {size}) => ({
@@ -82,10 +118,10 @@ export const neckSteps = {
     ]),
     check: 'Both edges start and stop alike.',
   }),
-  'mark-lines': ({onBoard, fretted, length, last}, {asWritten}) => ({
+  'mark-lines': ({isSanded, onBoard, fretted, length, last}, {asWritten}) => ({
     does: onBoard
       ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
-      : 'All from the nut line, the rule left lying.',
+      : `${isSanded ? 'Strike the nut line anew. ' : ''}All from the nut line, the rule left lying.`,
     check: `Nut line to bridge line reads ${asWritten(length)}; to ${fretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
   }),
   'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, hasZero, lastMark}, {units}) => {
@@ -117,13 +153,16 @@ export const neckSteps = {
   'fret-ends': () => ({does: 'Flush, then slanted, then round.', check: 'A rag catches nowhere.'}),
 } satisfies Partial<WordsOf>
 
-/** Say which sizes are sawn, equal ones once: `2 3/16 × 3/4 in (neck)`. */
-function sawn(parts: readonly SawnPart[], {size, bare}: Writing): string {
+/** Say which sizes are sawn: `2 3/16 × 3/4 in (neck)`. */
+const sawn = (parts: readonly SawnPart[], {size, bare}: Writing) =>
+  counted(
+    parts.map(({lengthMm, widthMm, name}) => `${bare(widthMm)} × ${size(lengthMm)} (${plainName(name)})`),
+  )
+
+/** Put things in a row, equal ones once: `2 of 1 in (block)`. */
+function counted(things: readonly string[]): string {
   const counts = new Map<string, number>()
-  for (const {lengthMm, widthMm, name} of parts) {
-    const what = `${bare(widthMm)} × ${size(lengthMm)} (${plainName(name)})`
-    counts.set(what, (counts.get(what) ?? 0) + 1)
-  }
+  for (const what of things) counts.set(what, (counts.get(what) ?? 0) + 1)
   return [...counts].map(([what, count]) => (count > 1 ? `${count} of ${what}` : what)).join('; ')
 }
 

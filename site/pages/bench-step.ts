@@ -40,7 +40,7 @@ export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Eleme
   return h('li', [
     boxToTick(id, [name, ' ', ...withFractions(does), ...mindAgain], isDone),
     first,
-    setting && !isListed ? h('p', [ticked(setting)]) : undefined,
+    setting && !isListed ? h('p.set', [ticked(setting), ' ']) : undefined,
     ...benchStations(step, plan),
     last.length > 0 ? h('p.last', last) : undefined,
   ])

@@ -32,12 +32,17 @@ const features: Feature[] = [
   ['a microphone', {pickup: '{kind: microphone}'}, ['mains-power', 'solder', 'battery']],
   ['a lamp', {extras: '[lamp ring]'}, ['mains-power', 'battery']],
   ['redcedar', {'box.wood': 'western redcedar'}, ['redcedar-dust']],
-  ['rosewood', {'neck.wood': 'indian rosewood'}, ['rosewood-dust', 'protected-wood']],
+  ['rosewood', {'neck.wood': 'indian rosewood'}, ['rosewood-dust', 'protected-wood', 'oily-wood']],
+  [
+    'cocobolo',
+    {fingerboard: '{wood: cocobolo, thickness: 1/4, to: 16}'},
+    ['rosewood-dust', 'protected-wood', 'oily-wood', 'planer'],
+  ],
+  ['an oily box, which is found and not glued', {'box.wood': 'teak'}, ['cancer-dust', 'sensitizer-dust']],
   ['beech', {'box.wood': 'beech'}, ['cancer-dust', 'sensitizer-dust']],
   ['wenge', {'neck.wood': 'wenge'}, ['sensitizer-dust']],
   ['plywood', {'box.top': '{thickness: 1/8, wood: plywood}'}, ['sheet-dust']],
   ['burnt marks', {markings: '{lines: burnt}'}, ['burn-marks']],
-  ['old box', {'box.top': '{thickness: 1/8, paper: strip}'}, ['lead-paint']],
   [
     'short part',
     {parts: '[{name: wedge, wood: beech, length: 3, width: 1, thickness: 1/2}]'},
@@ -59,7 +64,15 @@ const features: Feature[] = [
 
 describe('cautions', () => {
   test('a plain build brings what every build has, the worst first', () => {
-    expect(ids(plain)).toEqual(['saw-kickback', 'string-eyes', 'wood-dust', 'box-residue', 'eyes', 'noise'])
+    expect(ids(plain)).toEqual([
+      'saw-kickback',
+      'string-eyes',
+      'lead-paint',
+      'wood-dust',
+      'box-residue',
+      'eyes',
+      'noise',
+    ])
     const order = Object.keys(hazards)
     const all = ids(changed(plain, Object.assign({}, ...features.map(([, changes]) => changes))))
     expect(all).toEqual(order.filter((id) => all.includes(id)))

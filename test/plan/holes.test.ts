@@ -74,7 +74,10 @@ describe('the drilling schedule', () => {
 describe('the bit for a hole', () => {
   test.each([
     [0.25 * inch, 'in', '1/4 in brad-point bit'],
-    [(5 / 64) * inch, 'in', '5/64 in brad-point bit'],
+    [(5 / 64) * inch, 'in', '5/64 in twist bit'],
+    [(1 / 8) * inch, 'in', '1/8 in brad-point bit'],
+    [2.5, 'mm', '2.5 mm twist bit'],
+    [3, 'mm', '3 mm brad-point bit'],
     [6, 'in', '6 mm brad-point bit'],
     [6, 'mm', '6 mm brad-point bit'],
     [0.375 * inch, 'mm', '3/8 in brad-point bit'],

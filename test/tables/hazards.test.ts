@@ -32,7 +32,7 @@ describe('hazards', () => {
 describe('limits', () => {
   // 29 CFR 1910.95, Table G-16.
   test('noise by value', () => {
-    expect(noiseLimits.map(({dBA, hours}) => [dBA, hours])).toEqual([
+    expect(noiseLimits.map(({dBA, permittedH}) => [dBA, permittedH])).toEqual([
       [90, 8],
       [92, 6],
       [95, 4],
@@ -48,9 +48,20 @@ describe('limits', () => {
   })
 
   // 29 CFR 1910.95, Appendix A: T = 8 / 2^((L − 90)/5); the table rounds to quarters and halves.
-  test.each(noiseLimits)('$dBA dBA for $hours h follows the halving by 5 dB', ({dBA, hours}) => {
-    expect(Math.abs(hours - 8 / 2 ** ((dBA - 90) / 5))).toBeLessThan(0.1 + 0.05 * hours)
+  test.each(noiseLimits)('$dBA dBA for $permittedH h follows the halving by 5 dB', ({dBA, permittedH}) => {
+    expect(Math.abs(permittedH - 8 / 2 ** ((dBA - 90) / 5))).toBeLessThan(0.1 + 0.05 * permittedH)
   })
+
+  // NIOSH 98-126, Table 1-1, from memory: 85 dBA for 8 hours, halved by each 3 dB; 100 dBA for 15 minutes.
+  test.each(noiseLimits)(
+    '$dBA dBA for $recommendedMin min follows the halving by 3 dB',
+    ({dBA, recommendedMin}) => {
+      const minutes = 480 / 2 ** ((dBA - 85) / 3)
+      expect(recommendedMin).toBeLessThanOrEqual(minutes)
+      expect(recommendedMin).toBeGreaterThan(minutes - 1)
+      if (dBA === 100) expect(recommendedMin).toBe(15)
+    },
+  )
 
   // OSHA, Wood Dust (evaluating exposure); NIOSH Pocket Guide npgd0667.
   test('dust by value', () => {

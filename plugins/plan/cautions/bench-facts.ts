@@ -43,7 +43,8 @@ export interface Brought {
   solvents: Finishes
   'lacquer-mist': Finishes
   'burn-marks': {burnt: readonly ('lines' | 'dots')[]}
-  'lead-paint': {paper: 'strip' | 'keep'} | {called: string}
+  /** What the file says of paper or age; else what stands on a found box is not known. */
+  'lead-paint': {paper: 'strip' | 'keep'} | {called: string} | Nothing
   'box-residue': Nothing
   chisel: {widthMm: number; depthMm: number}
   'saw-kickback': {part?: {name: string; widthMm: number; lengthMm: number} | undefined}
@@ -52,7 +53,7 @@ export interface Brought {
   /** As the file has it. */
   'router-direction': {radius: string}
   'big-bit': {mm: number; topMm: number}
-  planer: {name: string; thicknessMm: number}
+  planer: {name: string; thicknessMm: number; places: readonly string[]}
   'drill-clamp': {count: number}
   eyes: Nothing
   noise: Nothing
@@ -61,8 +62,10 @@ export interface Brought {
   'cancer-dust': Woods
   'sensitizer-dust': Woods
   /** Empty: the neck's wood is not named yet. */
-  'wood-dust': {names: readonly string[]}
-  'sheet-dust': {sheets: readonly {name: string; where: string}[]}
+  'wood-dust': {names: readonly string[]; places: readonly string[]}
+  'sheet-dust': {sheets: readonly {name: string; where: string; places: readonly string[]}[]}
+  /** Those that are glued. */
+  'oily-wood': Woods
   'protected-wood': {woods: readonly (WoodHere & {listing: string})[]}
 }
 type Nothing = Record<string, never>
@@ -74,6 +77,8 @@ type Woods = {woods: readonly WoodHere[]}
 export interface WoodHere {
   name: string
   where: string
+  /** All its places, as paths of the build file. */
+  places: readonly string[]
   row: string
   isLoose: boolean
 }
@@ -90,11 +95,17 @@ export function benchFacts(settled: Settled, made: BenchFacts['made']): BenchFac
   }
 }
 
+/** Name the place of a part, as cautions have it: all layers of the neck are one, and all blocks. */
+export const placeOf = ({of}: {of: string}): string =>
+  of.startsWith('neck.laminations') ? 'neck' : of.startsWith('box.') ? 'box.blocks' : of
+
 /** A wood of the build: as written, where it is, and the rows of the wood table that it is, or may be. */
 export interface WoodUsed {
   name: string
-  /** A path of the build file, or the name of a further part. */
+  /** Where it is met first: a path of the build file, or the name of a further part. */
   where: string
+  /** All its places, as paths of the build file. */
+  places: readonly string[]
   rows: readonly string[]
   /** The name says less than a species. */
   isLoose: boolean
@@ -107,10 +118,10 @@ const table: Readonly<Record<string, WoodRow>> = woods
 const loose: Readonly<Record<string, LooseWood>> = looseWoods
 const boards = /\b(ply(wood)?|mdf|hardboard|chipboard|particle ?board|fib(re|er)board)\b/i
 
-/** List the woods of neck, box and further parts, each once, where it is met first. */
+/** List the woods of neck, box and further parts, each once, with all its places. */
 function woodsUsed(values: BuildValues): WoodUsed[] {
-  const {neck, head, fingerboard, box, parts} = values
-  const named: [string, {value: string} | undefined][] = [
+  const {neck, head, fingerboard, box, parts = []} = values
+  const named: [place: string, wood: {value: string} | undefined, called?: string | undefined][] = [
     ['neck', neck?.wood],
     ...(neck?.laminations ?? []).flatMap(({wood, woods: strips = []}): typeof named => [
       ['neck', wood],
@@ -120,24 +131,33 @@ function woodsUsed(values: BuildValues): WoodUsed[] {
     ['head.plate', head?.plate?.wood],
     ['fingerboard', fingerboard?.wood],
     ['box', box?.wood],
-    ['box.top', box?.top?.wood],
+    // A top of no wood of its own is of the box's.
+    ['box.top', box?.top?.wood ?? box?.wood],
     ...givenBlocks(values).map(({wood}): (typeof named)[number] => ['box.blocks', wood]),
-    ...(parts ?? []).map(({name, wood}): (typeof named)[number] => [name?.value ?? 'parts', wood]),
+    ...parts.map(({name, wood}, i): (typeof named)[number] => [
+      `parts.${i + 1}`,
+      wood,
+      name?.value ?? 'parts',
+    ]),
   ]
-  const found = new Map<string, WoodUsed>()
-  for (const [where, wood] of named)
-    if (wood && wood.value !== 'any' && !found.has(wood.value)) found.set(wood.value, used(wood.value, where))
-  return [...found.values()]
+  const found = new Map<string, {where: string; places: string[]}>()
+  for (const [place, wood, called] of named) {
+    if (!wood || wood.value === 'any') continue
+    const met = found.get(wood.value)
+    if (met) met.places.push(place)
+    else found.set(wood.value, {where: called ?? place, places: [place]})
+  }
+  return [...found].map(([name, at]) => used(name, at))
 }
 
-function used(name: string, where: string): WoodUsed {
+function used(name: string, at: Pick<WoodUsed, 'where' | 'places'>): WoodUsed {
   const row = woodOf(name)?.row
   const of = row === undefined ? undefined : loose[row]?.of
   // The kinds (hardwood, unknown) may mean anything, and so warn of nothing in particular.
   const rows = row === undefined || typeof of === 'string' ? [] : (of ?? [row])
   return {
     name,
-    where,
+    ...at,
     rows,
     isLoose: of !== undefined,
     isSheet: boards.test(name) || rows.some((one) => table[one]?.kind === 'sheet'),

@@ -81,7 +81,8 @@ export const finishCautions = {
     const paper = box?.top?.paper?.value
     if (paper === 'strip' || paper === 'keep') return {paper}
     const old = tags.find(({value}) => /^(old|antique|vintage|painted)( box)?$/i.test(value))
-    return box && old && {called: old.value}
+    if (old && box) return {called: old.value}
+    return box && {}
   },
   'box-residue': ({values}) => values.box && {},
   chisel: ({made: {notch}}) => notch && {widthMm: notch.widthMm, depthMm: notch.depthMm},

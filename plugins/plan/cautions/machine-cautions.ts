@@ -1,5 +1,5 @@
 import type {HazardName} from '../../tables/hazards.ts'
-import type {Trigger} from './bench-facts.ts'
+import {placeOf, type Trigger} from './bench-facts.ts'
 
 /** A bit of this size and more catches in wood of that thickness and less (mm): common practice, no source. */
 const bigBitMm = 19.05
@@ -32,10 +32,9 @@ export const machineCautions = {
     return {mm, topMm}
   },
   planer: ({made}) => {
-    const thin = made.cuts?.parts.find(
-      ({thicknessMm, of}) => thicknessMm <= thinPartMm && !of.startsWith('parts.'),
-    )
-    return thin && {name: thin.name, thicknessMm: thin.thicknessMm}
+    const thin = (made.cuts?.parts ?? []).filter(({thicknessMm}) => thicknessMm <= thinPartMm)
+    const [first] = thin
+    return first && {name: first.name, thicknessMm: first.thicknessMm, places: thin.map(placeOf)}
   },
   'drill-clamp': ({made: {holes}}) => (holes?.length ? {count: holes.length} : undefined),
   eyes: ({values}) => values.neck && {},

@@ -1,5 +1,5 @@
 import {givenBlocks} from '../box/box-blocks.ts'
-import {glueWait, holesOn, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
+import {glueWait, holesOn, partsOf, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
 
 /** Until damp wood is dry again (h): common practice, no source. */
 const dryH = 24
@@ -10,10 +10,9 @@ export const bareBoxSteps: WorkGroup = (facts) => (facts.values.box ? [prepare(f
 
 /** Fit blocks, drill the box, let the neck in. */
 export const boxSteps: WorkGroup = (facts) => {
-  if (!facts.values.box) return []
   const after = [...bare, 'fit-blocks']
   return [
-    ...blocks(facts),
+    ...(facts.values.box ? blocks(facts) : []),
     ...holesOn(facts, ['top', 'top inside'], {of: 'drill-top', after}),
     ...holesOn(facts, ['back', 'side bass', 'side treble', 'head end', 'tail end'], {of: 'drill-box', after}),
     ...notch(facts),
@@ -26,7 +25,12 @@ function prepare({values, asWritten}: WorkFacts): StepDraft {
   return {
     id: 'box-prepare',
     kind: 'box-prepare',
-    facts: {of: 'box-prepare', keepsPaper: top?.paper?.value === 'keep', sizes},
+    facts: {
+      of: 'box-prepare',
+      keepsPaper: top?.paper?.value === 'keep',
+      isStripped: top?.paper?.value === 'strip',
+      sizes,
+    },
     tool: 'pliers',
     after: [],
   }
@@ -62,8 +66,9 @@ function blocks(facts: WorkFacts): StepDraft[] {
         stationMm: block.stationMm,
         offMm: block.offMm,
       })),
+      parts: partsOf(design, (path) => path.startsWith('box.')),
       waitH,
-      after: [...bare, 'rip-small', 'rip'],
+      after: [...bare, 'trim', 'rip'],
     },
   ]
 }
@@ -83,7 +88,7 @@ function notch({values, design, asWritten}: WorkFacts): StepDraft[] {
       kind: 'notch-box',
       facts: {of: 'notch-box', setting, bothEnds: joins === 'through'},
       tool: 'chisel',
-      after: [...bare, 'plane-sides', 'plane'],
+      after: [...bare, 'plane-sides', 'plane', 'cut-down'],
     },
   ]
 }

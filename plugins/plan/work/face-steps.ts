@@ -1,10 +1,12 @@
-import {glueWait, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import {glueWait, partsOf, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import {struckLines} from './stock-steps.ts'
 
 /** Glue on what comes after the scarf, plane the sides, round the back. */
 export const faceSteps: WorkGroup = (facts) => [
   ...face(facts),
   ...board(facts),
   ...sides(facts),
+  ...cutDown(facts),
   ...round(facts),
 ]
 
@@ -22,8 +24,9 @@ function face(facts: WorkFacts): StepDraft[] {
       kind: 'glue-up',
       facts: {of: 'glue-up-face', setting: {fromMm: starts.length > 0 ? starts : undefined, clampsH}},
       tool: 'clamps',
+      parts: partsOf(design, (path) => path === 'neck.cap' || late.some(({of}) => of === path)),
       waitH,
-      after: ['plane', 'glue-head'],
+      after: ['plane', 'trim', 'glue-head'],
     },
   ]
 }
@@ -39,8 +42,17 @@ function board(facts: WorkFacts): StepDraft[] {
       kind: 'glue-up',
       facts: {of: 'glue-up-board', setting: {fromMm: from?.mm ?? 0, toMm: to?.mm, clampsH}},
       tool: 'clamps',
+      parts: partsOf(facts.design, (path) => path === 'fingerboard'),
       waitH,
-      after: ['plane', 'glue-head', 'glue-up-face', 'slot-frets'],
+      after: [
+        'plane',
+        'trim',
+        'glue-head',
+        'glue-up-face',
+        'slot-frets',
+        'mark-lines-stick',
+        'mark-lines-face',
+      ],
     },
   ]
 }
@@ -56,7 +68,25 @@ function sides({values, design}: WorkFacts): StepDraft[] {
       facts: {of: 'plane-sides', setting: nut && {nutMm: nut.mm, tailMm: tapers ? tail.mm : undefined}},
       tool: 'planer',
       stations: stationsOf(design.layout, ['tail end']),
-      after: ['plane', 'glue-head', 'glue-up-face', 'glue-up-board', 'glue-up-plate'],
+      parts: partsOf(design, (path) => path === 'neck'),
+      after: [...struckLines, 'plane', 'glue-head', 'glue-up-face', 'glue-up-board', 'glue-up-plate'],
+    },
+  ]
+}
+
+/** Cut a neck that runs through down inside the box, so that the top swings free of it. */
+function cutDown({design}: WorkFacts): StepDraft[] {
+  const {fromMm, toMm, surfaceMm, thicknessMm} = design.neck?.inside ?? {}
+  if (fromMm === undefined || toMm === undefined || surfaceMm === undefined || thicknessMm === undefined)
+    return []
+  if (surfaceMm <= 0) return []
+  return [
+    {
+      id: 'cut-down',
+      kind: 'cut-down',
+      facts: {of: 'cut-down', setting: {deepMm: surfaceMm, leftMm: thicknessMm, fromMm, toMm}},
+      tool: 'saw',
+      after: [...struckLines, 'plane-sides'],
     },
   ]
 }

@@ -1,5 +1,5 @@
 import {type FinishRow, finishWaits, usualFinish} from '../../tables/waits.ts'
-import {named, type StepDraft, type WorkGroup} from './step.ts'
+import {bareFaces, named, type StepDraft, type WorkGroup} from './step.ts'
 
 const ready = ['sand', 'burn-marks', 'mark-lines', 'drill-neck-dots']
 
@@ -7,7 +7,9 @@ const ready = ['sand', 'burn-marks', 'mark-lines', 'drill-neck-dots']
  * Sand, stain and finish, in an order that works: stain, oil, shellac, lacquer, varnish or paint, wax; what the file
  * lists otherwise is put right. Hours of waiting count the coats.
  */
-export const finishSteps: WorkGroup = ({values, isFretted, hasZero}) => {
+export const finishSteps: WorkGroup = (facts) => {
+  const {values, isFretted, hasZero} = facts
+  const bare = bareFaces(facts)
   if (!values.neck && !values.box) return []
   const coats = (values.finish ?? []).flatMap(({kind, coats: count, on}) =>
     kind ? [{row: rowOf(kind.value), kind: kind.value, count: count?.value ?? 1, on: on?.value}] : [],
@@ -32,6 +34,7 @@ export const finishSteps: WorkGroup = ({values, isFretted, hasZero}) => {
         name: kind,
         coats: count,
         on,
+        bare,
         isMoved,
         isOil: row.name === 'oil',
       },
@@ -62,6 +65,9 @@ export const finishSteps: WorkGroup = ({values, isFretted, hasZero}) => {
         'drill-top',
         'drill-box',
         'notch-box',
+        'cut-down',
+        'groove-nut',
+        'fit-parts',
         ...(isFretted ? ['drill-neck-dots'] : []),
         ...(isFretted || hasZero ? ['slot-frets'] : []),
       ],

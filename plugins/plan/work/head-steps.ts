@@ -1,11 +1,20 @@
-import {glueWait, holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import {
+  glueWait,
+  holesOn,
+  partsOf,
+  type StepDraft,
+  stationsOf,
+  type WorkFacts,
+  type WorkGroup,
+} from './step.ts'
+import {struckLines} from './stock-steps.ts'
 
 /** Saw and glue the scarf, glue a plate on, shape the head and drill it. */
 export const headSteps: WorkGroup = (facts) => [
   ...scarf(facts),
   ...plate(facts),
   ...shape(facts),
-  ...holesOn(facts, ['head'], {of: 'drill-head', after: ['shape-head', 'glue-head']}),
+  ...holesOn(facts, ['head'], {of: 'drill-head', after: [...struckLines, 'shape-head', 'glue-head']}),
 ]
 
 function scarf(facts: WorkFacts): StepDraft[] {
@@ -21,7 +30,7 @@ function scarf(facts: WorkFacts): StepDraft[] {
       facts: {of: 'saw-scarf', setting: {angleDeg, fromSquareDeg, slope, runMm}, faceMm},
       tool: 'carrier',
       stations: stationsOf(design.layout, ['slope']),
-      after: ['plane', 'glue-up', 'rip'],
+      after: ['plane', 'glue-up', 'mark-lines-stick'],
     },
     {
       id: 'glue-head',
@@ -42,8 +51,9 @@ function plate(facts: WorkFacts): StepDraft[] {
       kind: 'glue-up',
       facts: {of: 'glue-up-plate'},
       tool: 'clamps',
+      parts: partsOf(facts.design, (path) => path === 'head.plate'),
       waitH: glueWait(facts).waitH,
-      after: ['plane', 'glue-head'],
+      after: ['plane', 'trim', 'glue-head'],
     },
   ]
 }
@@ -65,7 +75,7 @@ function shape({values, design}: WorkFacts): StepDraft[] {
       },
       tool: 'saw',
       stations: stationsOf(design.layout, ['head end']),
-      after: ['plane-sides', 'plane', 'glue-head', 'glue-up-plate'],
+      after: [...struckLines, 'plane-sides', 'plane', 'glue-head', 'glue-up-plate'],
     },
   ]
 }

@@ -1,10 +1,11 @@
-import {glueWait, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import {glueWait, isGluedOn, partsOf, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
 
 const finished = ['sand', 'stain*', 'finish-*', 'burn-marks', 'mark-lines', 'drill-neck-dots', 'fret-ends']
 
 /** Cut rods, put neck, box and hardware together, wire it, close it, string it and set it up. */
 export const joiningSteps: WorkGroup = (facts) => [
   ...rods(facts),
+  ...furtherParts(facts),
   ...hardware(facts),
   ...fasten(facts),
   ...wire(facts),
@@ -15,11 +16,10 @@ export const joiningSteps: WorkGroup = (facts) => [
 function rods({values: {nut, bridge}, asWritten, design}: WorkFacts): StepDraft[] {
   const kind = nut?.kind?.value
   const wideMm = design.neck?.sections?.find(({stationMm}) => stationMm === 0)?.widthMm
-  const {diameter, groove} = nut ?? {}
+  const {diameter} = nut ?? {}
   const nutSize = {
     thick: diameter && asWritten(diameter),
     long: wideMm ? {mm: wideMm} : undefined,
-    groove: groove && asWritten(groove),
   }
   const isSized = Object.values(nutSize).some(Boolean)
   return [
@@ -58,6 +58,23 @@ function rods({values: {nut, bridge}, asWritten, design}: WorkFacts): StepDraft[
   ]
 }
 
+/** Fit what the file lists beside what the design implies: it is in the cut list, so it goes somewhere. */
+function furtherParts({values, design}: WorkFacts): StepDraft[] {
+  const parts = partsOf(design, (path) => path.startsWith('parts.'))
+  if (parts.length === 0) return []
+  const names = (values.parts ?? []).flatMap(({name}) => (name ? [name.value] : []))
+  return [
+    {
+      id: 'fit-parts',
+      kind: 'fit-parts',
+      facts: {of: 'fit-parts', names: [...new Set(names)]},
+      tool: 'saw',
+      parts,
+      after: ['rip', 'trim', 'plane', 'plane-sides', 'fit-blocks', 'box-prepare', 'box-strip'],
+    },
+  ]
+}
+
 function hardware({values}: WorkFacts): StepDraft[] {
   const {strings, tuners, anchors, extras = []} = values
   if (!strings?.length && !tuners && !anchors && extras.length === 0) return []
@@ -82,7 +99,7 @@ function fasten(facts: WorkFacts): StepDraft[] {
   const count = design.fasteners?.length ?? 0
   const [first] = values.screws ?? []
   const {shim, gapMm} = design.box?.neck ?? {}
-  const isGlued = values.neck.joins?.value === 'end' && count === 0
+  const isGlued = isGluedOn(values, design)
   const screws =
     count > 0 && first?.size
       ? {count, size: first.size.text, length: first.length && asWritten(first.length)}
@@ -95,13 +112,12 @@ function fasten(facts: WorkFacts): StepDraft[] {
       facts: {
         of: 'fasten',
         setting: screws || shim || gapMm !== undefined ? {screws, shimMm: shim?.thickMm, gapMm} : undefined,
-        by: isGlued ? 'glue' : count > 0 ? 'screws' : 'fit',
+        by: isGlued ? 'glue' : 'screws',
         length: length && asWritten(length),
       },
       tool: isGlued ? 'clamps' : 'screwdriver',
-      stations: count > 0 ? [] : stationsOf(design.layout, ['screw']),
       waitH: isGlued ? glueWait(facts).waitH : undefined,
-      after: finished,
+      after: [...finished, 'notch-box', 'cut-down'],
     },
   ]
 }

@@ -1,5 +1,6 @@
 import type {StationKind} from '../layout.ts'
 import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import {struckLines} from './stock-steps.ts'
 
 /** Mark out and drill the neck; saw the slots and press frets in, or burn the lines. */
 export const lineSteps: WorkGroup = (facts) => [
@@ -7,8 +8,9 @@ export const lineSteps: WorkGroup = (facts) => [
   ...slots(facts),
   ...holesOn(facts, ['playing face', 'neck back', 'neck end'], {
     of: 'drill-neck',
-    after: ['plane-sides', 'plane', 'glue-head'],
+    after: [...struckLines, 'plane-sides', 'plane', 'glue-head'],
   }),
+  ...nutGroove(facts),
   ...dots(facts),
   ...burn(facts),
   ...frets(facts),
@@ -26,6 +28,7 @@ function mark(facts: WorkFacts): StepDraft[] {
       kind: 'mark-lines',
       facts: {
         of: 'mark-lines',
+        isSanded: !isFretted,
         onBoard: isEarly,
         fretted: isFretted,
         length: length ? asWritten(length) : {mm: design.scale.lengthMm ?? 0},
@@ -33,7 +36,12 @@ function mark(facts: WorkFacts): StepDraft[] {
       },
       tool: 'knife',
       stations: stationsOf(design.layout, markedKinds(facts)),
-      after: isEarly ? ['plane'] : isFretted ? ['plane-sides', 'plane'] : ['sand', 'plane-sides'],
+      after: [
+        'mark-lines-stick',
+        ...(isEarly
+          ? ['plane', 'trim']
+          : [...struckLines, 'plane-sides', ...(isFretted ? ['plane'] : ['sand'])]),
+      ],
     },
   ]
 }
@@ -71,6 +79,25 @@ function slots({design, isFretted, hasZero, hasBoard}: WorkFacts): StepDraft[] {
       },
       tool: 'fret saw',
       after: [...(isFretted ? ['mark-lines'] : []), 'plane', ...(hasBoard ? [] : ['plane-sides'])],
+    },
+  ]
+}
+
+/** Cut the groove that the nut's rod lies in, once the rod is there to try in it. */
+function nutGroove({values: {nut}, asWritten}: WorkFacts): StepDraft[] {
+  if (!nut?.groove?.mm) return []
+  const {groove, diameter} = nut
+  return [
+    {
+      id: 'groove-nut',
+      kind: 'groove-nut',
+      facts: {
+        of: 'groove-nut',
+        setting: {deep: asWritten(groove), wide: diameter && asWritten(diameter)},
+      },
+      tool: 'file',
+      stations: [],
+      after: [...struckLines, 'glue-up-face', 'glue-up-board', 'plane-sides', 'shape-head', 'cut-rod-nut'],
     },
   ]
 }

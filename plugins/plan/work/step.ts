@@ -21,6 +21,8 @@ export interface Step {
   facts: StepFacts
   tool: Tool
   stations: StepStation[]
+  /** Ids of the parts to cut that come to their place here. */
+  parts?: string[] | undefined
   waitH?: number | undefined
   /** Ids of later steps that need not wait for it. */
   meanwhile?: string[] | undefined
@@ -50,6 +52,8 @@ export interface StepDraft {
   facts: StepFacts
   tool: Tool
   stations?: StepStation[] | undefined
+  /** Ids of the parts to cut that come to their place here. */
+  parts?: string[] | undefined
   waitH?: number | undefined
   after: readonly string[]
   /** How a day's heading or a task names it, where not as its kind. */
@@ -74,9 +78,24 @@ interface SetBack {
 /** What sort of step it is, with what is set on the tool and all else that its words are made of. */
 export type StepFacts =
   | {of: 'mill'; setting?: {planeMm: number} | undefined}
-  | {of: 'rip' | 'rip-small'; setting?: {sawn: SawnPart[]} | undefined}
+  | {of: 'rip'; setting?: {sawn: SawnPart[]} | undefined}
+  | {of: 'rip-small' | 'trim'; setting: {sizes: TrimmedPart[]}}
+  | {of: 'plane-faces'; setting: {layers: PlanedLayer[]}}
+  | {of: 'mark-lines-stick' | 'mark-lines-face' | 'mark-lines-board'; setting?: undefined}
+  | {of: 'groove-nut'; setting: {deep: AsWritten; wide?: AsWritten | undefined}}
+  | {of: 'cut-down'; setting: {deepMm: number; leftMm: number; fromMm: number; toMm: number}}
+  | {of: 'fit-parts'; setting?: undefined; names: string[]}
   | {of: 'glue-up'; setting: {clamps?: number | undefined} & Clamped}
-  | {of: 'plane'; setting?: {stickMm?: number | undefined; boardMm?: number | undefined} | undefined}
+  | {
+      of: 'plane'
+      setting?:
+        | {
+            stickMm?: number | undefined
+            boardMm?: number | undefined
+            capMm?: number | undefined
+          }
+        | undefined
+    }
   | {
       of: 'saw-scarf'
       setting: {angleDeg: number; fromSquareDeg: number; slope: number; runMm: number}
@@ -104,6 +123,8 @@ export type StepFacts =
   | {
       of: 'mark-lines'
       setting?: undefined
+      /** Sanding took the nut line and the centre line. */
+      isSanded: boolean
       onBoard: boolean
       fretted: boolean
       length: AsWritten
@@ -127,9 +148,7 @@ export type StepFacts =
     }
   | {
       of: 'cut-rod'
-      setting?:
-        | {thick?: AsWritten | undefined; long?: AsWritten | undefined; groove?: AsWritten | undefined}
-        | undefined
+      setting?: {thick?: AsWritten | undefined; long?: AsWritten | undefined} | undefined
       for: 'nut' | 'bridge'
       rod: 'rod' | 'bolt'
     }
@@ -143,7 +162,7 @@ export type StepFacts =
             gapMm?: number | undefined
           }
         | undefined
-      by: 'glue' | 'screws' | 'fit'
+      by: 'glue' | 'screws'
       length?: AsWritten | undefined
     }
   | {of: 'wire'; setting?: undefined; under?: string | undefined}
@@ -154,7 +173,14 @@ export type StepFacts =
       setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined
       isFretted: boolean
     }
-  | {of: 'box-prepare'; setting?: undefined; keepsPaper: boolean; sizes: AsWritten[]}
+  | {
+      of: 'box-prepare'
+      setting?: undefined
+      keepsPaper: boolean
+      /** The paper comes off first; the centre line waits for that. */
+      isStripped: boolean
+      sizes: AsWritten[]
+    }
   | {of: 'fit-blocks'; setting: Clamped; count: number}
   | {
       of: 'notch-box'
@@ -169,6 +195,8 @@ export type StepFacts =
       name: string
       coats: number
       on?: string | undefined
+      /** What is glued later, and so kept bare. */
+      bare: BareFace[]
       /** The file lists it in another order. */
       isMoved: boolean
       isOil: boolean
@@ -181,6 +209,22 @@ export interface SawnPart {
   lengthMm: number
   widthMm: number
 }
+
+/** A short part as it is trimmed, in mm. */
+export interface TrimmedPart extends SawnPart {
+  thicknessMm: number
+}
+
+/** A lamination, or each strip of one, before the neck is glued up, in mm. */
+export interface PlanedLayer {
+  of: string
+  thicknessMm: number
+  strips: number
+  stripMm: number
+}
+
+/** A face that is glued after the finish: where neck and box meet, and the rim under the top. */
+export type BareFace = 'joint' | 'rim'
 
 /** What is in hand. */
 export type Tool =
@@ -261,6 +305,23 @@ export function glueWait({values: {neck}}: WorkFacts): {waitH: number; clampsH: 
   const isNamed = named(glue)
   const row = glueWaits.find(({words}) => isNamed(words)) ?? usualGlue
   return {waitH: row.lastH, clampsH: row.firstH}
+}
+
+/** Say which faces are glued once the finish is on. */
+export function bareFaces({values, design}: WorkFacts): BareFace[] {
+  return [
+    ...(isGluedOn(values, design) ? ['joint' as const] : []),
+    ...(values.box?.top?.held?.value === 'glued' ? ['rim' as const] : []),
+  ]
+}
+
+/** Neck and box are glued together where no screw of the file holds them. */
+export const isGluedOn = ({box, neck}: BuildValues, {fasteners = []}: Design) =>
+  box !== undefined && neck !== undefined && fasteners.length === 0
+
+/** Take the ids of the parts to cut that come from some paths of the build file. */
+export function partsOf({cuts}: Design, is: (path: string) => boolean): string[] {
+  return (cuts?.parts ?? []).flatMap(({id, of}) => (is(of) ? [id] : []))
 }
 
 /** Make the step that drills all holes of some faces, in the order of bit changes; none where there are none. */

@@ -1,14 +1,15 @@
-import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {namesOf} from '../../tables/work-kinds.ts'
+import type {Caution} from '../cautions.ts'
 import type {Settled} from '../settle.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
+import {cautionsBeside} from './cautions-beside.ts'
 import {faceSteps} from './face-steps.ts'
 import {finishSteps} from './finish-steps.ts'
 import {headSteps} from './head-steps.ts'
 import {inOrder, type PlacedStep} from './in-order.ts'
 import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
-import {type Design, named, type Step, type WorkGroup, workFacts} from './step.ts'
+import {type Design, named, type Step, type StepDraft, type WorkGroup, workFacts} from './step.ts'
 import {stockSteps} from './stock-steps.ts'
 
 /** How long the waits take, in hours. */
@@ -41,14 +42,14 @@ const mostMeanwhile = 3
 export function planWork(
   settled: Settled,
   design: Design,
-  cautions: readonly {id: string}[] | undefined,
+  cautions: readonly Caution[] | undefined,
 ): {work: Step[]; workTime: WorkTime | undefined} | undefined {
   const facts = workFacts(settled, design)
   const steps = inOrder(groups.flatMap((group) => group(facts)))
   if (steps.length === 0) return undefined
   const {told = [], minutes, values} = settled
   const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
-  const beside = cautionsBeside(cautions ?? [])
+  const beside = cautionsBeside(cautions ?? [], facts)
   const work = steps.map((placed, at) => stepOf(placed, meanwhile(steps, at), beside, done))
   return {work, workTime: workTime(work, minutes)}
 }
@@ -56,35 +57,23 @@ export function planWork(
 function stepOf(
   {draft, after}: PlacedStep,
   others: string[],
-  beside: ReadonlyMap<string, string[]>,
+  beside: (step: StepDraft) => string[],
   done: ReadonlySet<string>,
 ): Step {
-  const {id, kind, facts, tool, waitH} = draft
+  const {id, kind, facts, tool, parts, waitH} = draft
   return {
     id,
     kind,
     facts,
     tool,
     stations: draft.stations ?? [],
+    parts: parts?.length ? parts : undefined,
     waitH,
     meanwhile: others.length > 0 ? others : undefined,
     after,
-    cautions: beside.get(kind) ?? [],
+    cautions: beside(draft),
     isDone: done.has(id),
   }
-}
-
-/** Gather the cautions of this build by the kind of step that each belongs beside, the worst first. */
-function cautionsBeside(cautions: readonly {id: string}[]): ReadonlyMap<string, string[]> {
-  const rows: Readonly<Record<string, HazardRow>> = hazards
-  const beside = new Map<string, string[]>()
-  for (const {id} of cautions)
-    for (const kind of rows[id]?.steps ?? []) {
-      const those = beside.get(kind)
-      if (those) those.push(id)
-      else beside.set(kind, [id])
-    }
-  return beside
 }
 
 /** Name what can be done while a step's glue or finish dries: later steps that do not come after it. */

@@ -24,7 +24,13 @@ describe('a journal ticks', () => {
   test('nothing while it tells of nothing', () => expect(doneAfter('A box from the tide line.')).toEqual([]))
 
   test('the step that a day’s heading names, and what came before it', () => {
-    expect(doneAfter('## 2026-03-08 Scarf (2 h)')).toEqual(['mill', 'rip', 'plane', 'saw-scarf'])
+    expect(doneAfter('## 2026-03-08 Scarf (2 h)')).toEqual([
+      'mill',
+      'rip',
+      'plane',
+      'mark-lines-stick',
+      'saw-scarf',
+    ])
   })
 
   test('the step that a ticked task names, not one that is still open', () => {

@@ -13,7 +13,17 @@ strings: [D3 .030w, A3 .020w, D4 .013]
 neck: {width: 1 1/2, thickness: 3/4, wood: poplar}
 head: {joint: straight}
 `
-const nothing = ['box-prepare', 'mill', 'rip', 'plane', 'plane-sides', 'shape-head', 'sand', 'mark-lines']
+const nothing = [
+  'box-prepare',
+  'mill',
+  'rip',
+  'plane',
+  'mark-lines-stick',
+  'plane-sides',
+  'shape-head',
+  'sand',
+  'mark-lines',
+]
 const atTheEnd = ['fasten-hardware', 'fasten', 'string', 'set-up']
 
 interface Feature {
@@ -31,12 +41,12 @@ const features: Record<string, Feature> = {
   },
   'a neck that runs through': {
     changes: {'neck.joins': 'through'},
-    steps: ['notch-box'],
+    steps: ['notch-box', 'cut-down'],
     cautions: ['chisel'],
   },
   'a scarfed head': {
     changes: {'head.joint': 'scarf'},
-    steps: ['saw-scarf', 'glue-head'],
+    steps: ['saw-scarf', 'glue-head', 'mark-lines-face'],
     cautions: ['scarf-saw'],
   },
   stain: {
@@ -75,7 +85,7 @@ const features: Record<string, Feature> = {
   rosewood: {
     changes: {'neck.wood': 'indian rosewood'},
     steps: [],
-    cautions: ['rosewood-dust', 'protected-wood'],
+    cautions: ['rosewood-dust', 'protected-wood', 'oily-wood'],
   },
   'burnt marks': {
     changes: {'markings.lines': 'burnt'},
@@ -85,31 +95,31 @@ const features: Record<string, Feature> = {
   'an old box whose paper comes off': {
     changes: {'box.top': '{thickness: 1/8, paper: strip}'},
     steps: ['box-strip'],
-    cautions: ['lead-paint'],
+    cautions: [],
   },
   'a short part': {
     changes: {parts: '[{name: saddle, wood: poplar, length: 2, width: 1/2, thickness: 1/4}]'},
-    steps: ['rip-small'],
-    cautions: ['short-part'],
+    steps: ['rip-small', 'trim', 'fit-parts'],
+    cautions: ['short-part', 'planer'],
   },
   'strips glued up': {
     changes: {'neck.wood': '', 'neck.laminations': '[{wood: poplar, thickness: 3/4, strips: 3}]'},
-    steps: ['glue-up'],
+    steps: ['plane-faces', 'glue-up'],
     cautions: [],
   },
   'a cap': {
     changes: {'neck.cap': '{wood: poplar, thickness: 1/16}'},
-    steps: ['glue-up-face'],
+    steps: ['glue-up-face', 'mark-lines-face'],
     cautions: ['planer'],
   },
   'a fingerboard': {
     changes: {fingerboard: '{wood: poplar, thickness: 1/4, from: 0, to: 16}'},
-    steps: ['glue-up-board'],
+    steps: ['glue-up-board', 'mark-lines-board'],
     cautions: ['planer'],
   },
   'a plate on the head': {
     changes: {'head.plate': '{wood: poplar, thickness: 1/16}'},
-    steps: ['glue-up-plate', 'rip-small'],
+    steps: ['glue-up-plate', 'rip-small', 'trim'],
     cautions: ['planer', 'short-part'],
   },
   'rounded back edges': {
@@ -119,7 +129,7 @@ const features: Record<string, Feature> = {
   },
   'a rod for a nut': {
     changes: {nut: '{kind: rod, diameter: 3/16}'},
-    steps: ['cut-rod-nut'],
+    steps: ['cut-rod-nut', 'groove-nut'],
     cautions: ['rods'],
   },
   'a rod for a bridge': {
@@ -134,7 +144,7 @@ const features: Record<string, Feature> = {
   },
   'a block to screw into': {
     changes: {'box.blocks': '[{wood: poplar, along: 2, off: 0, length: 1, width: 4, thickness: 3/8}]'},
-    steps: ['fit-blocks', 'rip-small'],
+    steps: ['fit-blocks', 'rip-small', 'trim'],
     cautions: ['short-part'],
   },
   tuners: {

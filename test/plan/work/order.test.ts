@@ -5,57 +5,14 @@ import {printedPlan} from '../../../plugins/words/printed-plan.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf, printedOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
+import {randomWork, workBases} from '../../support/random-work.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
-import {soundNecks} from '../../support/sound-necks.ts'
 
 // The laws of the order; what has to come before what: common practice, no source.
 
-const bases = [...Object.values(soundBuilds), ...Object.values(soundNecks)]
-const finishes = ['oil', 'shellac', 'wax', 'stain', 'lacquer', 'varnish', 'milk paint', 'oil', 'tea']
-
-/** Features that come and go without each other. */
-const features: readonly Record<string, string>[] = [
-  {'neck.cap': '{wood: poplar, thickness: 1/16}'},
-  {'head.plate': '{wood: poplar, thickness: 1/16}'},
-  {'head.joint': 'solid'},
-  {'head.joint': 'straight'},
-  {'neck.joins': 'through'},
-  {'neck.joins': 'end'},
-  {'neck.round-over': '1/4'},
-  {'neck.glue': 'epoxy'},
-  {fingerboard: '{wood: poplar, thickness: 1/4, from: 0, to: 12}'},
-  {markings: '{lines: burnt, dots: inlaid}'},
-  {'box.top': '{thickness: 1/8, held: glued, paper: strip}'},
-  {pickup: '{kind: piezo, jack: {hole: 3/8, in: side}}'},
-  {parts: '[{name: foot, wood: poplar, length: 2, width: 1, thickness: 1/4, count: 3}]'},
-  {bridge: '{kind: rod}'},
-  {nut: '{kind: bolt}'},
-  {screws: ''},
-  {strings: ''},
-  {tuners: ''},
-  {anchors: ''},
-  {box: ''},
-]
-const randomBuild = fc
-  .record({
-    base: fc.constantFrom(...bases),
-    chosen: fc.subarray([...features]),
-    coats: fc.subarray(finishes),
-    isFretted: fc.boolean(),
-  })
-  .map(({base, chosen, coats, isFretted}) =>
-    changed(base, {
-      scale: `{length: 24 1/4, fretted: ${isFretted}, dots: [5, 7, 12]}`,
-      ...(coats.length > 0
-        ? {finish: `[${coats.map((kind) => `{kind: ${kind}, coats: 2}`).join(', ')}]`}
-        : {}),
-      ...Object.assign({}, ...chosen),
-    }),
-  )
-
 test('whatever is built, each step comes after all that it stands on', () => {
   fc.assert(
-    fc.property(randomBuild, (text) => {
+    fc.property(randomWork, (text) => {
       const {work = [], cautions = []} = planOf(text).plan
       const at = new Map(work.map(({id}, i) => [id, i]))
       expect(at.size).toBe(work.length)
@@ -90,7 +47,7 @@ test('whatever is built, each step comes after all that it stands on', () => {
 })
 
 test('every layout place along the neck belongs to a step', () => {
-  for (const text of bases) {
+  for (const text of workBases) {
     const {work = [], layout = []} = planOf(text).plan
     const listed = work.flatMap(({stations}) => stations.map(({stationMm}) => stationMm))
     for (const {what, stationMm} of layout)
