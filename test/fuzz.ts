@@ -1,4 +1,5 @@
-import {spawnSync} from 'node:child_process'
+import {spawn, spawnSync} from 'node:child_process'
+import {once} from 'node:events'
 import {readdirSync, readFileSync} from 'node:fs'
 import {parseArgs} from 'node:util'
 import fc from 'fast-check'
@@ -9,10 +10,11 @@ import {readBody} from '../plugins/syntax/body.ts'
 import {wholeRun} from './support/whole-run.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
-npm run fuzz -- --seed=S      the same builds again
+npm run fuzz -- --seed=S      the same again
+npm run fuzz -- --journals    only whole journals, harmed at random
 
-Prints its seed. Leaves with 1 if it finds any. Two thirds of the time go to slipped builds, the rest to the suite's
-properties from other seeds.`
+Prints its seed. Leaves with 1 if it finds any. A third of the time each goes to slipped builds, to whole journals, and
+to the suite's properties from other seeds.`
 
 // Every build of the journal and of the fixtures, with some of its words changed for words that makers slip into.
 const sources = ['builds', 'test/journals']
@@ -95,35 +97,72 @@ function oddValue(value: unknown, path = 'plan'): string | undefined {
   return undefined
 }
 
-const {values} = parseArgs({options: {seconds: {type: 'string'}, seed: {type: 'string'}}})
+const {values} = parseArgs({
+  options: {seconds: {type: 'string'}, seed: {type: 'string'}, journals: {type: 'boolean'}},
+})
 const seconds = Number(values.seconds ?? '60')
 const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 31))
 if (!(seconds > 0) || !Number.isInteger(seed)) {
   console.error(usage)
   process.exit(2)
 }
+/** Longer than any journal may take, also on a busy machine. */
+const patienceMs = 300_000
+
 console.log(`seed ${seed}`)
-const found = fc.check(fc.property(build, holds), {
-  seed,
-  numRuns: 1_000_000,
-  interruptAfterTimeLimit: (seconds * 2000) / 3,
-  markInterruptAsFailure: false,
-})
-console.log(`${found.numRuns} builds tried`)
-if (found.failed) {
+const each = values.journals ? seconds : seconds / 3
+if (!values.journals) slippedBuilds()
+if (!(await harmedJournals())) process.exitCode = 1
+if (!values.journals) properties()
+
+function slippedBuilds(): void {
+  const found = fc.check(fc.property(build, holds), {
+    seed,
+    numRuns: 1_000_000,
+    interruptAfterTimeLimit: each * 1000,
+    markInterruptAsFailure: false,
+  })
+  console.log(`${found.numRuns} builds tried`)
+  if (!found.failed) return
   console.log(`${String(found.errorInstance)}\n\n${found.counterexample?.[0] ?? ''}`)
   process.exitCode = 1
 }
 
-const properties = readdirSync('test', {recursive: true, withFileTypes: true})
-  .filter(({name}) => name.endsWith('.test.ts'))
-  .map(({parentPath, name}) => `${parentPath}/${name}`)
-  .filter((file) => readFileSync(file, 'utf8').includes('support/properties.ts'))
-const until = Date.now() + (seconds * 1000) / 3
-for (let other = seed; Date.now() < until && !process.exitCode; other++) {
-  console.log(`properties, seed ${other}`)
-  const env = {...process.env, PROPERTY_SEED: String(other)}
-  process.exitCode =
-    spawnSync(process.execPath, [...wholeRun, '--reporter=dot', ...properties], {stdio: 'inherit', env})
-      .status ?? 1
+/** Harm whole journals in a process of its own; one that takes too long, or ends it, is a find, and the next follows. */
+async function harmedJournals(): Promise<boolean> {
+  const until = Date.now() + each * 1000
+  let isSound = true
+  for (let next = seed; Date.now() < until; ) {
+    const left = Math.ceil((until - Date.now()) / 1000)
+    const words = ['--import', 'tsx', 'test/fuzz-journals.ts', String(next), String(left)]
+    const child = spawn(process.execPath, words, {stdio: ['ignore', 'inherit', 'inherit', 'ipc']})
+    let patience = setTimeout(() => child.kill('SIGKILL'), patienceMs)
+    child.on('message', (message: {seed: number}) => {
+      next = message.seed
+      clearTimeout(patience)
+      patience = setTimeout(() => child.kill('SIGKILL'), patienceMs)
+    })
+    const [code, signal] = (await once(child, 'exit')) as [number | null, string | null]
+    clearTimeout(patience)
+    if (code !== 0) isSound = false
+    if (code === 0 || (code === 1 && Date.now() >= until)) break
+    console.log(`journal ${next}: ends the process with ${signal ?? code}`)
+    next++
+  }
+  return isSound
+}
+
+function properties(): void {
+  const files = readdirSync('test', {recursive: true, withFileTypes: true})
+    .filter(({name}) => name.endsWith('.test.ts'))
+    .map(({parentPath, name}) => `${parentPath}/${name}`)
+    .filter((file) => readFileSync(file, 'utf8').includes('support/properties.ts'))
+  const until = Date.now() + each * 1000
+  for (let other = seed; Date.now() < until && !process.exitCode; other++) {
+    console.log(`properties, seed ${other}`)
+    const env = {...process.env, PROPERTY_SEED: String(other)}
+    process.exitCode =
+      spawnSync(process.execPath, [...wholeRun, '--reporter=dot', ...files], {stdio: 'inherit', env})
+        .status ?? 1
+  }
 }

@@ -28,6 +28,7 @@ export interface FileTrouble {
   file: string
   is:
     | 'unreadable'
+    | 'no file'
     | 'no picture'
     | 'breaks off'
     | 'too many pixels'

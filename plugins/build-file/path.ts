@@ -9,13 +9,22 @@ import type {Pitch, Written} from './values.ts'
  * may be named by its note: `strings.D4.gauge`.
  */
 
+/**
+ * Look a word up among a record's own keys. Makers' words are looked up so and no other way: every object knows
+ * `constructor`, and a maker may have a rule, a score or a path of that name.
+ */
+export const ownAt = <T>(record: Readonly<Record<string, T>> | undefined, key: string): T | undefined =>
+  record && Object.hasOwn(record, key) ? record[key] : undefined
+
+/** Tell whether something that was read is a value; a record, also one with keys of the maker's own, is none. */
+export const isWritten = (value: object): value is Written => typeof (value as Written).text === 'string'
+
 /** Find what stands at a dotted path of a build's values: a value, a record or a list; undefined where nothing does. */
 export function valueAt(values: object, path: string): unknown {
   let at: unknown = values
   for (const step of path.split('.')) {
     if (typeof at !== 'object' || at === null) return undefined
-    const key = keyOf(at, step)
-    at = Object.hasOwn(at, key) ? (at as Tree)[key] : undefined
+    at = ownAt(at as Tree, keyOf(at, step))
   }
   return at
 }
@@ -43,7 +52,7 @@ export function setValueAt(values: object, path: string, value: unknown): void {
 /** List all that was read below some values, each with its path. */
 export function leavesOf(values: unknown, path = ''): [path: string, value: Written][] {
   if (typeof values !== 'object' || values === null) return []
-  if ('place' in values) return [[path, values as Written]]
+  if (isWritten(values)) return [[path, values]]
   const isList = Array.isArray(values)
   return Object.entries(values).flatMap(([key, value]) =>
     leavesOf(value, joined(path, isList ? String(Number(key) + 1) : key)),
@@ -119,14 +128,14 @@ export function quantityPaths(kind: Kind = buildSchema, path = ''): string[] {
  * that of the nearest key around it; the start of the file if there is none.
  */
 export function placeOf(build: Build, path: string): Place {
-  const own = build.places[path]
+  const own = ownAt(build.places, path)
   if (own) return own
   for (let around = path; around.includes('.'); ) {
     around = around.slice(0, around.lastIndexOf('.'))
-    const place = build.keys[around] ?? build.places[around]
+    const place = ownAt(build.keys, around) ?? ownAt(build.places, around)
     if (place) return place
   }
-  return build.keys.title ?? wholeFile
+  return ownAt(build.keys, 'title') ?? wholeFile
 }
 
 /** Find the path under a key whose value stands at a place, where the key's own spelling is not kept. */

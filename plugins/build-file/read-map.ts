@@ -18,7 +18,8 @@ export function readMap(
   context: ReadingContext,
 ): Record<string, unknown> | undefined {
   if (!isMap(node)) return wrongShape(node, kind, path, context)
-  const read: Record<string, unknown> = {}
+  // Without a prototype, whose keys would else be set instead of the maker's.
+  const read: Record<string, unknown> = Object.create(null)
   for (const {key, name, value} of pairsOf(
     node,
     path,

@@ -13,6 +13,7 @@ export interface ReadingContext {
   targetOf: YamlTree['targetOf']
   units: 'in' | 'mm'
   placeOf: YamlTree['placeOf']
+  /** By paths with makers' own words in them: without a prototype. */
   places: Record<string, Place>
   keys: Record<string, Place>
   problems: Problem<ReaderRule>[]

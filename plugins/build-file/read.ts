@@ -87,8 +87,8 @@ function readYaml<T>(
   const context: ReadingContext = {
     targetOf,
     placeOf,
-    places: {},
-    keys: {},
+    places: Object.create(null),
+    keys: Object.create(null),
     problems: [],
     units: unitsOf(doc.contents, targetOf) ?? journalUnits ?? 'in',
   }

@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import {placeOf} from '../build-file/path.ts'
+import {ownAt, placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
 import type {Plan} from '../plan/plan.ts'
@@ -20,19 +20,31 @@ const exists = new Set(['strung up', 'retired', 'sold', 'given'])
 export function checks(build: Build | Settled, plan: Plan): Problem<RuleName>[] {
   const settled = settle(build)
   return inOrder(
-    rules.flatMap((rule) =>
-      findings(rule.name, settled, plan).map((finding) => problemOf(finding, rule, settled, plan)),
-    ),
+    rules.flatMap((rule) => {
+      const found = rule.find?.(settled, plan) ?? []
+      const problems = found
+        .slice(0, mostOfARule)
+        .map((one) => problemOf(worded(one, rule, plan), rule, settled, plan))
+      const [last, more] = [problems.at(-1), found.length - problems.length]
+      return last && more > 0
+        ? problems.with(-1, {...last, message: `${last.message} (and ${more} more like this, not told)`})
+        : problems
+    }),
   )
 }
+
+/** More problems than this by one rule are one slip made again and again. */
+const mostOfARule = 50
 
 /** Find what one rule finds, as the paths of values; nothing is softened or accepted. */
 export function findings(name: RuleName, build: Build | Settled, plan: Plan): Finding[] {
   const rule = rules.find((rule) => rule.name === name)
-  return (rule?.find?.(settle(build), plan) ?? []).map((found) => {
-    const {at, cause, severity} = found
-    return {at, cause, severity, ...rule!.says!(found, plan)}
-  })
+  return (rule?.find?.(settle(build), plan) ?? []).map((found) => worded(found, rule!, plan))
+}
+
+function worded(found: Found, {says}: Rule, plan: Plan): Finding {
+  const {at, cause, severity} = found
+  return {at, cause, severity, ...says!(found, plan)}
 }
 
 function problemOf(
@@ -43,7 +55,7 @@ function problemOf(
 ): Problem<RuleName> {
   const cause = finding.cause ? placeOf(build, finding.cause) : undefined
   const found = finding.severity ?? severity
-  const reason = found === 'error' ? undefined : build.values.accept?.[name]
+  const reason = found === 'error' ? undefined : ownAt(build.values.accept, name)
   const isSoftened =
     about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
   return {

@@ -1,3 +1,4 @@
+import {ownAt} from '../build-file/path.ts'
 import {centsOf} from '../tables/units.ts'
 import type {Drawn, Measure} from './as-built.ts'
 import {noteName} from './notes.ts'
@@ -88,7 +89,7 @@ const groups: readonly (readonly [RegExp, (name: string) => EffectsOf])[] = [
 /** Say what a difference does; nothing where there is none, or nothing is known of it. */
 export function effectsOf(measure: Compared, context: EffectContext): Effect[] {
   if (Math.abs(measure.difference) < 1e-9) return []
-  const own = sizeEffects[measure.path]
+  const own = ownAt(sizeEffects, measure.path)
   if (own) return own(measure, context)
   for (const [pattern, effect] of groups) {
     const found = pattern.exec(measure.path)

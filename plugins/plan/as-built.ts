@@ -1,4 +1,4 @@
-import {kindAt} from '../build-file/path.ts'
+import {isWritten, kindAt, ownAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {noticeableCents} from '../tables/hearing.ts'
 import {inch} from '../tables/units.ts'
@@ -172,8 +172,8 @@ const computed: Readonly<Record<string, (drawn: Drawn) => number | undefined>> =
  */
 function plannedAt(path: string, values: BuildValues, drawn: Drawn): number | undefined {
   const isSetBack = drawn.scale?.fretted === true
-  const set = isSetBack ? toTheBridge[path]?.(drawn) : undefined
-  return set ?? writtenAt(path, values, drawn.strings) ?? computed[path]?.(drawn)
+  const set = isSetBack ? ownAt(toTheBridge, path)?.(drawn) : undefined
+  return set ?? writtenAt(path, values, drawn.strings) ?? ownAt(computed, path)?.(drawn)
 }
 
 function writtenAt(path: string, values: BuildValues, strings: Drawn['strings']): number | undefined {
@@ -183,12 +183,12 @@ function writtenAt(path: string, values: BuildValues, strings: Drawn['strings'])
     if (Array.isArray(at)) {
       const named = steps[i - 1] === 'strings' ? strings?.findIndex(({name}) => name === step) : -1
       at = at[named !== undefined && named >= 0 ? named : Number(step) - 1]
-    } else at = (at as Record<string, unknown> | undefined)?.[step]
+    } else at = ownAt(at as Record<string, unknown> | undefined, step)
   }
-  if (typeof at === 'object' && at !== null && !('place' in at)) {
+  if (typeof at === 'object' && at !== null && !isWritten(at)) {
     const kind = kindAt(path)
     const first = kind?.is === 'record' ? kind.short?.keys[0] : undefined
-    at = first ? (at as Record<string, unknown>)[first] : undefined
+    at = first ? ownAt(at as Record<string, unknown>, first) : undefined
   }
   const {mm, deg} = (at ?? {}) as {mm?: number; deg?: number}
   return mm ?? deg
@@ -214,12 +214,12 @@ function toleranceOf(
   {values, rulerMm}: Settled,
   {scale, bridge}: Drawn,
 ): {tolerance: number; toleranceFrom: ToleranceFrom} | undefined {
-  const given = values.tolerances?.[path] as {mm?: number; deg?: number} | undefined
+  const given = ownAt(values.tolerances, path) as {mm?: number; deg?: number} | undefined
   const own = unit === 'deg' ? given?.deg : unit === 'mm' ? given?.mm : undefined
   if (own !== undefined) return {tolerance: own, toleranceFrom: 'file'}
   if (unit === 'mm') {
-    const {firstMm = 0, lastMm = 0} = (toTheBridge[path] && bridge?.setAt) ?? {}
-    const usualMm = heightsMm[path]?.[scale?.fretted ? 'fretted' : 'free'] ?? rulerMm
+    const {firstMm = 0, lastMm = 0} = (ownAt(toTheBridge, path) && bridge?.setAt) ?? {}
+    const usualMm = ownAt(heightsMm, path)?.[scale?.fretted ? 'fretted' : 'free'] ?? rulerMm
     return {
       tolerance: Math.min(usualMm, rulerMm) + Math.abs(firstMm - lastMm) / 2,
       toleranceFrom: 'practice',

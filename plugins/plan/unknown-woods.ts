@@ -1,4 +1,5 @@
 import {nearest} from '../build-file/nearest.ts'
+import {isWritten} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../tables/woods.ts'
 import {woodOf} from './woods.ts'
@@ -17,7 +18,10 @@ const names = tables.flatMap((table) =>
 )
 
 const isTree = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !('place' in value)
+  typeof value === 'object' && value !== null && !isWritten(value)
+
+/** What holds keys of the maker's own, among which `wood` is no wood. */
+const ownWords: readonly string[] = ['accept', 'measured', 'played', 'tolerances']
 
 /** List the woods that the build names and the table does not know, with the nearest name that it does. */
 export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined {
@@ -30,8 +34,8 @@ export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined
     if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !isKnown) {
       found.push({path: [...keys, 'wood'].join('.'), wood, nearest: nearest(wood, names)})
     }
-    for (const key in tree) {
-      const value = tree[key]
+    for (const [key, value] of Object.entries(tree)) {
+      if (keys.length === 0 && ownWords.includes(key)) continue
       if (Array.isArray(value)) {
         value.forEach((item, i) => {
           if (isTree(item)) look(item, [...keys, key, i + 1])

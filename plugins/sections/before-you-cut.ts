@@ -18,10 +18,11 @@ export const beforeYouCut: Section = {
   needs: () => [],
   content: (input) => {
     const {build, problems} = input
+    const paths = pathsByPlace(build)
     const found = groups.flatMap(({heading, of}): RootContent[] => {
       const here = problems.filter(({severity}) => severity === of)
       if (here.length === 0) return []
-      const items = list(here.map((problem) => worded(problem, build)))
+      const items = list(here.map((problem) => worded(problem, paths.get(placeKey(problem)), build)))
       return [subHeading(heading), {...items, data: {hProperties: {className: [of]}}}]
     })
     const isSound = problems.every(({severity}) => severity === 'remark')
@@ -62,8 +63,8 @@ const groups: readonly {heading: string; of: Severity}[] = [
 ]
 
 /** Say what it is about, in the file's own words, then what was found; the link says why and how to mend it. */
-function worded(problem: Problem, build: Settled): Inline[] {
-  const about = writtenAt(build, problem)
+function worded(problem: Problem, path: string | undefined, build: Settled): Inline[] {
+  const about = path === undefined ? undefined : written(build, path)
   const {message} = problem
   const sentence = (about ? message : message.charAt(0).toUpperCase() + message.slice(1)).replace(
     /(?<![.?!])$/,
@@ -77,19 +78,23 @@ function worded(problem: Problem, build: Settled): Inline[] {
   ]
 }
 
-/**
- * Give what the front matter says at a place, as its key and value: `screws.1.length: 1`; the key alone where
- * nothing is said, undefined where the place is not in the front matter.
- */
-function writtenAt(build: Settled, {line, column}: Pick<Place, 'line' | 'column'>): string | undefined {
-  const isHere = ([, place]: [string, Place]) => place.line === line && place.column === column
-  const longest = (all: Settled['places']) =>
-    Object.entries(all)
-      .filter(isHere)
-      .map(([path]) => path)
-      .sort((a, b) => b.length - a.length)[0]
-  const path = longest(build.places) ?? longest(build.keys)
-  if (!path) return undefined
+/** Give what the front matter says at a path, as its key and value: `screws.1.length: 1`; the key alone where nothing is. */
+function written(build: Settled, path: string): string {
   const text = textAt(build.values, path)
   return text === undefined ? path : `${path}: ${text}`
+}
+
+const placeKey = ({line, column}: Pick<Place, 'line' | 'column'>): string => `${line}:${column}`
+
+/** Find the longest path of the front matter at each place where a value, or else a key, begins. */
+function pathsByPlace({places, keys}: Settled): Map<string, string> {
+  const paths = new Map<string, string>()
+  for (const [path, place] of Object.entries(keys)) addLonger(paths, placeKey(place), path)
+  const ofValues = new Map<string, string>()
+  for (const [path, place] of Object.entries(places)) addLonger(ofValues, placeKey(place), path)
+  return new Map([...paths, ...ofValues])
+}
+
+function addLonger(paths: Map<string, string>, place: string, path: string): void {
+  if (path.length > (paths.get(place)?.length ?? -1)) paths.set(place, path)
 }

@@ -11,7 +11,7 @@ export const mostOf: Readonly<Record<Excess, number>> = {
   headings: 1000,
   lines: 20_000,
   references: 500_000,
-  signs: 40_000,
+  signs: 20_000,
 }
 
 export interface TooMuch {

@@ -1,3 +1,4 @@
+import {ownAt} from '../build-file/path.ts'
 import {writeLength} from '../build-file/quantities/write-length.ts'
 import type {Brought, WoodHere} from '../plan/cautions/bench-facts.ts'
 import type {Caution} from '../plan/cautions.ts'
@@ -130,7 +131,7 @@ const placeNames: Readonly<Record<string, string>> = {
   'box.top': 'top',
   'box.blocks': 'blocks',
 }
-const placeName = (where: string) => placeNames[where] ?? where
+const placeName = (where: string) => ownAt(placeNames, where) ?? where
 
 function sentence(clauses: readonly string[]): string {
   const all = clauses.join('; ')

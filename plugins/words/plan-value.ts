@@ -26,15 +26,15 @@ export function planValue(plan: PrintedPlan, path: string): FoundValue {
   let at: unknown = plan
   let key = ''
   for (const step of steps) {
-    const known = Object.entries(Object(at)).filter(([, value]) => value !== undefined)
-    const names = Array.isArray(at) ? itemNames(at, plan) : known.map(([name]) => name)
+    const there = Object.entries(Object(at)).filter(([, value]) => value !== undefined)
+    const names = Array.isArray(at) ? itemNames(at, plan) : there.map(([name]) => name)
     const found = Array.isArray(at)
       ? step
       : unitEndings.map((ending) => step + ending).find((name) => names.includes(name))
     const index = names.indexOf(found ?? '')
     if (index < 0) return missing(steps, Array.isArray(at) ? {step, names} : undefined)
     if (!Array.isArray(at)) key = found ?? ''
-    at = known[index]?.[1]
+    at = there[index]?.[1]
   }
   if (typeof at === 'number' || typeof at === 'string' || typeof at === 'boolean')
     return {is: 'value', key, value: at}
@@ -51,8 +51,11 @@ function itemNames(list: readonly unknown[], plan: PrintedPlan): string[] {
   })
 }
 
+/** The known names by their steps. */
+const known = planValues.map((name) => ({name, parts: name.split('.')}))
+
 function missing(steps: string[], list?: {step: string; names: string[]}): FoundValue {
-  const pattern = planValues.find((known) => fits(known, steps))
+  const pattern = known.find(({parts}) => fits(parts, steps))?.name
   if (pattern && !list) return {is: 'open', pattern}
   if (pattern && list) {
     const at = steps.indexOf(list.step)
@@ -61,13 +64,12 @@ function missing(steps: string[], list?: {step: string; names: string[]}): Found
   if (below(steps).length > 0) return {is: 'unknown', likely: below(steps)}
   const likely = nearest(
     steps.join('.'),
-    planValues.map((known) => fill(known, steps)),
+    known.map(({parts}) => fill(parts, steps)),
   )
   return {is: 'unknown', likely: likely ? [likely] : []}
 }
 
-function fits(known: string, steps: readonly string[]): boolean {
-  const parts = known.split('.')
+function fits(parts: readonly string[], steps: readonly string[]): boolean {
   return parts.length === steps.length && parts.every((part, at) => part === '*' || endsAs(part, steps[at]!))
 }
 
@@ -76,23 +78,16 @@ function endsAs(part: string, step: string): boolean {
 }
 
 /** Put the steps as written where a known name has a `*`. */
-function fill(known: string, steps: readonly string[]): string {
-  return known
-    .split('.')
-    .map((part, at) => (part === '*' ? (steps[at] ?? '1') : part))
-    .join('.')
+function fill(parts: readonly string[], steps: readonly string[]): string {
+  return parts.map((part, at) => (part === '*' ? (steps[at] ?? '1') : part)).join('.')
 }
 
 /** List some of the values that lie below a path which names a group of them. */
 function below(steps: readonly string[]): string[] {
-  return planValues
-    .filter(
-      (known) =>
-        known.split('.').length > steps.length &&
-        fits(known.split('.').slice(0, steps.length).join('.'), steps),
-    )
+  return known
+    .filter(({parts}) => parts.length > steps.length && fits(parts.slice(0, steps.length), steps))
     .slice(0, 4)
-    .map((known) => fill(known, steps))
+    .map(({parts}) => fill(parts, steps))
 }
 
 /**

@@ -107,8 +107,18 @@ export function printedPlan(plan: Plan): PrintedPlan {
 
 /** Write the plan and what the checks found in it as one JSON object, ended by a line feed. */
 export function planJson(plan: Plan, problems: readonly Problem[]): string {
-  return `${JSON.stringify({...printedPlan(plan), problems}, null, 2)}\n`
+  return `${plainJson({...printedPlan(plan), problems}, 2)}\n`
 }
+
+// Controls and marks that turn the direction of writing, which a terminal obeys: U+007F-9F, 200E-F, 2028-2E, 2066-69.
+const obeyed = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g
+
+/** Write a value as JSON that a terminal shows and does not obey. */
+export const plainJson = (value: unknown, indent = 0): string =>
+  JSON.stringify(value, null, indent).replace(
+    obeyed,
+    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  )
 
 function printedNeck({bow, budget, ...neck}: Neck): PrintedNeck {
   return {

@@ -1,4 +1,5 @@
 import {basename} from 'node:path'
+import {plainJson} from '../../plugins/words/printed-plan.ts'
 import {findFile, notThere} from '../journal/find-file.ts'
 import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
@@ -30,7 +31,7 @@ async function named(file: string): Promise<FileProblems> {
   const found = await findFile(file, from, root)
   if ('build' in found)
     return settingsFiles.includes(basename(found.build.path)) ? settings(found.build) : readOne(found, root)
-  console.error(notThere(file, found))
+  console.error(printable(notThere(file, found)))
   process.exit(2)
 }
 
@@ -41,14 +42,14 @@ async function settings({file, path, folder}: BuildFile): Promise<FileProblems> 
 
 const files = await (positionals.length > 0 ? Promise.all(positionals.map(named)) : all()).catch(
   (error: Error) => {
-    console.error(error.message)
+    console.error(printable(error.message))
     process.exit(1)
   },
 )
 const failed = fails(files)
 console.log(
   values.json
-    ? JSON.stringify({files: files.map(({file, problems}) => ({file, problems})), failed})
+    ? plainJson({files: files.map(({file, problems}) => ({file, problems})), failed})
     : report(files),
 )
 process.exitCode = failed ? 1 : 0

@@ -1,7 +1,7 @@
 import {planJson} from '../../plugins/words/printed-plan.ts'
 import {findFile, notThere} from '../journal/find-file.ts'
 import {readOne} from '../journal/read-one.ts'
-import {fails, report} from './report.ts'
+import {fails, printable, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run --silent plan -- FILE    prints the plan of one build file as JSON
@@ -20,6 +20,6 @@ if ('build' in found) {
   if (problems.length > 0) console.error(report(files, process.stderr))
   process.exitCode = fails(files) ? 1 : 0
 } else {
-  console.error(notThere(file, found))
+  console.error(printable(notThere(file, found)))
   process.exitCode = 2
 }

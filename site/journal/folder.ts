@@ -1,5 +1,6 @@
 import {readdir, realpath, stat} from 'node:fs/promises'
 import {basename, join, sep} from 'node:path'
+import {isPicture} from '../../plugins/checks/own-files.ts'
 import type {BuildFile} from './list-builds.ts'
 
 /**
@@ -40,7 +41,8 @@ async function listFolder(folder: string, leaveOut: ReadonlySet<string> = new Se
       const path = await realpath(join(folder, inside)).catch(() => undefined)
       if (!path?.startsWith(folder + sep)) continue
       const kind = await stat(path).catch(() => undefined)
-      if (kind?.isFile()) files.push(inside)
+      // A pipe or a folder where a picture belongs is told as what it is, not as missing.
+      if (kind && (!kind.isDirectory() || isPicture(name))) files.push(inside)
       if (kind?.isDirectory() && !seen.has(path)) {
         seen.add(path)
         await walk(inside)

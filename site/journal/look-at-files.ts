@@ -5,7 +5,7 @@ import {endingOf, isPicture, namedFiles, plainPath} from '../../plugins/checks/o
 import type {PictureLook} from '../pictures/look.ts'
 import type {Steps} from '../steps/steps.ts'
 import {isOwnName} from './own-names.ts'
-import {readPlainFile, statPlainFile} from './plain-file.ts'
+import {type FileFault, readPlainFile, statPlainFile} from './plain-file.ts'
 
 // What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
 const published = new Set('mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' '))
@@ -23,6 +23,9 @@ export interface LookedAt {
   troubles: FileTrouble[]
 }
 
+const troubleOf = (fault: FileFault): FileTrouble['is'] =>
+  fault === 'too large' || fault === 'no file' ? fault : 'unreadable'
+
 /** Look at the files that a build names and that lie in its `folder` (absolute, resolved): `there` lists those. */
 export async function lookAtFiles(
   build: Build,
@@ -38,12 +41,12 @@ export async function lookAtFiles(
     if (!isPicture(file)) {
       if (isOwnName(file)) return 'name taken'
       const kind = await statPlainFile(join(folder, file), mostFileBytes, folder)
-      if ('trouble' in kind) return kind.trouble === 'too large' ? 'too large' : 'unreadable'
+      if ('trouble' in kind) return troubleOf(kind.trouble)
       files.push(file)
       return undefined
     }
     const read = await readPlainFile(join(folder, file), mostPictureBytes, folder)
-    if ('trouble' in read) return read.trouble === 'too large' ? 'too large' : 'unreadable'
+    if ('trouble' in read) return troubleOf(read.trouble)
     const seen = await steps.look(read)
     if (!seen.trouble) pictures.set(file, seen)
     return seen.trouble

@@ -1,4 +1,5 @@
 import type {Build} from '../../plugins/build-file/build.ts'
+import {ownAt} from '../../plugins/build-file/path.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
@@ -124,7 +125,7 @@ function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {
 
 /** Take a key of the front matter and its value out of the text. */
 function withoutLineOf(key: string, {text, build}: Pick<PlannedBuild, 'text' | 'build'>): string {
-  const [from, to] = [build.keys[key], build.places[key]]
+  const [from, to] = [ownAt(build.keys, key), ownAt(build.places, key)]
   if (!from || !to) return text
   const lines = text.split(/(?<=\n)/)
   const before = lines[from.line - 1]!.slice(0, from.column - 1)

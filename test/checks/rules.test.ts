@@ -73,3 +73,11 @@ function replaced(file: string, {line, column, endLine, endColumn}: Place, text:
   lines.splice(line - 1, endLine - line + 1, before + text + after)
   return lines.join('\n')
 }
+
+test('one slip made a thousand times is told fifty times, and how often it was made', async () => {
+  const takes = Array.from({length: 1000}, (_, at) => `A${at}`).join(', ')
+  const {problems} = await knowExample(fileOf(`started: 2026-03-07\ntake: [${takes}]`), {text: ''})
+  const told = problems.filter(({message}) => /\bA\d+\b/.test(message))
+  expect(told).toHaveLength(50)
+  expect(told.at(-1)!.message).toContain('(and 950 more like this, not told)')
+})

@@ -105,6 +105,16 @@ describe('played', () => {
     expect(text).toMatch(/2026-03-16 \| yes +\| +5 \| +\|/)
     expect(text).toMatch(/2026-04-01 \| with changes +\| +\| dry, thin \|/)
   })
+
+  it('grows with what is written, and no further, where every day has scores of its own', () => {
+    const scores = (day: number) => Array.from({length: 10}, (_, at) => `own-${day}-${at}: 3`).join(', ')
+    const days = (count: number) =>
+      Array.from({length: count}, (_, day) => `{on: 2026-03-16, scores: {${scores(day)}}}`).join(', ')
+    const cells = (count: number) =>
+      words(played, input(`title: x\nplayed: [${days(count)}]`)).split('|').length
+    expect(cells(80)).toBeLessThan(2.5 * cells(40))
+    expect(words(played, input(`title: x\nplayed: [${days(3)}]`))).toContain('own-2-8 3, own-2-9 3')
+  })
 })
 
 describe('where it comes from', () => {

@@ -1,3 +1,4 @@
+import {execFileSync} from 'node:child_process'
 import {mkdirSync, readFileSync, writeFileSync} from 'node:fs'
 import {join} from 'node:path'
 import sharp from 'sharp'
@@ -22,6 +23,8 @@ const bad: Record<string, RegExp> = {
   'leads.svg': /leads to other files/,
   'really-svg.jpg': /leads to other files/,
   'torn.webp': /cannot be opened/,
+  'pipe.jpg': /is no file but a folder, a pipe or a device/,
+  'folder.jpg': /is no file but a folder, a pipe or a device/,
 }
 
 const friendly = tempJournal({'builds/needle-box.md': fourLines('Needle box')})
@@ -44,6 +47,7 @@ ${Object.keys(bad)
   'builds/slipway/leads.svg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
   'builds/slipway/really-svg.jpg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
   'builds/slipway/empty.jpg': '',
+  'builds/slipway/folder.jpg/within.txt': '',
   'builds/slipway/torn.webp': 'RIFF....WEBP',
   'builds/slipway/index.html/a.mp3': 'a',
   'builds/slipway/plan.json/b.mp3': 'b',
@@ -68,6 +72,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'half.jpg'), large.subarray(0, large.length / 2))
   const wide = sharp({create: {width: 60_000, height: 1, channels: 3, background: '#987'}})
   writeFileSync(join(folder, 'wide.png'), await wide.png().toBuffer())
+  execFileSync('mkfifo', [join(folder, 'pipe.jpg')])
   mkdirSync(join(journal.root, 'builds/secret'))
   writeFileSync(join(journal.root, 'builds/secret/front.png'), await sharp(photo).png().toBuffer())
   // Nothing but a length: no disk is filled.
@@ -94,7 +99,9 @@ describe('a picture that cannot be shown', () => {
   })
   test('is told on the page, and none of its bytes is published', () => {
     expect(page.match(/this photograph cannot be shown/g)!.length).toBeGreaterThanOrEqual(6)
-    expect(Object.keys(site).filter((name) => /half|empty|wide|leads|really|torn/.test(name))).toEqual([])
+    expect(
+      Object.keys(site).filter((name) => /half|empty|wide|leads|really|torn|pipe|folder/.test(name)),
+    ).toEqual([])
   })
   test('leaves the other builds as they are', () => {
     friendly.run('build')

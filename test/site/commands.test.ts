@@ -1,5 +1,14 @@
 import {spawnSync} from 'node:child_process'
-import {cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
@@ -89,6 +98,13 @@ describe('plan', () => {
     expect(JSON.parse(stdout)).toMatchObject({slug: 'broken', problems: [{rule: 'unreadable-yaml'}]})
     expect(stderr).toContain('unreadable-yaml')
   })
+  test('shows what a terminal would obey as its number, and is JSON all the same', () => {
+    const title = 'A\u009b31m\u202eB\u2066C'
+    writeFileSync(join(home, 'signs.md'), `---\ntitle: ${title}\n---\n`)
+    const {stdout, stderr} = run('plan', 'signs.md')
+    expect(stdout + stderr).not.toMatch(/[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/)
+    expect(JSON.parse(stdout)).toMatchObject({title})
+  })
   test('leaves with 2, and nothing on standard output, where the file is not there', () =>
     expect(run('plan', 'nowhere.md')).toMatchObject({status: 2, stdout: ''}))
   test('says how it is used', () =>
@@ -110,8 +126,26 @@ describe('new', () => {
     expect(run('new', 'needle-box-one')).toMatchObject({status: 1})
     expect(run('new', 'lantern-pier')).toMatchObject({status: 1})
   })
+  test('leaves no file behind where it cannot write one', () => {
+    symlinkSync('nowhere/at-all.md', join(home, 'builds/dangling.md'))
+    expect(run('new', 'dangling')).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('is there already'),
+    })
+    expect(existsSync(join(home, 'builds/nowhere'))).toBe(false)
+    rmSync(join(home, 'builds/dangling.md'))
+    writeFileSync(join(home, 'builds/broken-past.md'), '---\ntitle: {A\n---\n')
+    expect(run('new', 'after-it', '--from', 'broken-past')).toMatchObject({
+      status: 1,
+      stderr: expect.stringContaining('cannot be read'),
+    })
+    expect(existsSync(join(home, 'builds/after-it.md'))).toBe(false)
+    rmSync(join(home, 'builds/broken-past.md'))
+  })
   test.each([
     [['Big Box'], 'big-box'],
+    [['readme'], 'never a build'],
+    [['a'.repeat(121)], 'at most 120 characters'],
     [['a', '--kind', 'diatnic'], 'was diatonic meant?'],
     [['a', '--from', 'lantern-peer'], 'was lantern-pier meant?'],
     [['a', '--scale', '24 inn'], '24 in would do'],

@@ -1,3 +1,4 @@
+import {ownAt} from '../../build-file/path.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {HazardName} from '../../tables/hazards.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
@@ -152,7 +153,7 @@ function woodsUsed(values: BuildValues): WoodUsed[] {
 
 function used(name: string, at: Pick<WoodUsed, 'where' | 'places'>): WoodUsed {
   const row = woodOf(name)?.row
-  const of = row === undefined ? undefined : loose[row]?.of
+  const of = row === undefined ? undefined : ownAt(loose, row)?.of
   // The kinds (hardwood, unknown) may mean anything, and so warn of nothing in particular.
   const rows = row === undefined || typeof of === 'string' ? [] : (of ?? [row])
   return {
@@ -160,9 +161,9 @@ function used(name: string, at: Pick<WoodUsed, 'where' | 'places'>): WoodUsed {
     ...at,
     rows,
     isLoose: of !== undefined,
-    isSheet: boards.test(name) || rows.some((one) => table[one]?.kind === 'sheet'),
+    isSheet: boards.test(name) || rows.some((one) => ownAt(table, one)?.kind === 'sheet'),
     trade: rows.flatMap((one) => {
-      const listing = table[one]?.trade
+      const listing = ownAt(table, one)?.trade
       return listing === undefined ? [] : [{row: one, listing}]
     }),
   }

@@ -1,3 +1,4 @@
+import {ownAt} from '../../build-file/path.ts'
 import type {HazardName} from '../../tables/hazards.ts'
 import {oilyWoods, type WoodHazardRow, woodHazards} from '../../tables/wood-hazards.ts'
 import type {BenchFacts, Trigger, WoodHere, WoodUsed} from './bench-facts.ts'
@@ -33,7 +34,7 @@ const isGlued = (place: string) => place !== 'box' && place !== 'box.top'
 /** Find each wood whose dust does what is asked. */
 function harmful(does: (row: WoodHazardRow) => boolean) {
   return found((row) => {
-    const hazard = woodHazards[row]
+    const hazard = ownAt(woodHazards, row)
     return hazard !== undefined && does(hazard)
   })
 }

@@ -43,7 +43,7 @@ export const finishSteps: WorkGroup = (facts) => {
       after: [...ready, ...(row.name === 'stain' ? [] : ['fret-ends']), ...before],
       words: ['finish', 'finishing', ...row.words],
     }
-    before = [...before, id]
+    before = [id]
     return step
   })
   return [

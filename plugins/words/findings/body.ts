@@ -50,7 +50,7 @@ const excesses = {
   headings: 'a thousand headings',
   lines: 'twenty thousand lines',
   references: 'half a million letters of addresses that references repeat',
-  signs: 'forty thousand signs of Markdown and HTML',
+  signs: 'twenty thousand signs of Markdown and HTML',
 }
 
 export function tooMuchProse({of}: {of: keyof typeof excesses}): Wording {

@@ -53,7 +53,10 @@ interface InTrouble {
   is: FileTrouble['is']
 }
 
+const noFile = 'is no file but a folder, a pipe or a device; lay a file of that name beside the build'
+
 const pictureTroubles: Readonly<Record<FileTrouble['is'], string>> = {
+  'no file': noFile,
   unreadable: 'cannot be read; look at its rights, or lay it beside the build anew',
   'no picture': 'cannot be opened; save it as JPEG, PNG or WebP',
   'breaks off': 'breaks off before its end; copy it from the camera again',
@@ -76,6 +79,8 @@ export function fileUnpublished({target, is}: InTrouble): Wording {
       ? 'is larger than 100 MB, more than many sites can hold; save it as MP3 or smaller'
       : is === 'name taken'
         ? 'would lie where the page has a file of its own; give it, or its folder, another name'
-        : 'cannot be read; look at its rights, or lay it beside the build anew'
+        : is === 'no file'
+          ? noFile
+          : 'cannot be read; look at its rights, or lay it beside the build anew'
   return {message: `the file ${target} is not published: it ${why}`}
 }

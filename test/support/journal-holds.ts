@@ -1,0 +1,84 @@
+import {readFileSync} from 'node:fs'
+import {join} from 'node:path'
+import {type Cache, openCache} from '../../site/cache.ts'
+import {printable, report} from '../../site/commands/report.ts'
+import {makeSite} from '../../site/make/make-site.ts'
+import type {Page, Unmade} from '../../site/page.ts'
+import {pagesOfBuilds, pagesOfTheJournal} from '../../site/pages/all.ts'
+import {writeSite} from '../../site/publish/write-site.ts'
+import type {FileProblems} from '../../site/site-data.ts'
+import {xmlFault} from './xml-fault.ts'
+
+/** Never on a page: what lies beside a journal and not in it. */
+export const secret = 'WHAT-NOBODY-MAY-READ'
+
+/** Make a whole site of the journal at `root`, as `build` does, and list what no journal may bring about. */
+export async function whatIsWrong(root: string, cache: Cache, isWritten: boolean): Promise<string[]> {
+  const found: string[] = []
+  const options = {prefix: '/', isWriting: isWritten, assets: {}}
+  const made = await makeSite(root, options, cache).catch((error: Error) => {
+    // Without a folder of builds there is nothing to go on, and the message says which.
+    if (!/^(there is no folder|the folder) builds\//.test(error.message))
+      found.push(`it stops: ${error.stack}`)
+    return undefined
+  })
+  if (!made) return found
+  const {site, problems} = made
+  found.push(...problems.flatMap((file) => oddPlaces(file, root)))
+  if (made.isStopped && !problems.some((file) => file.problems.some(({severity}) => severity === 'error')))
+    found.push('it stops, and names no file')
+  const raw = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/
+  const said = [
+    ...site.unread.map(({file, message}) => printable(`${file} ${message}`)),
+    report(problems),
+  ].join('\n')
+  if (raw.test(said)) found.push(`the terminal gets ${JSON.stringify(raw.exec(said)![0])}`)
+  const unmade: Unmade[] = []
+  const own = pagesOfBuilds(site, unmade)
+  const pages = [...own, ...pagesOfTheJournal(site, own, unmade)]
+  const files = site.builds.flatMap((one) => one.files)
+  for (const page of pages) found.push(...oddPage(page))
+  for (const {address, bytes} of files) {
+    const content = Buffer.from(await bytes())
+    if (content.includes(secret)) found.push(`${address} holds what lies outside`)
+    const fault = address.endsWith('.svg') ? xmlFault(content.toString()) : undefined
+    if (fault) found.push(`${address} is no XML: ${fault}`)
+  }
+  if (isWritten) unmade.push(...(await writeSite({pages, files}, site.around, join(root, '_site'))))
+  return [...found, ...unmade.map(({address, message}) => `${address} is not made: ${message}`)]
+}
+
+/** A problem that no maker can find, or that is this program's own fault. */
+function oddPlaces({file, problems}: FileProblems, root: string): string[] {
+  const text = textOf(join(root, file))
+  const lines = text?.replace(/^\ufeff/, '').split(/\r\n?|\n/)
+  return problems.flatMap(({rule, message, line, column}) => {
+    if (rule === 'program-fails') return [`${file}: ${message}`]
+    const isOutside = lines
+      ? line < 1 || line > lines.length || column < 1 || column > lines[line - 1]!.length + 2
+      : line !== 1
+    return isOutside ? [`${rule} stands at ${file}:${line}:${column}, outside the file`] : []
+  })
+}
+
+function textOf(path: string): string | undefined {
+  try {
+    return readFileSync(path, 'utf8')
+  } catch {
+    return undefined
+  }
+}
+
+function oddPage({address, content}: Page): string[] {
+  try {
+    const text = content()
+    if (text.includes(secret)) return [`${address} holds what lies outside`]
+    const fault = address.endsWith('.xml') ? xmlFault(text) : undefined
+    return fault ? [`${address} is no XML: ${fault}`] : []
+  } catch (error) {
+    return [`${address} is not made: ${(error as Error).stack}`]
+  }
+}
+
+/** A cache of this run alone. */
+export const cacheAt = (folder: string): Cache => openCache(folder, 'fuzz')
