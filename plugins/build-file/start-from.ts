@@ -79,7 +79,7 @@ function writtenPlainly(source: string): string | undefined {
   const {front} = splitFrontMatter(plainLines(source))
   if (!front) return undefined
   const tree = yamlTree(front.yaml, front.firstLine)
-  const isReadable = tree.soundUpToLine === Number.POSITIVE_INFINITY
+  const isReadable = tree.problems.every(({severity}) => severity !== 'error')
   if (!isReadable || !(isMap(tree.doc.contents) || !tree.doc.contents)) return undefined
   writePlainly(tree)
   return frame(tree.doc)

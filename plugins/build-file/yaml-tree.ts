@@ -101,7 +101,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     if (!range) return {line: firstLine, column: 1, endLine: firstLine, endColumn: 1}
     return between(range[0] + from, to === undefined ? range[1] : range[0] + to)
   }
-  for (const alias of empty)
+  for (const alias of empty.slice(0, mostWarnings))
     problems.push({
       rule: 'unreadable-yaml',
       severity: 'error',

@@ -14,6 +14,17 @@ const screws = (
   `neck: {joins: on top, width: 1 5/8, thickness: 13/16}\nbox: {length: 10, width: 7, depth: 2, at: 16, top: {thickness: 1/8, held: screwed}, ${blocks}}\nscrews: [{${row}, into: neck}]`
 
 export const screwRules = {
+  'too-many-screws': rule({
+    severity: 'error',
+    about: 'file',
+    what: 'More screws than can be planned.',
+    why: 'Every place along is combined with every one across, so a long list of both is most often a slip.',
+    mend: 'Look at the lists of at, off and down: each row is for screws that stand in a grid.',
+    passes: screws('size: 6, length: 1, at: [17 1/4], off: [0], through: [block, top]'),
+    fails: screws(`size: 6, length: 1, at: [${Array(30).fill('18')}], off: [${Array(30).fill('0')}]`),
+    find: (_, {tooManyScrews: found}) => (found ? [{...found, at: 'screws'}] : []),
+    says: words.tooManyScrews,
+  }),
   'screw-comes-out': rule({
     severity: 'fault',
     what: 'A screw whose tip comes within 1/8 in of the far face, or out of it.',

@@ -19,7 +19,7 @@ import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import {type EndJoint, planEndJoint} from './fasteners/end-joint.ts'
 import {type Fastener, planFasteners} from './fasteners/fasteners.ts'
 import {planJointPull} from './fasteners/joint-loads.ts'
-import {planScrewPlaces, type ScrewPlace} from './fasteners/screw-places.ts'
+import {planScrewPlaces, type ScrewPlace, screwsTooMany} from './fasteners/screw-places.ts'
 import {type Hole, planHoles} from './holes.ts'
 import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
 import {planLayout, type Station} from './layout.ts'
@@ -94,6 +94,8 @@ export interface Plan {
         most: number
       }
     | undefined
+  /** More screws than can be planned. */
+  tooManyScrews?: {count: number; most: number} | undefined
   stockTroubles?: StockTrouble[] | undefined
   bill?: BillRow[] | undefined
   cost?: Cost | undefined
@@ -240,6 +242,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     workTime,
     cuts,
     tooManyParts: partsTooMany(values),
+    tooManyScrews: screwsTooMany(values),
     stockTroubles: planStockTroubles(values, context),
     bill,
     cost,

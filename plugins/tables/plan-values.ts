@@ -665,6 +665,8 @@ export const planValues: readonly string[] = [
   'cuts.trimMm',
   'tooManyParts.count',
   'tooManyParts.most',
+  'tooManyScrews.count',
+  'tooManyScrews.most',
   'stockTroubles.*.kind',
   'stockTroubles.*.at',
   'stockTroubles.*.id',

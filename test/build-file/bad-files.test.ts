@@ -170,6 +170,10 @@ describe('more than anybody writes is told once, and the rest of the file is rea
     expect(problems.at(-1)).toMatchObject({rule: 'too-many-problems', line: 103})
     expect(build.values.box?.length?.text).toBe('10')
   })
+  test('aliases that stand for nothing', () => {
+    const {problems} = rulesOf(`tags: [${many(5000, (at) => `*a${at}`).join(', ')}]`)
+    expect(problems.map(({rule}) => rule)).toEqual(['out-of-range', ...Array(20).fill('unreadable-yaml')])
+  })
   test('aliases in a list of values', () => {
     const {problems} = rulesOf(`tags: [&a x, ${many(20_000, () => '*a').join(', ')}]`)
     expect(problems.map(({rule}) => rule)).toEqual(['alias-bomb'])

@@ -161,6 +161,7 @@ test('a build that cannot be read is not started from', () => {
     fenced(['box: {length: 1']),
     fenced(['- a']),
     fenced(['a: &a [*a]']),
+    fenced(['tags: [*wood]']),
   ])
     expect(startFrom(text, 'slipway')).toBeUndefined()
 })

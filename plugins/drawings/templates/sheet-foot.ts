@@ -48,8 +48,13 @@ export function sheetFoot(foot: Foot, widthMm: number): Shape[] {
 function words(text: string, at: Point, sizeMm: number, roomMm: number): Text {
   const size = Math.max(2.4, Math.min(sizeMm, (sizeMm * roomMm) / textWidthMm(text, sizeMm)))
   if (textWidthMm(text, size) <= roomMm) return label(text, at, size)
-  let short = text
-  while (short && textWidthMm(`${short}…`, size) > roomMm) short = short.slice(0, -1)
+  let short = ''
+  let widthMm = textWidthMm('…', size)
+  for (const letter of text) {
+    widthMm += textWidthMm(letter, size)
+    if (widthMm > roomMm) break
+    short += letter
+  }
   return label(`${short.trimEnd()}…`, at, size)
 }
 

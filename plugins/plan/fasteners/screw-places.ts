@@ -21,11 +21,25 @@ export interface ScrewPlace {
   downPath?: string | undefined
 }
 
+/** More screws than this in one build are a slip of the pen: every place along is combined with every one across. */
+const mostScrews = 500
+
+/** Say how many screws the file's rows come to, where those are more than can be planned. */
+export function screwsTooMany({screws = []}: BuildValues): {count: number; most: number} | undefined {
+  const lengthOf = (list: readonly unknown[] | undefined) => list?.length || 1
+  const count = screws.reduce(
+    (sum, {at, along, off, down}) => sum + (at ?? along ?? []).length * lengthOf(off) * lengthOf(down),
+    0,
+  )
+  return count > mostScrews ? {count, most: mostScrews} : undefined
+}
+
 /**
  * Spread the rows of screws out, in the file's order: every `at` (or `along`) with every `off` and every `down`, a screw
- * each. One without `off` stands on the centre line.
+ * each. One without `off` stands on the centre line. Undefined where there are none, or too many.
  */
 export function planScrewPlaces(values: BuildValues, place: BoxPlace | undefined): ScrewPlace[] | undefined {
+  if (screwsTooMany(values)) return undefined
   const screws = (values.screws ?? []).flatMap((row, i) => {
     const of = `screws.${i + 1}`
     const key = row.at ? 'at' : 'along'

@@ -106,6 +106,12 @@ export function screwOverloaded({
   }
 }
 
+export function tooManyScrews({count, most}: {count: number; most: number}): Wording {
+  return {
+    message: `${count} screws are listed, every place along with every one across; at most ${most} are planned`,
+  }
+}
+
 export function screwOffBox({mm}: {mm: number}, ruler: Ruler): Wording {
   const text = writeLength(mm, ruler)
   return {message: `this screw stands past the edge of the box; ${text} would do`, expected: [text]}
