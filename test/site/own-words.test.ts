@@ -60,7 +60,14 @@ async function faultsOf(text: string, isMade = true) {
   const read = await steps.read({slug: 'constructor', text, journal: {}})
   const surroundings = {files: ['constructor'], builds: [{slug: 'toString', basedOn: '__proto__'}]}
   const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
-  const page = {path: 'a.md', relatives: {copies: []}, pictures: new Map(), published: [], pathPrefix: '/'}
+  const page = {
+    path: 'a.md',
+    relatives: {copies: []},
+    pictures: new Map(),
+    published: [],
+    pathPrefix: '/',
+    isForVisitors: false,
+  }
   const made = isMade ? await steps.make({planned, readKey: read.key, text, ...page}) : undefined
   const given = isMade
     ? await steps.give({planKey: 'a', build: planned.build, plan: planned.plan, text, journal: {}})
