@@ -31,6 +31,12 @@ export interface ListOf<K = unknown> {
   /** At most this many items; more is a slip. */
   most?: number
 }
+interface ShortForm<K extends string> {
+  keys: readonly K[]
+  between: ' x ' | ' ' | ''
+  /** The first is the larger, so that the other way round is asked about: a board 1 1/2 x 3/4. */
+  isFalling?: true
+}
 interface Fields {
   [key: string]: Kind
 }
@@ -39,7 +45,7 @@ export interface RecordOf<F extends Fields = Fields> {
   fields: F
   says: string
   /** The keys that one line of text stands for, in order, and what parts them. */
-  short?: {keys: readonly (keyof F & string)[]; between: ' x ' | ' ' | ''}
+  short?: ShortForm<keyof F & string>
   /** The word `none` says that there is none. */
   none?: true
 }
@@ -128,7 +134,7 @@ export const record = <F extends Fields>(
   says: string,
   fields: F,
   more: {
-    short?: {keys: readonly (keyof F & string)[]; between: ' x ' | ' ' | ''}
+    short?: ShortForm<keyof F & string>
     none?: true
   } = {},
 ): RecordOf<F> => ({is: 'record', fields, says, ...more})

@@ -38,3 +38,7 @@ function lettersApart(word: string): (other: string) => number {
     return Math.max(word.length, other.length) - shared
   }
 }
+
+/** Say whether two words differ by no more than a slip of the hand or two; that of neighbours is taken for one. */
+export const isSlip = (word: string, other: string, most = 2): boolean =>
+  distance(word.toLowerCase(), other.toLowerCase()).steps <= most

@@ -16,10 +16,16 @@ export const wholeFile: Place = {
 
 export type Severity = 'error' | 'fault' | 'warning' | 'remark'
 
+/** A text that takes the place of a stretch of the file. */
+export interface Edit extends Place {
+  text: string
+}
+
 /**
  * Something found in a build, as data; wording comes last.
- * `message` says what was found and what would do; `expected` lists values that would do, as a maker writes
- * them; `note` explains at length; `cause` is where the value stands that this one disagrees with.
+ * `message` says what was found and what would do; `expected` lists what would do, as a maker writes it, each of
+ * which can stand in the file where the problem's place is; `note` explains at length; `cause` is where the value
+ * stands that this one disagrees with.
  */
 export interface Problem<Rule extends string = string> {
   rule: Rule
@@ -30,6 +36,10 @@ export interface Problem<Rule extends string = string> {
   endColumn: number
   message: string
   expected?: string[] | undefined
+  /** There is one reading only: the first value expected may be written without asking. */
+  sure?: true | undefined
+  /** What changes with each value expected, where more than the place does. */
+  edits?: Edit[][] | undefined
   note?: string | undefined
   cause?: {line: number; column: number} | undefined
 }

@@ -1,8 +1,9 @@
 import {isMap, isScalar, type Node} from 'yaml'
-import {date, force, type Kind, type Leaf, length, type MapOf, number} from './kinds.ts'
+import {date, force, type Kind, type Leaf, label as labelKind, length, type MapOf, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
+import {whyOf} from './quantities/reading.ts'
 import {pairsOf} from './read-record.ts'
 import {isFull, nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
 import type {Day, Force, Length, MeasuredValues, Numeral} from './values.ts'
@@ -45,18 +46,17 @@ function quantityKind(name: string, key: Node, context: ReadingContext): Leaf | 
   if (leaf && leaf.leaf !== 'text' && leaf.leaf !== 'wood' && leaf.leaf !== 'flag') return leaf
   if (isFull(context)) return undefined
   const close = nearest(name, allQuantityPaths)
-  report(
-    context,
-    'unknown-key',
-    context.placeOf(key),
-    `${name} is not the path of a measure in this file${close ? `; was ${close} meant?` : ''}`,
-    {expected: close ? [close] : undefined},
-  )
+  const why = `${name} is not the path of a measure in this file`
+  report(context, 'unknown-key', context.placeOf(key), `${why}${close ? `; was ${close} meant?` : ''}`, {
+    expected: close ? [close] : undefined,
+    about: {path: name, key, why},
+  })
   return undefined
 }
 
 const frequency = number('Hertz, tapped with the holes open.', {min: 10, max: 5000})
 const lineStation = length('From the nut line.', {max: 3000})
+const lineLabel = labelKind('The line.')
 const lineCents = number('Read off a tuner.', {min: -1200, max: 1200})
 
 /** Read the as-built values: `on`, `lines`, `cents`, `resonance`, strings' tensions, and paths of the front matter. */
@@ -122,6 +122,7 @@ function byLabel<T>(
     if (!label.ok)
       report(context, label.rule, context.placeOf(key), `${nameOf(path)}: ${label.message}`, {
         expected: label.expected,
+        about: {path, node: key, kind: lineLabel, text: name, why: `${nameOf(path)}: ${whyOf(label)}`},
       })
     else if (value) {
       const got = readValue(value, kind, `${path}.${name}`, context)

@@ -1,7 +1,11 @@
-import {isMap, isScalar, type Node, type Pair, type Scalar} from 'yaml'
+import {isMap, isScalar, type Node, type Pair, type Scalar, type YAMLMap} from 'yaml'
+import {softwoodThicknesses, softwoodWidths} from '../tables/lumber.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import type {Place} from './problem.ts'
+import {readLength} from './quantities/read-length.ts'
+import {whatWouldDo} from './quantities/reading.ts'
+import {fineRulers, writeBare} from './quantities/write-length.ts'
 import {
   isFull,
   nameOf,
@@ -30,7 +34,7 @@ export function readRecord(
     const field = Object.hasOwn(kind.fields, name) ? kind.fields[name] : undefined
     const own = path ? `${path}.${name}` : name
     if (!field) {
-      unknownKey(key, name, value, node.flow === true, Object.keys(kind.fields), path, context)
+      unknownKey({path: own, key, node: value, map: node, kind}, name, path, context)
       continue
     }
     const got = value ? readValue(value, field, own, context) : undefined
@@ -74,13 +78,12 @@ export function pairsOf(
     const name = textOf(key)
     const first = seen.get(name)
     if (first) {
-      report(
-        context,
-        'key-twice',
-        context.placeOf(key),
-        `${nameOf(path ? `${path}.${name}` : name)} is given twice, first in line ${context.placeOf(first).line}; keep one`,
-        {cause: context.placeOf(first)},
-      )
+      const own = path ? `${path}.${name}` : name
+      const why = `${nameOf(own)} is given twice, first in line ${context.placeOf(first).line}; keep one`
+      report(context, 'key-twice', context.placeOf(key), why, {
+        cause: context.placeOf(first),
+        about: {path: own, key, node: pair.value as Node | null, map: {items}, why},
+      })
       continue
     }
     seen.set(name, key)
@@ -93,23 +96,21 @@ export function pairsOf(
 /** More keys than this are a list that nobody reads in a message. */
 const mostListed = 12
 
+/** Report a key that its mapping does not have. */
 function unknownKey(
-  key: Node,
+  about: {path: string; key: Node; node: Node | null; map: YAMLMap; kind: RecordOf},
   name: string,
-  value: Node | null,
-  inBraces: boolean,
-  known: string[],
   path: string,
   context: ReadingContext,
 ): void {
+  const {key, node, map, kind} = about
+  const known = Object.keys(kind.fields)
   const place = context.placeOf(key)
-  if (inBraces && (!value || (isScalar(value) && value.value === null))) {
-    report(
-      context,
-      'comma-in-braces',
-      place,
-      `the comma before "${name}" has made a key of it; put quotes round the whole text`,
-    )
+  if (map.flow && (!node || (isScalar(node) && node.value === null))) {
+    const why = `the comma before "${name}" has made a key of it`
+    report(context, 'comma-in-braces', place, `${why}; put quotes round the whole text`, {
+      about: {...about, why},
+    })
     return
   }
   if (isFull(context)) return
@@ -121,8 +122,10 @@ function unknownKey(
     : isShort
       ? `; what is known there: ${known.join(', ')}`
       : ''
-  report(context, 'unknown-key', place, `${name} is not a key that is known${where}${instead}`, {
+  const why = `${name} is not a key that is known${where}`
+  report(context, 'unknown-key', place, why + instead, {
     expected: close ? [close] : isShort ? known : undefined,
+    about: {...about, why},
   })
 }
 
@@ -141,6 +144,7 @@ function readShort(
     return wrongShape(node, kind, path, context)
   const read: Record<string, unknown> = {}
   const quoted = node.type === 'QUOTE_DOUBLE' || node.type === 'QUOTE_SINGLE' ? 1 : 0
+  const before = context.problems.length
   pieces.forEach((piece, i) => {
     const key = `${path}.${keys[i]}`
     const from = piece.index + quoted
@@ -149,7 +153,42 @@ function readShort(
     const got = readPiece(node, piece.text, place, fields[i]!, key, context)
     if (got !== undefined) read[keys[i]!] = got
   })
+  if (context.problems.length > before) context.records.push({node, kind, path})
+  else if (kind.short!.isFalling) askWhichWay(node, kind, path, context)
   return read
+}
+
+/** Ask which of two sizes is which, where the first is the smaller; and which size is meant by what a board is sold as. */
+function askWhichWay(node: Scalar, {short}: RecordOf, path: string, context: ReadingContext): void {
+  const text = textOf(node)
+  const [first, second] = shortParts(text, ' x ', 2).map((part) => part.text) as [string, string]
+  const mm = (size: string) => {
+    const read = readLength(size, context.units)
+    return read.ok ? read.value.mm : 0
+  }
+  if (mm(first) >= mm(second)) return
+  const [wide, thick] = short!.keys
+  const onEdge = (a: string, b: string) => `{${wide}: ${a}, ${thick}: ${b}}`
+  const dressed = context.units === 'in' ? dressedSize(first, second) : undefined
+  const sizes = dressed ?? ([first, second] as const)
+  const [less, more] = sizes
+  const expected = [`${more} x ${less}`, onEdge(less, more), ...(dressed ? [onEdge(first, second)] : [])]
+  const sold = dressed ? `; sold as ${first}x${second}, a board measures ${less} x ${more}` : ''
+  report(
+    context,
+    'sides-unclear',
+    context.places[path]!,
+    `${nameOf(path)}: "${text}" is ${wide} x ${thick}, and the ${wide} is less than the ${thick}${sold}${whatWouldDo(expected)}`,
+    {expected},
+  )
+}
+
+/** What a softwood board measures that is sold under two whole numbers of inches. */
+function dressedSize(first: string, second: string): readonly [string, string] | undefined {
+  const thick = softwoodThicknesses.find(({nominal}) => nominal === first)
+  const wide = softwoodWidths.find(({nominal}) => nominal === second)
+  const write = (mm: number) => writeBare(mm, fineRulers.in)
+  return thick && wide && [write(thick.mm), write(wide.mm)]
 }
 
 /** Read one part of a short form; a record there is itself given by its one short value. */
@@ -162,7 +201,7 @@ function readPiece(
   context: ReadingContext,
 ): unknown {
   context.places[path] = place
-  if (field.is === 'leaf') return readText(text, field, path, context)
+  if (field.is === 'leaf') return readText(node, text, field, {path, context})
   const inner = field.is === 'record' ? field.short?.keys[0] : undefined
   if (field.is !== 'record' || !inner) return readValue(node, field, path, context)
   const got = readPiece(node, text, place, field.fields[inner]!, `${path}.${inner}`, context)

@@ -1,8 +1,17 @@
-import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import {type Choice, type Either, exampleOf, type Kind, type Leaf, type ListOf} from './kinds.ts'
+import {isAlias, isMap, isScalar, isSeq, type Node, type Pair, type Scalar} from 'yaml'
+import {
+  type Choice,
+  type Either,
+  exampleOf,
+  type Kind,
+  type Leaf,
+  type ListOf,
+  type RecordOf,
+} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import type {Place, Problem} from './problem.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
+import {whyOf} from './quantities/reading.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
 import {type ReaderRule, readerRules} from './rules.ts'
@@ -17,6 +26,28 @@ export interface ReadingContext {
   places: Record<string, Place>
   keys: Record<string, Place>
   problems: Problem<ReaderRule>[]
+  /** What the problems are about, for whoever looks for what was meant. */
+  slips: Slip[]
+  /** The lists in which something could not be read. */
+  lists: {node: Node; kind: ListOf<Kind>; path: string}[]
+  /** The short forms of records in which something could not be read. */
+  records: {node: Scalar; kind: RecordOf; path: string}[]
+}
+
+/** What a problem of reading is about. */
+export interface Slip {
+  problem: Problem<ReaderRule>
+  /** The message without what would do. */
+  why: string
+  path: string
+  /** What was to be read, and as what. */
+  node?: Node | null | undefined
+  kind?: Kind | undefined
+  /** The text of a leaf, where it is part of a longer one. */
+  text?: string | undefined
+  /** The mapping and the key, where the slip is in a key. */
+  map?: {items: readonly Pair[]; flow?: boolean | undefined} | undefined
+  key?: Node | undefined
 }
 
 /** More problems than this of one file are nothing that somebody reads. */
@@ -31,7 +62,7 @@ export function report(
   rule: ReaderRule,
   place: Place,
   message: string,
-  more: {expected?: string[] | undefined; cause?: Place | undefined} = {},
+  more: {expected?: string[] | undefined; cause?: Place | undefined; about?: Partial<Slip>} = {},
 ): void {
   if (isFull(context)) return
   if (context.problems.length === mostProblems) {
@@ -39,14 +70,16 @@ export function report(
     context.problems.push({rule: 'too-many-problems', severity: 'error', ...place, message: told})
     return
   }
-  context.problems.push({
+  const problem: Problem<ReaderRule> = {
     rule,
     severity: readerRules[rule].severity,
     ...place,
     message,
     expected: more.expected?.length ? more.expected : undefined,
     cause: more.cause && {line: more.cause.line, column: more.cause.column},
-  })
+  }
+  context.problems.push(problem)
+  if (more.about) context.slips.push({path: '', why: message, ...more.about, problem})
 }
 
 type Read<K> = (node: Node, kind: K, path: string, context: ReadingContext) => unknown
@@ -83,21 +116,22 @@ export const textOf = (node: Scalar): string =>
 
 const readScalar: Read<Leaf> = (node, kind, path, context) => {
   if (!isScalar(node)) return wrongShape(node, kind, path, context)
-  return readText(textOf(node), kind, path, context, typeof node.value === 'boolean' ? node.value : undefined)
+  return readText(node, textOf(node), kind, {path, context})
 }
 
-/** Read a text as a leaf, and say at the leaf's place what would do. */
+/** Read a text, or part of one, as a leaf, and say at the leaf's place what would do. */
 export function readText(
+  node: Scalar,
   text: string,
   kind: Leaf,
-  path: string,
-  context: ReadingContext,
-  flag?: boolean,
+  {path, context}: {path: string; context: ReadingContext},
 ): unknown {
-  const reading = readLeaf(kind.leaf, flag ?? text, {units: context.units, limits: kind.limits})
+  const raw = typeof node.value === 'boolean' ? node.value : text
+  const reading = readLeaf(kind.leaf, raw, {units: context.units, limits: kind.limits})
   if (reading.ok) return {...reading.value, text, place: context.places[path]}
   report(context, reading.rule, context.places[path]!, `${nameOf(path)}: ${reading.message}`, {
     expected: reading.expected,
+    about: {path, node, kind, text, why: `${nameOf(path)}: ${whyOf(reading)}`},
   })
   return undefined
 }
@@ -113,7 +147,10 @@ const readChoice: Read<Choice> = (node, kind, path, context) => {
     'unknown-choice',
     context.places[path]!,
     `${nameOf(path)}: "${text}" is not one of ${kind.of.join(', ')}${close ? `; was ${close} meant?` : ''}`,
-    {expected: close ? [close] : [...kind.of]},
+    {
+      expected: close ? [close] : [...kind.of],
+      about: {path, node, kind, text, why: `${nameOf(path)}: "${text}" is not one of ${kind.of.join(', ')}`},
+    },
   )
   return undefined
 }
@@ -134,15 +171,15 @@ const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
       : kind.countable && items.length === 0
         ? 'at least one'
         : `at most ${most}`
-    report(
-      context,
-      'out-of-range',
-      context.places[path]!,
-      `${nameOf(path)}: ${items.length} given, where ${wanted} can be${isSeq(node) ? '' : '; write them in square brackets, with commas between'}`,
-    )
+    const message = `${nameOf(path)}: ${items.length} given, where ${wanted} can be${isSeq(node) ? '' : '; write them in square brackets, with commas between'}`
+    report(context, 'out-of-range', context.places[path]!, message, {
+      about: {path, node, kind, why: message},
+    })
     return undefined
   }
+  const before = context.problems.length
   const read = items.map((item, i) => readValue(item, kind.item, `${path}.${i + 1}`, context))
+  if (context.problems.length > before) context.lists.push({node, kind, path})
   return kind.item.is === 'record'
     ? read.map((item) => item ?? {})
     : read.filter((item) => item !== undefined)
@@ -161,8 +198,8 @@ function countedItems(count: number, kind: ListOf<Kind>, path: string, context: 
 
 const readEither: Read<Either<Kind, Kind>> = (node, kind, path, context) => {
   const tries = [kind.first, kind.second].map((each) => {
-    const trial: ReadingContext = {...context, problems: []}
-    return {value: readValue(node, each, path, trial), problems: trial.problems}
+    const trial: ReadingContext = {...context, problems: [], slips: [], lists: [], records: []}
+    return {value: readValue(node, each, path, trial), ...trial}
   })
   const good = tries.find((each) => each.problems.length === 0)
   if (good) return good.value
@@ -170,18 +207,18 @@ const readEither: Read<Either<Kind, Kind>> = (node, kind, path, context) => {
   const words = isScalar(node) && /^[a-z ]+$/i.test(textOf(node))
   const told = isSeq(node) || (kind.second.is === 'leaf' && !words) ? tries[1]! : tries[0]!
   context.problems.push(...told.problems)
+  // What was meant may be of either kind.
+  context.slips.push(...told.slips.map((slip) => (slip.path === path ? {...slip, kind} : slip)))
+  context.lists.push(...told.lists)
+  context.records.push(...told.records)
   return told.value
 }
 
 /** Say that a value has the wrong shape, with an example of the right one. */
 export function wrongShape(node: Node, kind: Kind, path: string, context: ReadingContext): undefined {
   const is = isMap(node) ? 'keys with values' : isSeq(node) ? 'a list' : `"${textOf(node as Scalar)}"`
-  report(
-    context,
-    'wrong-shape',
-    context.places[path]!,
-    `${nameOf(path)}: ${is} stands where ${exampleOf(kind)} belongs`,
-  )
+  const why = `${nameOf(path)}: ${is} stands where ${exampleOf(kind)} belongs`
+  report(context, 'wrong-shape', context.places[path]!, why, {about: {path, node, kind, why}})
   return undefined
 }
 

@@ -2,6 +2,12 @@ import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
 import type {Body} from '../syntax/body.ts'
 import {type Build, emptyBuild, type Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
+import {placedAsWritten} from './heal/as-written.ts'
+import {choicesFor} from './heal/choices.ts'
+import {healSlips} from './heal/heal.ts'
+import {Source} from './heal/source.ts'
+import {asScalar} from './heal/trial.ts'
+import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
@@ -43,7 +49,11 @@ export function readBuild(
   const second = secondDocument(front.body, front.bodyLine)
   if (second) read.problems.push(second)
   // Where the YAML breaks off before the title, the title is not what is missing.
-  if (read.sound && !read.values?.title) read.problems.push(titleMissing)
+  const isMeant = read.problems.some(
+    ({rule, expected}) => rule === 'unknown-key' && expected?.[0] === 'title',
+  )
+  if (read.sound && !read.values?.title && !read.keys.title && !isMeant)
+    read.problems.push(titleMissing(slug))
   return {
     build: {...empty, values: read.values ?? {}, places: read.places, keys: read.keys, ...body?.(text)},
     problems: inOrder(read.problems),
@@ -82,7 +92,15 @@ function readYaml<T>(
   journalUnits?: 'in' | 'mm',
   listAs?: string,
 ): YamlRead<T> {
-  const {doc, targetOf, placeOf, problems, soundUpToLine} = yamlTree(text, firstLine)
+  const asWritten = yamlTree(text, firstLine)
+  const isBroken =
+    asWritten.problems.some(({rule, expected}) => rule === 'unreadable-yaml' && !expected) &&
+    !isBomb(asWritten)
+  const healed = isBroken ? healYaml(text, schema, unitsSaid(text) ?? journalUnits ?? 'in') : undefined
+  const mended = healed && yamlTree(healed.text, firstLine)
+  const isHealed = mended?.soundUpToLine === Number.POSITIVE_INFINITY
+  const tree = isHealed ? mended : asWritten
+  const {doc, targetOf, placeOf, problems, soundUpToLine} = tree
   const sound = soundUpToLine === Number.POSITIVE_INFINITY
   const context: ReadingContext = {
     targetOf,
@@ -90,6 +108,9 @@ function readYaml<T>(
     places: Object.create(null),
     keys: Object.create(null),
     problems: [],
+    slips: [],
+    lists: [],
+    records: [],
     units: unitsOf(doc.contents, targetOf) ?? journalUnits ?? 'in',
   }
   const root = doc.contents as Node | null
@@ -105,30 +126,49 @@ function readYaml<T>(
       `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`,
     )
   delete context.places['']
+  if (sound) healSlips({context, source: new Source(isHealed ? healed!.text : text, tree)})
   problems.push(...context.problems.filter((problem) => problem.line < soundUpToLine))
+  if (isHealed)
+    problems.splice(0, Number.POSITIVE_INFINITY, ...placedAsWritten(problems, text, healed!, firstLine))
   return {
     values: values as T | undefined,
     places: context.places,
     keys: context.keys,
     problems,
-    sound: sound && (isMap(root) || !root),
+    sound: sound && !isHealed && (isMap(root) || !root),
   }
+}
+
+/** A text that unfolds past all reason is not looked into. */
+const isBomb = ({problems}: YamlTree): boolean => problems.some(({rule}) => rule === 'alias-bomb')
+
+/** The units that a text says, where it is no YAML yet. */
+function unitsSaid(text: string): 'in' | 'mm' | undefined {
+  const said = /^units?\s*[:=]\s*["']?(\w+)/m.exec(text)?.[1]
+  return said === undefined ? undefined : (choicesFor(said, ['in', 'mm'])[0] as 'in' | 'mm' | undefined)
 }
 
 function unitsOf(root: unknown, targetOf: YamlTree['targetOf']): 'in' | 'mm' | undefined {
   if (!isMap(root)) return undefined
-  const node: unknown = root.get('units', true)
+  const named = root.items.find(({key}) => isScalar(key) && choicesFor(textOf(key), ['units']).length > 0)
+  const node: unknown = root.get('units', true) ?? named?.value
   const scalar = isAlias(node) ? targetOf(node) : node
-  const said = isScalar(scalar) ? textOf(scalar).toLowerCase() : undefined
+  const [said] = isScalar(scalar) ? choicesFor(textOf(scalar), ['in', 'mm']) : []
   return said === 'in' || said === 'mm' ? said : undefined
 }
 
-const titleMissing: Problem<ReaderRule> = {
-  rule: 'title-missing',
-  severity: 'error',
-  ...wholeFile,
-  message: 'the title is missing: add a line such as "title: Needle box"',
-  expected: ['title: '],
+/** Ask for a title below the first fence; the name of the file is one that would do. */
+function titleMissing(slug: string): Problem<ReaderRule> {
+  const words = slug.replaceAll('-', ' ').trim()
+  const title = `title: ${asScalar(words.charAt(0).toUpperCase() + words.slice(1) || 'Needle box', false)}`
+  return {
+    rule: 'title-missing',
+    severity: 'error',
+    ...wholeFile,
+    endColumn: 4,
+    message: `the title is missing: add a line such as ${title}`,
+    expected: [`---\n${title}`],
+  }
 }
 
 /** Find a second block of dimensions right after the first: keys that a build knows, then another fence. */

@@ -135,6 +135,15 @@ export const readerRules = {
     passes: 'scale: 24',
     fails: 'scale: 24 m',
   },
+  'sides-unclear': {
+    severity: 'warning',
+    about: 'file',
+    what: 'A neck whose width comes out less than its thickness.',
+    why: 'The first size is the width. Boards are sold by other numbers than they measure, and with the thickness first.',
+    mend: 'Write the size that lies across the strings first; a neck that is deeper than wide takes width and thickness as keys.',
+    passes: 'neck: {width: 3/4, thickness: 1 1/2}',
+    fails: 'neck: 1x2',
+  },
   'title-missing': {
     severity: 'error',
     what: 'A build without a title.',

@@ -5,12 +5,14 @@ import {
   isCollection,
   isNode,
   isPair,
+  isScalar,
   LineCounter,
   type Node,
   parseDocument,
 } from 'yaml'
 import type {Place, Problem} from './problem.ts'
 import type {ReaderRule} from './rules.ts'
+import {slipInWords} from './yaml-words.ts'
 
 const mostWarnings = 20
 const mostUnfolded = 10_000
@@ -21,18 +23,11 @@ export interface YamlTree {
   /** Find what an alias stands for. */
   targetOf: (alias: Alias) => Node | undefined
   placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
+  /** Find where a stretch of the text stands, by its first sign and the one after its last. */
+  between: (start: number, end: number) => Place
   problems: Problem<ReaderRule>[]
   /** Values past the first slip of syntax are guesses of the parser. */
   soundUpToLine: number
-}
-
-const inWords: Record<string, string> = {
-  BAD_INDENT: 'this line is indented differently from its neighbours',
-  BLOCK_AS_IMPLICIT_KEY:
-    'a key and its value stand on the line of another key; put them on a line of their own, or quotes round a text with a colon',
-  MULTIPLE_DOCS: 'a second document begins here; only one block of dimensions is read',
-  TAB_AS_INDENT: 'a tab indents this line; YAML wants blanks',
-  UNEXPECTED_TOKEN: 'this cannot be read here',
 }
 
 /**
@@ -87,7 +82,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       soundUpToLine = Math.min(soundUpToLine, point(comment).line)
       continue
     }
-    const reason = indented ? inWords.BAD_INDENT! : reasonOf(slip)
+    const reason = slipInWords(indented ? {code: 'BAD_INDENT', message: 'indent'} : slip)
     problems.push({
       rule: slip.code === 'MULTIPLE_DOCS' ? 'two-documents' : 'unreadable-yaml',
       severity: isError ? 'error' : 'warning',
@@ -95,7 +90,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       message: reason,
     })
   }
-  const {targets, empty, bomb} = aliasesOf(doc)
+  const {targets, empty, lost, bomb} = aliasesOf(doc)
   const placeOf = (node: Node | null | undefined, from = 0, to?: number): Place => {
     const range = node?.range
     if (!range) return {line: firstLine, column: 1, endLine: firstLine, endColumn: 1}
@@ -107,6 +102,17 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
       severity: 'error',
       ...placeOf(alias),
       message: `*${alias.source} stands for nothing, since no &${alias.source} comes before it; put quotes round a text that starts with *`,
+      expected: [JSON.stringify(`*${alias.source}`)],
+      sure: true,
+    })
+  for (const node of lost)
+    problems.push({
+      rule: 'unreadable-yaml',
+      severity: 'error',
+      ...placeOf(node, -1 - node.anchor!.length, 0),
+      message: `& at the start of a value has a meaning of its own here; put quotes round the whole text`,
+      expected: [JSON.stringify(`&${node.anchor}`)],
+      sure: true,
     })
   if (bomb)
     problems.push({
@@ -119,6 +125,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     doc,
     targetOf: (alias) => targets.get(alias),
     placeOf,
+    between,
     problems,
     soundUpToLine: bomb ? 0 : soundUpToLine,
   }
@@ -150,12 +157,6 @@ function indentedLine(
   return runsOn && next >= 0 ? next + 1 : undefined
 }
 
-function reasonOf({code, message}: {code: string; message: string}): string {
-  const open = /end with a ([}\]])/.exec(message)?.[1]
-  if (open) return `a ${open === '}' ? '{' : '['} above is not closed: put ${open} where it ends`
-  return inWords[code] ?? lowerFirst(message.replace(/\s+/g, ' '))
-}
-
 /** Find a `#` that was meant as a sharp, in the last line of text before a slip of syntax. */
 function commentInPitch(text: string, slip: number): number | undefined {
   const before = text.slice(0, slip).trimEnd()
@@ -165,12 +166,12 @@ function commentInPitch(text: string, slip: number): number | undefined {
   return found ? start + found.index + found[0].indexOf('#') : undefined
 }
 
-const lowerFirst = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
-
 interface Aliases {
   targets: ReadonlyMap<Alias, Node>
   /** One that stands for nothing. */
   empty: readonly Alias[]
+  /** A value that is nothing but a name for others to repeat. */
+  lost: readonly Node[]
   /** The first one past all reason, or that leads back to itself. */
   bomb: Alias | undefined
 }
@@ -180,6 +181,7 @@ function aliasesOf(doc: Document.Parsed): Aliases {
   const anchors = new Map<string, {node: Node; size: number}>()
   const targets = new Map<Alias, Node>()
   const empty: Alias[] = []
+  const lost: Node[] = []
   let unfolded = 0
   let bomb: Alias | undefined
   const sizeOf = (node: unknown): number => {
@@ -193,6 +195,7 @@ function aliasesOf(doc: Document.Parsed): Aliases {
       if (unfolded > mostUnfolded) bomb ??= node
       return anchor?.size ?? 1
     }
+    if (node.anchor && isScalar(node) && node.value === null && !node.source) lost.push(node)
     // An alias to what stands around it unfolds without end.
     const anchor = node.anchor === undefined ? undefined : {node, size: Number.POSITIVE_INFINITY}
     if (anchor) anchors.set(node.anchor!, anchor)
@@ -202,5 +205,5 @@ function aliasesOf(doc: Document.Parsed): Aliases {
     return size
   }
   sizeOf(doc.contents)
-  return {targets, empty, bomb}
+  return {targets, empty, lost, bomb}
 }

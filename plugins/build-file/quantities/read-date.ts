@@ -1,4 +1,5 @@
 import {units} from '../../tables/units.ts'
+import {nearest} from '../nearest.ts'
 import {findUnit, plainText, takeFigure} from './figure.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 
@@ -25,11 +26,15 @@ export function readDate(text: string): Reading<{iso: string}> {
     return misreading(
       'unreadable-date',
       `${quoted(text)} is not a date: it is written year-month-day, as 2026-03-07`,
-      likely(plain),
+      likelyDays(plain),
     )
   const [year, month, day] = match.slice(1).map(Number) as [number, number, number]
   if (month < 1 || month > 12)
-    return misreading('unreadable-date', `${quoted(text)} is not a date: there are 12 months`)
+    return misreading(
+      'unreadable-date',
+      `${quoted(text)} is not a date: there are 12 months`,
+      likelyDays(plain),
+    )
   const last = daysIn(year, month)
   if (day >= 1 && day <= last) return reading({iso: plain})
   const why = `${quoted(text)} is not a date: ${months[month - 1]} ${year} has ${last} days`
@@ -42,12 +47,49 @@ function daysIn(year: number, month: number): number {
   return [4, 6, 9, 11].includes(month) ? 30 : 31
 }
 
-/** Spell a day whose year stands first in the way that is read. */
-function likely(text: string): string[] {
-  const [, year, month, day] = /^(\d{4})(?:[-/. ]?)(\d{1,2})(?:[-/. ]?)(\d{1,2})(?:[T ].*)?$/.exec(text) ?? []
-  if (year === undefined || month === undefined || day === undefined) return []
-  const iso = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`
-  return readDate(iso).ok ? [iso] : []
+/** Spell a day in the way that is read, in both ways where its month and day may be either. */
+export function likelyDays(text: string): string[] {
+  const plain = text.trim().replace(/[,.]$/, '')
+  const [, y, a = '', b = ''] =
+    /^(\d{4})(?:[-/. ]?)(\d{1,2})(?:[-/. ]?)(\d{1,2})(?:[T ]\d.*)?$/.exec(plain) ?? []
+  if (y !== undefined) return days(y, [a, b], isoOf(y, a, b) ? [] : [b, a])
+  const [, first = '', second = '', year] =
+    /^(\d{1,2}) ?[-/. ] ?(\d{1,2}) ?[-/. ] ?(\d{4}|\d\d)$/.exec(plain) ?? []
+  // Points part day, month and year; a stroke stands between them in either order.
+  if (year !== undefined)
+    return plain.includes('.')
+      ? days(year, [second, first], [first, second])
+      : days(year, [first, second], [second, first])
+  const word = /\p{L}{3,}/u.exec(
+    plain.replace(/\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\b,?/i, ''),
+  )?.[0]
+  const month = word ? monthOf(word) : 0
+  const numbers = plain.match(/\d+/g) ?? []
+  const long = numbers.find((each) => each.length === 4) ?? (numbers.length === 2 ? numbers[1] : undefined)
+  const day = numbers.find((each) => each !== long && each.length <= 2)
+  return month > 0 && long && day && numbers.length === 2 ? days(long, [String(month), day], []) : []
+}
+
+/** The month that a word begins or misspells, from 1; 0 for none. */
+function monthOf(word: string): number {
+  const said = word.toLowerCase()
+  const begun = months.findIndex((name) =>
+    name.toLowerCase().startsWith(said.slice(0, Math.max(3, said.length))),
+  )
+  const near = nearest(said, months)
+  return begun >= 0 ? begun + 1 : near ? months.indexOf(near) + 1 : 0
+}
+
+/** The days that a year and each of some pairs of month and day make, once each. */
+const days = (year: string, ...pairs: (readonly string[])[]): string[] => [
+  ...new Set(pairs.flatMap(([month = '', day = '']) => isoOf(year, month, day) ?? [])),
+]
+
+function isoOf(year: string, month: string, day: string): string | undefined {
+  const long = year.length === 2 ? `20${year}` : year
+  const [m, d] = [Number(month), Number(day)]
+  if (m < 1 || m > 12 || d < 1 || d > daysIn(Number(long), m)) return undefined
+  return `${long}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`
 }
 
 /** Read a stretch of time in minutes: `1 h 30 min`, `90 min`, `1.5 h`. */

@@ -17,10 +17,19 @@ export const reading = <T>(value: T): Reading<T> => ({ok: true, value})
 
 /** Say that a value cannot be read; the values that would do are added to the message. */
 export function misreading(rule: ReaderRule, message: string, expected: string[] = []): Misreading {
-  if (expected.length === 0) return {ok: false, rule, message}
-  const [last, ...others] = [...expected].reverse()
-  const choice = others.length > 0 ? `${others.reverse().join(', ')} or ${last}` : last
-  return {ok: false, rule, message: `${message}; ${choice} would do`, expected}
+  return {ok: false, rule, message: message + whatWouldDo(expected), ...(expected.length > 0 && {expected})}
+}
+
+/** Give the message of a misreading without what would do. */
+export const whyOf = ({message, expected = []}: Misreading): string =>
+  message.slice(0, message.length - whatWouldDo(expected).length)
+
+/** Word values that would do, as the end of a sentence: `; D2, D3 or D4 would do`. */
+export function whatWouldDo(expected: readonly string[]): string {
+  const last = expected.at(-1)
+  if (last === undefined) return ''
+  const others = expected.slice(0, -1).join(', ')
+  return `; ${others ? `${others} or ${last}` : last} would do`
 }
 
 /** Quote a text of the file in a message, cut short where it is long. */

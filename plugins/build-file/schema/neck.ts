@@ -58,7 +58,7 @@ export const neck = record(
     ),
     glue: text('What it is glued with.'),
   },
-  {short: {keys: ['width', 'thickness'], between: ' x '}},
+  {short: {keys: ['width', 'thickness'], between: ' x ', isFalling: true}},
 )
 
 // A plate only weighs: it stiffens nothing that bends.

@@ -1,0 +1,98 @@
+import {isMap, isScalar, type Node, type Pair} from 'yaml'
+import type {Kind} from '../kinds.ts'
+import {type Slip, textOf} from '../read-value.ts'
+import {buildSchema} from '../schema.ts'
+import type {Healing, Mend} from './heal.ts'
+import type {Source} from './source.ts'
+import {braces} from './source.ts'
+import {asScalar, meaningOfNode} from './trial.ts'
+
+const pairOf = (source: Source, name: string): Pair | undefined =>
+  isMap(source.root) ? source.root.items.find(({key}) => isScalar(key) && textOf(key) === name) : undefined
+
+/** A count where sizes belong: `frets: 20` counts the lines of the scale, `tuners: 3` the strings. */
+export function healCount(slip: Slip, healing: Healing): Mend | undefined {
+  const {node, path, why} = slip
+  const {source} = healing
+  const count = isScalar(node) ? /^(\d{1,2})\s*(?:[a-z]+)?$/i.exec(textOf(node))?.[1] : undefined
+  if (!count) return undefined
+  const pair = pairOf(source, path)
+  if (!pair) return undefined
+  if (path === 'frets')
+    return moveInto(
+      {...slip, why: `frets: the wire's sizes stand here, and how many frets there are is said by the scale`},
+      pair,
+      [['scale', 'lines']],
+      healing,
+      ['fretted', 'true'],
+    )
+  if (path !== 'tuners' && path !== 'anchors') return undefined
+  const [from, to] = source.extentOf(pair)
+  const place = source.place(from, to)
+  const message = `${why.split(':')[0]}: there is one for each string, so their number is not said here`
+  if (!pairOf(source, 'strings')) {
+    const text = `strings: ${count}`
+    return {texts: [text], isSure: true, at: place, message: `${message}; ${text} would do`}
+  }
+  const strings = pairOf(source, 'strings')!.value as Node | null
+  const own = isMap(strings) || !strings ? undefined : countOf(strings)
+  return {
+    texts: [`# ${source.text.slice(from, to)}`],
+    isSure: own === Number(count),
+    at: place,
+    message: `${message}; take the line out, or make a remark of it`,
+  }
+}
+
+function countOf(node: Node): number | undefined {
+  if ('items' in node) return (node.items as unknown[]).length
+  return isScalar(node) && /^\d+$/.test(textOf(node)) ? Number(textOf(node)) : 1
+}
+
+/** Move a pair to a record of the first level, as one of some keys there, perhaps with another pair that it implies. */
+export function moveInto(
+  {node, why}: Slip,
+  pair: Pair,
+  places: readonly (readonly [string, string])[],
+  {source, context}: Healing,
+  also?: readonly [string, string],
+): Mend | undefined {
+  if (!node) return undefined
+  const value = isScalar(node) ? asScalar(textOf(node), true) : source.sourceOf(node)
+  const [start, end] = source.extentOf(pair)
+  const ways = places.flatMap(([record, field]) => {
+    const kind = (buildSchema.fields as Record<string, Kind>)[record]
+    if (kind?.is !== 'record') return []
+    const there = pairOf(source, record)
+    const target = there?.value as Node | null | undefined
+    const said = isMap(target) ? (target.get(field, true) as Node | undefined) : undefined
+    const pairs = [[field, value] as const, ...(also && !hasKey(target, also[0]) ? [also] : [])]
+    const line = `${record}: ${braces(pairs)}`
+    if (!there || !target) return [{text: line, edits: [source.edit(start, end, line)], record}]
+    if (said) {
+      const isSame =
+        meaningOfNode(said, kind.fields[field]!, context.units) ===
+        meaningOfNode(node, kind.fields[field]!, context.units)
+      return isSame ? [{text: line, edits: [source.removal(pair, {flow: false})], record}] : []
+    }
+    const into = source.insertion(record, kind, pairs)
+    if (!into) return []
+    const text = into.text.startsWith('{')
+      ? `${record}: ${into.text}`
+      : pairs.map((each) => each.join(': ')).join(', ')
+    return [{text, edits: [into, source.removal(pair, {flow: false})], record}]
+  })
+  if (ways.length === 0) return undefined
+  const told = ways.map(({text, record}) =>
+    text.startsWith(`${record}: `) ? text : `${text} under ${record}`,
+  )
+  return {
+    texts: ways.map(({text}) => text),
+    edits: ways.map(({edits}) => edits),
+    isSure: ways.length === 1,
+    at: source.place(start, end),
+    message: `${why}; ${told.join(' or ')} would do`,
+  }
+}
+
+const hasKey = (node: Node | null | undefined, key: string): boolean => isMap(node) && node.has(key)

@@ -1,0 +1,207 @@
+import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
+import type {Kind, RecordOf} from '../kinds.ts'
+import {readValue} from '../read-value.ts'
+import {type Rewriting, rewritings} from './line-slips.ts'
+import {trialContext} from './trial.ts'
+
+/** Lines of the YAML that are read as others: what stands there, and what would do, the likeliest first. */
+export interface Rewritten {
+  /** The first line and the one after the last, from 0. */
+  from: number
+  to: number
+  ways: string[][]
+  isSure: boolean
+  /** What the parser said of the lines as they stand. */
+  slip: YAMLError
+}
+
+/** A text of YAML that can be read, with what had to be rewritten for it. */
+export interface Healed {
+  text: string
+  changes: Rewritten[]
+}
+
+/** More lines and signs than these of one key are not searched for what was meant. */
+const mostLines = 80
+const mostSigns = 6000
+/** How many readings of one key are tried. */
+const mostTries = 300
+const mostSlips = 4
+const beam = 4
+const mostWays = 4
+
+/**
+ * Rewrite what keeps a text from being YAML, key by key of the first level, so that the rest of the file can be read.
+ * Of all rewritings that the schema can read, the nearest to what was typed is taken. Undefined where none is found.
+ */
+export function healYaml(text: string, schema: RecordOf, units: 'in' | 'mm'): Healed | undefined {
+  const lines = text.split('\n')
+  if (lines.some((line) => /^(?:---|\.\.\.)(?:\s|$)/.test(line))) return undefined
+  const known = {keys: keysOf(schema), shortOf: (key: string) => shortOf(schema.fields[key])}
+  const healed: string[] = []
+  const changes: Rewritten[] = []
+  for (const [from, to] of keysIn(lines)) {
+    const own = lines.slice(from, to)
+    const [slip] = slipsOf(own)
+    if (!slip) {
+      healed.push(...own)
+      continue
+    }
+    const ways = search(own, {schema, units, known})
+    if (ways.length === 0) return undefined
+    const best = ways[0]!
+    const start = own.findIndex((line, at) => line !== best.lines[at])
+    const extra = best.lines.length - own.length
+    const end = own.findLastIndex((line, at) => line !== best.lines[at + extra]) + 1
+    // The same lines must hold every way.
+    const isAlike = ({lines: each}: Way) =>
+      each.length === best.lines.length &&
+      own.every((line, at) => (at >= start && at < end) || line === each[at < start ? at : at + extra])
+    const told = ways.filter(isAlike)
+    changes.push({
+      from: from + start,
+      to: from + Math.max(end, start + 1),
+      ways: told.map(({lines: each}) => each.slice(start, Math.max(end, start + 1) + extra)),
+      isSure: best.isSure,
+      slip,
+    })
+    healed.push(...best.lines)
+  }
+  return changes.length > 0 ? {text: healed.join('\n'), changes} : undefined
+}
+
+/** The stretches of lines of the keys of the first level. */
+function keysIn(lines: readonly string[]): [number, number][] {
+  let open = 0
+  const starts = lines.flatMap((line, at) => {
+    const starts = at === 0 || /^[^\s#\-\]})]/.test(line)
+    const own = depthOf(line)
+    // A line that closes what stands open above it belongs there.
+    const goesOn = starts && open > 0 && own < 0
+    open = starts && !goesOn ? own : open + own
+    return starts && !goesOn ? [at] : []
+  })
+  return starts.map((start, i) => [start, starts[i + 1] ?? lines.length])
+}
+
+/** How many brackets more a line opens than it closes. */
+const depthOf = (line: string): number =>
+  (line.match(/[[{]/g)?.length ?? 0) - (line.match(/[\]}]/g)?.length ?? 0)
+
+function keysOf(schema: RecordOf): Set<string> {
+  const keys = new Set<string>()
+  const walk = (kind: Kind): void => {
+    if (kind.is === 'list') walk(kind.item)
+    else if (kind.is === 'either') [kind.first, kind.second].forEach(walk)
+    else if (kind.is === 'record')
+      for (const [key, field] of Object.entries(kind.fields)) {
+        keys.add(key)
+        walk(field)
+      }
+  }
+  walk(schema)
+  return keys
+}
+
+const shortOf = (kind: Kind | undefined): readonly string[] =>
+  kind?.is === 'record' ? (kind.short?.keys ?? []) : []
+
+/** What the parser says of some lines, in their order; an indent before the first key is a slip too. */
+function slipsOf(lines: readonly string[]): YAMLError[] {
+  const {errors, warnings, contents} = parsed(lines)
+  const own = [...errors, ...warnings].sort((a, b) => a.pos[0] - b.pos[0])
+  if (own.length > 0 || !contents) return own
+  // A line without a colon is a text of its own.
+  if (!isCollection(contents))
+    return [{code: 'MISSING_CHAR', message: 'followed by map values', pos: [0, 1]} as YAMLError]
+  const first = lines.find((line) => !/^\s*(?:#.*)?$/.test(line)) ?? ''
+  return /^\s/.test(first) ? [{code: 'BAD_INDENT', message: '', pos: [0, 1]} as YAMLError] : []
+}
+
+const parsed = (lines: readonly string[]) =>
+  parseDocument(lines.join('\n'), {prettyErrors: false, uniqueKeys: false, keepSourceTokens: false})
+
+interface Setting {
+  schema: RecordOf
+  units: 'in' | 'mm'
+  known: Parameters<typeof rewritings>[2]
+}
+
+interface Way extends Rewriting {
+  /** Where reading breaks off, in signs from the start; past all where it does not. */
+  reads: number
+  /** How much of what is read the schema does not know. */
+  wrong: number
+  meaning: string
+  isSure: boolean
+}
+
+/** Find the nearest rewritings of a key's lines that can be read; those that explain the same as well come first. */
+function search(lines: readonly string[], setting: Setting): Way[] {
+  if (lines.length > mostLines || lines.join('\n').length > mostSigns) return []
+  const seen = new Set([lines.join('\n')])
+  let states: Way[] = [weigh({lines: [...lines], reach: 0}, setting)]
+  let tries = 0
+  for (let slips = 1; slips <= mostSlips && states.length > 0; slips += 1) {
+    const next: Way[] = []
+    for (const state of states)
+      for (const at of suspects(state))
+        for (const one of rewritings(state.lines, at, setting.known)) {
+          const text = one.lines.join('\n')
+          if (seen.has(text) || tries >= mostTries) continue
+          seen.add(text)
+          tries += 1
+          const reach = Math.max(one.reach, state.reach) as Rewriting['reach']
+          next.push(weigh({...one, reach}, setting))
+        }
+    const ordered = next.sort((a, b) => b.reads - a.reads || a.wrong - b.wrong || a.reach - b.reach)
+    const good = ordered.filter(({reads}) => reads === Number.POSITIVE_INFINITY)
+    // A line left out is for want of anything else.
+    const isGood = good.some(({reach}) => reach < 3)
+    if (isGood || (good.length > 0 && slips === mostSlips)) return asked(good)
+    states = ordered.filter(({reach}) => reach < 3).slice(0, beam)
+    if (states.length === 0) return asked(good)
+  }
+  return []
+}
+
+/** Of the ways that are wrong in the least, keep one for each meaning; one meaning at the nearest reach is certain. */
+function asked(good: readonly Way[]): Way[] {
+  const [best] = good
+  if (!best) return []
+  const equal = good.filter(({wrong, reach}) => wrong === best.wrong && reach === best.reach)
+  const byMeaning = new Map(equal.toReversed().map((way) => [way.meaning, way]))
+  const ways = [...byMeaning.values()].toReversed().slice(0, mostWays)
+  return ways.map((way) => ({...way, isSure: ways.length === 1 && best.reach < 3}))
+}
+
+/** The lines in which the slip may lie: where the parser stumbles and those round it, in a short key all. */
+function suspects({lines}: Way): number[] {
+  const [slip] = slipsOf(lines)
+  if (!slip) return []
+  const line = lines.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
+  const isText = (at: number) => /\S/.test(lines[at] ?? '') && !/^\s*#/.test(lines[at]!)
+  const around =
+    lines.length <= 6 ? lines.map((_, at) => at) : [line, line - 1, line + 1, 0, lines.length - 1]
+  return [...new Set([line, ...around])].filter((at) => at >= 0 && at < lines.length && isText(at))
+}
+
+const gravity = {error: 10, fault: 10, warning: 6, remark: 1}
+
+function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
+  const doc = parsed(rewriting.lines)
+  const [slip] = slipsOf(rewriting.lines)
+  const list = isSeq(doc.contents) ? schema.fields.pieces : undefined
+  if (slip || !(isMap(doc.contents) || list))
+    return {...rewriting, reads: slip?.pos[0] ?? 0, wrong: 0, meaning: '', isSure: false}
+  const context = trialContext(units)
+  const value = readValue(doc.contents as Node, list ?? schema, list ? 'pieces' : '', context)
+  return {
+    ...rewriting,
+    reads: Number.POSITIVE_INFINITY,
+    wrong: context.problems.reduce((sum, {severity}) => sum + gravity[severity], 0),
+    meaning:
+      JSON.stringify(value, (key, item) => (key === 'place' || key === 'text' ? undefined : item)) ?? '',
+    isSure: false,
+  }
+}
