@@ -128,13 +128,36 @@ export function readText(
 ): unknown {
   const raw = typeof node.value === 'boolean' ? node.value : text
   const reading = readLeaf(kind.leaf, raw, {units: context.units, limits: kind.limits})
-  if (reading.ok) return {...reading.value, text, place: context.places[path]}
+  if (reading.ok) {
+    if (kind.leaf === 'text') askOfHash(node, text, {path, context})
+    if (/^[“”„«].*[“”»]$/s.test(text))
+      report(context, 'quotes-curly', context.places[path]!, curly(path), {
+        about: {path, node, kind, text, why: curly(path)},
+      })
+    return {...reading.value, text, place: context.places[path]}
+  }
   report(context, reading.rule, context.places[path]!, `${nameOf(path)}: ${reading.message}`, {
     expected: reading.expected,
     about: {path, node, kind, text, why: `${nameOf(path)}: ${whyOf(reading)}`},
   })
   return undefined
 }
+
+/** Ask whether a remark that starts with a figure was meant as part of the text: `Needle box #2`. */
+function askOfHash(
+  node: Scalar,
+  text: string,
+  {path, context}: {path: string; context: ReadingContext},
+): void {
+  if (node.type !== 'PLAIN' || !/^\d/.test(node.comment ?? '')) return
+  const place = context.placeOf(node, 0, node.range![1] - node.range![0] + ` #${node.comment}`.length)
+  const whole = JSON.stringify(`${text} #${node.comment}`.replace(/^[“”„«]|[“”»]$/g, ''))
+  const why = `${nameOf(path)}: a # after a blank starts a remark, and what follows it is not part of the text`
+  report(context, 'hash-in-text', place, `${why}; ${whole} would do`, {expected: [whole]})
+}
+
+const curly = (path: string): string =>
+  `${nameOf(path)}: curly quotation marks are part of the text; straight ones round a text are not`
 
 const readChoice: Read<Choice> = (node, kind, path, context) => {
   if (!isScalar(node)) return wrongShape(node, kind, path, context)

@@ -9,7 +9,7 @@ import {Source} from './heal/source.ts'
 import {asScalar} from './heal/trial.ts'
 import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
-import {type Problem, wholeFile} from './problem.ts'
+import {type Place, type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import type {ReaderRule} from './rules.ts'
 import {rackSchema, type StockPiece} from './schema/wood.ts'
@@ -52,8 +52,8 @@ export function readBuild(
   const isMeant = read.problems.some(
     ({rule, expected}) => rule === 'unknown-key' && expected?.[0] === 'title',
   )
-  if (read.sound && !read.values?.title && !read.keys.title && !isMeant)
-    read.problems.push(titleMissing(slug))
+  if (read.sound && !read.values?.title && !isMeant)
+    read.problems.push(titleInRemark(text, read.keys.title) ?? titleMissing(slug))
   return {
     build: {...empty, values: read.values ?? {}, places: read.places, keys: read.keys, ...body?.(text)},
     problems: inOrder(read.problems),
@@ -155,6 +155,25 @@ function unitsOf(root: unknown, targetOf: YamlTree['targetOf']): 'in' | 'mm' | u
   const scalar = isAlias(node) ? targetOf(node) : node
   const [said] = isScalar(scalar) ? choicesFor(textOf(scalar), ['in', 'mm']) : []
   return said === 'in' || said === 'mm' ? said : undefined
+}
+
+/** A title that starts with # is a remark to YAML. */
+function titleInRemark(text: string, key: Place | undefined): Problem<ReaderRule> | undefined {
+  const line = key && text.split('\n')[key.line - 1]
+  const [, before = '', title = ''] = /^(title:\s+)(#\S.*?)\s*$/.exec(line ?? '') ?? []
+  if (!key || !title) return undefined
+  const quoted = JSON.stringify(title)
+  return {
+    rule: 'title-missing',
+    severity: 'error',
+    line: key.line,
+    column: before.length + 1,
+    endLine: key.line,
+    endColumn: before.length + title.length + 1,
+    message: `the title is a remark, since a # starts one; ${quoted} would do`,
+    expected: [quoted],
+    sure: true,
+  }
 }
 
 /** Ask for a title below the first fence; the name of the file is one that would do. */

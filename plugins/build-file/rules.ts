@@ -102,6 +102,15 @@ export const readerRules = {
     passes: sound,
     fails: '---\ntitle: Needle box\n',
   },
+  'hash-in-text': {
+    severity: 'warning',
+    about: 'file',
+    what: 'A text that ends before a # and a number.',
+    why: 'In YAML a # after a blank starts a remark, so that the number is lost.',
+    mend: 'Put quotes round the whole text; or write a blank behind the # of a remark.',
+    passes: 'summary: "The porch box #2"',
+    fails: 'summary: The porch box #2',
+  },
   'key-twice': {
     severity: 'error',
     about: 'file',
@@ -134,6 +143,15 @@ export const readerRules = {
     mend: 'Look at the unit and the point.',
     passes: 'scale: 24',
     fails: 'scale: 24 m',
+  },
+  'quotes-curly': {
+    severity: 'warning',
+    about: 'file',
+    what: 'A text in curly quotation marks.',
+    why: 'Only straight quotation marks keep a text together; curly ones are printed with it.',
+    mend: 'Write straight ones, or none.',
+    passes: 'summary: "For the porch."',
+    fails: 'summary: “For the porch.”',
   },
   'sides-unclear': {
     severity: 'warning',

@@ -1,23 +1,48 @@
+import {readFile} from 'node:fs/promises'
 import {basename} from 'node:path'
+import type {MendReading} from '../../plugins/build-file/heal/mend.ts'
+import {inOrder, readBuild, readJournal, readRack} from '../../plugins/build-file/read.ts'
+import {checks} from '../../plugins/checks/checks.ts'
+import {planBuild} from '../../plugins/plan/plan.ts'
+import {settle} from '../../plugins/plan/settle.ts'
+import {readBody} from '../../plugins/syntax/body.ts'
 import {plainJson} from '../../plugins/words/printed-plan.ts'
-import {findFile, notThere} from '../journal/find-file.ts'
+import {type Found, findFile, notThere} from '../journal/find-file.ts'
 import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
 import {readSettings, settingsFiles} from '../journal/settings.ts'
 import type {FileProblems} from '../site-data.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
+import {mendFile} from './mend-file.ts'
 import {fails, printable, report} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const usage = `npm run check              looks at every build of the journal
 npm run check -- FILE …    looks at these files, wherever they lie: builds, rack.yaml, journal.yaml
 npm run check -- --json    prints one JSON object for machines
+npm run check -- FILE --mend      writes into FILE what is certain, and shows each change
+npm run check -- FILE --mend=ask  asks about each change, one by one
 
 Prints each problem as line:column severity message rule.
 Leaves with 1 on errors and faults, with 0 otherwise.`
 
-const {values, positionals} = readArguments(usage, {json: {type: 'boolean'}})
+// An option with a value or without one is two to the reader of arguments.
+const words = process.argv.map((word) => (word === '--mend=ask' ? '--mend-ask' : word))
+process.argv.splice(0, words.length, ...words)
+const {values, positionals} = readArguments(usage, {
+  json: {type: 'boolean'},
+  mend: {type: 'boolean'},
+  'mend-ask': {type: 'boolean'},
+})
+const mends = values.mend || values['mend-ask']
+if (mends && positionals.length === 0) {
+  console.error(`the file to mend is missing\n\n${usage}`)
+  process.exit(2)
+}
+
+type Named = Extract<Found, {build: BuildFile}>
+
 const root = process.cwd()
 const from = process.env.INIT_CWD ?? root
 
@@ -29,10 +54,36 @@ async function all(): Promise<FileProblems[]> {
 
 async function named(file: string): Promise<FileProblems> {
   const found = await findFile(file, from, root)
-  if ('build' in found)
+  if ('build' in found) {
+    if (mends) await mend(found)
     return settingsFiles.includes(basename(found.build.path)) ? settings(found.build) : readOne(found, root)
+  }
   console.error(printable(notThere(file, found)))
   process.exit(2)
+}
+
+/** Mend a file; what is left is then looked at like any other. */
+async function mend({build: {path, file, slug}, journalFolder}: Named): Promise<void> {
+  const {settings: journal} = await readSettings(journalFolder)
+  const name = basename(path)
+  const read = (text: string): MendReading => {
+    if (name === 'journal.yaml') {
+      const {settings: values, problems} = readJournal(text)
+      return {problems, values}
+    }
+    if (name === 'rack.yaml') {
+      const {pieces, problems} = readRack(text, journal)
+      return {problems, values: {pieces}}
+    }
+    const {build, problems} = readBuild(text, {slug, journal, body: readBody})
+    const settled = settle(build, journal)
+    return {
+      problems: inOrder([...problems, ...checks(settled, planBuild(settled, {journal, pieces: []}))]),
+      values: build.values,
+    }
+  }
+  const say = values.json ? () => {} : (line: string) => console.log(line)
+  await mendFile({path, file, read, asks: Boolean(values['mend-ask']) && !values.json, say})
 }
 
 async function settings({file, path, folder}: BuildFile): Promise<FileProblems> {
@@ -40,16 +91,32 @@ async function settings({file, path, folder}: BuildFile): Promise<FileProblems> 
   return {file, problems: problems.find((one) => one.file === basename(path))?.problems ?? []}
 }
 
-const files = await (positionals.length > 0 ? Promise.all(positionals.map(named)) : all()).catch(
-  (error: Error) => {
-    console.error(printable(error.message))
-    process.exit(1)
-  },
-)
+/** The texts of the files that were mended, to show what can be pasted. */
+async function texts(all: readonly FileProblems[]): Promise<Map<string, string>> {
+  const found = new Map<string, string>()
+  for (const [at, {file}] of all.entries()) {
+    const one = await findFile(positionals[at]!, from, root)
+    if ('build' in one) found.set(file, await readFile(one.build.path, 'utf8'))
+  }
+  return found
+}
+
+// One after another where files are written and questions asked.
+async function eachNamed(): Promise<FileProblems[]> {
+  const found: FileProblems[] = []
+  for (const file of positionals) found.push(await named(file))
+  return found
+}
+
+const files = await (positionals.length > 0 ? eachNamed() : all()).catch((error: Error) => {
+  console.error(printable(error.message))
+  process.exit(1)
+})
 const failed = fails(files)
+
 console.log(
   values.json
     ? plainJson({files: files.map(({file, problems}) => ({file, problems})), failed})
-    : report(files),
+    : report(files, process.stdout, mends ? await texts(files) : undefined),
 )
 process.exitCode = failed ? 1 : 0

@@ -1,19 +1,39 @@
 import {styleText} from 'node:util'
 import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
+import {waysToPaste} from '../../plugins/words/mends.ts'
 import type {Unmade} from '../page.ts'
 import type {FileProblems} from '../site-data.ts'
 
-/** Print problems under their files' names as `line:column severity message rule`, then a count. */
-export function report(files: readonly FileProblems[], stream: NodeJS.WriteStream = process.stdout): string {
+/**
+ * Print problems under their files' names as `line:column severity message rule`, then a count; of files whose texts
+ * are given, with the lines that would do.
+ */
+export function report(
+  files: readonly FileProblems[],
+  stream: NodeJS.WriteStream = process.stdout,
+  showing?: ReadonlyMap<string, string>,
+): string {
   const bad = files.filter(({problems}) => problems.length > 0)
   const blocks = bad.map(({file, problems}) =>
     [
       coloured(printable(file), 'file', stream),
-      ...problems.map((problem) => lineOf(problem, stream)),
+      ...problems.flatMap((problem) => [
+        lineOf(problem, stream),
+        ...(showing?.has(file) ? linesToPaste(showing.get(file)!, problem) : []),
+      ]),
       '',
     ].join('\n'),
   )
   return [...blocks, countOf(files)].join('\n')
+}
+
+/** Print the lines that would do for a problem, as they can be pasted. */
+function linesToPaste(text: string, problem: Problem): string[] {
+  const ways = waysToPaste(text, problem).filter((lines) => lines.length > 0)
+  return ways.flatMap((lines, at) => [
+    ...(at > 0 ? ['      or'] : []),
+    ...lines.map((line) => printable(`      ${line}`)),
+  ])
 }
 
 // Control characters, ends of lines, and marks that turn the direction of writing: U+0000-1F, 7F-9F, 2028-2E, 2066-69.

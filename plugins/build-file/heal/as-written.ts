@@ -1,7 +1,7 @@
 import type {Problem} from '../problem.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
 import type {ReaderRule} from '../rules.ts'
-import {rewritingInWords} from '../yaml-words.ts'
+import {rewritingInWords, slipInWords} from '../yaml-words.ts'
 import {applied} from './apply.ts'
 import type {Healed, Rewritten} from './yaml-lines.ts'
 
@@ -29,14 +29,14 @@ export function placedAsWritten(
   const lines = text.split('\n')
   let added = 0
   const told = changes.map((change): Told => {
-    const count = change.ways[0]!.length
+    const count = change.ways[0]?.length ?? change.to - change.from
     const line = change.from + firstLine + added
     added += count - (change.to - change.from)
     const own = lines.slice(change.from, change.to)
     const gap = Math.min(...[own, ...change.ways].map((each) => /^\s*/.exec(each[0] ?? '')![0].length))
-    const isSameGap = change.ways.every(
-      (each) => /^\s*/.exec(each[0] ?? '')![0] === /^\s*/.exec(own[0] ?? '')![0],
-    )
+    const isSameGap =
+      change.ways.length > 0 &&
+      change.ways.every((each) => /^\s*/.exec(each[0] ?? '')![0] === /^\s*/.exec(own[0] ?? '')![0])
     const column = isSameGap ? gap + 1 : 1
     return {
       change,
@@ -50,7 +50,9 @@ export function placedAsWritten(
         column,
         endLine: change.to - 1 + firstLine,
         endColumn: (own.at(-1)?.length ?? 0) + 1,
-        message: rewritingInWords(own.join('\n'), change.ways[0]!.join('\n'), change.slip),
+        message: change.ways[0]
+          ? rewritingInWords(own.join('\n'), change.ways[0].join('\n'), change.slip)
+          : slipInWords(change.slip),
       },
     }
   })
@@ -74,7 +76,7 @@ function ended(
   return {
     ...problem,
     message: problem.message + would,
-    expected: [...ways],
+    expected: ways.length > 0 ? [...ways] : undefined,
     ...(isSure && ways.length === 1 && {sure: true as const}),
   }
 }

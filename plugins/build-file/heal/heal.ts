@@ -200,7 +200,11 @@ function mergeLists({context, source}: Healing): void {
   for (const {node, kind, path} of context.lists) {
     if (kind.item.is !== 'record' && !isScalar(node)) continue
     const setting = {units: context.units, inBraces: source.isInBraces(node), sourceOf: source.sourceOf}
-    const texts = readable(shapesOf(node, kind, setting), kind, setting).slice(0, mostAsked)
+    // Nothing that was written may fall out.
+    const all = digits(source.sourceOf(node))
+    const texts = readable(shapesOf(node, kind, setting), kind, setting)
+      .filter((text) => all === '' || digits(text) === all)
+      .slice(0, mostAsked)
     const count = isSeq(node) ? node.items.length : 1
     const isRegrouped = texts[0] !== undefined && texts[0].split(',').length !== count
     if (!isRegrouped && !/^\d+$/.test(texts[0] ?? '')) continue

@@ -156,24 +156,26 @@ function inQuotes(value: string): string {
 const indentOf = (line: string): string => /^\s*/.exec(line)![0]
 const isBlank = (line: string): boolean => /^\s*(?:#.*)?$/.test(line)
 
+/** Write blanks for the tabs that indent lines, which are never right. */
+export const withoutTabs = (lines: readonly string[]): string[] =>
+  lines.map((each) => each.replace(/^[ \t]+/, (gap) => gap.replaceAll('\t', '  ')))
+
 /** Give every rewriting of one line of a key: what one slip of the hand explains. */
 export function* rewritings(lines: readonly string[], at: number, known: Known): Generator<Rewriting> {
   const line = lines[at]!
   const withLine = (...by: string[]) => [...lines.slice(0, at), ...by, ...lines.slice(at + 1)]
-  if (lines.some((each) => /^ *\t/.test(each)))
-    yield {lines: lines.map((each) => each.replace(/^[ \t]+/, (gap) => gap.replaceAll('\t', '  '))), reach: 0}
   for (const change of ofSigns)
     for (const by of change(line, known))
       if (by !== undefined && by !== line) yield {lines: withLine(by), reach: 0}
   yield* overLines(lines, at)
-  const nested = nestedUnder(lines, at, known)
-  if (nested) yield {lines: nested, reach: 1}
   const body = line.trimStart()
   const indents = new Set([...lines.filter((each) => !isBlank(each)).map(indentOf), ''])
   const before = lines.slice(0, at).findLast((each) => !isBlank(each))
   if (before) indents.add(`${indentOf(before)}  `)
   for (const indent of indents)
     if (indent !== indentOf(line)) yield {lines: withLine(indent + body), reach: 1}
+  const nested = nestedUnder(lines, at, known)
+  if (nested) yield {lines: nested, reach: 1}
   for (const change of quotes)
     for (const by of change(line, known))
       if (by !== undefined && by !== line) yield {lines: withLine(by), reach: 2}

@@ -31,6 +31,8 @@ export function shapesOf(node: Node, kind: Kind, shape: Shape): string[] {
 /** Spell a leaf's text as it may have been meant, as far as it can then be read. */
 export function leafTexts(text: string, kind: Kind, setting: Setting): string[] {
   if (kind.is !== 'leaf') return []
+  if (kind.leaf === 'text' || kind.leaf === 'wood')
+    return [asScalar(text.replace(/^[“”„«]+|[“”»]+$/g, ''), setting.inBraces)]
   for (const ring of spellings(text, kind.leaf, setting.units)) {
     const good = ring
       .map((each) => asScalar(each, setting.inBraces))

@@ -1,7 +1,7 @@
 import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
 import type {Kind, RecordOf} from '../kinds.ts'
 import {readValue} from '../read-value.ts'
-import {type Rewriting, rewritings} from './line-slips.ts'
+import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
 import {trialContext} from './trial.ts'
 
 /** Lines of the YAML that are read as others: what stands there, and what would do, the likeliest first. */
@@ -48,7 +48,13 @@ export function healYaml(text: string, schema: RecordOf, units: 'in' | 'mm'): He
       continue
     }
     const ways = search(own, {schema, units, known})
-    if (ways.length === 0) return undefined
+    if (ways.length === 0) {
+      // What cannot be read is passed over, so that the rest is.
+      const at = own.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
+      changes.push({from: from + Math.min(at, own.length - 1), to, ways: [], isSure: false, slip})
+      healed.push(...own.map(() => '#'))
+      continue
+    }
     const best = ways[0]!
     const start = own.findIndex((line, at) => line !== best.lines[at])
     const extra = best.lines.length - own.length
@@ -140,7 +146,8 @@ interface Way extends Rewriting {
 function search(lines: readonly string[], setting: Setting): Way[] {
   if (lines.length > mostLines || lines.join('\n').length > mostSigns) return []
   const seen = new Set([lines.join('\n')])
-  let states: Way[] = [weigh({lines: [...lines], reach: 0}, setting)]
+  let states: Way[] = [weigh({lines: withoutTabs(lines), reach: 0}, setting)]
+  if (states[0]!.reads === Number.POSITIVE_INFINITY) return asked(states)
   let tries = 0
   for (let slips = 1; slips <= mostSlips && states.length > 0; slips += 1) {
     const next: Way[] = []
@@ -154,7 +161,9 @@ function search(lines: readonly string[], setting: Setting): Way[] {
           const reach = Math.max(one.reach, state.reach) as Rewriting['reach']
           next.push(weigh({...one, reach}, setting))
         }
-    const ordered = next.sort((a, b) => b.reads - a.reads || a.wrong - b.wrong || a.reach - b.reach)
+    const ordered = next.sort(
+      (a, b) => b.reads - a.reads || isLeftOut(a) - isLeftOut(b) || a.wrong - b.wrong || a.reach - b.reach,
+    )
     const good = ordered.filter(({reads}) => reads === Number.POSITIVE_INFINITY)
     // A line left out is for want of anything else.
     const isGood = good.some(({reach}) => reach < 3)
@@ -164,6 +173,8 @@ function search(lines: readonly string[], setting: Setting): Way[] {
   }
   return []
 }
+
+const isLeftOut = ({reach}: Way): number => (reach === 3 ? 1 : 0)
 
 /** Of the ways that are wrong in the least, keep one for each meaning; one meaning at the nearest reach is certain. */
 function asked(good: readonly Way[]): Way[] {
@@ -180,13 +191,16 @@ function suspects({lines}: Way): number[] {
   const [slip] = slipsOf(lines)
   if (!slip) return []
   const line = lines.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
-  const isText = (at: number) => /\S/.test(lines[at] ?? '') && !/^\s*#/.test(lines[at]!)
-  const around =
-    lines.length <= 6 ? lines.map((_, at) => at) : [line, line - 1, line + 1, 0, lines.length - 1]
-  return [...new Set([line, ...around])].filter((at) => at >= 0 && at < lines.length && isText(at))
+  const texts = lines.flatMap((each, at) => (/^\s*[^\s#]/.test(each) ? [at] : []))
+  if (texts.length <= 6) return [...texts].sort((a, b) => Math.abs(a - line) - Math.abs(b - line))
+  const before = texts.findLast((at) => at < line)
+  const after = texts.find((at) => at > line)
+  const around = [line, before, after, texts[0], texts.at(-1)]
+  return [...new Set(around)].filter((at): at is number => at !== undefined && texts.includes(at))
 }
 
-const gravity = {error: 10, fault: 10, warning: 6, remark: 1}
+/** A key where it does not belong tells more against a rewriting than a value that cannot be read. */
+const ofShape = new Set(['unknown-key', 'wrong-shape', 'comma-in-braces', 'key-twice'])
 
 function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   const doc = parsed(rewriting.lines)
@@ -199,7 +213,11 @@ function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   return {
     ...rewriting,
     reads: Number.POSITIVE_INFINITY,
-    wrong: context.problems.reduce((sum, {severity}) => sum + gravity[severity], 0),
+    // A key that only wants one letter is nearly the right one.
+    wrong: context.problems.reduce(
+      (sum, {rule, expected}) => sum + (ofShape.has(rule) && expected?.length !== 1 ? 3 : 1),
+      0,
+    ),
     meaning:
       JSON.stringify(value, (key, item) => (key === 'place' || key === 'text' ? undefined : item)) ?? '',
     isSure: false,
