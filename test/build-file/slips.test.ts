@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
 import {mendText} from '../../plugins/build-file/heal/mend.ts'
-import {heal, manyBuilds, readAll} from '../support/slip-healing.ts'
+import {heal, manyBuilds, readOnly} from '../support/slip-healing.ts'
 import {randomFrom, slipped} from '../support/slips.ts'
 import '../support/slow.ts'
 
@@ -38,7 +38,7 @@ test('the rest ask: nothing that was meant is lost in silence', () => {
 
 test('a second run writes nothing', () => {
   for (const {mended} of tried.slice(0, 12))
-    expect(mendText(mended, readAll)).toMatchObject({text: mended, changes: []})
+    expect(mendText(mended, readOnly)).toMatchObject({text: mended, changes: []})
 })
 
 test('what was not slipped stays as it was written: comments, order, spacing', () => {
@@ -53,6 +53,8 @@ test('what was not slipped stays as it was written: comments, order, spacing', (
 })
 
 test('files without slips are left alone, to the byte', () => {
-  for (const text of manyBuilds().flatMap((each) => [each, each.replaceAll('\n', '\r\n'), `\uFEFF${each}`]))
-    expect(mendText(text, readAll)).toMatchObject({text, changes: []})
+  for (const [at, each] of manyBuilds().entries()) {
+    const text = at % 3 === 0 ? each : at % 3 === 1 ? each.replaceAll('\n', '\r\n') : `\uFEFF${each}`
+    expect(mendText(text, readOnly)).toMatchObject({text, changes: []})
+  }
 })

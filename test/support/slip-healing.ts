@@ -30,6 +30,12 @@ export function manyBuilds(): string[] {
   return [...demo, ...kinds, ...joints, shortest, ...named]
 }
 
+/** Read a build without planning it, where only what is certain of its reading is looked for. */
+export function readOnly(text: string): MendReading {
+  const {build, problems} = readBuild(text, {slug: 'needle-box', body: readBody})
+  return {problems, values: build.values}
+}
+
 /** Read a build as the commands do. */
 export function readAll(text: string): MendReading & {plan: string} {
   const {build, problems} = readBuild(text, {slug: 'needle-box', body: readBody})
@@ -57,10 +63,7 @@ export interface Healing {
  * takes of several values the one that says it, or none.
  */
 export function heal(slipped: string, meant: string): Healing {
-  const {text: mended} = mendText(slipped, (text) => {
-    const {build, problems} = readBuild(text, {slug: 'needle-box', body: readBody})
-    return {problems, values: build.values}
-  })
+  const {text: mended} = mendText(slipped, readOnly)
   const target = readAll(meant)
   const wanted = sizes(target.values)
   const pasted = [...readAll(mended).problems]
