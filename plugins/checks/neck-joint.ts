@@ -36,7 +36,7 @@ export const neckJointRules = {
       if (along.length ? !idle : !glue.isGlued) return []
       return [
         {
-          at: idle ? `${idle.of}.at` : 'neck.joins',
+          at: !idle ? 'neck.joins' : endJoint.wouldDo ? `${idle.of}.down` : `${idle.of}.at`,
           ...endJoint,
           edgeMm,
           isScrewed: along.length > 0,

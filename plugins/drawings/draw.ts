@@ -3,7 +3,7 @@ import {titleOf, viewWords} from '../words/drawings/labels.ts'
 import {type Instrument, instrumentOf} from './instrument/instrument.ts'
 import {extent} from './kit/extent.ts'
 import type {Drawing, Shape} from './kit/shapes.ts'
-import {crossSection} from './views/cross-section.ts'
+import {crossSection, insideSection} from './views/cross-section.ts'
 import {head} from './views/head.ts'
 import {inside} from './views/inside.ts'
 import {side} from './views/side.ts'
@@ -11,9 +11,17 @@ import {top} from './views/top.ts'
 import {fitText, type View} from './views/view.ts'
 
 export const viewNames = ['top', 'side', 'head', 'section', 'inside'] as const
-export type ViewName = (typeof viewNames)[number]
+/** A section of the neck is drawn inside the box as well, where it runs through one. */
+export type ViewName = (typeof viewNames)[number] | 'section-inside'
 
-const views: Record<ViewName, View> = {top, side, head, section: crossSection, inside}
+const views: Record<ViewName, View> = {
+  top,
+  side,
+  head,
+  section: crossSection,
+  'section-inside': insideSection,
+  inside,
+}
 
 /** A view of an instrument as far as it is drawn, and the height of text that it would have by itself. */
 interface Begun {

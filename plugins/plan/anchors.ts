@@ -64,6 +64,13 @@ export function isAnchoredAtBridge(
   return Math.abs(anchorMm - scale.length.mm) <= (bridge.foot?.mm ?? 0) / 2 + 1e-6
 }
 
+/** Say where the strings end: mm from the nut line and over the playing face, where the file gives both. */
+export function anchorsOnBox({anchors}: BuildValues, place: BoxPlace | undefined) {
+  const stationMm = stationOf(anchors ?? {}, place)
+  const heightMm = anchors?.height?.mm
+  return stationMm === undefined || heightMm === undefined ? undefined : {stationMm, heightMm}
+}
+
 /** Tell whether the strings are anchored on the neck, past whatever of the box lies over it. */
 export function isAnchoredOnNeck(
   {anchors}: BuildValues,

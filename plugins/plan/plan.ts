@@ -1,6 +1,13 @@
 import type {Build} from '../build-file/build.ts'
 import {type Action, planAction, planHeights} from './action.ts'
-import {type AnchorRow, isAnchoredOnNeck, planAnchorConflicts, planAnchorRow, planAnchors} from './anchors.ts'
+import {
+  type AnchorRow,
+  anchorsOnBox,
+  isAnchoredOnNeck,
+  planAnchorConflicts,
+  planAnchorRow,
+  planAnchors,
+} from './anchors.ts'
 import {type AsBuilt, planAsBuilt} from './as-built.ts'
 import {type BillRow, type Cost, planBill} from './bill.ts'
 import {type Box, planWayIn, wholeBox} from './box/box.ts'
@@ -143,9 +150,11 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const lid = planLid(settled, standing)
 
   const carried = {on: bridgePlace?.on, ...push}
+  const onNeck = isAnchoredOnNeck(values, place, neckInBox)
+  const onBox = onNeck === false ? anchorsOnBox(values, place) : undefined
   const settlesMm = lid ? lid.sinkAfterCreepMm - lid.sinkMm : 0
   const bent =
-    model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried, settlesMm})
+    model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried, onBox, settlesMm})
   const bow = bent?.bow
 
   const action = planAction(values, heights, scale?.lines, {bow, lid})
@@ -178,12 +187,11 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     ...air,
   })
 
-  const onNeck = isAnchoredOnNeck(values, place, neckInBox)
   const anchorRow = planAnchorRow(values, anchors, onNeck, taper)
   const pickup = planPickup(values, box, bridge)
   const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
   const screws = planScrewPlaces(values, place)
-  const endJoint = box && planEndJoint(values, {box, pull})
+  const endJoint = box && planEndJoint(settled, {box, pull})
   const screwed = planFasteners(settled, screws, {box, taper}, {pull, end: endJoint})
   const {fasteners, conflicts: screwConflicts} = screwed
   const jack = pickup?.jack

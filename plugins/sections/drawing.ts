@@ -50,8 +50,8 @@ function whole({plan, build: {values}, isOnPage = () => true}: SectionInput): Ro
 }
 
 function viewsOf({view}: SectionInput['attributes']): readonly ViewName[] {
-  const named = viewNames.filter((name) => name === view)
-  return named.length > 0 ? named : usual
+  const [named] = viewNames.filter((name) => name === view)
+  return named === 'section' ? ['section', 'section-inside'] : named ? [named] : usual
 }
 
 function missing({scale, box}: Plan, view: ViewName): string[] {

@@ -173,7 +173,7 @@ function saddleDoubts(plan: Plan, hasCrown: boolean): Inline[][] {
       ? []
       : [
           [
-            `In time, as neck and top give way, a fret of the first twelve goes up to ${number(Math.abs(creepCents), 1)} cents ${creepCents > 0 ? 'sharper' : 'flatter'}, until the heights are set again.`,
+            `In time, as neck and top give way, one of the first twelve frets comes to sound ${number(Math.abs(creepCents), 1)} cents ${creepCents > 0 ? 'sharper' : 'flatter'}, the others less, until the heights are set again.`,
           ],
         ]),
     ...(slides.length

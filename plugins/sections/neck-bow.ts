@@ -77,6 +77,8 @@ function heightsInWords({action, bridge, units}: Plan): Inline[][] {
     'and the octave stands as drawn.',
   ]
   if (octaveAfterCreepMm === undefined) return [build]
+  if (Math.abs(octaveAfterCreepMm - octaveMm) < ruler.rulerMm / 2)
+    return [[...build, ' In time neck and top give way, and its height hardly changes.']]
   const later: Inline[] = [
     ' In time its height may go from ',
     lengthAlone(octaveMm, ruler),

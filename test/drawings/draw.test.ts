@@ -4,7 +4,9 @@ import {draw, viewNames} from '../../plugins/drawings/draw.ts'
 import {extent, isClear, overlaps, textBox} from '../../plugins/drawings/kit/extent.ts'
 import {type Drawing, path, type Rect, type Text} from '../../plugins/drawings/kit/shapes.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
+import {changed} from '../support/changed.ts'
 import fc from '../support/properties.ts'
+import {soundBuilds} from '../support/sound-builds.ts'
 import {templateBuilds} from './support/builds.ts'
 import {randomBuild} from './support/random-build.ts'
 
@@ -62,6 +64,24 @@ describe('every drawing of 500 builds of chance', () => {
       {numRuns: 500, seed: 20260307},
     )
   })
+})
+
+// In mm: an upper face 1/4 + 1/8 + gap inches under the playing face.
+test.each(['1/32', '3/16', '1/2', '7/8'])(
+  'a neck cut down for %s of daylight is shown inside its box, under its top',
+  (gap) => {
+    const plan = planOf(changed(soundBuilds.through, {'box.neck-gap': gap}))
+    const [shown] = draw(plan, ['section-inside'])
+    expect(faultsOf(shown!)).toEqual([])
+    expect(textsOf(shown!).map(({text}) => text)).toContain(gap)
+    const heights = shown!.shapes.filter(({ink}) => ink === 'outline').map((one) => extent([one]))
+    const [over, daylight] = [Math.min(...heights.map(({y}) => y)), plan.box!.neck!.gapMm!]
+    expect(over).toBeCloseTo(-daylight - 25.4 / 8, 6)
+  },
+)
+
+test('a neck that stays outside its box has no section inside it', () => {
+  expect(draw(planOf(soundBuilds['on top']), ['section-inside'])).toEqual([])
 })
 
 describe('the check of those figures itself', () => {

@@ -3,10 +3,11 @@ import {type Arc, across, arc, loop, type Point, path, pointOnCircle, type Shape
 import type {CrossSection} from './instrument.ts'
 
 /**
- * Draw a cut across the neck, playing face up, at 0: its outline, the joints between its layers, and end grain as rings
- * that turn the other way from layer to layer. In mm.
+ * Draw a cut across the neck, its upper face at 0: its outline, the joints between its layers, and end grain as rings
+ * that turn the other way from layer to layer; and inside a box, the top over it. In mm.
  */
-export function crossSectionShapes(cut: CrossSection): Shape[] {
+export function crossSectionShapes(whole: CrossSection): Shape[] {
+  const cut = raised(whole)
   const {laminations, thicknessMm, roundOverMm: radius} = cut
   const half = cut.widthMm / 2
   const flat: Shape[] =
@@ -21,7 +22,24 @@ export function crossSectionShapes(cut: CrossSection): Shape[] {
   const joints = laminations
     .slice(1)
     .map(({fromFaceMm}) => across('edge', halfWidth(cut, fromFaceMm), fromFaceMm))
-  return [...laminations.flatMap((layer, i) => layerShapes(cut, layer, i)), ...joints, ...flat]
+  return [
+    ...laminations.flatMap((layer, i) => layerShapes(cut, layer, i)),
+    ...joints,
+    ...flat,
+    ...topOver(cut),
+  ]
+}
+
+/** Count the layers of a cut from its own upper face. */
+function raised(cut: CrossSection): CrossSection {
+  const laminations = cut.laminations.map((layer) => ({...layer, fromFaceMm: layer.fromFaceMm - cut.deepMm}))
+  return {...cut, laminations}
+}
+
+/** Draw the two faces of a top that lies over a cut, a little wider than the neck. */
+function topOver({under, widthMm}: CrossSection): Shape[] {
+  if (!under) return []
+  return [under.gapMm, under.gapMm + under.topMm].map((mm) => across('outline', 0.6 * widthMm, -mm))
 }
 
 /** Draw the end grain of one layer, strip by strip, and the joints between its strips. */

@@ -25,6 +25,10 @@ type PlacedBox = BoxSizes['outside'] & {atMm: number; tailMm: number}
 /** A cut across the neck, and the radius of its back edges there, in mm; 0 where they are left square. */
 export interface CrossSection extends NeckCrossSection {
   roundOverMm: number
+  /** How deep its upper face lies under the playing face: where it is cut down to run through a box. */
+  deepMm: number
+  /** What lies over it there: daylight, and the top. */
+  under?: {gapMm: number; topMm: number} | undefined
 }
 
 /**
@@ -46,6 +50,8 @@ export interface Instrument {
   topHoles: readonly DrilledHole[]
   /** The cut to show: the one nearest to the middle of the free neck. */
   crossSection?: CrossSection | undefined
+  /** The same inside a box that the neck runs through. */
+  insideSection?: CrossSection | undefined
 }
 
 /**
@@ -67,6 +73,7 @@ export function instrumentOf(plan: Plan): Instrument {
     halfMm: (stationMm) => (neck ? neckWidth(neck, stationMm) / 2 : 0),
     topHoles: drilledIn(plan, ['top', 'top inside']),
     crossSection: shownCrossSection(plan),
+    insideSection: insideCrossSection(plan),
   }
 }
 
@@ -129,5 +136,25 @@ function shownCrossSection({neck, scale, box, outline}: Plan): CrossSection | un
   if (!shown) return undefined
   const {radiusMm = 0, fromMm = 0, toMm = 0} = outline?.neck?.roundOver ?? {}
   const isRounded = shown.stationMm > fromMm && shown.stationMm < toMm
-  return {...shown, roundOverMm: isRounded ? Math.min(radiusMm, shown.thicknessMm, shown.widthMm / 2) : 0}
+  return {
+    ...shown,
+    deepMm: 0,
+    roundOverMm: isRounded ? Math.min(radiusMm, shown.thicknessMm, shown.widthMm / 2) : 0,
+  }
+}
+
+/** The cut in the middle of what a neck keeps inside the box, under the daylight and the top over it. */
+function insideCrossSection({neck, box}: Plan): CrossSection | undefined {
+  const shown = neck?.sections?.find(({what}) => what?.at === 'inside')
+  const {inside} = neck ?? {}
+  const {aboveTopMm} = box?.neck ?? {}
+  if (!shown || !inside || aboveTopMm === undefined || !box?.outside || shown.thicknessMm <= 0)
+    return undefined
+  const {topMm} = box.outside
+  return {
+    ...shown,
+    roundOverMm: 0,
+    deepMm: inside.surfaceMm,
+    under: {topMm, gapMm: inside.surfaceMm - aboveTopMm - topMm},
+  }
 }

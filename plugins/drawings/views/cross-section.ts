@@ -11,17 +11,28 @@ import {across, type Shape} from '../kit/shapes.ts'
 import {bassAndTreble, type View} from './view.ts'
 
 /** The neck cut across the middle of its free length, seen from the bridge, with its layers named. */
-export const crossSection: View = {
-  bare: ({crossSection: cut}) => (cut ? crossSectionShapes(cut) : []),
-  compose,
-  says: ({plan, crossSection: cut}) => sayCrossSection(plan, cut),
-  tallest: 36,
+export const crossSection = viewOf('crossSection')
+/** The same where it is cut down to run through the box. */
+export const insideSection = viewOf('insideSection')
+
+function viewOf(which: 'crossSection' | 'insideSection'): View {
+  return {
+    bare: ({[which]: cut}) => (cut ? crossSectionShapes(cut) : []),
+    compose: (instrument, drawn, textMm) => compose({...instrument, cut: instrument[which]}, drawn, textMm),
+    says: ({plan, [which]: cut}) => sayCrossSection(plan, cut),
+    tallest: 36,
+  }
 }
 
-function compose(instrument: Instrument, drawn: readonly Shape[], textMm: number): Shape[] {
-  const {plan, crossSection: cut} = instrument
+function compose(
+  instrument: Instrument & {cut: CrossSection | undefined},
+  drawn: readonly Shape[],
+  textMm: number,
+): Shape[] {
+  const {plan, cut} = instrument
   if (!cut) return []
-  const {widthMm, thicknessMm, neutralAxisMm, roundOverMm} = cut
+  const {widthMm, thicknessMm, roundOverMm, deepMm} = cut
+  const neutralAxisMm = cut.neutralAxisMm === undefined ? undefined : cut.neutralAxisMm - deepMm
   const half = widthMm / 2
   const axisMm = half + 0.8 * textMm
   const axis = neutralAxisMm === undefined ? [] : [across('centre', axisMm, neutralAxisMm)]
@@ -38,12 +49,13 @@ function compose(instrument: Instrument, drawn: readonly Shape[], textMm: number
 
 /** Name the layers, the neutral axis where its line ends at `axisMm`, and the round-over. */
 function notes(cut: CrossSection, axisMm: number, plan: Plan): Note[] {
-  const {widthMm, thicknessMm, neutralAxisMm, roundOverMm: radius, laminations} = cut
+  const {widthMm, thicknessMm, roundOverMm: radius, laminations, deepMm, under} = cut
+  const neutralAxisMm = cut.neutralAxisMm === undefined ? undefined : cut.neutralAxisMm - deepMm
   const half = widthMm / 2
   const in45 = radius * (1 - Math.SQRT1_2)
   const layers = laminations.map(
     ({wood, fromFaceMm, thicknessMm: thick, strips = 1}): Note => ({
-      at: [half * 0.82, layerMiddle(fromFaceMm, thick, neutralAxisMm)],
+      at: [half * 0.82, layerMiddle(fromFaceMm - deepMm, thick, neutralAxisMm)],
       end: 'dot',
       name: wood && layerName(wood, strips),
       figure: bareLength(thick, plan),
@@ -66,7 +78,23 @@ function notes(cut: CrossSection, axisMm: number, plan: Plan): Note[] {
           figure: radiusOf(radius, plan),
         }
       : undefined
-  return [...layers, axis, round].filter((note) => note !== undefined)
+  const over: Note[] = under
+    ? [
+        {
+          at: [half, -under.gapMm - under.topMm / 2],
+          end: 'dot',
+          name: crossSectionNames.top,
+          figure: bareLength(under.topMm, plan),
+        },
+        {
+          at: [half, -under.gapMm / 2],
+          end: 'arrow',
+          name: crossSectionNames.daylight,
+          figure: bareLength(under.gapMm, plan),
+        },
+      ]
+    : []
+  return [...over, ...layers, axis, round].filter((note) => note !== undefined)
 }
 
 /** A layer's note starts at its middle, or clear of the neutral axis where that passes there. */

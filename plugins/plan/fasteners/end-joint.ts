@@ -1,6 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
+import type {Settled} from '../settle.ts'
 import {tornAcrossMpa, woodOf} from '../woods.ts'
+import {type EndScrews, planEndScrews} from './end-screws.ts'
 import type {JointPull} from './joint-loads.ts'
 
 /** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */
@@ -22,6 +24,8 @@ export interface EndJoint {
   /** A block stands behind the wall. */
   hasBlock: boolean
   glue: GluedFace
+  /** Screws that would carry it. */
+  wouldDo?: EndScrews | undefined
 }
 
 /** What glue alone would come to on that face. */
@@ -54,9 +58,10 @@ interface Around {
  * strings' height over that edge. Undefined of another joint, and where the pull or the neck's size is not known.
  */
 export function planEndJoint(
-  values: BuildValues,
+  settled: Settled,
   {box: {atMm, neck, outside, blocks = []}, pull}: Around,
 ): EndJoint | undefined {
+  const {values} = settled
   if (neck?.joins !== 'end' || atMm === undefined || !outside || !pull?.tailwardN) return undefined
   const {aboveTopMm, widthMm, thicknessMm: wholeMm} = neck
   const edgeMm = Math.max(0, -aboveTopMm)
@@ -65,7 +70,7 @@ export function planEndJoint(
   const overFaceMm = pull.heightMm + (pull.upN / pull.tailwardN) * (atMm - pull.stationMm)
   const leverMm = overFaceMm + aboveTopMm + edgeMm
   const face = {widthMm, heightMm}
-  return {
+  const joint = {
     pullN: pull.tailwardN,
     leverMm,
     momentNmm: pull.tailwardN * leverMm,
@@ -73,7 +78,12 @@ export function planEndJoint(
     middleMm: wholeMm / 2 - aboveTopMm,
     halfMm: wholeMm / 2,
     face,
-    hasBlock: blocks.some(({of}) => of === 'box.end-block'),
+  }
+  const block = blocks.find(({of}) => of === 'box.end-block')
+  return {
+    ...joint,
+    hasBlock: block !== undefined,
+    wouldDo: planEndScrews(settled, joint, {atMm, sidesMm: outside.sidesMm, block}),
     glue: {
       isGlued: isGlued(values),
       stressMpa: gluedStressMpa(pull.tailwardN, leverMm, face),

@@ -66,6 +66,8 @@ export const originMm = ({stationPath}: ScrewPlace, box: {atMm?: number | undefi
  * the commentary to the National Design Specification, from memory.
  */
 const keeps = {edge: 2.5, end: 5} as const
+/** From an edge along the grain, times its shank. */
+export const keepsFromEdge = keeps.edge
 const slackMm = 1e-6
 
 interface Spot extends ScrewPlace {

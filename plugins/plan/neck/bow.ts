@@ -48,6 +48,8 @@ export interface Strung {
   scale: Scale | undefined
   heights: Heights | undefined
   bridge: Pick<Bridge, 'on' | 'breakAngleDeg' | 'downforceN'> | undefined
+  /** Where the strings end, where that is on the box (mm from the nut line, over the playing face). */
+  onBox: {stationMm: number; heightMm: number} | undefined
   /** How far (mm) the bridge still comes down in time, on a top that sinks. */
   settlesMm: number
 }

@@ -1,3 +1,4 @@
+import {radians} from '../../tables/units.ts'
 import type {Heights} from '../action.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import type {Bridge} from '../bridge.ts'
@@ -28,14 +29,18 @@ interface Strung {
   scaleMm: number | undefined
   heights: Heights | undefined
   bridge: Pick<Bridge, 'on' | 'breakAngleDeg' | 'downforceN'> | undefined
+  /** Where the strings end, where that is on the box. */
+  onBox: {stationMm: number; heightMm: number} | undefined
 }
 
 /**
  * Gather what the strings do to a neck; undefined before strings, scale and heights are known. Run through a box, the
  * neck is pressed down at both walls, which share the bridge's push as a lever does: D·(x2 − xb)/(x2 − x1) at the first.
+ * Strings that end on the box lift it there and draw it towards the nut, so it leans on its head wall instead: with
+ * their pull forward times its height over where the tail wall holds the neck, less what they lift. Statics of the box.
  */
 export function stringLoad(
-  {tensionTotalN: tensionN, scaleMm, heights, bridge}: Strung,
+  {tensionTotalN: tensionN, scaleMm, heights, bridge, onBox}: Strung,
   inside: InsideBox | undefined,
 ): StringLoad | undefined {
   if (tensionN === undefined || scaleMm === undefined || !heights) return undefined
@@ -43,9 +48,15 @@ export function stringLoad(
   const {downforceN, breakAngleDeg} = bridge ?? {}
   if (!inside || bridge?.on !== 'top' || downforceN === undefined || breakAngleDeg === undefined) return load
   const [head, tail] = inside.wallsMm
-  const atHead = (downforceN * (tail - scaleMm)) / (tail - head)
-  const behindSlope = Math.tan((breakAngleDeg * Math.PI) / 180)
-  const wallsN = [atHead, downforceN - atHead] as const
+  const behindRad = radians(breakAngleDeg)
+  const behindSlope = Math.tan(behindRad)
+  const [upN, forwardN] = onBox ? [tensionN * Math.sin(behindRad), tensionN * Math.cos(behindRad)] : [0, 0]
+  const {stationMm = tail, heightMm = 0} = onBox ?? {}
+  // The box passes the pull on to the neck in the tail wall, at the middle of what is left of it there.
+  const heldMm = heightMm + (inside.underTopMm + inside.totalMm) / 2
+  const turning = downforceN * (tail - scaleMm) - upN * (tail - stationMm) + forwardN * heldMm
+  const atHead = turning / (tail - head)
+  const wallsN = [atHead, downforceN - upN - atHead] as const
   return {...load, push: {downforceN, behindSlope, wallsMm: inside.wallsMm, wallsN}}
 }
 

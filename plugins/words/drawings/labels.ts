@@ -48,6 +48,10 @@ export const viewWords = {
     title: 'section of the neck',
     caption: 'Across the middle of the neck, seen from the bridge',
   },
+  'section-inside': {
+    title: 'section of the neck inside the box',
+    caption: 'Across the neck inside the box, where it is cut down under the top, seen from the bridge',
+  },
   inside: {
     title: 'the top from inside',
     caption: 'The box’s top from inside, measured from its head side',
@@ -116,7 +120,12 @@ export const sideNames = {
 } as const
 
 /** What the cross-section's notes are about, besides its layers. */
-export const crossSectionNames = {neutralAxis: 'neutral axis', roundOver: 'round-over'} as const
+export const crossSectionNames = {
+  neutralAxis: 'neutral axis',
+  roundOver: 'round-over',
+  top: 'top',
+  daylight: 'daylight',
+} as const
 
 /** Name a layer of the neck by its wood: `hard maple, 3 strips`. */
 export function layerName(wood: string, strips: number): string {

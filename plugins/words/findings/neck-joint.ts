@@ -1,4 +1,5 @@
-import {writeLength} from '../../build-file/quantities/write-length.ts'
+import {writeBare, writeLength} from '../../build-file/quantities/write-length.ts'
+import type {EndScrews} from '../../plan/fasteners/end-screws.ts'
 import type {Because} from '../../plan/neck/inside-neck.ts'
 import {inch} from '../../tables/units.ts'
 import type {Ruler} from '../lengths.ts'
@@ -27,26 +28,37 @@ export function endJointWeak(
     hasBlock,
     leverMm,
     glue,
+    wouldDo,
   }: {
     /** Screws are there, level with the edge that the neck turns about. */
     isScrewed: boolean
     hasBlock: boolean
     leverMm: number
     glue: {stressMpa: number; breaksMpa?: number | undefined; weaker?: 'neck' | 'wall' | undefined}
+    wouldDo?: EndScrews | undefined
   },
   ruler: Ruler,
 ): Wording {
   const over = writeLength(leverMm, ruler)
   if (isScrewed)
     return {
-      message: `these screws sit no lower than the upper edge of the box’s end, about which the strings turn the neck, ${over} below them: they hold nothing; set them lower, and say how far below the top under down`,
+      message: `these screws sit no lower than the upper edge of the box’s end, about which the strings turn the neck, ${over} below them: they hold nothing; set them lower, and say how far below the top under down${wouldDo ? `: ${writeLength(wouldDo.downMm, ruler)} would do` : ''}`,
+      expected: only(wouldDo && `[${writeBare(wouldDo.downMm, ruler)}]`),
     }
   const {stressMpa, breaksMpa = 0, weaker} = glue
   const what = weaker === 'wall' ? 'the wall’s wood tears across its grain' : 'end grain holds at best'
   const block = hasBlock ? 'the end block' : 'an end block (box.end-block)'
   return {
     message: `the strings, ${over} over the upper edge of the box’s end, pull the glued face at the neck’s back apart with ${stressMpa.toFixed(2)} MPa; ${what} at ${breaksMpa.toFixed(2)} MPa, and a third is the most to ask under a load that stays: screw the neck from inside through ${block}, or let it run through`,
+    note: wouldDo && `this line would do, put among the keys of the file: ${screwLine(wouldDo, ruler)}`,
   }
+}
+
+/** Write screws as a line of the build file. */
+function screwLine({size, lengthMm, atMm, offsMm, downMm, through}: EndScrews, ruler: Ruler): string {
+  const bare = (mm: number) => writeBare(mm, ruler)
+  const offs = offsMm.map(bare).join(', ')
+  return `screws: [{size: ${size}, length: ${bare(lengthMm)}, at: [${bare(atMm)}], off: [${offs}], down: [${bare(downMm)}], through: [${through.join(', ')}], into: neck}]`
 }
 
 export function neckMissesBox(

@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import type {Problem} from '../../../plugins/build-file/problem.ts'
 import {gluedStressMpa} from '../../../plugins/plan/fasteners/end-joint.ts'
 import {endScrewLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
 import {tornAcrossMpa, woodOf} from '../../../plugins/plan/woods.ts'
@@ -115,6 +116,93 @@ describe('a neck that ends at the box', () => {
   test('strings that lie in the edge ask nothing', () => {
     expect(endScrewLoads([10], {momentNmm: 0, edgeMm: 0})).toEqual([0])
     expect(gluedStressMpa(0, 0, {widthMm: 40, heightMm: 20})).toBe(0)
+  })
+})
+
+/** One string pulling 250 N along a face 6 mm over the top, 4 mm over it from nut to bridge; millimetres. */
+const worked = (screws: string) => `
+title: Slipway
+units: mm
+ruler: 0.5
+scale: 600
+strings: [{note: A3, tension: {pull: 250 N, scale: 600, note: A3}}]
+action: {nut: 4, octave: 4}
+neck: {joins: end, length: 540, width: 40, thickness: 25, above-top: 6, wood: sugar maple}
+head: {length: 140, joint: straight}
+bridge: {kind: saddle, on: top, foot: 10, length: 60}
+anchors: {kind: tailpiece, at: 650, height: 0}
+box: {length: 260, width: 180, depth: 60, sides: 8, back: 3, wood: sugar maple, top: {thickness: 3}, at: 400, end-block: {wood: sugar maple, length: 20, width: 60, thickness: 40}}
+${screws}`
+
+// Worked by hand. The strings run level, 4 over a face that lies 6 over the edge: 250 N · 10 mm = 2500 N·mm.
+describe('two free bodies, worked out', () => {
+  test('two screws side by side, 12 mm under the edge, share it: 2500/(2·12) = 104.17 N each', () => {
+    const {endJoint, fasteners} = planOf(
+      worked(
+        'screws: [{size: 8, length: 60, at: [400], off: [-8, 8], down: [12], through: [block, side], into: neck}]',
+      ),
+    ).plan
+    expect(endJoint!.momentNmm).toBeCloseTo(2500, 6)
+    expect(fasteners!.map(({loadN}) => loadN)).toEqual([
+      expect.closeTo(104.1667, 3),
+      expect.closeTo(104.1667, 3),
+    ])
+  })
+
+  // One 5 under the edge and one 15: drawn as 5 to 15, so 50 N and 150 N, since 50·5 + 150·15 = 2500. Glue would
+  // have a face 40 by 19: 250·(6·10 + 2·19)/(40·19²) = 1.6967 MPa at the back.
+  test('two screws one over the other, and what glue alone would come to', () => {
+    const {endJoint, fasteners} = planOf(
+      worked(
+        'screws: [{size: 8, length: 60, at: [400], off: [0], down: [5, 15], through: [block, side], into: neck}]',
+      ),
+    ).plan
+    expect(fasteners!.map(({loadN}) => loadN)).toEqual([expect.closeTo(50, 6), expect.closeTo(150, 6)])
+    expect(endJoint!.glue.stressMpa).toBeCloseTo(1.6967, 4)
+  })
+})
+
+describe('what would do', () => {
+  // Pine tears at 1.9 MPa across its grain, so glue on it may be asked 0.6.
+  const softWalled = changed(worked(''), {'box.wood': 'eastern white pine'})
+  // One string that pulls as hard as three is stiff by itself.
+  const graveOf = (problems: readonly Problem[]) =>
+    problems.filter(({severity}) => severity !== 'remark').map(({rule}) => rule)
+  const pasted = (text: string) => {
+    const {problems} = planOf(text)
+    const {note = ''} = problems.find(({rule}) => rule === 'end-joint-weak')!
+    const line = /screws: .*$/.exec(note)![0]
+    return planOf(`${text}\n${line}`)
+  }
+
+  test('the line of screws that is proposed holds, by the handbook’s own withdrawal, and is silent', () => {
+    const {plan, problems} = pasted(softWalled)
+    expect(graveOf(problems)).toEqual(['string-stiff'])
+    // 15.7·10⁶·G²·D·L lb/in² in metric, 108.25 G² D L N (FPL-GTR-282, Eq. 8-10); three quarters of it in end grain.
+    for (const {loadN, shankMm, threadMm} of plan.fasteners!)
+      expect(3 * loadN!).toBeLessThanOrEqual(0.75 * 108.25 * 0.63 ** 2 * shankMm * threadMm)
+  })
+
+  test('without a block the screws go through a washer', () => {
+    const {plan, problems} = pasted(changed(softWalled, {'box.end-block': ''}))
+    expect(plan.fasteners![0]!.through).toEqual(['washer', 'side'])
+    expect(graveOf(problems)).toEqual(['string-stiff'])
+  })
+
+  test('screws level with the edge are told how low to go', () => {
+    const text = worked(
+      'screws: [{size: 8, length: 60, at: [400], off: [0], down: [0], through: [block, side], into: neck}]',
+    )
+    const found = planOf(text).problems.find(({rule}) => rule === 'end-joint-weak')!
+    const mended = planOf(changed(text, {'screws.1.down': found.expected![0]!}))
+    expect(mended.problems.map(({rule}) => rule)).not.toContain('end-joint-weak')
+  })
+
+  test('where no screw of those tried would do, nothing is proposed', () => {
+    const strings = '[{note: A3, tension: {pull: 2000 N, scale: 600, note: A3}}]'
+    expect(
+      planOf(changed(softWalled, {strings, 'action.nut': '30', 'action.octave': '30'})).plan.endJoint,
+    ).toMatchObject({wouldDo: undefined})
   })
 })
 

@@ -110,6 +110,25 @@ describe('a neck through a box, its free body by hand', () => {
   })
 })
 
+/*
+ * Anchors on the box, 1 behind the middle of its tail wall. The box by itself: pushed down by the bridge with D at 600,
+ * lifted by t·sin(back) and drawn towards the nut by t·cos(back) at the anchors, 5 under the face; held by the neck in
+ * both walls, along it in the tail wall, in the middle of what is left of the neck there: (8 + 30)/2 = 19 under the face.
+ */
+test('strings that end on the box draw on it, and the walls press the neck as that has it', () => {
+  const {plan} = planOf(changed(through, {'anchors.at': '636'}))
+  const t = plan.tensionTotalN!
+  const [front, back] = [Math.atan(4 / 600), Math.atan(12 / 36)]
+  const d = t * (Math.sin(front) + Math.sin(back))
+  const atHead = (d * 35 + t * Math.sin(back) * 1 + t * Math.cos(back) * (19 - 5)) / 190
+  const {wallsN} = plan.neck!.inside!
+  expect(wallsN![0]! / atHead).toBeCloseTo(1, 6)
+  expect(wallsN![1]).toBeCloseTo(d - t * Math.sin(back) - atHead, 6)
+  // The neck by itself, towards the nut: past the tail wall nothing acts on it, so there no moment is left.
+  const left = t * Math.cos(front) * (19 + 7 + (4 / 600) * 35) - atHead * 190
+  expect(Math.abs(left)).toBeLessThan(0.06 * t * 26)
+})
+
 test('over any gap, pull and thickness left it agrees with an independent sum of moments', () => {
   const cases = fc.record({
     gap: fc.integer({min: 1, max: 14}),
