@@ -1,4 +1,4 @@
-import {readFileSync} from 'node:fs'
+import {readFileSync, statSync} from 'node:fs'
 import {join} from 'node:path'
 import {type Cache, openCache} from '../../site/cache.ts'
 import {printable, report} from '../../site/commands/report.ts'
@@ -63,7 +63,8 @@ function oddPlaces({file, problems}: FileProblems, root: string): string[] {
 
 function textOf(path: string): string | undefined {
   try {
-    return readFileSync(path, 'utf8')
+    // A pipe would never end, and a device neither.
+    return statSync(path).isFile() ? readFileSync(path, 'utf8') : undefined
   } catch {
     return undefined
   }
