@@ -96,6 +96,21 @@ export const neckRules = {
     },
     says: words.roundOverTooLarge,
   }),
+  'board-radius-too-small': rule({
+    severity: 'fault',
+    what: 'A fingerboard rounded so much that nothing is left of its edges: a radius below half its width, or near it.',
+    why: 'A circle is no wider than twice its radius, and the board is only so thick.',
+    mend: 'Take a larger radius, or a thicker board.',
+    passes: 'fingerboard: {thickness: 1/4, radius: 12}\nneck: 1 5/8 x 1',
+    fails: 'fingerboard: {thickness: 1/4, radius: 3/4}\nneck: 1 5/8 x 1',
+    find: (_, {neck}) => {
+      const {radiusMm = 0, wouldDoMm} = neck?.boardRadius ?? {}
+      return wouldDoMm === undefined
+        ? []
+        : [{at: 'fingerboard.radius', cause: 'neck.width', radiusMm, wouldDoMm}]
+    },
+    says: words.boardRadiusTooSmall,
+  }),
   'thin-under-nut': rule({
     severity: 'warning',
     what: 'Less than 3/8 in of wood under the nut’s groove.',

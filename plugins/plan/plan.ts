@@ -168,7 +168,15 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const anchors = planAnchors(values, place, tuned?.strings)
 
   const onHead = headLayout(values, model, tuners, scale)
-  const bare = planNeck(settled, model, budget, {scale, tuners, layout: onHead, tensionTotalN, action, nut})
+  const bare = planNeck(settled, model, budget, {
+    scale,
+    tuners,
+    layout: onHead,
+    tensionTotalN,
+    action,
+    nut,
+    heights,
+  })
   const neck = bare && {...bare, ...bent}
 
   const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}

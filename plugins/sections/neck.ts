@@ -8,6 +8,7 @@ import {fromNut, length, lengthAlone, mass} from './measures.ts'
 import {bowInWords, movementInWords, neckFigures} from './neck-bow.ts'
 import {fretting} from './neck-fretting.ts'
 import {nutInWords} from './neck-nut.ts'
+import {boardRadius} from './neck-radius.ts'
 import type {Section} from './section.ts'
 
 /** The stick to start from, what it is glued up of, how it is shaped and fretted, and what the strings do to it. */
@@ -37,6 +38,7 @@ export const neck: Section = {
         ...layers,
         ...shape.map((said) => paragraph(...said)),
         ...all,
+        ...boardRadius(plan),
         ...frets,
         ...neckFigures(plan),
       ]),

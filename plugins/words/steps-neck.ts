@@ -102,6 +102,11 @@ export const neckSteps = {
     does: 'Plane the stick’s face, glue at once; pins against sliding, pulled with the clamps.',
     setting: `from ${place(fromMm)}${toMm === undefined ? '' : ` to ${place(toMm)}`}, ${clampsOn(setting)}`,
   }),
+  'radius-board': ({setting: {radiusMm}, sagittaMm, isSlotted}, {size, units}) => ({
+    does: `With a block of that radius, along the neck${isSlotted ? '; then the slots as deep at the edges as in the middle' : ''}.`,
+    setting: `radius ${size(radiusMm)}`,
+    check: `Under a straightedge across the nut’s end each edge lies ${fine(sagittaMm, units)} low.`,
+  }),
   'plane-sides': ({setting}, {size}) => ({
     does: 'To the line, the same off each; tail end square.',
     setting:
@@ -125,12 +130,11 @@ export const neckSteps = {
     check: `Nut line to bridge line reads ${asWritten(length)}; to ${fretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
   }),
   'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, hasZero, lastMark}, {units}) => {
-    const fine = (mm: number) => (units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`)
     return {
       does: `Square across${onBoard ? ', the board still square and wide' : ''}${hasZero ? '; the zero fret’s slot on the nut line' : ''}.`,
       setting: inRow([
-        kerfMm !== undefined && `kerf ${fine(kerfMm)}`,
-        depthMm !== undefined && `depth stop ${fine(depthMm)}`,
+        kerfMm !== undefined && `kerf ${fine(kerfMm, units)}`,
+        depthMm !== undefined && `depth stop ${fine(depthMm, units)}`,
       ]),
       check: lastMark
         ? `Nut line to the last slot reads ${lastMark}.`
@@ -165,5 +169,8 @@ function counted(things: readonly string[]): string {
   for (const what of things) counts.set(what, (counts.get(what) ?? 0) + 1)
   return [...counts].map(([what, count]) => (count > 1 ? `${count} of ${what}` : what)).join('; ')
 }
+
+const fine = (mm: number, units: 'in' | 'mm') =>
+  units === 'in' ? `${(mm / inchMm).toFixed(3)} in` : `${mm.toFixed(2)} mm`
 
 const degrees = (deg: number) => `${Number(deg.toFixed(1))}°`

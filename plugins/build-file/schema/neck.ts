@@ -81,7 +81,7 @@ export const fingerboard = record(
     ...sheet,
     from: at,
     to: length('Where it ends, from the nut line.', {signed: true, min: 0, max: 3000}),
-    radius: length('Radius of its face across the strings; left out, flat.', {min: 50, max: 5000}),
+    radius: length('Radius of its face across the strings; left out, flat.', {min: 10, max: 5000}),
   },
   {none: true},
 )

@@ -10,15 +10,35 @@ export function crossSectionShapes(whole: CrossSection): Shape[] {
   const cut = raised(whole)
   const {laminations, thicknessMm, roundOverMm: radius} = cut
   const half = cut.widthMm / 2
+  const {face, downMm} = faceOf(cut)
   const flat: Shape[] =
     radius > 0
       ? [
-          path('outline', [-half, thicknessMm - radius], [-half, 0], [half, 0], [half, thicknessMm - radius]),
+          ...(downMm > 0
+            ? [
+                ...face,
+                path('outline', [-half, thicknessMm - radius], [-half, downMm]),
+                path('outline', [half, downMm], [half, thicknessMm - radius]),
+              ]
+            : [
+                path(
+                  'outline',
+                  [-half, thicknessMm - radius],
+                  [-half, 0],
+                  [half, 0],
+                  [half, thicknessMm - radius],
+                ),
+              ]),
           arc('outline', [half - radius, thicknessMm - radius], radius, [0, 90]),
           path('outline', [half - radius, thicknessMm], [-half + radius, thicknessMm]),
           arc('outline', [-half + radius, thicknessMm - radius], radius, [90, 180]),
         ]
-      : [loop('outline', [-half, 0], [half, 0], [half, thicknessMm], [-half, thicknessMm])]
+      : downMm > 0
+        ? [
+            ...face,
+            path('outline', [half, downMm], [half, thicknessMm], [-half, thicknessMm], [-half, downMm]),
+          ]
+        : [loop('outline', [-half, 0], [half, 0], [half, thicknessMm], [-half, thicknessMm])]
   const joints = laminations
     .slice(1)
     .map(({fromFaceMm}) => across('edge', halfWidth(cut, fromFaceMm), fromFaceMm))
@@ -40,6 +60,17 @@ function raised(cut: CrossSection): CrossSection {
 function topOver({under, widthMm}: CrossSection): Shape[] {
   if (!under) return []
   return [under.gapMm, under.gapMm + under.topMm].map((mm) => across('outline', 0.6 * widthMm, -mm))
+}
+
+/** Draw the playing face, level or round, and say how much lower its edges are than its middle (mm). */
+function faceOf({widthMm, faceRadiusMm: radius}: CrossSection): {face: Shape[]; downMm: number} {
+  const half = widthMm / 2
+  if (radius === undefined) return {face: [], downMm: 0}
+  const lean = (Math.asin(half / radius) * 180) / Math.PI
+  return {
+    face: [arc('outline', [0, radius], radius, [-90 - lean, -90 + lean])],
+    downMm: radius - Math.sqrt(radius ** 2 - half ** 2),
+  }
 }
 
 /** Draw the end grain of one layer, strip by strip, and the joints between its strips. */
@@ -72,14 +103,19 @@ function between(outline: readonly Point[], left: number, right: number): Point[
 }
 
 /** Half the neck's width at a depth, less where the back edges are rounded. */
-function halfWidth({widthMm, thicknessMm, roundOverMm: radius}: CrossSection, depthMm: number): number {
-  const half = widthMm / 2
+function halfWidth(
+  {widthMm, thicknessMm, roundOverMm: radius, faceRadiusMm}: CrossSection,
+  depthMm: number,
+): number {
+  const face = faceRadiusMm === undefined ? widthMm / 2 : Math.sqrt(depthMm * (2 * faceRadiusMm - depthMm))
+  const half = Math.min(widthMm / 2, face)
   const into = depthMm - (thicknessMm - radius)
   return into > 0 && radius > 0 ? half - radius + Math.sqrt(Math.max(0, radius ** 2 - into ** 2)) : half
 }
 
 function layerOutline(cut: CrossSection, from: number, to: number): Point[] {
-  const steps = cut.roundOverMm > 0 && to > cut.thicknessMm - cut.roundOverMm ? 24 : 1
+  const isRound = from === 0 && cut.faceRadiusMm !== undefined
+  const steps = isRound || (cut.roundOverMm > 0 && to > cut.thicknessMm - cut.roundOverMm) ? 24 : 1
   const depths = Array.from({length: steps + 1}, (_, i) => from + ((to - from) * i) / steps)
   const side = (sign: 1 | -1) => depths.map((depth): Point => [sign * halfWidth(cut, depth), depth])
   return [...side(1), ...side(-1).reverse()]

@@ -29,6 +29,8 @@ export interface CrossSection extends NeckCrossSection {
   deepMm: number
   /** What lies over it there: daylight, and the top. */
   under?: {gapMm: number; topMm: number} | undefined
+  /** Of a playing face that is round. */
+  faceRadiusMm?: number | undefined
 }
 
 /**
@@ -136,9 +138,13 @@ function shownCrossSection({neck, scale, box, outline}: Plan): CrossSection | un
   if (!shown) return undefined
   const {radiusMm = 0, fromMm = 0, toMm = 0} = outline?.neck?.roundOver ?? {}
   const isRounded = shown.stationMm > fromMm && shown.stationMm < toMm
+  const round = neck?.boardRadius
+  const board = outline?.neck?.fingerboard
+  const isOnBoard = board && shown.stationMm >= board.fromMm && shown.stationMm < board.toMm
   return {
     ...shown,
     deepMm: 0,
+    faceRadiusMm: round && round.wouldDoMm === undefined && isOnBoard ? round.radiusMm : undefined,
     roundOverMm: isRounded ? Math.min(radiusMm, shown.thicknessMm, shown.widthMm / 2) : 0,
   }
 }

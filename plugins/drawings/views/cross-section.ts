@@ -94,7 +94,16 @@ function notes(cut: CrossSection, axisMm: number, plan: Plan): Note[] {
         },
       ]
     : []
-  return [...over, ...layers, axis, round].filter((note) => note !== undefined)
+  const face: Note | undefined =
+    cut.faceRadiusMm === undefined
+      ? undefined
+      : {
+          at: [half * 0.5, (half * 0.5) ** 2 / (2 * cut.faceRadiusMm)],
+          end: 'arrow',
+          name: crossSectionNames.face,
+          figure: radiusOf(cut.faceRadiusMm, plan),
+        }
+  return [...over, ...layers, axis, round, face].filter((note) => note !== undefined)
 }
 
 /** A layer's note starts at its middle, or clear of the neutral axis where that passes there. */

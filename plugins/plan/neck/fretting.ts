@@ -56,7 +56,9 @@ export function planFretting(
   const zero = hasZero ? [{label: '0', widthMm: neckWidthAt(0, taper)}] : []
   const wanted = [...zero, ...lines]
   const cut = wanted.flatMap(({label, widthMm}) =>
-    widthMm === undefined ? [] : [{label, lengthMm: widthMm + 2 * overhangMm}],
+    widthMm === undefined
+      ? []
+      : [{label, lengthMm: acrossMm(widthMm, fingerboard?.radius?.mm) + 2 * overhangMm}],
   )
   const pieces = cut.length === wanted.length ? cut : undefined
   const {tang, 'saw-kerf': kerf, 'tang-depth': tangDepth} = frets ?? {}
@@ -71,6 +73,13 @@ export function planFretting(
     offBoard: offBoard(lines.at(-1), fingerboard?.to?.mm, (frets?.['wire-width']?.mm ?? 0) / 2),
     crowns: crownsOf(lines, frets?.['wire-width']?.mm),
   }
+}
+
+/** The way across the face (mm), along its curve where it is round: 2R·asin(w/2R). */
+function acrossMm(widthMm: number, radiusMm: number | undefined): number {
+  return radiusMm !== undefined && radiusMm > widthMm / 2
+    ? 2 * radiusMm * Math.asin(widthMm / (2 * radiusMm))
+    : widthMm
 }
 
 function offBoard(last: Line | undefined, endMm: number | undefined, halfMm: number) {

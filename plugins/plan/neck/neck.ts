@@ -1,8 +1,9 @@
-import type {Action} from '../action.ts'
+import type {Action, Heights} from '../action.ts'
 import type {Nut} from '../nut.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settle.ts'
 import type {Placed} from '../tuners.ts'
+import {type BoardRadius, planBoardRadius} from './board-radius.ts'
 import type {Bow} from './bow.ts'
 import {type Budget, planBlank} from './budget.ts'
 import {cutNeck, type NeckCrossSection, planCrossSections} from './cut.ts'
@@ -33,6 +34,8 @@ export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
   roundOver?: Rounding | undefined
   edges?: Edges | undefined
   nutSeat?: NutSeat | undefined
+  /** Where its fingerboard is round across the strings. */
+  boardRadius?: BoardRadius | undefined
   /** Where its face does not reach under the nut. */
   nutFace?: NutFace | undefined
   movement?: Movement | undefined
@@ -45,6 +48,7 @@ interface Around {
   scale: Scale | undefined
   action: Action | undefined
   nut: Nut | undefined
+  heights: Heights | undefined
   tensionTotalN: number | undefined
 }
 
@@ -57,7 +61,7 @@ export function planNeck(
 ): Neck | undefined {
   if (!model) return budget && {budget}
   const {values, rulerMm} = settled
-  const {tuners, layout, scale, action, nut, tensionTotalN} = around
+  const {tuners, layout, scale, action, nut, heights, tensionTotalN} = around
   const cut = cutNeck(model)
   const angles = planStringAngles(model.head, values.tuners?.['string-height']?.mm, {tuners, action, rulerMm})
   const blank = budget && planBlank(model, budget.lengthMm, values.saw?.kerf?.mm ?? 0)
@@ -73,6 +77,7 @@ export function planNeck(
     head: planHead(values, model, layout),
     edges: planEdges(settled, model, scale),
     nutSeat: planNutSeat(model, cut, values.nut?.groove?.mm),
+    boardRadius: planBoardRadius(values, {taper: model.taper, scale, heights}),
     nutFace: planNutFace(values, model, nut, rulerMm),
     fretting: planFretting(values, model, scale),
   }

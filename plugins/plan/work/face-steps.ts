@@ -7,6 +7,7 @@ export const faceSteps: WorkGroup = (facts) => [
   ...board(facts),
   ...sides(facts),
   ...cutDown(facts),
+  ...radius(facts),
   ...round(facts),
 ]
 
@@ -87,6 +88,26 @@ function cutDown({design}: WorkFacts): StepDraft[] {
       facts: {of: 'cut-down', setting: {deepMm: surfaceMm, leftMm: thicknessMm, fromMm, toMm}},
       tool: 'saw',
       after: [...struckLines, 'plane-sides'],
+    },
+  ]
+}
+
+function radius({design, isFretted, hasZero}: WorkFacts): StepDraft[] {
+  const {radiusMm, checks = []} = design.neck?.boardRadius ?? {}
+  const [first] = checks
+  if (radiusMm === undefined || !first) return []
+  return [
+    {
+      id: 'radius-board',
+      kind: 'sand',
+      facts: {
+        of: 'radius-board',
+        setting: {radiusMm},
+        sagittaMm: first.sagittaMm,
+        isSlotted: isFretted || hasZero,
+      },
+      tool: 'block',
+      after: ['glue-up-board', 'plane-sides', 'slot-frets'],
     },
   ]
 }

@@ -114,6 +114,7 @@ export type StepFacts =
   | {of: DrillStep; setting?: {bits: HoleBit[]} | undefined}
   | {of: 'glue-up-face'; setting: {fromMm?: number[] | undefined} & Clamped}
   | {of: 'glue-up-board'; setting: {fromMm: number; toMm?: number | undefined} & Clamped}
+  | {of: 'radius-board'; setting: {radiusMm: number}; sagittaMm: number; isSlotted: boolean}
   | {of: 'plane-sides'; setting?: {nutMm: number; tailMm?: number | undefined} | undefined}
   | {
       of: 'round-over'

@@ -125,6 +125,7 @@ export const crossSectionNames = {
   roundOver: 'round-over',
   top: 'top',
   daylight: 'daylight',
+  face: 'playing face',
 } as const
 
 /** Name a layer of the neck by its wood: `hard maple, 3 strips`. */

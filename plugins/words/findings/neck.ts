@@ -100,3 +100,14 @@ export function thinUnderNut(
     expected: only(deepest),
   }
 }
+
+export function boardRadiusTooSmall(
+  {radiusMm, wouldDoMm}: {radiusMm: number; wouldDoMm: number},
+  ruler: Ruler,
+): Wording {
+  const text = writeLength(wouldDoMm, ruler, 'up')
+  return {
+    message: `a radius of ${writeLength(radiusMm, ruler)} leaves nothing of the fingerboard’s edges; ${text} leaves half its thickness`,
+    expected: [text],
+  }
+}
