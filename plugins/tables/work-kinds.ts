@@ -57,7 +57,7 @@ const ownNames = {
   'glue-up-face': {name: 'Glue the face on', words: ['face glued', 'cap', 'glue the face', 'face on']},
   'glue-up-board': {name: 'Glue the fingerboard on', words: ['fingerboard']},
   'glue-up-plate': {name: 'Glue the head’s plate on', words: ['plate']},
-  'radius-board': {name: 'Round the fingerboard', words: ['radius*', 'fingerboard rounded']},
+  'sand-board': {name: 'Round the fingerboard', words: ['radius*', 'fingerboard rounded']},
   'plane-sides': {name: 'Plane the sides', words: ['sides', 'planed to width', 'taper*']},
   'drill-neck-dots': {name: 'Set the dots in', words: ['dots', 'inlay*', 'inlaid']},
   'fasten-hardware': {name: 'Put the hardware on', words: ['hardware', 'tuners', 'ferrules']},

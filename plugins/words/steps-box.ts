@@ -23,9 +23,9 @@ export const boxSteps = {
     does: 'Scrap held inside each wall.',
     setting: setting && bitsInWords(setting.bits),
   }),
-  'notch-box': ({setting: {width, depth, tailWidthMm}, bothEnds}, {asWritten, size}) => ({
+  'notch-box': ({setting: {width, depth, tailWidthMm, topOffMm}, bothEnds}, {asWritten, size}) => ({
     does: `Scribe round the neck, saw inside the lines, pare${bothEnds ? ', at both ends' : ''}.`,
-    setting: `${asWritten(width)} wide${tailWidthMm === undefined ? '' : `, ${size(tailWidthMm)} in the tail wall`}, ${asWritten(depth)} deep counted with the top on`,
+    setting: `${asWritten(width)} wide${tailWidthMm === undefined ? '' : `, ${size(tailWidthMm)} in the tail wall`}, ${asWritten(depth)} deep counted with the top on${topOffMm === undefined ? '' : `, ${size(topOffMm)} with it off`}`,
     check: 'Dry-fitted, a string runs down the middle.',
   }),
   sand: ({keepsPaper}) => ({

@@ -102,7 +102,7 @@ export const neckSteps = {
     does: 'Plane the stick’s face, glue at once; pins against sliding, pulled with the clamps.',
     setting: `from ${place(fromMm)}${toMm === undefined ? '' : ` to ${place(toMm)}`}, ${clampsOn(setting)}`,
   }),
-  'radius-board': ({setting: {radiusMm}, sagittaMm, isSlotted}, {size, units}) => ({
+  'sand-board': ({setting: {radiusMm}, sagittaMm, isSlotted}, {size, units}) => ({
     does: `With a block of that radius, along the neck${isSlotted ? '; then the slots as deep at the edges as in the middle' : ''}.`,
     setting: `radius ${size(radiusMm)}`,
     check: `Under a straightedge across the nut’s end each edge lies ${fine(sagittaMm, units)} low.`,

@@ -81,7 +81,7 @@ function notch({values, design, asWritten}: WorkFacts): StepDraft[] {
     width && depth
       ? {width: asWritten(width), depth: asWritten(depth)}
       : {width: {mm: cut.widthMm}, depth: {mm: cut.depthMm}}
-  const setting = {...written, tailWidthMm: cut.tailWidthMm}
+  const setting = {...written, tailWidthMm: cut.tailWidthMm, topOffMm: cut.topOffMm}
   return [
     {
       id: 'notch-box',

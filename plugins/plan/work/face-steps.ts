@@ -98,10 +98,10 @@ function radius({design, isFretted, hasZero}: WorkFacts): StepDraft[] {
   if (radiusMm === undefined || !first) return []
   return [
     {
-      id: 'radius-board',
+      id: 'sand-board',
       kind: 'sand',
       facts: {
-        of: 'radius-board',
+        of: 'sand-board',
         setting: {radiusMm},
         sagittaMm: first.sagittaMm,
         isSlotted: isFretted || hasZero,

@@ -54,7 +54,7 @@ export const finishSteps: WorkGroup = (facts) => {
       tool: 'block',
       after: [
         'plane-sides',
-        'radius-board',
+        'sand-board',
         'round-over',
         'shape-head',
         'drill-head',

@@ -146,7 +146,7 @@ function frets({design, isFretted, hasZero}: WorkFacts): StepDraft[] {
         hasZero,
       },
       tool: 'hammer',
-      after: ['slot-frets', 'glue-up-board', 'plane-sides', 'radius-board', 'sand', 'stain*'],
+      after: ['slot-frets', 'glue-up-board', 'plane-sides', 'sand-board', 'sand', 'stain*'],
     },
     {id: 'fret-ends', kind: 'fret-ends', facts: {of: 'fret-ends'}, tool: 'file', after: ['fret']},
   ]

@@ -114,7 +114,7 @@ export type StepFacts =
   | {of: DrillStep; setting?: {bits: HoleBit[]} | undefined}
   | {of: 'glue-up-face'; setting: {fromMm?: number[] | undefined} & Clamped}
   | {of: 'glue-up-board'; setting: {fromMm: number; toMm?: number | undefined} & Clamped}
-  | {of: 'radius-board'; setting: {radiusMm: number}; sagittaMm: number; isSlotted: boolean}
+  | {of: 'sand-board'; setting: {radiusMm: number}; sagittaMm: number; isSlotted: boolean}
   | {of: 'plane-sides'; setting?: {nutMm: number; tailMm?: number | undefined} | undefined}
   | {
       of: 'round-over'
@@ -185,7 +185,12 @@ export type StepFacts =
   | {of: 'fit-blocks'; setting: Clamped; count: number}
   | {
       of: 'notch-box'
-      setting: {width: AsWritten; depth: AsWritten; tailWidthMm?: number | undefined}
+      setting: {
+        width: AsWritten
+        depth: AsWritten
+        tailWidthMm?: number | undefined
+        topOffMm?: number | undefined
+      }
       bothEnds: boolean
     }
   | {of: 'sand'; setting?: undefined; keepsPaper: boolean}

@@ -130,7 +130,7 @@ export function notchDeeperThanNeck(
 ): Wording {
   const text = neckMm >= ruler.rulerMm ? writeLength(neckMm, ruler) : undefined
   return {
-    message: `a notch ${depth} deep is deeper than the ${text ?? 'little'} of neck below the box’s edge, so the neck would lie lower than it is drawn${text ? `; ${text} would do` : ''}`,
+    message: `a notch ${depth} deep, the top on, is deeper than the ${text ?? 'little'} of neck below the box’s edge, so the neck would lie lower than it is drawn${text ? `; ${text} would do` : ''}`,
     expected: only(text),
   }
 }
@@ -153,7 +153,7 @@ export function notchTooDeep(
   const deepest = deepestMm > 0 ? writeLength(deepestMm, ruler, 'down') : undefined
   const left = leftMm <= 0 ? 'nothing' : `only ${writeLength(leftMm, ruler, 'down')}`
   return {
-    message: `a notch ${depth} deep leaves ${left} of the wall above the back${deepest ? `; ${deepest} is the deepest that holds` : ''}`,
+    message: `a notch ${depth} deep, the top on, leaves ${left} of the wall above the back${deepest ? `; ${deepest} is the deepest that holds` : ''}`,
     expected: only(deepest),
   }
 }

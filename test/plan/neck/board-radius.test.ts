@@ -48,11 +48,11 @@ test('every string stands over its own part of the board as drawn, at nut and oc
 })
 
 test('it is sanded, checked, drawn, and its frets are longer by the curve', () => {
-  const step = plan.work!.find(({id}) => id === 'radius-board')!
+  const step = plan.work!.find(({id}) => id === 'sand-board')!
   expect(step.facts).toMatchObject({setting: {radiusMm: expect.closeTo(12 * inch, 9)}, isSlotted: true})
   const order = plan.work!.map(({id}) => id)
-  expect(order.indexOf('radius-board')).toBeGreaterThan(order.indexOf('glue-up-board'))
-  expect(order.indexOf('radius-board')).toBeLessThan(order.indexOf('fret'))
+  expect(order.indexOf('sand-board')).toBeGreaterThan(order.indexOf('glue-up-board'))
+  expect(order.indexOf('sand-board')).toBeLessThan(order.indexOf('fret'))
   const flat = planOf(changed(round, {'fingerboard.radius': ''})).plan
   expect(plan.neck!.fretting!.wireMm).toBeGreaterThan(flat.neck!.fretting!.wireMm!)
 })
