@@ -1,4 +1,4 @@
-import {usualCores} from '../tables/strings.ts'
+import {type StringMaterial, stringMaterials, usualCores, usualSoftCores} from '../tables/strings.ts'
 import {inch, inchMm} from '../tables/units.ts'
 import type {BuildValues} from './schema.ts'
 import type {Words} from './values.ts'
@@ -34,6 +34,10 @@ const hasNeck = (v: BuildValues) => Boolean(v.neck ?? v.box ?? v.scale)
 const isFretted = (v: BuildValues) => v.scale?.fretted?.value === true
 const isNylon = (v: BuildValues) =>
   hasStrings(v) && v.strings!.every((string) => string.material?.value === 'nylon')
+const isSoft = (v: BuildValues, at: number) => {
+  const material = v.strings?.[at]?.material?.value as StringMaterial | undefined
+  return material !== undefined && stringMaterials[material].feel === 'nylon'
+}
 const slides = (v: BuildValues) => v.play?.value === 'slide' || (v.play?.value === 'both' && !isFretted(v))
 const laminationsMm = (v: BuildValues) =>
   v.neck?.laminations?.reduce((sum, layer) => sum + (layer.thickness?.mm ?? Number.NaN), 0)
@@ -283,18 +287,30 @@ export const assumptionRows: readonly AssumptionRow[] = [
   },
   {
     path: 'strings.*.wrap',
-    value: (v, i) => (v.strings?.[i]?.gauge?.wound ? 'nickel-plated steel' : undefined),
+    value: (v, i) => {
+      if (!v.strings?.[i]?.gauge?.wound) return undefined
+      return isSoft(v, i) ? 'silver-plated copper' : 'nickel-plated steel'
+    },
     why: practice,
-    says: 'nickel-plated steel where wound',
+    says: 'nickel-plated steel where wound, silver-plated copper on nylon, gut or fluorocarbon',
   },
   {
     path: 'strings.*.core',
     value: (v, i) => {
       const gauge = v.strings?.[i]?.gauge
-      return gauge?.wound ? {mm: usualCoreMm(gauge.mm)} : undefined
+      return gauge?.wound && !isSoft(v, i) ? {mm: usualCoreMm(gauge.mm)} : undefined
     },
     why: 'by the gauge; the pull hardly depends on it; common practice, no source',
-    says: '0.60 of the gauge at .020, 0.50 at .030, 0.42 at .042',
+    says: '0.60 of the gauge at .020, 0.50 at .030, 0.42 at .042; on nylon 0.65 at .029, 0.44 at .043',
+  },
+  {
+    path: 'strings.*.core',
+    value: (v, i) => {
+      const gauge = v.strings?.[i]?.gauge
+      return gauge?.wound && isSoft(v, i) ? {mm: usualCoreMm(gauge.mm, usualSoftCores)} : undefined
+    },
+    why: 'about 0.48 mm, after three published nylon strings; the pull depends on it',
+    says: '0.65 of the gauge at .029, 0.44 at .043',
   },
   {
     path: 'spacing.slots',
@@ -370,11 +386,11 @@ export const assumptionRows: readonly AssumptionRow[] = [
 ]
 
 /** Say how thick the core of a wound string of this gauge usually is; both in mm. Between the table's rows in a straight line. */
-export function usualCoreMm(gaugeMm: number): number {
+export function usualCoreMm(gaugeMm: number, usual = usualCores): number {
   const gaugeIn = gaugeMm / inchMm
-  const upper = usualCores.findIndex((row) => gaugeIn <= row.gaugeIn)
-  const [a, b] = upper > 0 ? [usualCores[upper - 1]!, usualCores[upper]!] : []
-  if (!a || !b) return gaugeMm * usualCores.at(upper)!.coreFraction
+  const upper = usual.findIndex((row) => gaugeIn <= row.gaugeIn)
+  const [a, b] = upper > 0 ? [usual[upper - 1]!, usual[upper]!] : []
+  if (!a || !b) return gaugeMm * usual.at(upper)!.coreFraction
   const part = (gaugeIn - a.gaugeIn) / (b.gaugeIn - a.gaugeIn)
   return gaugeMm * (a.coreFraction + part * (b.coreFraction - a.coreFraction))
 }

@@ -93,6 +93,24 @@ export const gaugeRules = {
       }),
     says: words.packetIncomplete,
   }),
+  'packet-unlike-gauge': rule({
+    severity: 'remark',
+    what: 'A packet’s mass or pull that is far from what gauge and core come to.',
+    why: 'One of the two is most often a slip. The packet counts, so a slip there puts pull and setbacks wrong.',
+    mend: 'Look at the packet again; else mend the gauge, the core or the material.',
+    passes: 'strings: [{note: D4, gauge: .013, mass: 0.66 g/m}]',
+    fails: 'strings: [{note: D4, gauge: .013, mass: 0.9 g/m}]',
+    find: ({values}, {strings = []}) =>
+      strings.flatMap(({name, gauge = '', coreAssumed, massFrom, packetOff}, i) => {
+        if (!packetOff) return []
+        const key = massFrom === 'mass' ? 'mass' : 'tension.pull'
+        const pull = values.strings?.[i]?.tension?.pull
+        const pullN = key === 'mass' || !pull ? undefined : pull.n / (1 + packetOff.part)
+        const at = `strings.${i + 1}.${packetOff.modelFits ? key : 'gauge'}`
+        return [{...packetOff, at, name, written: gauge, coreAssumed, pullN}]
+      }),
+    says: words.packetUnlikeGauge,
+  }),
   'pitches-out-of-order': rule({
     severity: 'remark',
     what: 'A string that is lower than the one before it.',

@@ -1,24 +1,20 @@
-import {usualCoreMm} from '../build-file/assumptions.ts'
 import {
   breakLimits,
-  plainGaugesIn,
+  packetSpread,
   type StringMaterial,
   stringMaterials,
-  thinnestWrapIn,
   unevenPull,
-  woundGaugesIn,
 } from '../tables/strings.ts'
-import {inchMm} from '../tables/units.ts'
-import {noteFrequencyHz, noteName} from './notes.ts'
-import {pullLimits, type StringFacts, type StringPlace, strainOf} from './string-facts.ts'
-import {massOfPullKgM, massPerLengthKgM, type StringValues, stringTensionN, type Wire} from './wire.ts'
+import {noteFrequencyHz} from './notes.ts'
+import {pullLimits, type StringFacts, type StringPlace} from './string-facts.ts'
+import {massOfPullKgM, massPerLengthKgM, type StringValues, stringTensionN, stringWire} from './wire.ts'
 
 export interface Balance {
-  /** Pull over the median pull of the strings of like material, less 1. */
+  /** Pull over the median pull of the strings of like material that pull easy or firm, its own among them, less 1. */
   offMedian?: number | undefined
   /** Too far off that median. */
   uneven?: true | undefined
-  /** The pull (N) to aim for: the median of the others that pull easy or firm, else the middle of easy and firm. */
+  /** The pull (N) to aim for: the median of the others that pull easy or firm, else its own, or the middle of easy and firm. */
   targetN: number
 }
 
@@ -30,19 +26,21 @@ export function balance(set: readonly StringFacts[], play: string | undefined): 
   return set.map((string) => {
     const {tensionN} = string
     const alike = set.filter((other) => feelOf(other) === feelOf(string) && other.tensionN !== undefined)
-    const middleN = median(alike.map((other) => other.tensionN!))
-    const sound = alike.filter(
-      (other) => other !== string && (other.pull === 'easy' || other.pull === 'firm'),
-    )
-    const targetN = median(sound.map((other) => other.tensionN!)) ?? usualN(string, play)
-    if (tensionN === undefined || middleN === undefined || alike.length < 2) return {targetN}
+    const sound = alike.filter((other) => other !== string && pullsSoundly(other))
+    const ownN = pullsSoundly(string) && tensionN !== undefined ? tensionN : usualN(string, play)
+    const targetN = median(sound.map((other) => other.tensionN!)) ?? ownN
+    // Strings that are themselves at fault are no measure for the others.
+    const held = [string, ...sound]
+    const middleN = median(held.flatMap((one) => one.tensionN ?? []))
+    if (tensionN === undefined || middleN === undefined || held.length < 2) return {targetN}
     const offMedian = tensionN / middleN - 1
-    const other = alike.length === 2 ? alike.find((one) => one !== string) : undefined
+    const other = held.length === 2 ? sound[0] : undefined
     const isWorse = !other || farFromUsual(string, play) >= farFromUsual(other, play)
     return {targetN, offMedian, uneven: Math.abs(offMedian) > unevenPull && isWorse ? true : undefined}
   })
 }
 
+const pullsSoundly = ({pull}: StringFacts) => pull === 'easy' || pull === 'firm'
 const materialOf = ({material}: StringFacts): StringMaterial => material ?? 'steel'
 const feelOf = (string: StringFacts) => stringMaterials[materialOf(string)].feel
 
@@ -62,27 +60,30 @@ export interface StringMend {
   tensionN: number
   /** What a string of that pull weighs, kg/m. */
   massKgM: number
+  /** The gauge in the file could weigh so. */
+  isOfGauge?: boolean | undefined
   /** What a packet would print for it. */
   packetN?: number | undefined
-  /** The highest note clear of breaking. */
+  /** The highest note clear of breaking that leaves a tuning, where there is one. */
   note?: string | undefined
+  /** How many semitones lower all strings are clear of it and keep their tuning. */
+  lowerBy?: number | undefined
 }
 
-/** The last bit of a pull at the very limit must not keep a note that is still too high. */
-const slack = 1e-9
-
 /**
- * Say what would mend a string that is slack, stiff or uneven: the pull to aim for (N), the mass per length (kg/m) that
- * has it, and the pull (N) that its packet would print then; and, where it is tuned too near its strength, the highest
- * note that is clear of it. Undefined of a sound string.
+ * Say what would mend a string that is slack, stiff, uneven or too near its strength: the pull to aim for (N), the
+ * mass per length (kg/m) that has it, and the pull (N) that its packet would print then. Undefined of a sound string.
  */
 export function mendString(
-  {note, tension}: StringValues,
+  values: StringValues,
   {lengthMm, frequencyHz}: StringPlace,
   {breakFraction, pull}: StringFacts,
   {targetN, uneven}: Balance,
 ): StringMend | undefined {
+  const {note, tension} = values
   if (lengthMm === undefined) return undefined
+  const wire = stringWire(values)
+  const modelKgM = wire && massPerLengthKgM(wire)
   const massKgM = massOfPullKgM(targetN, lengthMm, frequencyHz)
   const packetHz = tension?.note && noteFrequencyHz(tension.note.midi, 440)
   const tooHigh = note && breakFraction !== undefined && breakFraction >= breakLimits.near
@@ -90,10 +91,8 @@ export function mendString(
   return {
     tensionN: targetN,
     massKgM,
+    isOfGauge: modelKgM === undefined || Math.abs(massKgM / modelKgM - 1) <= packetSpread,
     packetN: packetHz && tension?.scale ? stringTensionN(massKgM, tension.scale.mm, packetHz) : undefined,
-    note: tooHigh
-      ? noteName(Math.ceil(note.midi - 6 * Math.log2(breakFraction / breakLimits.near) - slack) - 1)
-      : undefined,
   }
 }
 
@@ -103,86 +102,4 @@ function median(values: readonly number[]): number | undefined {
   const upper = sorted[Math.floor(sorted.length / 2)]
   const lower = sorted[Math.floor((sorted.length - 1) / 2)]
   return upper === undefined || lower === undefined ? undefined : (lower + upper) / 2
-}
-
-/** A gauge to buy instead, and what it would pull. */
-export interface Alternative {
-  gauge: string
-  tensionN: number
-}
-
-/** Plain strings up to here are steel without a word; a thicker one needs its material in the file. */
-const steelWithoutWordIn = 0.022
-const offered = 3
-const commonWound = woundGaugesIn.map((gaugeIn) => ({
-  diameterMm: gaugeIn * inchMm,
-  coreMm: usualCoreMm(gaugeIn * inchMm),
-}))
-
-/**
- * Find the common gauges whose pull (N) comes nearest to a target, nearest first, for this string's pitch, length and
- * material, and what each would pull. Only such as pull easy or firm and keep clear of breaking, and each so that
- * writing it at the string's gauge is all that has to be changed: what the file says of core, wrap and material stays.
- */
-export function alternatives(
-  values: StringValues,
-  {lengthMm, frequencyHz, play}: StringPlace,
-  targetN: number,
-  units: 'in' | 'mm',
-): Alternative[] {
-  if (lengthMm === undefined) return []
-  const {slackN, firmN} = pullLimits(values.material?.value, play)
-  const leastKgM = massOfPullKgM(slackN, lengthMm, frequencyHz)
-  const mostKgM = massOfPullKgM(firmN, lengthMm, frequencyHz)
-  const found: {wire: Wire; tensionN: number; far: number}[] = []
-  for (const {wire, kgM} of commonWires(values, leastKgM, mostKgM)) {
-    const tensionN = stringTensionN(kgM, lengthMm, frequencyHz)
-    const {breakFraction = 0} = strainOf(wire, tensionN)
-    if (breakFraction < breakLimits.near)
-      found.push({wire, tensionN, far: Math.abs(Math.log(tensionN / targetN))})
-  }
-  return found
-    .sort((a, b) => a.far - b.far)
-    .slice(0, offered)
-    .map(({wire, tensionN}) => ({gauge: gaugeText(wire.diameterMm / inchMm, wire.wound, units), tensionN}))
-}
-
-/** What this string could be bought as at a mass per length (kg/m) within limits, its own gauge left out. */
-function commonWires(
-  {gauge, core, wrap, material}: StringValues,
-  leastKgM: number,
-  mostKgM: number,
-): {wire: Wire; kgM: number}[] {
-  const name = material?.value ?? 'steel'
-  const isSteel = name === 'steel'
-  const ownCore = core && !core.assumed ? core : undefined
-  const mustBeWound = ownCore || (wrap && !wrap.assumed) || (!isSteel && gauge?.wound)
-  const wires: {wire: Wire; kgM: number}[] = []
-  const offer = (wire: Wire) => {
-    const isOwn = gauge?.wound === wire.wound && Math.abs(wire.diameterMm - gauge.mm) <= 1e-6
-    const kgM = massPerLengthKgM(wire)!
-    if (!isOwn && kgM >= leastKgM && kgM <= mostKgM) wires.push({wire, kgM})
-  }
-  if (!mustBeWound)
-    for (const gaugeIn of plainGaugesIn[name])
-      if (gaugeIn <= steelWithoutWordIn || (material && !material.assumed))
-        offer({diameterMm: gaugeIn * inchMm, wound: false, coreKnown: false, material: name})
-  if (isSteel)
-    for (const {diameterMm, coreMm} of commonWound)
-      if (!ownCore || ownCore.mm + 2 * thinnestWrapIn * inchMm <= diameterMm)
-        offer({
-          diameterMm,
-          wound: true,
-          coreMm: ownCore?.mm ?? coreMm,
-          coreKnown: ownCore !== undefined,
-          wrap: wrap?.value ?? 'nickel-plated steel',
-          material: name,
-        })
-  return wires
-}
-
-/** Write a gauge of so many inches as a maker would in this build: `.030w`, or `.030 in w` where millimetres are meant. */
-function gaugeText(gaugeIn: number, wound: boolean, units: 'in' | 'mm'): string {
-  const figure = gaugeIn.toFixed(4).replace(/^0/, '').replace(/0$/, '')
-  return units === 'in' ? figure + (wound ? 'w' : '') : `${figure} in${wound ? ' w' : ''}`
 }

@@ -2,15 +2,10 @@ import {stringNames} from '../build-file/path.ts'
 import {noteFrequencyHz} from './notes.ts'
 import type {Settled} from './settle.ts'
 import {type CoreDoubt, coreDoubt, type StringFacts, stringFacts} from './string-facts.ts'
+import {type Alternative, alternatives, type PacketOff, packetSlip} from './string-gauges.ts'
 import type {StringLength} from './string-lengths.ts'
-import {
-  type Alternative,
-  alternatives,
-  type Balance,
-  balance,
-  mendString,
-  type StringMend,
-} from './string-mends.ts'
+import {type Balance, balance, mendString, type StringMend} from './string-mends.ts'
+import {clearOfBreaking} from './string-notes.ts'
 
 /** A string on this scale. */
 export interface StringPlan extends StringFacts, Omit<Balance, 'targetN'>, Partial<StringLength> {
@@ -24,6 +19,8 @@ export interface StringPlan extends StringFacts, Omit<Balance, 'targetN'>, Parti
   /** Common gauges that would do, the one nearest to the pull to aim for first. */
   alternatives?: Alternative[] | undefined
   mend?: StringMend | undefined
+  /** Where its packet and its gauge differ much. */
+  packetOff?: PacketOff | undefined
 }
 
 /** The strings in the file's order, and the pull of all together, every string of a course counted. */
@@ -48,8 +45,10 @@ export function planStrings({values, units, referenceHz}: Settled): StringSet | 
   }))
   const facts = listed.map((string, i) => stringFacts(string, places[i]!))
   const balanced = balance(facts, play)
+  const midis = listed.map(({note}) => note.midi)
   const strings = listed.map((string, i): StringPlan => {
     const {targetN, ...off} = balanced[i]!
+    const mended = mendString(string, places[i]!, facts[i]!, balanced[i]!)
     const others = alternatives(string, places[i]!, targetN, units)
     return {
       name: names[i]!,
@@ -58,7 +57,8 @@ export function planStrings({values, units, referenceHz}: Settled): StringSet | 
       ...facts[i]!,
       ...off,
       coreDoubt: coreDoubt(string, places[i]!),
-      mend: mendString(string, places[i]!, facts[i]!, balanced[i]!),
+      mend: mended && {...mended, ...clearOfBreaking(i, {midis, facts, play})},
+      packetOff: packetSlip(string, places[i]!, targetN, units),
       alternatives: others.length > 0 ? others : undefined,
     }
   })

@@ -32,7 +32,7 @@ export function stringFigures({strings = []}: Plan): BlockContent[] {
           `${number(string.frequencyHz, 2)} Hz`,
           massPerLength(string.massPerLengthKgM!),
           knownFrom[string.massFrom ?? 'plain'] ?? '',
-          string.stressMpa === undefined ? '' : `${number(string.stressMpa, 0)} MPa`,
+          string.stressMpa === undefined || !string.breakKnown ? '' : `${number(string.stressMpa, 0)} MPa`,
           string.breakFraction === undefined ? '' : percent(string.breakFraction),
           stretchWords(string),
           string.inharmonicity === undefined ? '' : `${number(string.inharmonicity * 1e6, 1)} × 10⁻⁶`,
@@ -85,9 +85,11 @@ function breakingInWords(strings: readonly StringPlan[]): string | undefined {
 /** How little the pull hangs on an assumed core, and how much the stress does. */
 function coreInWords({name, coreMm, coreDoubt, tensionN, stressMpa}: StringPlan): string[] {
   if (!coreDoubt || coreMm === undefined || !tensionN || !stressMpa) return []
+  const [least = tensionN, most = tensionN] = coreDoubt.tensionN
+  const isMuch = (most - least) / tensionN > 0.06
   const spread = ([low = 0, high = 0]: readonly number[], digits: number) =>
     `${number(low, digits)} to ${number(high, digits)}`
   return [
-    `${name}’s core is assumed at ${wireInches(coreMm)} in (${number(coreMm, 2)} mm). A core a twentieth of the gauge thinner or thicker hardly moves the pull, ${spread(coreDoubt.tensionN, 0)} N, but the stress much, ${spread(coreDoubt.stressMpa, 0)} MPa.`,
+    `${name}’s core is assumed at ${wireInches(coreMm)} in (${number(coreMm, 2)} mm). A core a twentieth of the gauge thinner or thicker ${isMuch ? 'moves the pull,' : 'hardly moves the pull,'} ${spread(coreDoubt.tensionN, 0)} N, ${isMuch ? 'and' : 'but'} the stress much, ${spread(coreDoubt.stressMpa, 0)} MPa.`,
   ]
 }

@@ -51,6 +51,23 @@ export const usualCores: readonly {gaugeIn: number; coreFraction: number}[] = [
   {gaugeIn: 0.042, coreFraction: 0.42},
 ]
 
+/**
+ * The same of wound strings with a soft core, which stays about 0.48 mm thick whatever the gauge. Source: diameters and
+ * masses of three wound nylon strings in Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024), the core by the
+ * formula of one round wrap of silver-plated copper.
+ */
+export const usualSoftCores: typeof usualCores = [
+  {gaugeIn: 0.029, coreFraction: 0.65},
+  {gaugeIn: 0.035, coreFraction: 0.54},
+  {gaugeIn: 0.043, coreFraction: 0.44},
+]
+
+/**
+ * How far a packet's mass or pull may be off what gauge and core come to, as a part: shops measure gauges to a
+ * thousandth of an inch, and no two makers wind alike. Common practice, no source.
+ */
+export const packetSpread = 0.15
+
 /** How far a core may lie from the usual one, as a part of the gauge. Common practice, no source. */
 export const coreSpread = 0.05
 
@@ -85,6 +102,11 @@ export const woundGaugesIn = [
   0.018, 0.02, 0.022, 0.024, 0.026, 0.028, 0.03, 0.032, 0.034, 0.036, 0.038,
   0.04, 0.042, 0.044, 0.046, 0.048, 0.05, 0.052, 0.054, 0.056, 0.059, 0.062,
   0.065, 0.07, 0.075, 0.08,
+] as const
+
+/** Wound strings with a soft core. */
+export const woundSoftGaugesIn = [
+  0.028, 0.029, 0.03, 0.031, 0.032, 0.033, 0.034, 0.035, 0.036, 0.038, 0.04, 0.042, 0.043, 0.044, 0.046,
 ] as const
 
 /** A wound string thinner than this is seldom made. */

@@ -1,4 +1,6 @@
-import type {Wording} from './wording.ts'
+import type {PacketOff} from '../../plan/string-gauges.ts'
+import {gramsPerMetre, massPerLength} from '../quantities.ts'
+import {only, type Wording} from './wording.ts'
 
 export function woundTooThin({gauge, plain}: {gauge: string; plain: string}): Wording {
   return {
@@ -47,6 +49,32 @@ export function stringMaterialOpen({gauge, wound}: {gauge: string; wound: string
 export function packetIncomplete({lacks}: {lacks: readonly string[]}): Wording {
   return {
     message: `the packet’s pull is not used: it lacks its ${lacks.join(' and ')}; write it as {pull: 60 N, scale: 25 1/2 in, note: D4}`,
+  }
+}
+
+/** `pullN` is what the packet would print of a string that weighs as the model has it, where it prints pulls. */
+export function packetUnlikeGauge({
+  name,
+  written,
+  coreAssumed,
+  packetKgM,
+  modelKgM,
+  modelFits,
+  gauge,
+  pullN,
+}: PacketOff & {
+  name: string
+  /** The gauge as the file has it. */
+  written: string
+  coreAssumed?: boolean | undefined
+  pullN: number | undefined
+}): Wording {
+  const core = coreAssumed ? ' with a usual core' : ''
+  return {
+    message: `${name} weighs ${massPerLength(packetKgM)} by its packet, and ${massPerLength(modelKgM)} by its gauge, ${written}${core}; the packet counts: look at it again${modelFits || !gauge ? '' : `; ${gauge} would weigh so`}`,
+    expected: modelFits
+      ? [pullN === undefined ? `${gramsPerMetre(modelKgM)} g/m` : `${pullN.toFixed(1)} N`]
+      : only(gauge),
   }
 }
 

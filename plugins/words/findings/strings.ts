@@ -1,5 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Plan} from '../../plan/plan.ts'
+import type {StringMend} from '../../plan/string-mends.ts'
 import type {StringPlan} from '../../plan/strings.ts'
 import type {Ruler} from '../lengths.ts'
 import {writeForce} from '../measured.ts'
@@ -11,17 +12,27 @@ interface OfString {
 }
 
 /** A wound string has its weight from the wrap, so a lighter one spares the core; a plain one only a lower note. */
-export function stringNearBreaking({string, severity}: OfString & {severity?: string | undefined}): Wording {
+export function stringNearBreaking(
+  {string, severity}: OfString & {severity?: string | undefined},
+  {strings = []}: Plan,
+): Wording {
   const {note, breakFraction = 0, wound, alternatives, mend} = string
   const found =
     severity === 'fault'
       ? `breaks before it reaches ${note}`
       : `is tuned to ${Math.round(breakFraction * 100)} % of its strength${severity === 'warning' ? ' and will not last' : ''}`
   const gauges = wound ? alternatives?.map(({gauge}) => gauge) : undefined
-  const does = gauges
-    ? `${gauges.join(', ')} would spare its core`
-    : `${mend?.note ?? 'a lower note'} is the highest note that keeps clear on this scale length`
+  const does = gauges ? `${gauges.join(', ')} would spare its core` : lowerInWords(mend, strings.length)
   return {message: `${called(string)} ${found}; ${does}`, expected: gauges ?? only(mend?.note)}
+}
+
+/** One note changed is another tuning, so what keeps the tuning stands beside it. */
+function lowerInWords(mend: StringMend | undefined, count: number): string {
+  const {note, lowerBy = 0} = mend ?? {}
+  if (count === 1)
+    return `${note ?? 'a lower note'} is the highest note that keeps clear on this scale length`
+  const all = `${lowerBy} ${lowerBy === 1 ? 'semitone' : 'semitones'} lower, all strings keep their tuning and clear of it`
+  return note === undefined ? all : `${note} keeps clear and leaves a tuning; ${all}`
 }
 
 export function stringSlack({string}: OfString, {units, play}: Plan): Wording {
@@ -66,17 +77,29 @@ function pulls(string: StringPlan, so: string, units: 'in' | 'mm'): Wording {
   const does =
     gauges.length > 0
       ? gauges.map(({gauge, tensionN}) => `${gauge} would pull ${writeForce(tensionN, units)}`).join(', ')
-      : `no common gauge carries ${string.note} here; another note or scale length would`
-  if (string.massFrom === 'mass' && mend) {
-    const grams = `${(mend.massKgM * 1000).toFixed(2)} g/m`
-    return {message: `${found}; ${grams} is right; ${does}`, expected: [grams]}
-  }
+      : string.massFrom === 'mass' || string.massFrom === 'tension'
+        ? undefined
+        : `no common gauge carries ${string.note} here; another note or scale length would`
+  const also = does === undefined ? '' : `; ${does}`
+  if (string.packetOff?.modelFits || string.packetOff?.gauge)
+    return {
+      message: `${found}; but its packet and its gauge have little to do with each other: look at the packet first`,
+    }
+  const grams = mend && `${(mend.massKgM * 1000).toFixed(2)} g/m`
+  if (string.massFrom === 'mass' && mend)
+    return {
+      message: `${found}; ${grams} is right${mend.isOfGauge ? '' : ', which is another gauge'}${also}`,
+      expected: mend.isOfGauge ? only(grams) : undefined,
+    }
   if (string.massFrom === 'tension' && mend?.packetN !== undefined) {
     const pull = `${mend.packetN.toFixed(0)} N`
-    return {message: `${found}; a packet that prints ${pull} is right; ${does}`, expected: [pull]}
+    return {
+      message: `${found}; a packet that prints ${pull} is right${mend.isOfGauge ? '' : ', which is another gauge'}${also}`,
+      expected: mend.isOfGauge ? [pull] : undefined,
+    }
   }
   return {
-    message: `${found}; ${does}`,
+    message: `${found}${also}`,
     expected: gauges.length > 0 ? gauges.map(({gauge}) => gauge) : undefined,
   }
 }

@@ -118,6 +118,107 @@ test('alternatives are sound, nearest to the pull to aim for first, and never th
   }
 })
 
+describe('alternatives', () => {
+  const alternativesOf = (strings: string, more = 'scale: 24 1/4') =>
+    planOf(`title: A\n${more}\nstrings: [${strings}]`).plan.strings!.map(({alternatives = []}) =>
+      alternatives.map(({gauge}) => gauge),
+    )
+
+  test('come in the build’s units, and read back as what was offered', () => {
+    const metric = planOf(
+      'title: A\nunits: mm\nscale: 616\nstrings: [D3 0.76 mm w, A3 0.51 mm w, D4 0.33 mm]',
+    )
+    for (const {note, alternatives = [], gaugeMm} of metric.plan.strings!) {
+      expect(alternatives.length).toBeGreaterThan(0)
+      for (const {gauge, tensionN} of alternatives) {
+        expect(gauge).toMatch(/^\d\.\d\d mm( w)?$/)
+        const read = planOf(`title: A\nunits: mm\nscale: 616\nstrings: [${note} ${gauge}]`).plan.strings![0]!
+        expect(read.tensionN).toBeCloseTo(tensionN, 6)
+        // .013 in are 0.3302 mm: no shop tells them from 0.33 mm.
+        expect(Math.abs(read.gaugeMm! - gaugeMm!)).toBeGreaterThan(0.006)
+      }
+    }
+  })
+
+  test('of nylon are nylon, wound ones wound with silver-plated copper', () => {
+    const nylon = 'scale: 650 mm\nplay: fingers'
+    const of = (string: string) => alternativesOf(string, nylon)[0]!
+    expect(of('{note: D3, gauge: .028w, material: nylon}')).toContain('.029w')
+    const plain = planOf(`title: A\n${nylon}\nstrings: [{note: E4, gauge: .028, material: nylon}]`)
+    for (const {gauge} of plain.plan.strings![0]!.alternatives!) {
+      const text = `title: A\n${nylon}\nstrings: [{note: E4, gauge: ${gauge}, material: nylon}]`
+      expect(planOf(text).plan.strings![0]).toMatchObject({
+        material: 'nylon',
+        pull: expect.stringMatching(/easy|firm/),
+      })
+    }
+  })
+
+  test('of a string that its packet weighs are held against its like', () => {
+    // By hand: .013 in plain steel is 7850·π/4·0.3302² = 0.6722 g/m; a packet of 0.62 has it 7.8 % lighter, and so its like.
+    const [weighed] = planOf('title: A\nscale: 24 1/4\nstrings: [{note: D4, gauge: .013, mass: 0.62 g/m}]')
+      .plan.strings!
+    const [by] = weighed!.alternatives!
+    const plain = planOf(`title: A\nscale: 24 1/4\nstrings: [D4 ${by!.gauge}]`).plan.strings![0]!
+    expect(by!.tensionN / plain.tensionN!).toBeCloseTo(0.62 / 0.6722, 3)
+    for (const {gauge} of weighed!.alternatives!) expect(gauge).not.toMatch(/w$/)
+    // Nothing is known of a packet without a gauge, and nothing compares with one that is far off.
+    expect(alternativesOf('{note: D4, mass: 0.62 g/m}')).toEqual([[]])
+    expect(alternativesOf('{note: D4, gauge: .013, mass: 1.3 g/m}')).toEqual([[]])
+  })
+})
+
+// Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024): diameter (mm) and mass (g/m) of three wound nylon strings.
+test.each([
+  ['D3', 0.736, 1.92],
+  ['A2', 0.89, 3.289],
+  ['E2', 1.092, 5.47],
+])('a wound nylon %s of %d mm weighs what is published, within 5 %%', (note, mm, grams) => {
+  const text = `title: A\nunits: mm\nscale: 650\nstrings: [{note: ${note}, gauge: ${mm} mm w, material: nylon}]`
+  const {massPerLengthKgM, wrap, breakFraction, strengthMpa} = planOf(text).plan.strings![0]!
+  expect(wrap).toBe('silver-plated copper')
+  expect(Math.abs(massPerLengthKgM! / (grams / 1000) - 1)).toBeLessThan(0.05)
+  expect([breakFraction, strengthMpa]).toEqual([undefined, undefined])
+})
+
+test('a packet that is far from its gauge is told with both figures, and what is proposed is silent', () => {
+  const found = (string: string) =>
+    planOf(`title: A\nscale: 24 1/4\nstrings: [${string}]`).problems.filter(
+      ({rule}) => rule === 'packet-unlike-gauge',
+    )
+  const [problem] = found('{note: D4, gauge: .013, mass: 1.3 g/m}')
+  expect(problem).toMatchObject({severity: 'remark', expected: ['0.67 g/m']})
+  expect(problem!.message).toContain('weighs 1.3 g/m by its packet, and 0.67 g/m by its gauge')
+  expect(found('{note: D4, gauge: .013, mass: 0.67 g/m}')).toEqual([])
+  const [pull] = found('{note: D4, gauge: .013, tension: {pull: 200 N, scale: 25 1/2, note: D4}}')
+  expect(
+    found(`{note: D4, gauge: .013, tension: {pull: ${pull!.expected![0]}, scale: 25 1/2, note: D4}}`),
+  ).toEqual([])
+})
+
+describe('a string tuned too high', () => {
+  const problemsOf = (strings: string) => planOf(`title: A\nscale: 28\nstrings: [${strings}]`)
+  const breaking = (strings: string) =>
+    problemsOf(strings).problems.find(({rule}) => rule === 'string-near-breaking')!
+
+  test('is not sent to a note that spoils the tuning', () => {
+    // 28 in: F4 is 0.75 of the strength of .011, and E4 alone is clear of it; D3 A3 E4 are fifths.
+    const {message, expected} = breaking('D3 .026w, A3 .017, F4 .011')
+    expect(expected).toEqual(['E4'])
+    expect(message).toContain('all strings keep their tuning')
+    // A major chord with its third lowered alone is none.
+    const chord = breaking('C4 .014, E4 .012, G4 .010')
+    expect(chord.expected).toEqual(['E4'])
+    expect(chord.message).toContain('semitones lower, all strings keep their tuning')
+  })
+
+  test('is sent nowhere where no note does, but the whole set is', () => {
+    const {mend} = problemsOf('D3 .026w, D4 .013, G#4 .008').plan.strings![2]!
+    expect(mend!.lowerBy).toBeGreaterThan(0)
+    if (mend!.note) expect(['D3', 'D4']).toContain(mend!.note)
+  })
+})
+
 test('a string of which only the note is known is told what to buy', () => {
   const string = one('{note: D3}')
   expect(string.tensionN).toBeUndefined()
