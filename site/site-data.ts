@@ -15,6 +15,8 @@ export interface MadeBuild {
   drawing: string
   /** The prose and the other sections, as HTML. */
   html: string
+  /** Drawings that its folds show, by the names of their files. */
+  drawings: Readonly<Record<string, string>>
   headings: readonly {id: string; depth: number; title: string}[]
   /** Its own scale drawing for the portfolio. */
   hanging: Hanging | undefined

@@ -14,6 +14,7 @@ import {computedHandlers, rehypeComputed} from './computed.ts'
 import {rehypeAuthor} from './rehype-author.ts'
 import {rehypeAuthorTables, rehypeFootnotes, rehypeTaskLists} from './rehype-author-blocks.ts'
 import {rehypeDays} from './rehype-days.ts'
+import {type KeepDrawing, rehypeDrawings} from './rehype-drawings.ts'
 import {type PageHeading, rehypeHeadings} from './rehype-headings.ts'
 import {type LinkOptions, rehypeLinks} from './rehype-links.ts'
 import {type MakePicture, rehypePictures} from './rehype-pictures.ts'
@@ -29,6 +30,8 @@ export interface PageInput extends KnownBuild, LinkOptions {
   failed?: Failed
   /** Leave out what warns the maker: the page is of a finished instrument, and for whoever looks at it. */
   isForVisitors?: boolean
+  /** Keep a folded drawing as a file of its own; left out, it stays in the page. */
+  keepDrawing?: KeepDrawing
   /** Make what stands for a picture of the build's folder (`photos/front.jpg`); left out: a plain `<img>`. */
   picture?: MakePicture
 }
@@ -64,6 +67,7 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(rehypeDays, {told: daysInWords(build), isNewestOpen: plan.status === 'on the bench'})
     .use(rehypeLinks, input)
     .use(rehypeComputed)
+    .use(rehypeDrawings, input)
     .use(rehypeStringify)
   const {children} = page.runSync(tree ?? page.parse(file), file)
   // What comes first stands by itself on the page, above its way to jump and beside its text.

@@ -83,7 +83,10 @@ function cell(content: Cell, {scope, align}: {scope?: 'col' | 'row'; align: 'rig
   return {
     type: 'tableCell',
     data: {hProperties, ...(scope === 'row' && {hName: 'th'})},
-    children: inline(cells(content)),
+    // A column of numbers never wraps, so a quantity in it needs no more to keep it together.
+    children: inline(cells(content)).flatMap((one) =>
+      align && one.type === 'measure' ? one.children : [one],
+    ),
   }
 }
 

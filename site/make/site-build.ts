@@ -82,7 +82,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
       JSON.stringify([around, given.failed]),
       [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
-    files: [...givenFiles(slug, given), ...files],
+    files: [...givenFiles(slug, given), ...drawingFiles(slug, made.drawings), ...files],
     ungiven: given.failed.map(({name}) => name),
   }
 }
@@ -106,6 +106,7 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     made: {
       state: '',
       drawing: '',
+      drawings: {},
       html: proseAsWritten(one.text),
       headings: [],
       hanging: undefined,
@@ -116,6 +117,14 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     files: [],
     ungiven: [],
   }
+}
+
+function drawingFiles(slug: string, drawings: SiteBuild['made']['drawings']): Artefact[] {
+  return Object.entries(drawings).map(([name, svg]) => ({
+    address: `/builds/${slug}/drawings/${name}`,
+    key: keyOf(svg),
+    bytes: () => svg,
+  }))
 }
 
 function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {

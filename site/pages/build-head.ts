@@ -58,9 +58,11 @@ function glance(one: SiteBuild): [string, ElementContent[]][] {
   })
 }
 
-function days(started: string | undefined, finished: string | undefined): string | undefined {
-  if (started && finished && started !== finished) return `${started} to ${finished}`
-  return finished ?? (started && `since ${started}`)
+function days(started: string | undefined, finished: string | undefined): ElementContent[] {
+  const day = (iso: string) => h('time', {dateTime: iso}, iso)
+  if (started && finished && started !== finished) return [day(started), text(' to '), day(finished)]
+  if (finished) return [day(finished)]
+  return started ? [text('since '), day(started)] : []
 }
 
 const text = (value: string): ElementContent => ({type: 'text', value})

@@ -13,7 +13,7 @@ import type {Hanging, MadeBuild} from '../site-data.ts'
 import {type Failed, programFails, proseAsWritten, tried} from './program-fails.ts'
 
 /** All that the costly part of a build's pages is made of. */
-interface BuildParts extends Omit<PageInput, 'picture' | 'failed'> {
+interface BuildParts extends Omit<PageInput, 'picture' | 'failed' | 'keepDrawing'> {
   /** The build's photographs, by the names that its file gives them. */
   pictures: ReadonlyMap<string, Picture>
 }
@@ -28,18 +28,27 @@ const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 export function makeBuild(input: BuildParts): MadeBuild {
   const faults: Problem<RuleName>[] = []
   const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
-  const {headings, ...body} = bodyOf(input, failed)
+  const drawings: Record<string, string> = {}
+  const {headings, ...body} = bodyOf(input, drawings, failed)
   const hanging = tried('the drawing', () => hangingOf(input.plan), failed)
   const words = tried('the words', () => wordsOf(input.text), failed) ?? ''
-  return {...body, headings: [...headings], hanging, words, faults}
+  return {...body, headings: [...headings], drawings, hanging, words, faults}
 }
 
 /** Where the prose cannot be set, it stands as it was written, above what was computed. */
-function bodyOf({pictures, ...page}: BuildParts, failed: Failed): PageBody {
+function bodyOf(
+  {pictures, ...page}: BuildParts,
+  drawings: Record<string, string>,
+  failed: Failed,
+): PageBody {
   const picture = pictureMaker(pictures, page.pathPrefix)
   const parts = {
     ...page,
     picture,
+    keepDrawing: (name: string, svg: string) => {
+      drawings[`${name}.svg`] = svg
+      return `${page.pathPrefix}builds/${page.plan.slug}/drawings/${name}.svg`
+    },
     failed: (name: string, error: Error) => failed(`the section ${name}`, error),
   }
   const whole = tried('the page', () => renderPageBody(parts), failed)

@@ -92,7 +92,7 @@ describe('a table', () => {
     expect(html(made).replaceAll('\n', '')).toBe(
       '<div class="table"><div class="scrolling"><table><caption>Lines</caption>' +
         '<thead><tr><th scope="col">Line</th><th scope="col" class="number">From the nut</th></tr></thead><tbody><tr>' +
-        '<th scope="row">12</th><td class="number"><span class="measure">12 <span class="fraction">1/8</span> in</span></td>' +
+        '<th scope="row">12</th><td class="number">12 <span class="fraction">1/8</span> in</td>' +
         '</tr></tbody></table></div><p class="note">Measured.</p></div>',
     )
   })

@@ -153,7 +153,7 @@ function side(instrument: Instrument, frame: Frame, woods: Woods): Element[] {
       className: ['solid'],
       d: drawn([...nutSide(instrument), ...bridgeSide(instrument)], frame, at),
     }),
-    s('path', {className: ['string'], d: drawn(stringSide(instrument), frame, at), strokeWidth: 1}),
+    s('path', {className: ['string-side'], d: drawn(stringSide(instrument), frame, at)}),
   ]
 }
 
