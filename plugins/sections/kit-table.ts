@@ -45,7 +45,7 @@ export function table(options: TableOptions): CaptionedTable {
     properties: {},
     children: toElements(caption),
   }
-  plain.data = {hChildren: [captionElement, ...element.children]}
+  plain.data = {hChildren: [captionElement, ...dense(element).children]}
   return {
     type: 'captionedTable',
     caption,
@@ -56,6 +56,13 @@ export function table(options: TableOptions): CaptionedTable {
       ...(options.note === undefined ? [] : [noteBelow(...cells(options.note))]),
     ],
   }
+}
+
+/** Leave out the line breaks between rows and cells: a page of tables is half of them. */
+function dense(element: Element): Element {
+  if (element.tagName === 'th' || element.tagName === 'td') return element
+  const children = element.children.filter(({type}) => type !== 'text')
+  return {...element, children: children.map((child) => (child.type === 'element' ? dense(child) : child))}
 }
 
 function headRow({columns}: TableOptions): TableRow {

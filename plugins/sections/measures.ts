@@ -9,7 +9,7 @@ import type {Fraction, Measure} from './kit-nodes.ts'
 const parts = /\d+\/\d+/
 
 /**
- * Set every `1/2` of a text as a proper fraction (class `fraction`: the typeface's own, which would else take every
+ * Set every `1/2` of a text as a proper fraction (class `frac`: the typeface's own, which would else take every
  * figure near a slash), which copies and reads aloud as plain text. Nothing else is changed.
  */
 export function fractions(written: string): Inline[] {
@@ -26,7 +26,7 @@ export function fractions(written: string): Inline[] {
 
 const fraction = (written: string): Fraction => ({
   type: 'fraction',
-  data: {hName: 'span', hProperties: {className: ['fraction']}},
+  data: {hName: 'span', hProperties: {className: ['frac']}},
   children: [text(written)],
 })
 

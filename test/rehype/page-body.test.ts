@@ -117,7 +117,7 @@ describe('what an author writes', () => {
 
   it('may mix a computed value and HTML of its own in one line', () => {
     expect(prose('<b>The bridge</b> at :value[bridge.station]')).toBe(
-      '<p><b>The bridge</b> at <span class="value"><span class="measure">24 <span class="fraction">1/4</span> in <small>(616 mm)</small></span></span></p>',
+      '<p><b>The bridge</b> at <span class="value"><span class="measure">24 <span class="frac">1/4</span> in <small>(616 mm)</small></span></span></p>',
     )
   })
 })

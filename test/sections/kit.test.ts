@@ -44,7 +44,7 @@ describe('lengths', () => {
 
   it('show the second unit smaller and the fraction as one', () => {
     expect(html(length(292.1, inches))).toBe(
-      '<span class="measure">11 <span class="fraction">1/2</span> in <small>(292.1 mm)</small></span>',
+      '<span class="measure">11 <span class="frac">1/2</span> in <small>(292.1 mm)</small></span>',
     )
     expect(copied(lengthAlone(292.1, inches))).toBe('11 1/2 in')
   })
@@ -92,7 +92,7 @@ describe('a table', () => {
     expect(html(made).replaceAll('\n', '')).toBe(
       '<div class="table"><div class="scrolling"><table><caption>Lines</caption>' +
         '<thead><tr><th scope="col">Line</th><th scope="col" class="number">From the nut</th></tr></thead><tbody><tr>' +
-        '<th scope="row">12</th><td class="number">12 <span class="fraction">1/8</span> in</td>' +
+        '<th scope="row">12</th><td class="number">12 <span class="frac">1/8</span> in</td>' +
         '</tr></tbody></table></div><p class="note">Measured.</p></div>',
     )
   })

@@ -1,0 +1,153 @@
+import {cpSync, readFileSync, realpathSync} from 'node:fs'
+import {join, resolve} from 'node:path'
+import {brotliCompressSync} from 'node:zlib'
+import type {Browser, Page} from 'playwright-core'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {answer} from '../../site/serve/answer.ts'
+import {listen} from '../../site/serve/listen.ts'
+import {openBrowser} from '../support/browser.ts'
+import {filesOf} from '../support/site-files.ts'
+import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import told from './told-on-pages.json' with {type: 'json'}
+import '../support/slow.ts'
+
+// One screen to know, one tap to do: what a build's page may take of a phone 390 px wide, of a line and of paper, for
+// the journal's own builds and one that nobody has looked at.
+
+const journal = tempJournal()
+const site = join(journal.root, '_site')
+let files: Record<string, string> = {}
+let browser: Browser
+let page: Page
+let server: Awaited<ReturnType<typeof listen>>
+
+beforeAll(async () => {
+  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
+  journal.write('builds/unseen.md', fourLines('Unseen'))
+  expect(journal.run('build')).toMatchObject({status: 0})
+  files = filesOf(site)
+  const folder = realpathSync(site)
+  server = await listen((request, response) => void answer({folder, prefix: '/'}, request, response), 8400)
+  browser = await openBrowser()
+  const phone = {viewport: {width: 390, height: 844}, isMobile: true, hasTouch: true}
+  page = await (await browser.newContext({...phone, reducedMotion: 'reduce'})).newPage()
+})
+afterAll(async () => {
+  await browser?.close()
+  server?.close()
+  journal.remove()
+})
+
+const pagesOfBuilds = () => Object.keys(files).filter((name) => /^builds\/[^/]+\/index\.html$/.test(name))
+const show = async (name: string) => {
+  await page.goto(`http://localhost:${server.port}/${name.replace(/index\.html$/, '')}`)
+}
+
+describe('a build’s page on a phone', () => {
+  test('is at most 8,000 px and 1,000 words closed, each part within its own', async () => {
+    for (const name of pagesOfBuilds()) {
+      await show(name)
+      const found = await page.evaluate(() => {
+        const high = (what: string) => document.querySelector(what)?.getBoundingClientRect().height ?? 0
+        const answers = [...document.querySelectorAll('.computed')].map((section) => ({
+          id: section.querySelector('h2')?.id ?? '',
+          words: [...section.children]
+            .filter((child) => !['H2', 'DETAILS'].includes(child.tagName))
+            .flatMap((child) => (child as HTMLElement).innerText.split(/\s+/).filter(Boolean)).length,
+        }))
+        return {
+          high: document.documentElement.scrollHeight,
+          words: document.querySelector('main')!.innerText.split(/\s+/).length,
+          top: high('header.site') + high('.nut-line'),
+          doors: high('.doors'),
+          state: high('.state'),
+          hero: high('.hero'),
+          jump: high('.jump'),
+          takeAway: high('.take-away'),
+          long: answers.filter(({id, words}) => words > 25 && !/^(setting-up|still-open|drawing)$/.test(id)),
+        }
+      })
+      const {long, ...sizes} = found
+      expect([name, long]).toEqual([name, []])
+      const most = {
+        high: 8000,
+        words: 1000,
+        top: 150,
+        doors: 48,
+        state: 100,
+        hero: 760,
+        jump: 48,
+        takeAway: 480,
+      }
+      const over = Object.entries(most).filter(([part, limit]) => sizes[part as keyof typeof most] > limit)
+      expect([name, over.map(([part]) => [part, sizes[part as keyof typeof most]])]).toEqual([name, []])
+    }
+  })
+
+  test('opens the fold that a link leads into, and lets a station and its row lead to each other', async () => {
+    await show('builds/lantern-pier/index.html')
+    expect(await page.locator('#at-bridge').isVisible()).toBe(false)
+    await page.locator('#on-bridge').click()
+    await page.waitForFunction(() => document.querySelector('#at-bridge')?.closest('details')?.open)
+    await page.locator('#at-bridge a').click()
+    expect(new URL(page.url()).hash).toBe('#on-bridge')
+  })
+
+  test('holds nothing wider than 358 px that a maker marks or drills from', async () => {
+    for (const name of pagesOfBuilds()) {
+      await show(name)
+      const wide = await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true
+        return [...document.querySelectorAll<HTMLElement>('.computed-layout .scrolling')]
+          .filter((box) => box.scrollWidth > 358)
+          .map((box) => `${box.querySelector('caption')?.textContent}: ${box.scrollWidth}`)
+      })
+      expect([name, wide]).toEqual([name, []])
+    }
+  })
+})
+
+test('a build’s page is at most 20 kB compressed and 110 kB raw, its drawing 12 kB', () => {
+  for (const name of pagesOfBuilds()) {
+    const html = readFileSync(join(site, name))
+    // As hosts and browsers agree on (RFC 7932).
+    expect([name, brotliCompressSync(html).length]).toSatisfy(([, bytes]) => bytes <= 20_000)
+    expect([name, html.length]).toSatisfy(([, bytes]) => bytes <= 110_000)
+    const [drawing = ''] = /<svg class="drawing drawing-whole"[\s\S]*?<\/svg>/.exec(files[name]!) ?? []
+    expect([name, drawing.length]).toSatisfy(([, bytes]) => bytes > 0 && bytes <= 12_000)
+  }
+})
+
+test('a build’s page prints on at most 16 sheets of A4 with everything', async () => {
+  const desk = await browser.newPage()
+  for (const name of pagesOfBuilds()) {
+    await desk.goto(`http://localhost:${server.port}/${name}`)
+    const pdf = (await desk.pdf({format: 'A4'})).toString('latin1')
+    const sheets = pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
+    expect([name, sheets]).toSatisfy(([, count]) => count > 0 && count <= 16)
+  }
+  await desk.close()
+})
+
+// Every caption, column and name that the builds' pages had when each page was all that there is.
+test('all that was told before is told still, on the page, its bench sheet or its page of changes', () => {
+  const own = Object.keys(files).filter((name) => /^builds\/.*index\.html$/.test(name))
+  const text = own.map((name) => readFileSync(join(site, name), 'utf8')).join('')
+  const plain = (html: string) =>
+    html
+      .replaceAll(/<[^>]+>/g, '')
+      .replaceAll(/\d+/g, '#')
+      .trim()
+  const names = (tag: string, pattern: RegExp) =>
+    [...text.matchAll(pattern)].map(([, inside]) => `${tag}: ${plain(inside!).replaceAll('&#x26;', '&')}`)
+  const found = new Set([
+    ...names('caption', /<caption[^>]*>(.*?)<\/caption>/gs),
+    ...names('dt', /<dt[^>]*>(.*?)<\/dt>/gs),
+    ...names('head', /<th scope="col"[^>]*>(.*?)<\/th>/gs),
+  ])
+  expect(told.filter((name) => !found.has(name))).toEqual([])
+  const ids = ['layout', 'lines', 'strings', 'intonation', 'neck', 'scarf', 'box', 'drilling', 'fasteners']
+  const more = ['cut-list', 'bill', 'work-order', 'setting-up', 'cautions', 'as-built', 'played', 'lineage']
+  const rest = ['assumptions', 'before-you-cut', 'drawing', 'still-open', 'TakeAway']
+  for (const id of [...ids, ...more, ...rest]) expect(text).toContain(` id="${id}"`)
+})
