@@ -15,6 +15,7 @@ export function bowInWords(plan: Plan): Inline[][] {
   if (bow) {
     return [
       verdict(plan, bow),
+      ...doubts(plan, bow),
       [sentence(bowWhy[bow.freeBody])],
       ...heightsInWords(plan),
       ...insideInWords(plan),
@@ -32,24 +33,28 @@ export function bowInWords(plan: Plan): Inline[][] {
 }
 
 function verdict(plan: Plan, bow: Bow): Inline[] {
-  const {reliefMm, reliefAfterCreepMm, rangeMm, mostMm, tooLow, tooHollow} = bow
+  const {reliefMm, reliefAfterCreepMm, tooLow, tooHollow} = bow
   const isTooMuch = tooLow || tooHollow || plan.neck?.inside?.tooThin
-  const [low = reliefMm, high = reliefMm] = rangeMm
-  const range: Inline[] =
-    high - low > plan.rulerMm / 2
-      ? [', or anything from ', ...bowed(plan, low), ' to ', ...bowed(plan, high), ' as box and wood have it']
-      : []
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
-    ...range,
     ', and in time by up to ',
     ...bowed(plan, reliefAfterCreepMm),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
+    '.',
+  ]
+}
+
+/** Say between what the bow may lie, and what frets bear. */
+function doubts(plan: Plan, {reliefMm, rangeMm, mostMm}: Bow): Inline[][] {
+  const [low = reliefMm, high = reliefMm] = rangeMm
+  return [
+    ...(high - low > plan.rulerMm / 2
+      ? [['As box and wood have it, that is from ', ...bowed(plan, low), ' to ', ...bowed(plan, high), '.']]
+      : []),
     ...(mostMm === undefined
       ? []
-      : ['; frets bear a hollow of ', lengthAlone(mostMm, plan), ' then (common practice, no source)']),
-    '.',
+      : [['Frets bear a hollow of ', lengthAlone(mostMm, plan), ' in time (common practice, no source).']]),
   ]
 }
 

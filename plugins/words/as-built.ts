@@ -25,13 +25,13 @@ function inWords(effect: Effect, size: Size): string {
     case 'shift lines':
       return `If the lines were marked for the drawn scale, each of them sounds ${effect.cents > 0 ? 'sharp' : 'flat'}: line ${effect.label} is ${sharpOrFlat(effect.cents)}.`
     case 'change pulls':
-      return `Each string pulls ${perCent(effect.frac)} ${moreOrLess(effect.frac)} at its pitch.`
+      return `Each string pulls ${perCent(effect.fraction)} ${moreOrLess(effect.fraction)} at its pitch.`
     case 'lift strings':
       return effect.at === 'octave' ? overOctave(effect.mm, size) : atNut(effect.mm, size)
     case 'lift by bridge':
       return `Over the octave the strings stand ${size(effect.mm)} ${effect.mm > 0 ? 'higher' : 'lower'} than drawn, half of what the bridge is off.`
     case 'change bow':
-      return `The strings bow it ${perCent(effect.frac)} ${moreOrLess(effect.frac)}: about ${size(effect.mm, effect.mm)} where ${size(effect.plannedMm, effect.plannedMm)} was planned.`
+      return `The strings bow it ${perCent(effect.fraction)} ${moreOrLess(effect.fraction)}: about ${size(effect.mm, effect.mm)} where ${size(effect.plannedMm, effect.plannedMm)} was planned.`
     case 'move edge':
       return `The outer strings lie ${size(effect.mm)} ${effect.mm > 0 ? 'further from' : 'nearer to'} the edge, if their spacing is as drawn.`
     case 'steepen head':
@@ -41,7 +41,7 @@ function inWords(effect: Effect, size: Size): string {
         ? `On the tuner line ${effect.label} sounds ${offPlanned(effect.cents)}.`
         : `Where it lies, line ${effect.label} sounds ${sharpOrFlat(effect.cents)}.`
     case 'change pull':
-      return `${effect.name} pulls ${perCent(effect.frac)} ${moreOrLess(effect.frac)} than planned.`
+      return `${effect.name} pulls ${perCent(effect.fraction)} ${moreOrLess(effect.fraction)} than planned.`
     case 'move air':
       return effect.note === effect.plannedNote
         ? `The box answers near ${effect.note}, as planned.`

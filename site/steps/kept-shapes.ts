@@ -31,9 +31,7 @@ export const isMakeResult =
     value.key === key &&
     [value.state, value.drawing, value.html, value.words].every(isText) &&
     isRecord(value.drawings) &&
-    Object.entries(value.drawings).every(
-      ([name, svg]) => /^[a-z0-9-]+\.svg$/.test(name) && isText(svg),
-    ) &&
+    Object.entries(value.drawings).every(([name, svg]) => /^[a-z0-9-]+\.svg$/.test(name) && isText(svg)) &&
     isListOf(value.headings, isHeading) &&
     isListOf(value.faults, isProblem) &&
     (value.hanging === undefined || isHanging(value.hanging))

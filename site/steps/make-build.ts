@@ -36,11 +36,7 @@ export function makeBuild(input: BuildParts): MadeBuild {
 }
 
 /** Where the prose cannot be set, it stands as it was written, above what was computed. */
-function bodyOf(
-  {pictures, ...page}: BuildParts,
-  drawings: Record<string, string>,
-  failed: Failed,
-): PageBody {
+function bodyOf({pictures, ...page}: BuildParts, drawings: Record<string, string>, failed: Failed): PageBody {
   const picture = pictureMaker(pictures, page.pathPrefix)
   const parts = {
     ...page,
