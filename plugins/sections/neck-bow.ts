@@ -38,7 +38,7 @@ function verdict(plan: Plan, bow: Bow): Inline[] {
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
-    ', and in time by up to ',
+    ', in time up to ',
     ...bowed(plan, reliefAfterCreepMm),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     '.',
