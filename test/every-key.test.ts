@@ -12,6 +12,7 @@ import {templateSvg} from '../plugins/drawings/templates/files.ts'
 import {type Plan, planBuild} from '../plugins/plan/plan.ts'
 import {type Settled, settle} from '../plugins/plan/settle.ts'
 import {allSections} from '../plugins/sections/all.ts'
+import {printedPlan} from '../plugins/words/printed-plan.ts'
 import {frame} from '../site/layouts/frame.ts'
 import {sheet} from '../site/layouts/sheet.ts'
 import {makeSite} from '../site/make/make-site.ts'
@@ -200,6 +201,8 @@ const shown = [
       const input = {...one, attributes: {}}
       return section.needs(input).length > 0 ? [] : section.content(input)
     }),
+  // The order of work stands on the bench sheet.
+  ({plan}: Known) => printedPlan(plan).work,
   ({plan, build}: Known) => templateSvg(plan, build),
   (one: Known) => allSections.find(({name}) => name === 'drawing')!.content({...one, attributes: {}}),
 ]
