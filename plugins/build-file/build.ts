@@ -59,6 +59,10 @@ export interface Build {
   places: Readonly<Record<string, Place>>
   keys: Readonly<Record<string, Place>>
   days: readonly DayEntry[]
+  /** Headings that look like a day or like hours in a form that is not read, each at the words it is about. */
+  unclear?:
+    | readonly {is: 'day' | 'hours'; written: string; expected: readonly string[]; place: Place}[]
+    | undefined
   /** What the ticked tasks of the body say. */
   ticked?: readonly string[]
   /** Pictures and links of the body that point into the build's folder. */

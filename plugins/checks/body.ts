@@ -7,6 +7,14 @@ import {keysMissingFor, planValue} from '../words/plan-value.ts'
 import {printedPlan} from '../words/printed-plan.ts'
 import {rule} from './rule.ts'
 
+/** One reading alone of a day's own figures is certain. */
+const found = ({written, expected, place}: NonNullable<Build['unclear']>[number]) => ({
+  at: place,
+  written,
+  likely: expected,
+  sure: expected.length === 1 && !/^\d{4}-\d\d-\d\d$/.test(written),
+})
+
 const known: readonly string[] = [...sectionNames, 'leave-out']
 const views: readonly string[] = drawingViews
 
@@ -14,6 +22,28 @@ const views: readonly string[] = drawingViews
 const prose = (text: string) => `---\ntitle: Needle box\nscale: 24\n---\n\n${text}\n`
 
 export const bodyRules = {
+  'day-unclear': rule({
+    severity: 'warning',
+    about: 'file',
+    what: 'A heading that looks like a day, in another form than year-month-day, or a day that no calendar has.',
+    why: 'It begins no day of the journal, and its hours are not counted.',
+    mend: 'Write the day as 2026-03-07 at the start of the heading.',
+    passes: prose('## 2026-03-07 Milling'),
+    fails: prose('## 3/7/26 Milling'),
+    find: ({unclear = []}) => unclear.filter(({is}) => is === 'day').map(found),
+    says: words.dayUnclear,
+  }),
+  'hours-unclear': rule({
+    severity: 'warning',
+    about: 'file',
+    what: 'Hours at the end of a heading, in a form that is not read.',
+    why: 'They are not counted.',
+    mend: 'Write them as (1 h 30 min).',
+    passes: prose('## 2026-03-07 Milling (1 h 30 min)'),
+    fails: prose('## 2026-03-07 Milling (1:30)'),
+    find: ({unclear = []}) => unclear.filter(({is}) => is === 'hours').map(found),
+    says: words.hoursUnclear,
+  }),
   'unknown-directive': rule({
     severity: 'warning',
     about: 'file',

@@ -43,8 +43,8 @@ export function findings(name: RuleName, build: Build | Settled, plan: Plan): Fi
 }
 
 function worded(found: Found, {says}: Rule, plan: Plan): Finding {
-  const {at, cause, severity} = found
-  return {at, cause, severity, ...says!(found, plan)}
+  const {at, cause, severity, sure} = found
+  return {at, cause, severity, sure, ...says!(found, plan)}
 }
 
 function problemOf(
@@ -64,6 +64,7 @@ function problemOf(
     ...(typeof finding.at === 'string' ? placeOf(build, finding.at) : finding.at),
     message: reason ? `${finding.message} (accepted: ${reason.value})` : finding.message,
     ...(finding.expected?.length ? {expected: finding.expected} : {}),
+    ...(finding.sure ? {sure: true as const} : {}),
     ...(finding.note ? {note: finding.note} : {}),
     ...(cause ? {cause: {line: cause.line, column: cause.column}} : {}),
   }

@@ -12,6 +12,8 @@ export interface Found {
   cause?: string | undefined
   /** Where it differs from the rule's usual one. */
   severity?: Severity | undefined
+  /** There is one reading only of what was written. */
+  sure?: boolean | undefined
 }
 
 /** A rule of the checks: it asks the plan and computes nothing; the words room words the facts that it finds. */

@@ -1,16 +1,16 @@
-import type {Nodes, Root} from 'mdast'
+import type {Heading, Nodes, Root} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
 import type {Build, DayEntry, Directive} from '../build-file/build.ts'
 import {type Place, wholeFile} from '../build-file/problem.ts'
-import {readDate, readDuration} from '../build-file/quantities/read-date.ts'
+import {dayInAnotherForm, likelyHours, readDate, readDuration} from '../build-file/quantities/read-date.ts'
 import {parseBuildFile} from './parse-build-file.ts'
 
 /** What the body of a build file tells besides its prose. */
 export type Body = Pick<
   Build,
-  'days' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
+  'days' | 'unclear' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
 >
 
 /**
@@ -32,6 +32,7 @@ export function readBody(file: string | Root): Body {
     days: tree.children.flatMap((node) =>
       node.type === 'heading' ? (readDay(textOf(node), placeOf(node)) ?? []) : [],
     ),
+    unclear: unclearOf(tree),
     ticked: nodes.flatMap((node) => (node.type === 'listItem' && node.checked ? [textOf(node)] : [])),
     links: nodes.flatMap((node) =>
       targets(node, definitions).flatMap(({url, ...found}) => {
@@ -108,3 +109,44 @@ function readDay(heading: string, place: Place): DayEntry | undefined {
   const title = (minutes.ok ? before : rest).replace(/^[\s:,.;–—-]+/, '').trim()
   return {iso, title, ...(minutes.ok && {minutes: minutes.value}), place}
 }
+
+/** List what is unclear in the headings; undefined where nothing is. */
+function unclearOf({children}: Root): Body['unclear'] {
+  const found = children.flatMap((node) => (node.type === 'heading' ? unclearIn(node) : []))
+  return found.length > 0 ? found : undefined
+}
+
+/** Find in a heading what looks like a day, or behind a day like hours, in a form that is not read. */
+function unclearIn(node: Heading): NonNullable<Body['unclear']>[number][] {
+  const heading = textOf(node)
+  const first = node.children[0]
+  const last = node.children.at(-1)
+  const day = first?.type === 'text' ? dayInAnotherForm(first.value) : undefined
+  const isDay = day !== undefined || readDay(heading, wholeFile) !== undefined
+  const [, inBrackets = ''] = /\(([^()]*)\)\s*$/.exec(last?.type === 'text' ? last.value : '') ?? []
+  const hours = isDay && inBrackets !== '' && !readDuration(inBrackets).ok ? likelyHours(inBrackets) : []
+  const start = first?.position?.start
+  const end = last?.position?.end
+  return [
+    ...(day && start
+      ? [{is: 'day' as const, ...day, place: stretch(start.line, start.column, day.written.length)}]
+      : []),
+    ...(hours.length > 0 && end
+      ? [
+          {
+            is: 'hours' as const,
+            written: inBrackets,
+            expected: hours,
+            place: stretch(end.line, end.column - inBrackets.length - 1, inBrackets.length),
+          },
+        ]
+      : []),
+  ]
+}
+
+const stretch = (line: number, column: number, length: number): Place => ({
+  line,
+  column,
+  endLine: line,
+  endColumn: column + length,
+})

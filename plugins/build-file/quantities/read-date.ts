@@ -119,3 +119,35 @@ export function readDuration(text: string): Reading<number> {
   }
   return Number.isFinite(total) ? reading(total) : wrong(': it is too long')
 }
+
+const dayShape =
+  /^(?:\d{1,4} ?[-/.] ?\d{1,2} ?[-/.] ?\d{1,4}|(?:[A-Z][a-z]{2,8},? )?(?:[A-Z][a-z]{2,8}\.? \d{1,2}(?:st|nd|rd|th)?,? \d{4}|\d{1,2}(?:st|nd|rd|th|\.)? [A-Z][a-z]{2,8}\.?,? \d{4}))(?![\w/-])/
+
+/** Find a day in another form at the start of a text, or one that no calendar has, with what would do. */
+export function dayInAnotherForm(text: string): {written: string; expected: string[]} | undefined {
+  const written = dayShape.exec(text)?.[0]
+  if (written === undefined || readDate(written).ok) return undefined
+  const found = readDate(written)
+  const expected = likelyDays(written.replace(/(?<=\d)(?:st|nd|rd|th)\b/, ''))
+  if (expected.length > 0) return {written, expected}
+  return /^\d{4}-\d\d-\d\d$/.test(written) && !found.ok
+    ? {written, expected: found.expected ?? []}
+    : undefined
+}
+
+/** Spell hours in the way that is read, where a text looks like hours in another form: `1h30`, `1:30`, `1,5 h`, `90`. */
+export function likelyHours(text: string): string[] {
+  const plain = plainText(text).replace(/(\d),(\d)/, '$1.$2')
+  const isHours = /^\d[\d.: /]*(?:h|hrs?|hours?|std\.?|m|mins?|minutes)?[ \d.:]*(?:m|mins?|minutes)?\.?$/i
+  if (!isHours.test(plain)) return []
+  const spelt = plain
+    .replace(/\bstd\.?/i, 'h')
+    .replace(/(\d) ?m\.?$/i, '$1 min')
+    .replace(/^(\d+) ?(?:h|hrs?|hours?) ?(\d{1,2})$/i, '$1 h $2 min')
+  for (const each of [plain, spelt]) {
+    const found = readDuration(each)
+    if (found.ok) return [each.replace(/(\d)(?=h|min)/i, '$1 ')]
+    if (found.expected) return found.expected
+  }
+  return []
+}

@@ -1,3 +1,4 @@
+import {whatWouldDo} from '../../build-file/quantities/reading.ts'
 import type {Wording} from './wording.ts'
 
 /** `likely` is what is meant, as it is written in the body. */
@@ -56,5 +57,22 @@ const excesses = {
 export function tooMuchProse({of}: {of: keyof typeof excesses}): Wording {
   return {
     message: `the prose is not read, since up to here it has more than ${excesses[of]}; take most of them out`,
+  }
+}
+
+interface Unclear {
+  written: string
+  likely: readonly string[]
+}
+
+export function dayUnclear({written, likely}: Unclear): Wording {
+  const why = likely.length > 0 ? 'a day is written year-month-day' : 'there is no such day'
+  return {message: `${written}: ${why}${whatWouldDo(likely)}`, expected: [...likely]}
+}
+
+export function hoursUnclear({written, likely}: Unclear): Wording {
+  return {
+    message: `(${written}) is not read as hours, which are written as (1 h 30 min)${whatWouldDo(likely)}`,
+    expected: [...likely],
   }
 }
