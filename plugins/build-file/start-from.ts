@@ -1,4 +1,5 @@
 import {type Document, isMap, parseDocument, stringify} from 'yaml'
+import {asMade} from './as-made.ts'
 import type {Build} from './build.ts'
 import {deleteAt, hasAt, setText, writePlainly} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
@@ -53,7 +54,7 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   const units = options.units ?? own
   const doc = documentOf(units === own ? plain : giveUnits(plain, past, own))
 
-  for (const {path, value} of past.values.measured?.paths ?? []) {
+  for (const {path, value} of asMade(past.values)) {
     const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
     setText(doc, byNumber(path, past.values), text)
   }
@@ -94,7 +95,7 @@ function documentOf(text: string): Document {
 
 /** Of two ways to say one thing, leave out the one that was drawn where the other was measured. */
 function dropContradicted(doc: Document, {values}: Build): void {
-  const measured = new Set(values.measured?.paths.map(({path}) => path))
+  const measured = new Set(asMade(values).map(({path}) => path))
   const heights = ['bridge.height', 'action.octave', 'action.nut'].filter((path) => hasAt(doc, path))
   const drawn = heights.find((path) => !measured.has(path))
   if (heights.length === 3 && drawn && heights.some((path) => measured.has(path))) deleteAt(doc, drawn)

@@ -1,3 +1,4 @@
+import {asMade} from '../build-file/as-made.ts'
 import type {Build} from '../build-file/build.ts'
 import {leavesOf, stringNames} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
@@ -27,7 +28,7 @@ export function changesFrom(original: Build, build: Build): Change[] {
   const names = stringNames(build.values.strings)
   const oldNames = stringNames(original.values.strings)
   const before = written(original, oldNames.length === names.length ? names : oldNames)
-  for (const {path, value} of original.values.measured?.paths ?? []) before.set(path, value)
+  for (const {path, value} of asMade(original.values)) before.set(path, value)
   const now = written(build, names)
   return [...new Set([...now.keys(), ...before.keys()])].flatMap((path) => {
     const was = before.get(path)

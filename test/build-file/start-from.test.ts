@@ -140,6 +140,16 @@ describe('what was measured takes the place of what was drawn', () => {
       bridge: {'from-tail': {text: '2'}},
     })
   })
+  test('but not by a bridge that is set back behind its line under frets', () => {
+    const front = [
+      'scale: {length: 24, fretted: true}',
+      'measured: {scale.length: 24 3/16, neck.width: 1 9/16}',
+    ]
+    expect(startedFrom(...front)).toMatchObject({
+      scale: {length: {text: '24'}},
+      neck: {width: {nut: {text: '1 9/16'}}},
+    })
+  })
   test('where the bridge is left out', () =>
     expect(startedFrom('box: 10 x 7 x 2', 'measured: {box.at: 16}').box?.at?.text).toBe('16'))
   test('where a key has no value yet', () =>

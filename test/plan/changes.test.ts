@@ -31,6 +31,11 @@ describe('what a build changes on the one it was copied from', () => {
     expect(changes(original, measured)).toEqual([{path: 'scale.length', was: '24 9/32', is: '24 1/4'}])
   })
 
+  it('takes a bridge that is set back behind its line under frets for no other scale', () => {
+    const fretted = original.replace('scale: 24 1/4', 'scale: {length: 24 1/4, fretted: true}')
+    expect(changes(fretted, `${fretted}measured: {scale.length: 24 13/32}\n`)).toEqual([])
+  })
+
   it('names a string by its note, and one tuned otherwise by its new one', () => {
     expect(changes(original.replace('.013', '.012'))).toEqual([
       {path: 'strings.D4.gauge', was: '.013', is: '.012'},
