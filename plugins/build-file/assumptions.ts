@@ -267,10 +267,11 @@ export const assumptionRows: readonly AssumptionRow[] = [
           ? scale.length.mm + bridge['from-tail'].mm
           : undefined
       if (tail === undefined) return undefined
-      // Anchors further out need 1/4 in of wood behind them.
+      // Anchors further out need 1/4 in of wood behind them; a tailpiece hooks over the end.
       const anchor = anchors?.at?.mm ?? (anchors?.along ? tail - box.length.mm + anchors.along.mm : tail)
       const body = anchors?.body?.mm ?? anchors?.['string-hole']?.mm ?? 0
-      return {mm: head.length.mm + Math.max(tail + inchMm, anchor + body / 2 + inch(1 / 4))}
+      const behind = anchors?.kind?.value === 'tailpiece' ? 0 : body / 2 + inch(1 / 4)
+      return {mm: head.length.mm + Math.max(tail + inchMm, anchor + behind)}
     },
     why: 'the neck ends 1 in past the box, or 1/4 in past anchors further out; common practice, no source',
     says: 'as long as it must be, 1 in past the box',

@@ -103,7 +103,7 @@ function keepingRemarks<T extends Node>(from: unknown, to: T): T {
 }
 
 /** A plain scalar that reads as it is written. */
-function scalarOf(text: string): Scalar {
+export function scalarOf(text: string): Scalar {
   const isNumber = /^-?(?:\d+(?:\.\d+)?|\.\d+)$/.test(text)
   const scalar = new Scalar(isNumber ? Number(text) : text)
   if (isNumber) scalar.minFractionDigits = text.split('.')[1]?.length ?? 0

@@ -59,6 +59,10 @@ export function leavesOf(values: unknown, path = ''): [path: string, value: Writ
   )
 }
 
+/** Tell whether what stands at a path, or anything of it, is proposed and not the file's. */
+export const proposedAt = (values: object, path: string): true | undefined =>
+  leavesOf(valueAt(values, path)).some(([, {proposed}]) => proposed) || undefined
+
 /** Name the strings by their notes, a second one of a note `D4-2`; one without a note by its number. */
 export function stringNames(strings: readonly {note?: Pick<Pitch, 'name'>}[] = []): string[] {
   const seen = new Map<string, number>()

@@ -7,6 +7,8 @@ export interface Written {
   place: Place
   /** The value was left out and is assumed; its place is that of the nearest key around it. */
   assumed?: true
+  /** The value was left out and is proposed, to fit this one instrument. */
+  proposed?: true
 }
 
 export interface Length extends Written {

@@ -25,7 +25,7 @@ export const neckJointRules = {
     passes: atTheEnd(
       'screws: [{size: 8, length: 2, at: [16], off: [-3/8, 3/8], through: [block, side], into: neck}]',
     ),
-    fails: atTheEnd(),
+    fails: atTheEnd('screws: []'),
     find: (_, {endJoint, fasteners = []}) => {
       if (!endJoint) return []
       const {glue, edgeMm} = endJoint

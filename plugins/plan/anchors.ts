@@ -29,11 +29,11 @@ export interface AnchorRow {
 }
 
 /** Wood between neighbours and out to an edge of the neck, at least (mm): common practice, no source. */
-const woodMm = inch(1 / 16)
+export const woodMm = inch(1 / 16)
 /** Wood lighter than this (times water) is cut by a string: common practice, no source. */
 const softBelow = 0.5
 /** A ball end's diameter, at least (mm): from memory. */
-const ballMm = inch(5 / 32)
+export const ballMm = inch(5 / 32)
 
 /**
  * Place the strings' anchors in a row square to the neck, even about the centre line, in the order of the strings.
@@ -47,10 +47,12 @@ export function planAnchors(
   const stationMm = stationOf(anchors ?? {}, place)
   const spacingMm = strings.length === 1 ? 0 : anchors?.spacing?.mm
   if (stationMm === undefined || spacingMm === undefined || strings.length === 0) return undefined
+  const {proposed} = (anchors?.at ?? anchors?.along)!
   return strings.map((_, i) => ({
     name: named[i]?.name,
     stationMm,
     offMm: (i - (strings.length - 1) / 2) * spacingMm,
+    proposed,
   }))
 }
 

@@ -1,3 +1,4 @@
+import {proposedAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Context} from './context.ts'
 import type {Cuts} from './cut-list.ts'
@@ -23,6 +24,8 @@ export interface BillRow {
   total?: number | undefined
   /** What asks for it: a path of the build file, `stock` or `to buy`. */
   from: string
+  /** What asks for it is proposed. */
+  proposed?: true | undefined
 }
 
 /** What it costs, in the journal's currency. */
@@ -67,7 +70,7 @@ export function planBill(
   const isListed = ({isCalled}: Needed) => names.some(isCalled)
   const needed = impliedItems(settled, asked)
     .filter((one) => !isListed(one))
-    .map(({item, count, from}): BillRow => ({item, count, from}))
+    .map(({item, count, from}): BillRow => ({item, count, from, proposed: proposedAt(settled.values, from)}))
   const wood = woodItems(settled, asked.cuts, pieces)
   const rows = [...paid, ...stringItems(asked.strings), ...needed, ...wood]
   const priced = rows.filter(({total}) => total !== undefined)

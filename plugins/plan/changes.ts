@@ -38,11 +38,13 @@ export function changesFrom(original: Build, build: Build): Change[] {
   })
 }
 
-/** What is written of the dimensions; what is assumed is not. */
+/** What is written of the dimensions; what is assumed or proposed is not. */
 function written({values}: Build, names: readonly string[]): Map<string, Written> {
   const leaves = dimensions.flatMap((key) => leavesOf(values[key], key))
   const named = (path: string) => path.replace(/^strings\.(\d+)/, (_, at) => `strings.${names[at - 1]}`)
-  return new Map(leaves.flatMap(([path, value]) => (value.assumed ? [] : [[named(path), value]])))
+  return new Map(
+    leaves.flatMap(([path, value]) => (value.assumed || value.proposed ? [] : [[named(path), value]])),
+  )
 }
 
 /** Give what a value says, so that spellings of one value compare equal, in inches or in millimetres. */

@@ -19,6 +19,8 @@ export interface Part {
   of: string
   /** So short that it is cut off its strip last. */
   isSmall: boolean
+  /** What asks for it is proposed. */
+  proposed?: true | undefined
 }
 
 /** A part as the build file implies or lists it. */
@@ -184,6 +186,7 @@ function blockParts(values: BuildValues): WantedPart[] {
       {
         name,
         of,
+        proposed: block.length.proposed,
         ...woodRow(block),
         ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, values),
       },

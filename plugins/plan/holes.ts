@@ -28,7 +28,7 @@ export interface Hole {
   /** The path of the build file it comes from. */
   of: string
   /** The file does not place it: a place with room. */
-  isProposed?: boolean | undefined
+  proposed?: true | undefined
 }
 
 /** What a hole is for: which string, what a screw passes there or what holds it. */
@@ -81,7 +81,7 @@ export function planHoles({values, units}: Settled, drilled: Drilled): Hole[] | 
 const offBoxFaces: readonly Face[] = ['head', 'neck back', 'neck end', 'playing face']
 
 function soundHoleHoles({soundHoles = []}: Box): Hole[] {
-  return soundHoles.map(({of, stationMm, offMm, diameterMm}) => ({
+  return soundHoles.map(({of, stationMm, offMm, diameterMm, proposed}) => ({
     what: {hole: 'sound'},
     face: 'top',
     stationMm,
@@ -89,11 +89,12 @@ function soundHoleHoles({soundHoles = []}: Box): Hole[] {
     diameterMm,
     backing: 'under top',
     of,
+    proposed,
   }))
 }
 
 function jackHole(jack: Jack | undefined): Hole[] {
-  const {holeMm, face, stationMm, offMm, isProposed} = jack ?? {}
+  const {holeMm, face, stationMm, offMm, proposed} = jack ?? {}
   if (holeMm === undefined || face === undefined || stationMm === undefined || offMm === undefined) return []
   return [
     {
@@ -104,7 +105,7 @@ function jackHole(jack: Jack | undefined): Hole[] {
       diameterMm: holeMm,
       backing: 'inside',
       of: 'pickup.jack',
-      isProposed: isProposed || undefined,
+      proposed,
     },
   ]
 }
@@ -118,7 +119,7 @@ function byFaceAndSize(a: Hole, b: Hole): number {
 function tunerHoles(values: BuildValues, tuners: readonly Placed[] = []): Hole[] {
   const postMm = values.tuners?.['post-hole']?.mm
   if (postMm === undefined) return []
-  return tuners.map(({name, stationMm, offMm}, i) => ({
+  return tuners.map(({name, stationMm, offMm, proposed}, i) => ({
     what: {hole: 'tuner', string: name},
     face: 'head',
     stationMm,
@@ -126,12 +127,15 @@ function tunerHoles(values: BuildValues, tuners: readonly Placed[] = []): Hole[]
     diameterMm: postMm,
     backing: 'under head',
     of: `tuners.at.${i + 1}`,
+    proposed,
   }))
 }
 
 /** A ferrule's usual depth, and what must stay above it for the string hole alone (mm): common practice, no source. */
 const ferruleMm = inch(3 / 8)
 const aboveFerruleMm = inch(1 / 4)
+/** The thinnest neck that takes a ferrule whole (mm). */
+export const ferruleNeedsMm = ferruleMm + aboveFerruleMm
 
 /**
  * List what is drilled for the anchors: a string hole each, opened from the back for a ferrule's body, one hole for a
@@ -144,12 +148,12 @@ function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
   const stringHoleMm = values.anchors?.['string-hole']?.mm
   const bodyMm = values.anchors?.body?.mm
   const thicknessMm = values.neck?.thickness?.mm
-  return anchors.flatMap(({name, stationMm, offMm}): Hole[] => {
+  return anchors.flatMap(({name, stationMm, offMm, proposed}): Hole[] => {
     const isInTail =
       !isOnNeck && box.tailMm !== undefined && stationMm >= box.tailMm - (box.outside?.sidesMm ?? 0)
     const onNeck = kind === 'ferrule' ? 'neck back' : 'playing face'
     const face = isOnNeck ? onNeck : isInTail ? 'tail end' : 'top'
-    const place = {stationMm, offMm, of: 'anchors'}
+    const place = {stationMm, offMm, of: 'anchors', proposed}
     const diameterMm = kind === 'pins' ? (bodyMm ?? stringHoleMm) : stringHoleMm
     const through: Hole[] =
       diameterMm === undefined
@@ -191,7 +195,7 @@ function strapButtonHoles(values: BuildValues, box: Box): Hole[] {
     depthMm: button.depthMm,
     backing: 'block',
     of: `extras.${index + 1}`,
-    isProposed: true,
+    proposed: true,
   } as const
   return [
     {face: 'tail end', stationMm: box.tailMm, offMm: 0, ...shared},

@@ -13,7 +13,7 @@ export interface Jack {
   stationMm?: number | undefined
   offMm: number
   /** The file does not place it: a place with room. */
-  isProposed: boolean
+  proposed?: true | undefined
   wallMm?: number | undefined
   threadMm?: number | undefined
   /** The wall and 1/8 in for the nut. */
@@ -60,7 +60,7 @@ export function planJack(
     holeMm: jack.hole?.mm,
     stationMm: Number.isFinite(stationMm) ? stationMm : undefined,
     offMm,
-    isProposed,
+    proposed: isProposed || undefined,
     threadMm: jack.thread?.mm,
     bodyMm: jack.body?.mm,
     wallMm: outside && wallMm,

@@ -24,6 +24,8 @@ interface Spot {
   stationMm: number
   /** Off the centre line, where that matters. */
   offMm?: number[] | undefined
+  /** The file does not place it: a place that would work. */
+  proposed?: true | undefined
 }
 
 /** What is at a place: which line, which string's tuner, which end of the box, how many across. */
@@ -37,6 +39,9 @@ export type Place =
 
 export type StationKind = Place['kind']
 
+/** One of those that stand in a row across the neck. */
+interface Row extends Pick<Placed, 'stationMm' | 'offMm' | 'proposed'> {}
+
 /** What has its place along the neck. */
 interface Marked {
   scale: Scale | undefined
@@ -44,7 +49,7 @@ interface Marked {
   neckLengthMm: number | undefined
   tuners: readonly Placed[] | undefined
   anchors: readonly Placed[] | undefined
-  screws: readonly {stationMm: number; offMm: number}[] | undefined
+  screws: readonly Row[] | undefined
   bridge: {stationMm: number} | undefined
   box: Box | undefined
   outline: Outline | undefined
@@ -107,7 +112,12 @@ function head({head: {joint, ledge} = {}}: BuildValues, tuners: readonly Placed[
   return [
     ...at({kind: 'slope'}, slopes ? -ledge.mm : undefined),
     ...tuners.map(
-      ({name, stationMm, offMm}): Spot => ({what: {kind: 'tuner', string: name}, stationMm, offMm: [offMm]}),
+      ({name, stationMm, offMm, proposed}): Spot => ({
+        what: {kind: 'tuner', string: name},
+        stationMm,
+        offMm: [offMm],
+        proposed,
+      }),
     ),
   ]
 }
@@ -140,17 +150,24 @@ function box({box: {atMm, tailMm, soundHoles = []} = {}, outline}: Marked): Spot
     ...at({kind: 'box edge', end: 'head'}, atMm),
     ...at({kind: 'box edge', end: 'tail'}, tailMm),
     ...soundHoles.map(
-      ({stationMm, offMm}): Spot => ({what: {kind: 'sound hole'}, stationMm, offMm: [offMm]}),
+      ({stationMm, offMm, proposed}): Spot => ({
+        what: {kind: 'sound hole'},
+        stationMm,
+        offMm: [offMm],
+        proposed,
+      }),
     ),
   ]
 }
 
 /** Gather what stands in one row across the neck. */
-function across(
-  kind: 'screw' | 'anchor',
-  places: readonly {stationMm: number; offMm: number}[] = [],
-): Spot[] {
-  const rows = new Map<number, number[]>()
-  for (const {stationMm, offMm} of places) rows.set(stationMm, [...(rows.get(stationMm) ?? []), offMm])
-  return [...rows].map(([stationMm, offMm]) => ({what: {kind, count: offMm.length}, stationMm, offMm}))
+function across(kind: 'screw' | 'anchor', places: readonly Row[] = []): Spot[] {
+  const rows = new Map<number, Row[]>()
+  for (const one of places) rows.set(one.stationMm, [...(rows.get(one.stationMm) ?? []), one])
+  return [...rows].map(([stationMm, row]) => ({
+    what: {kind, count: row.length},
+    stationMm,
+    offMm: row.map(({offMm}) => offMm),
+    proposed: row[0]!.proposed,
+  }))
 }

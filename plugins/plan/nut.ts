@@ -28,7 +28,7 @@ export type NutTrouble = {drawnMm: number} & (
 )
 
 /** So much of a rod at least lies in its groove, as a part of its diameter: common practice, no source. */
-const leastSeated = 1 / 4
+export const leastSeated = 1 / 4
 /** Heights over frets are set finer than a ruler shows (mm): common practice, no source. */
 const overFretsMm = 0.1
 const slackMm = 1e-6

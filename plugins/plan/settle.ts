@@ -17,6 +17,9 @@ import {planHeights} from './action.ts'
 import {planBoxPlace} from './box/box-place.ts'
 import {boardEndMm} from './neck/board-end.ts'
 import {proposedGrooveMm} from './nut.ts'
+import type {Proposal} from './proposals/proposal.ts'
+import {proposalsFor} from './proposals/propose.ts'
+import {leavesOfTexts, withTexts} from './proposals/texts.ts'
 import {woodOf} from './woods.ts'
 
 /** A value that the file leaves out, and what it is taken to be. */
@@ -25,11 +28,15 @@ export interface Assumption {
   /** As a maker would write it. */
   value: string
   why: string
+  /** Made to fit this build, not the usual value of the trade. */
+  proposed?: true | undefined
 }
 
 /** A build with everything assumed that the trade has a usual value for; an assumed value says so (`assumed: true`). */
 export interface Settled extends Build {
   assumptions: readonly Assumption[]
+  /** What was proposed for it, or why nothing was. */
+  proposals: readonly Proposal[]
   units: 'in' | 'mm'
   rulerMm: number
   /** Frequency of A4. */
@@ -41,11 +48,32 @@ export interface Settled extends Build {
 }
 
 /**
- * Fill in what the trade has a usual value for, and list each value that was; a build that is settled stays as it is.
- * A length in the list of assumptions is written to 1/64 in, or 0.1 mm.
+ * Fill in what the trade has a usual value for, and propose what it has none for; list each value that was. What is
+ * proposed counts as if the file said it, and then what is assumed is assumed anew. A build that is settled stays as
+ * it is.
  */
 export function settle(build: Build | Settled, journal: JournalSettings = {}): Settled {
   if ('assumptions' in build) return build
+  const assumed = assume(build, journal)
+  const proposals = proposalsFor(assumed)
+  if (proposals.length === 0) return assumed
+  let proposed = build
+  const listed: Assumption[] = []
+  for (const one of proposals) {
+    if (!('texts' in one)) continue
+    proposed = {...proposed, values: withTexts(proposed, one.texts, assumed.units)}
+    for (const [path, value] of leavesOfTexts(one.texts))
+      if (!valueAt(build.values, path)) listed.push({path, value, why: one.why, proposed: true})
+  }
+  const settled = assume(proposed, journal)
+  return {...settled, assumptions: [...settled.assumptions, ...listed], proposals}
+}
+
+/**
+ * Fill in what the trade has a usual value for, and list each value that was.
+ * A length in the list of assumptions is written to 1/64 in, or 0.1 mm.
+ */
+export function assume(build: Build, journal: JournalSettings = {}): Settled {
   const values = {...build.values}
   const assumptions: Assumption[] = []
   const units = values.units?.value ?? journal.units?.value ?? 'in'
@@ -83,6 +111,7 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
     ...build,
     values,
     assumptions,
+    proposals: [],
     units,
     rulerMm: values.ruler!.mm,
     referenceHz: values['reference-pitch']?.value ?? 440,

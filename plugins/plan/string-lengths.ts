@@ -81,7 +81,7 @@ function stretchOver({tensionN, stiffnessMpa, sectionMm}: StringPlan, lengthMm: 
 }
 
 /** How long the string of a packet is, in mm, by its gauge. */
-function packetOf(gaugeMm = 0): number {
+export function packetOf(gaugeMm = 0): number {
   const {mm, heavyFromIn, heavyMm} = packetLengths
   return gaugeMm >= heavyFromIn * inchMm - 1e-9 ? heavyMm : mm
 }

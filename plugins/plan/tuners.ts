@@ -7,6 +7,8 @@ export interface Placed {
   name?: string | undefined
   stationMm: number
   offMm: number
+  /** The file does not place it: a place that would work. */
+  proposed?: true | undefined
 }
 
 /**
@@ -20,5 +22,10 @@ export function planTuners(
   const {at = [], off = []} = tuners ?? {}
   const offs = off.length === 0 && at.length === 1 ? [{mm: 0}] : off
   if (at.length === 0 || at.length !== offs.length) return undefined
-  return at.map(({mm}, i) => ({name: strings?.[i]?.name, stationMm: mm, offMm: offs[i]!.mm}))
+  return at.map(({mm, proposed}, i) => ({
+    name: strings?.[i]?.name,
+    stationMm: mm,
+    offMm: offs[i]!.mm,
+    proposed,
+  }))
 }

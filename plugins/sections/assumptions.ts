@@ -1,31 +1,67 @@
-import {fold, paragraph} from './kit.ts'
+import type {Code, RootContent} from 'mdast'
+import {writeLines} from '../build-file/write-lines.ts'
+import type {Assumption} from '../plan/settle.ts'
+import {openWhy, whyInWords} from '../words/proposals.ts'
+import {fold, list, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'
-import type {Section} from './section.ts'
+import type {Section, SectionInput} from './section.ts'
 
-/** What the plan took for granted, with its reason: a usual value for each key that the file does not have. */
+/** What the plan took for granted and what it proposes, each with its reason: values for keys that the file does not have. */
 export const assumptions: Section = {
   name: 'assumptions',
   title: 'Assumed',
   quiet: true,
   needs: () => [],
-  content: ({plan: {assumptions: assumed}}) =>
-    assumed.length === 0
-      ? []
-      : [
-          paragraph(
-            'The file does not say these, so usual values stand in. Write any of them into the file to change it.',
-          ),
-          ...fold(assumed.length === 1 ? 'One value' : `${assumed.length} values`, [
-            table({
-              caption: 'Values assumed',
-              columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
-              rows: assumed.map(({path, value, why}) => [
-                {type: 'inlineCode', value: path},
-                fractions(value),
-                why,
-              ]),
-            }),
-          ]),
-        ],
+  content: ({plan, build}) => {
+    const assumed = plan.assumptions.filter(({proposed}) => !proposed)
+    const usual =
+      assumed.length === 0
+        ? []
+        : [
+            paragraph(
+              'The file does not say these, so usual values stand in. Write any of them into the file to change it.',
+            ),
+            ...values('Values assumed', assumed),
+          ]
+    return [...usual, ...proposals({plan, build})]
+  },
 }
+
+/** List what is proposed, and the lines that make it the maker's; say where nothing could be. */
+function proposals({plan, build}: Pick<SectionInput, 'plan' | 'build'>): RootContent[] {
+  const proposed = plan.assumptions.filter((one) => one.proposed)
+  const open = build.proposals.flatMap((one) => ('open' in one ? openWhy[one.open] : []))
+  if (proposed.length === 0 && open.length === 0) return []
+  const keys = new Set(proposed.map(({path}) => path.split('.')[0]!))
+  const lines: Code = {type: 'code', lang: 'yaml', value: writeLines(build, [...keys]).join('\n')}
+  return [
+    subHeading('Proposed'),
+    ...(proposed.length
+      ? [
+          paragraph(
+            'These the trade has no usual value for, so they were chosen to fit this instrument: they are marked as proposed, and stand in brackets on the drawings. Each keeps every rule that is checked here.',
+          ),
+          ...values('Values proposed', proposed),
+          paragraph(
+            'Paste these lines into the file and they are yours; nothing else changes. A line takes the place of the one with its key.',
+          ),
+          lines,
+        ]
+      : []),
+    ...(open.length ? [list(open)] : []),
+  ]
+}
+
+const values = (caption: string, listed: readonly Assumption[]) =>
+  fold(listed.length === 1 ? 'One value' : `${listed.length} values`, [
+    table({
+      caption,
+      columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
+      rows: listed.map(({path, value, why}) => [
+        {type: 'inlineCode', value: path},
+        fractions(value),
+        whyInWords(why),
+      ]),
+    }),
+  ])

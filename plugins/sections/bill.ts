@@ -23,8 +23,8 @@ export const bill: Section = {
           {head: 'Total', align: 'right'},
           {head: 'From'},
         ],
-        rows: (plan.bill ?? []).map(({item, count, each, total, from}) => [
-          billItem(item, plan),
+        rows: (plan.bill ?? []).map(({item, count, each, total, from, proposed}) => [
+          proposed ? `${billItem(item, plan)} (proposed)` : billItem(item, plan),
           number(count, 2),
           money(each, plan.cost),
           money(total, plan.cost),

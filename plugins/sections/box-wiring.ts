@@ -93,7 +93,7 @@ function wiringPlaces(plan: Plan, written = ''): [string, ...Inline[]][] {
     ],
   ]
   if (!jack) return rows
-  const {stationMm: jackMm, wallMm, leastThreadMm, threadMm, roomMm, isProposed, face} = jack
+  const {stationMm: jackMm, wallMm, leastThreadMm, threadMm, roomMm, proposed, face} = jack
   const along =
     jackMm !== undefined && box?.atMm !== undefined && face !== 'tail end'
       ? [', ', at(jackMm - box.atMm), ' from the box’s head-side edge']
@@ -102,7 +102,7 @@ function wiringPlaces(plan: Plan, written = ''): [string, ...Inline[]][] {
     'Jack',
     `in the ${wallNames[face] ?? face}`,
     ...along,
-    isProposed ? '; the file does not place it, and there is room here' : '',
+    proposed ? '; the file does not place it, and there is room here' : '',
   ])
   if (wallMm !== undefined && leastThreadMm !== undefined)
     rows.push([

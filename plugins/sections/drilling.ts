@@ -23,7 +23,7 @@ export const drilling: Section = {
   content: ({plan}) => {
     const holes = plan.holes ?? []
     const faces = [...new Set(holes.map(({face}) => face))]
-    const isProposed = holes.some((hole) => hole.isProposed)
+    const isProposed = holes.some((hole) => hole.proposed)
     const bits = new Set(holes.map(({bit}) => bit)).size
     const counted = (count: number, one: string, more = `${one}s`) => `${count} ${count === 1 ? one : more}`
     const what = [counted(holes.length, 'hole'), counted(bits, 'bit'), counted(faces.length, 'face')]
@@ -43,7 +43,7 @@ export const drilling: Section = {
         ...(isProposed
           ? [
               note(
-                'A hole marked “proposed” is not placed by the file; it stands where there is room. Common practice, no source.',
+                'A hole marked “proposed” is not placed by the file; it stands where there is room and would work; the proposals stand under what is assumed. Common practice, no source.',
               ),
             ]
           : []),
@@ -63,7 +63,7 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
   const under = [...(isShared ? [`Backing: ${backings[0]}.`] : []), ...sides]
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (hole: Hole): Cell[] => [
-    hole.isProposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
+    hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
     bitWords(hole.bit ? bitName(hole.bit) : ''),
     fromNut(hole.stationMm, plan),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),

@@ -90,7 +90,10 @@ function columns(stations: readonly Station[]): Column[] {
       ? []
       : [{head, align: 'right', cell: (station, plan) => lengthAlone(station[key] ?? 0, plan)}]
   return [
-    {head: 'Where', cell: ({what}) => placeName(what)},
+    {
+      head: 'Where',
+      cell: ({what, proposed}) => (proposed ? `${placeName(what)} (proposed)` : placeName(what)),
+    },
     {head: 'From the nut', align: 'right', cell: ({stationMm}, plan) => fromNut(stationMm, plan, true)},
     ...measured('From the head end', 'fromHeadMm'),
     ...measured('From the tail end', 'fromTailMm'),

@@ -27,4 +27,10 @@ export const forstnerIn: readonly number[] = [
 ]
 export const forstnerMm: readonly number[] = [10, 12, 15, 16, 18, 20, 22, 25, 26, 30, 32, 35, 38, 40, 50]
 
+/** Bits that a sound hole is bored with, as a build file has them: common practice, no source. */
+export const soundHoleBits = {
+  in: ['1/2', '5/8', '3/4', '7/8', '1', '1 1/8', '1 1/4', '1 3/8', '1 1/2', '1 3/4', '2'],
+  mm: ['12', '15', '18', '20', '22', '25', '30', '35', '38', '40', '50'],
+} as const
+
 export const drillSource = 'ANSI/ASME B94.11M, number and letter sizes; fractions by 1/64 in'

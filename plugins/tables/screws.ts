@@ -37,6 +37,13 @@ export const screws: readonly ScrewRow[] = [
   {gauge: 14, shankMm: 6.15, rootIn: 0.165, rootDesignIn: 0.196, threadsPerInch: 10, pilotIn: {soft: 7 / 64, hard: 9 / 64}, easyPilotIn: {soft: 9 / 64, hard: 11 / 64}, shankHoleIn: 1 / 4},
 ]
 
+/** Lengths that wood screws are sold in, as a build file has them: common practice, no source. */
+// biome-ignore format: a row a unit
+export const screwLengths = {
+  in: ['1/2', '5/8', '3/4', '7/8', '1', '1 1/4', '1 1/2', '1 3/4', '2', '2 1/4', '2 1/2', '3', '3 1/2'],
+  mm: ['12', '16', '20', '25', '30', '35', '40', '45', '50', '60', '70', '80', '90'],
+} as const
+
 /** Where the two columns of each pilot come from, and what to say beside them. */
 export const screwSources = {
   pilot:

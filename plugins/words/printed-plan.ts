@@ -22,6 +22,7 @@ import {
   printedStation,
   printedStepStation,
 } from './places.ts'
+import {whyInWords} from './proposals.ts'
 import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
 import type {StepWords} from './step-writing.ts'
 import {stepInWords} from './steps.ts'
@@ -85,6 +86,7 @@ export function printedPlan(plan: Plan): PrintedPlan {
   const {layout, neck, holes, fasteners, work, bill, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
+    assumptions: plan.assumptions.map((one) => ({...one, why: whyInWords(one.why)})),
     layout: layout?.map(printedStation),
     neck: neck && printedNeck(neck),
     holes: holes?.map(printedHole),

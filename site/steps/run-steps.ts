@@ -87,7 +87,7 @@ function planHere(input: PlanInput): PlanResult {
   }
 }
 
-const nothingAssumed = {units: 'in', rulerMm: inchMm / 32, assumptions: []} as const
+const nothingAssumed = {units: 'in', rulerMm: inchMm / 32, assumptions: [], proposals: []} as const
 const nothingPlanned = (slug: string): Plan => ({slug, handed: 'right', ...nothingAssumed})
 const nothingSettled = {...nothingAssumed, referenceHz: 440, minutes: 0, told: []}
 

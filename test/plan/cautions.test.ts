@@ -3,9 +3,11 @@ import {hazards} from '../../plugins/tables/hazards.ts'
 import {changed} from '../support/changed.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'
 
-// A build with as little in it as brings work: what each feature adds is seen against this one.
+// A build with as little in it as brings work: what each feature adds is seen against this one. Nothing is proposed for
+// an instrument that exists.
 const plain = `
 title: Slack water
+status: strung up
 scale: {length: 24, fretted: false}
 strings: [D3 .030w, A3 .020w, D4 .013]
 nut: {kind: flat}

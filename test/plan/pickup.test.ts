@@ -35,9 +35,9 @@ describe('pickup and jack', () => {
   })
 
   test('a jack that the file does not place is proposed, and one that it places is not', () => {
-    expect(planned({}).jack!.isProposed).toBe(true)
+    expect(planned({}).jack!.proposed).toBe(true)
     const placed = planned({'pickup.jack.along': '8'}).jack!
-    expect(placed.isProposed).toBe(false)
+    expect(placed.proposed).toBeUndefined()
     expect(placed.stationMm).toBeCloseTo(24 * 25.4, 9)
   })
 

@@ -162,8 +162,9 @@ describe('the nut', () => {
 
 describe('faults', () => {
   const faults = (changes: Record<string, string>) => setUp(changes).filter(({cause}) => cause !== undefined)
+  // Nothing is proposed for an instrument that exists.
   const likely = (changes: Record<string, string>) =>
-    faults(changes)
+    faults({status: 'strung up', ...changes})
       .filter(({because}) => because)
       .map(({find}) => find)
 

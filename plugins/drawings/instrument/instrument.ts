@@ -17,6 +17,7 @@ export interface Place {
 export interface DrilledHole extends Place {
   diameterMm: number
   what: HoleUse
+  proposed?: true | undefined
 }
 
 /** The box's outside, in mm, once it lies somewhere along the neck. */
@@ -96,11 +97,12 @@ export const outwards = ({bass}: Pick<Instrument, 'bass'>, side: string): -1 | 1
 /** List what is drilled from these faces besides sound holes: the widest hole where several share a place. */
 export function drilledIn({holes = []}: Plan, faces: readonly Face[]): DrilledHole[] {
   const widest = new Map<string, DrilledHole>()
-  for (const {face, what, stationMm, offMm, diameterMm} of holes) {
+  for (const {face, what, stationMm, offMm, diameterMm, proposed} of holes) {
     if (!faces.includes(face) || what.hole === 'sound') continue
     const key = `${stationMm.toFixed(2)} ${offMm.toFixed(2)}`
     const known = widest.get(key)
-    if (!known || known.diameterMm < diameterMm) widest.set(key, {stationMm, offMm, diameterMm, what})
+    if (!known || known.diameterMm < diameterMm)
+      widest.set(key, {stationMm, offMm, diameterMm, what, proposed})
   }
   return [...widest.values()]
 }

@@ -1,4 +1,4 @@
-import {diameterOf, placeNames} from '../../words/drawings/labels.ts'
+import {diameterOf, inBrackets, placeNames} from '../../words/drawings/labels.ts'
 import {boxNames, placeFrom, templateNames} from '../../words/drawings/templates.ts'
 import {blocks} from '../instrument/box.ts'
 import {bridgeFront} from '../instrument/hardware.ts'
@@ -59,9 +59,9 @@ function notes({plan, box, topHoles}: Instrument): Note[] {
   if (!box) return []
   const edge = -box.widthMm / 2 - 0.8
   const rows = new Map<string, Note>()
-  const add = (name: string, places: readonly {stationMm: number}[]) => {
-    for (const {stationMm} of places) {
-      const words = placeFrom(name, stationMm - box.atMm, plan)
+  const add = (name: string, places: readonly {stationMm: number; proposed?: true | undefined}[]) => {
+    for (const {stationMm, proposed} of places) {
+      const words = inBrackets(placeFrom(name, stationMm - box.atMm, plan), proposed)
       rows.set(words, {at: [edge, stationMm], name: words})
     }
   }

@@ -1,4 +1,4 @@
-import {placeNames} from '../../words/drawings/labels.ts'
+import {inBrackets, placeNames} from '../../words/drawings/labels.ts'
 import {postPlace, templateNames} from '../../words/drawings/templates.ts'
 import {isStepped, scarfOnFaceMm} from '../instrument/head.ts'
 import {type Instrument, placed} from '../instrument/instrument.ts'
@@ -30,7 +30,7 @@ export function headTemplate(instrument: Instrument): Template | undefined {
     name,
   })
   const postNotes = posts.map((post) =>
-    note(post.at[0] < 0 ? -1 : 1, post.stationMm, postPlace(post, postMm, plan)),
+    note(post.at[0] < 0 ? -1 : 1, post.stationMm, inBrackets(postPlace(post, postMm, plan), post.proposed)),
   )
   const lineNotes = [{name: placeNames.nut, alongMm: 0}, ...lines].map(({name, alongMm}) =>
     note(-1, -alongMm, name),

@@ -1,4 +1,4 @@
-import {lineName, placeNames} from '../../words/drawings/labels.ts'
+import {inBrackets, lineName, placeNames} from '../../words/drawings/labels.ts'
 import {neckHoleName, placeFrom, templateNames} from '../../words/drawings/templates.ts'
 import {holeKind} from '../../words/holes.ts'
 import {drilledIn, type Instrument, placed} from '../instrument/instrument.ts'
@@ -42,7 +42,10 @@ export function neckTemplate(instrument: Instrument): Template | undefined {
         const first = holes.findIndex((one) => one.stationMm === stationMm && one.what === what)
         return first === i
       })
-      .map(({stationMm, what, diameterMm}) => note(-1, stationMm, neckHoleName(what, diameterMm, plan))),
+      .map(({stationMm, what, diameterMm, proposed}) => {
+        const {name, ...bare} = note(-1, stationMm, neckHoleName(what, diameterMm, plan))
+        return {...bare, name: inBrackets(name ?? '', proposed)}
+      }),
   ]
   const shapes = [
     ...drawn,

@@ -1,5 +1,5 @@
 import {sayHead} from '../../words/drawings/alt-texts.ts'
-import {placeNames, postName} from '../../words/drawings/labels.ts'
+import {inBrackets, placeNames, postName} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {nutFront, tunersFront} from '../instrument/hardware.ts'
 import {headFront, isStepped, scarfFront} from '../instrument/head.ts'
@@ -79,7 +79,7 @@ function posts(instrument: Instrument): Note[] {
     return {
       at: [x + (x < 0 ? -radius : radius), y],
       name: postName(tuner.name, tuner.offMm, plan),
-      figure: bareLength(y, plan),
+      figure: inBrackets(bareLength(y, plan), tuner.proposed),
     }
   })
 }

@@ -1,5 +1,12 @@
 import {sayInside} from '../../words/drawings/alt-texts.ts'
-import {blockName, diameterOf, insideWords, placeNames, rowName} from '../../words/drawings/labels.ts'
+import {
+  blockName,
+  diameterOf,
+  inBrackets,
+  insideWords,
+  placeNames,
+  rowName,
+} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {boxInside} from '../instrument/box.ts'
 import {fromInside, type Instrument, inRows} from '../instrument/instrument.ts'
@@ -56,17 +63,19 @@ function notesOf({plan, box, topHoles, x}: Instrument): Note[] {
   const {bridge, outline} = plan
   const isBridged = bridge && bridge.stationMm > box.atMm && bridge.stationMm < box.tailMm
   const things = [
-    ...(plan.box?.blocks ?? []).map(({stationMm, offMm, widthMm, lengthMm}) => ({
+    ...(plan.box?.blocks ?? []).map(({stationMm, offMm, widthMm, lengthMm, proposed}) => ({
       name: blockName(widthMm, lengthMm, plan),
       stationMm,
       offMm,
       widthMm,
+      proposed,
     })),
-    ...[...topHoles, ...(plan.box?.soundHoles ?? [])].map(({stationMm, offMm, diameterMm}) => ({
+    ...[...topHoles, ...(plan.box?.soundHoles ?? [])].map(({stationMm, offMm, diameterMm, proposed}) => ({
       name: diameterOf(diameterMm, plan),
       stationMm,
       offMm,
       widthMm: diameterMm,
+      proposed,
     })),
     ...(isBridged
       ? [
@@ -75,6 +84,7 @@ function notesOf({plan, box, topHoles, x}: Instrument): Note[] {
             stationMm: bridge.stationMm,
             offMm: 0,
             widthMm: outline?.bridge?.lengthMm ?? 0,
+            proposed: undefined,
           },
         ]
       : []),
@@ -83,11 +93,11 @@ function notesOf({plan, box, topHoles, x}: Instrument): Note[] {
   return [
     {at: [-box.widthMm / 2, box.atMm], name: placeNames.boxHead},
     ...rows.map((row): Note => {
-      const {name, stationMm} = row[0]
+      const {name, stationMm, proposed} = row[0]
       return {
         at: [Math.min(...row.map(({offMm, widthMm}) => x(offMm) - widthMm / 2)), stationMm],
         name: rowName(row.length, name),
-        figure: bareLength(stationMm - box.atMm, plan),
+        figure: inBrackets(bareLength(stationMm - box.atMm, plan), proposed),
       }
     }),
   ]

@@ -1,4 +1,4 @@
-import {holesName, lineName, placeNames, placeOf} from '../../words/drawings/labels.ts'
+import {holesName, inBrackets, lineName, placeNames, placeOf} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {type Instrument, inRows} from '../instrument/instrument.ts'
 import {type Span, span} from '../kit/dimensions.ts'
@@ -23,6 +23,7 @@ export interface Station {
   name: string
   stationMm: number
   halfWidthMm: number
+  proposed?: true | undefined
 }
 
 /** List the places along an instrument that its drawing names, head end to tail end, as far as they are known. */
@@ -42,7 +43,10 @@ export function stations({plan, neck, head, box, halfMm}: Instrument): Station[]
     ...at('octave', octave?.fromNutMm, halfMm(octave?.fromNutMm ?? 0)),
     ...at('boxHead', box?.atMm, boxHalfMm),
     ...at('bridge', bridge?.stationMm, (outline?.bridge?.lengthMm ?? 0) / 2),
-    ...at('anchors', anchors[0]?.stationMm, anchorsHalfMm),
+    ...at('anchors', anchors[0]?.stationMm, anchorsHalfMm).map((one) => ({
+      ...one,
+      proposed: anchors[0]?.proposed,
+    })),
     ...at('boxTail', box?.tailMm, boxHalfMm),
     ...at('tailEnd', tailMm, halfMm(tailMm ?? 0)),
   ].sort((a, b) => a.stationMm - b.stationMm)
@@ -53,10 +57,10 @@ const mostHoles = 4
 /** Name the places along an instrument at its left, each with its figure from the nut line. */
 export function topNotes(instrument: Instrument, leftOf: (halfWidthMm: number) => number): Note[] {
   const places = stations(instrument).map(
-    ({name, stationMm, halfWidthMm}): Note => ({
+    ({name, stationMm, halfWidthMm, proposed}): Note => ({
       at: [leftOf(halfWidthMm), stationMm],
       name,
-      figure: stationMm === 0 ? undefined : placeOf(stationMm, instrument.plan),
+      figure: stationMm === 0 ? undefined : inBrackets(placeOf(stationMm, instrument.plan), proposed),
     }),
   )
   return [...places, ...holeNotes(instrument, leftOf)]
@@ -67,12 +71,12 @@ function holeNotes({plan, x}: Instrument, leftOf: (halfWidthMm: number) => numbe
   const rows = inRows(plan.box?.soundHoles ?? [], ({diameterMm}) => diameterMm.toFixed(2))
   const kept = rows.length > mostHoles ? [rows[0]!, rows.at(-1)!] : rows
   return kept.map((row) => {
-    const {stationMm, diameterMm} = row[0]
+    const {stationMm, diameterMm, proposed} = row[0]
     const left = Math.max(...row.map((hole) => -x(hole.offMm) + hole.diameterMm / 2))
     return {
       at: [leftOf(left), stationMm],
       name: holesName(row.length, diameterMm, plan),
-      figure: bareLength(stationMm, plan),
+      figure: inBrackets(bareLength(stationMm, plan), proposed),
     }
   })
 }

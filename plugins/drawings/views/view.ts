@@ -1,4 +1,5 @@
 import type {Side} from '../../plan/sides.ts'
+import {inBrackets} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {sideWords} from '../../words/sides.ts'
 import {type Instrument, outwards, type Place} from '../instrument/instrument.ts'
@@ -42,15 +43,15 @@ export function fitText(
  */
 export function offSpans(
   {x, plan}: Instrument,
-  holes: readonly (Place & {diameterMm: number})[],
+  holes: readonly (Place & {diameterMm: number; proposed?: true | undefined})[],
   {edgeMm, most}: {edgeMm: number; most: number},
 ): Span[] {
   const rows = new Map<string, Span>()
-  for (const {stationMm, offMm, diameterMm} of holes) {
+  for (const {stationMm, offMm, diameterMm, proposed} of holes) {
     const toEdge = stationMm + diameterMm / 2
     const key = Math.abs(offMm).toFixed(2)
     if (Math.abs(offMm) < 0.01 || toEdge <= (rows.get(key)?.toEdge ?? Number.NEGATIVE_INFINITY)) continue
-    const figure = bareLength(Math.abs(offMm), plan)
+    const figure = inBrackets(bareLength(Math.abs(offMm), plan), proposed)
     rows.set(key, {from: 0, to: x(offMm), fromEdge: edgeMm, toEdge, figure})
   }
   return rows.size > most ? [] : [...rows.values()]

@@ -7,6 +7,8 @@ import type {NeckInBox} from './neck-in-box.ts'
 export interface Block {
   /** Its path in the build file. */
   of: string
+  /** The file has none: one that fits. */
+  proposed?: true | undefined
   stationMm: number
   alongMm: number
   offMm: number
@@ -42,6 +44,7 @@ export function planBlocks(values: BuildValues, around: Around): Block[] | undef
     if (stationMm === undefined || !given.length || !given.width) return []
     const block: Block = {
       of: `box.blocks.${i + 1}`,
+      proposed: given.length.proposed,
       stationMm,
       alongMm: stationMm - place.atMm,
       offMm: given.off?.mm ?? 0,
@@ -67,6 +70,7 @@ function endBlock({box}: BuildValues, around: Around): Block[] {
   const alongMm = sizes.outside.sidesMm + length.mm / 2
   const block: Block = {
     of: `box.${endBlockKey}`,
+    proposed: length.proposed,
     stationMm: place.atMm + alongMm,
     alongMm,
     offMm: 0,

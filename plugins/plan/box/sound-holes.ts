@@ -14,6 +14,8 @@ export interface SoundHole extends Gaps, Circle {
   /** Its path in the build file. */
   of: string
   alongMm: number
+  /** The file has none: one that fits. */
+  proposed?: true | undefined
 }
 
 interface Gap {
@@ -34,10 +36,15 @@ interface Gaps {
 }
 
 /** What a sound hole's rim keeps from what is around it (mm): common practice, no source. */
-const keepsMm = {wall: inch(1 / 4), neck: inch(1 / 8), block: inch(1 / 8), hole: inch(3 / 8)} as const
+export const soundHoleKeepsMm = {
+  wall: inch(1 / 4),
+  neck: inch(1 / 8),
+  block: inch(1 / 8),
+  hole: inch(3 / 8),
+} as const
 
 /** What stands in and on the box's top around a sound hole. */
-interface TopView {
+export interface TopView {
   place: BoxPlace | undefined
   outside: BoxSizes['outside'] | undefined
   /** The neck over the box: where it ends, and how wide it is. */
@@ -78,7 +85,13 @@ export function planSoundHoles(
       })
       conflicts.push(...near.map((one) => ({...one, of, wouldDo})))
     }
-    holes.push({of, ...circle, alongMm: stationMm - place.atMm, ...gaps})
+    holes.push({
+      of,
+      ...circle,
+      alongMm: stationMm - place.atMm,
+      ...gaps,
+      proposed: hole.diameter.proposed,
+    })
   }
   return {soundHoles: holes.length ? holes : undefined, conflicts}
 }
@@ -97,16 +110,22 @@ function gapsAround(hole: Circle, earlier: readonly SoundHole[], view: TopView):
           hole,
           rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm),
         ),
-        needsMm: outside.sidesMm + keepsMm.wall,
+        needsMm: outside.sidesMm + soundHoleKeepsMm.wall,
       },
-    neck: to(place && neckOutline(hole, place.atMm, neck?.tailMm, taper), keepsMm.neck),
-    block: block && {...block, needsMm: keepsMm.block},
-    earlier: other && {...other, needsMm: keepsMm.hole},
+    neck: to(place && neckOutline(hole, place.atMm, neck?.tailMm, taper), soundHoleKeepsMm.neck),
+    block: block && {...block, needsMm: soundHoleKeepsMm.block},
+    earlier: other && {...other, needsMm: soundHoleKeepsMm.hole},
     bridge: to(
       bridge && bridgeSeat && rectangle(bridge.stationMm, 0, bridgeSeat.footMm, bridgeSeat.lengthMm),
       0,
     ),
   }
+}
+
+/** Say how much wood a hole has around it beyond what it must keep from all that is there (mm); negative: too little. */
+export function roomAround(hole: Circle, view: TopView): number {
+  const gaps = Object.values(gapsAround(hole, [], view)) as (Gap | undefined)[]
+  return Math.min(...gaps.map((gap) => (gap ? gap.gapMm - gap.needsMm : Number.POSITIVE_INFINITY)))
 }
 
 /** List what a sound hole is too near to. */

@@ -4,7 +4,7 @@ import type {Settled} from '../settle.ts'
 import {woodOf} from '../woods.ts'
 import {toMark} from '../would-do.ts'
 import type {EndJoint} from './end-joint.ts'
-import {keepsFromEdge} from './screw-places.ts'
+import {screwKeeps} from './screw-places.ts'
 import {screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
 /** Screws from inside the box, along a neck that ends at it, that would carry the strings; mm. */
@@ -51,7 +51,7 @@ export function planEndScrews(
   for (const count of counts)
     for (const size of gauges.filter((gauge) => screwRows.some((row) => row.gauge === gauge))) {
       const {shankMm} = screwSize(size)
-      const keepsMm = keepsFromEdge * shankMm
+      const keepsMm = screwKeeps.edge * shankMm
       const downMm = toMark(joint.middleMm + joint.halfMm - keepsMm, rulerMm, 'down')
       const leverMm = downMm - joint.edgeMm
       const widthMm = Math.min(joint.face.widthMm, block?.widthMm ?? Number.POSITIVE_INFINITY)

@@ -16,6 +16,8 @@ import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from
 export interface Fastener {
   /** The row of the build file it comes from. */
   of: string
+  /** The file does not have it. */
+  proposed?: true | undefined
   stationMm: number
   offMm: number
   /** Below the box's top, of one along the neck. */
@@ -196,6 +198,7 @@ function workOut(
   const spot = {...place, originMm: originMm(place, box), rulerMm}
   const fastener: Fastener = {
     of: place.of,
+    proposed: place.proposed,
     stationMm: place.stationMm,
     offMm: place.offMm,
     downMm,

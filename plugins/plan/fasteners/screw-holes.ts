@@ -10,11 +10,11 @@ export function screwHoles(
   strings: number | undefined,
 ): Hole[] {
   return (fasteners ?? []).flatMap((screw): Hole[] => {
-    const {stationMm, offMm, of, lengthMm, tipToFaceMm = 1, downMm} = screw
+    const {stationMm, offMm, of, lengthMm, tipToFaceMm = 1, downMm, proposed} = screw
     const {aboveTopMm = 0} = box.neck ?? {}
     const faces = facesOf(screw, box, strings)
     const isOneGo = faces.clearance === faces.pilot
-    const place = {stationMm, offMm, of}
+    const place = {stationMm, offMm, of, proposed}
     return [
       {
         what: {hole: 'clearance', through: screw.through},

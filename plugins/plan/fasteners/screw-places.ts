@@ -19,6 +19,8 @@ export interface ScrewPlace {
   /** Below the box's top, where the file says so. */
   downMm?: number | undefined
   downPath?: string | undefined
+  /** The file does not have it: a screw that would hold. */
+  proposed?: true | undefined
 }
 
 /** More screws than this in one build are a slip of the pen: every place along is combined with every one across. */
@@ -50,7 +52,14 @@ export function planScrewPlaces(values: BuildValues, place: BoxPlace | undefined
       const offs = row.off?.map(({mm}, j) => ({offMm: mm, offPath: `${of}.off.${j + 1}`}))
       const downs = row.down?.map(({mm}, j) => ({downMm: mm, downPath: `${of}.down.${j + 1}`}))
       return (offs?.length ? offs : [{offMm: 0, offPath: `${of}.off`}]).flatMap((off) =>
-        (downs?.length ? downs : [{}]).map((down) => ({of, stationPath, stationMm, ...off, ...down})),
+        (downs?.length ? downs : [{}]).map((down) => ({
+          of,
+          stationPath,
+          stationMm,
+          ...off,
+          ...down,
+          proposed: length.proposed,
+        })),
       )
     })
   })
@@ -65,9 +74,7 @@ export const originMm = ({stationPath}: ScrewPlace, box: {atMm?: number | undefi
  * What a bored screw keeps from an edge and from an end, times its shank: the distances recommended for wood screws in
  * the commentary to the National Design Specification, from memory.
  */
-const keeps = {edge: 2.5, end: 5} as const
-/** From an edge along the grain, times its shank. */
-export const keepsFromEdge = keeps.edge
+export const screwKeeps = {edge: 2.5, end: 5} as const
 const slackMm = 1e-6
 
 interface Spot extends ScrewPlace {
@@ -84,8 +91,8 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
   for (const {name, outline, isGrainAlong = true} of pieces) {
     if (!outline) continue
     const needs = {
-      along: shankMm * (isGrainAlong ? keeps.end : keeps.edge),
-      across: shankMm * (isGrainAlong ? keeps.edge : keeps.end),
+      along: shankMm * (isGrainAlong ? screwKeeps.end : screwKeeps.edge),
+      across: shankMm * (isGrainAlong ? screwKeeps.edge : screwKeeps.end),
     }
     const gaps = {
       along: Math.min(spot.stationMm - outline.fromMm, outline.toMm - spot.stationMm),
@@ -116,7 +123,7 @@ export function depthEdge(
   end: Pick<EndJoint, 'middleMm' | 'halfMm'> | undefined,
 ): Conflict | undefined {
   if (downMm === undefined || !end) return undefined
-  const needsMm = keeps.edge * shankMm
+  const needsMm = screwKeeps.edge * shankMm
   const gapMm = end.halfMm - Math.abs(downMm - end.middleMm)
   if (gapMm >= needsMm - slackMm) return undefined
   const least = toMark(Math.max(0, end.middleMm - end.halfMm + needsMm), rulerMm, 'up')

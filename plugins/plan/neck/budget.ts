@@ -79,7 +79,7 @@ function pastBridge(scaleMm: number, need: TailNeed): Shares | undefined {
 }
 
 /** Wood left behind an anchor's body, to the neck's end (mm): common practice, no source. */
-const behindAnchorMm = inch(1 / 4)
+export const behindAnchorMm = inch(1 / 4)
 
 /** What lies past the bridge line and needs the neck under it, in mm from that line. */
 interface TailNeed {

@@ -36,7 +36,7 @@ interface Crowding {
 }
 
 /** What is kept around a post hole (mm): common practice, no source. */
-const headKeepsMm = {edge: inch(1 / 8), holes: inch(1 / 4)}
+export const headKeepsMm = {edge: inch(1 / 8), holes: inch(1 / 4)}
 
 /** A tuner's post is no thicker than this (mm), whatever bushing its hole takes: common practice, no source. */
 const postMostMm = 6
@@ -54,6 +54,14 @@ export function planHeadConflicts(layout: HeadLayout | undefined, rulerMm: numbe
   })
 }
 
+/** Tell whether nothing on the head is in another's way. */
+export const isHeadClear = (layout: HeadLayout): boolean =>
+  layout.posts.every(
+    (_, post) =>
+      !edgeConflict(layout, post) &&
+      layout.posts.slice(0, post).every((__, other) => !pairConflict(layout, post, other)),
+  )
+
 /**
  * Find what is too close on the head: a hole near an edge or another hole, buttons that touch on one side, a string
  * that crosses another or runs into another's post. Strings leave their posts on the inner side. A pair is named once,
@@ -64,12 +72,14 @@ function headCrowdings(layout: HeadLayout): Crowding[] {
   const pairs = posts.flatMap((_, post) => posts.slice(0, post).map((__, other) => [post, other] as const))
   return [
     ...posts.flatMap((_, post) => edgeConflict(layout, post) ?? []),
-    ...pairs.flatMap(([post, other]) => {
-      const found = holesConflict(layout, post, other) ?? buttonsConflict(layout, post, other)
-      return found ?? stringsConflict(layout, post, other) ?? []
-    }),
+    ...pairs.flatMap(([post, other]) => pairConflict(layout, post, other) ?? []),
   ]
 }
+
+const pairConflict = (layout: HeadLayout, post: number, other: number): Crowding | undefined =>
+  holesConflict(layout, post, other) ??
+  buttonsConflict(layout, post, other) ??
+  stringsConflict(layout, post, other)
 
 function edgeConflict({posts, holeMm, widthMm, lengthMm}: HeadLayout, post: number): Crowding | undefined {
   const {alongMm, offMm} = posts[post]!

@@ -32,7 +32,7 @@ export interface Head {
 }
 
 /** What tuners with a post through the head fit (mm): common practice, no source. */
-const tunerThicknessMm = {least: inch(3 / 8), most: inch(3 / 4)}
+export const tunerThicknessMm = {least: inch(3 / 8), most: inch(3 / 4)}
 
 /** The first, small hole of a post hole that is drilled in two steps (mm): common practice, no source. */
 const pilotMm = inch(1 / 8)

@@ -69,7 +69,7 @@ export interface NutSeat {
 }
 
 /** Wood to be left under the nut's groove (mm): common practice, no source. */
-const underGrooveMm = inch(3 / 8)
+export const underGrooveMm = inch(3 / 8)
 
 /**
  * Measure the wood left under the nut's groove (mm), the scarf's overlap counted: behind the place where the back

@@ -12,6 +12,10 @@ export const placeOf = (mm: number, ruler: Ruler): string =>
 /** Write a diameter: `Ø 1 1/8`. */
 export const diameterOf = (mm: number, ruler: Ruler): string => `Ø ${bareLength(mm, ruler)}`
 
+/** Put what is proposed, and not the file's, in brackets. */
+export const inBrackets = (words: string, proposed: true | undefined): string =>
+  proposed ? `(${words})` : words
+
 /** Write a radius: `R 1/4`. */
 export const radiusOf = (mm: number, ruler: Ruler): string => `R ${bareLength(mm, ruler)}`
 

@@ -240,7 +240,7 @@ describe('glued, without screws', () => {
   })
 
   test('a soft wall is torn before hard end grain, and the joint is named', () => {
-    const {plan, problems} = endOf({screws: '', 'box.wood': 'eastern white pine'})
+    const {plan, problems} = endOf({screws: '[]', 'box.wood': 'eastern white pine'})
     expect(plan.endJoint!.glue).toMatchObject({isGlued: true, weaker: 'wall'})
     expect(plan.endJoint!.glue.stressMpa).toBeGreaterThan(plan.endJoint!.glue.mostMpa!)
     expect(problems.map(({rule}) => rule)).toContain('end-joint-weak')

@@ -283,7 +283,10 @@ ${strings.map(({note, gauge, core}) => `  - {note: ${note}, gauge: ${gauge}${cor
 
 describe('turns of the button from taut to pitch', () => {
   const strung = (tuners: string, string = '{note: A3, gauge: .016}') =>
-    one(string, `neck: {width: 1 1/2}\nanchors: {at: 700 mm, spacing: 1/2}\ntuners: ${tuners}`).buttonTurns
+    one(
+      string,
+      `status: strung up\nneck: {width: 1 1/2}\nanchors: {at: 700 mm, spacing: 1/2}\ntuners: ${tuners}`,
+    ).buttonTurns
 
   // By hand: 2·0.65 m·220 Hz and 7850 kg/m³ of 0.4064 mm pull 83.3 N; over 800 mm of 203.4 GPa that is 2.525 mm,
   // of the 21.23 mm that a turn of a 6.35 mm post winds on at the string's middle; times 18.

@@ -5,8 +5,10 @@ import {planOf} from '../../support/plan-of.ts'
 // Which steps and cautions a feature of a design brings: the order of work is common practice, no source; the
 // cautions' own sources stand in the table of hazards.
 
+// Nothing is proposed for an instrument that exists.
 const plain = `
 title: Slipway
+status: strung up
 box: {wood: basswood, length: 10, width: 7, depth: 2}
 scale: {length: 24 1/4}
 strings: [D3 .030w, A3 .020w, D4 .013]

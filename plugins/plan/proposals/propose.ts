@@ -1,0 +1,45 @@
+import {inch} from '../../tables/units.ts'
+import type {Settled} from '../settle.ts'
+import {planStrings} from '../strings.ts'
+import {proposeAnchors} from './anchors.ts'
+import {lookAround} from './around.ts'
+import {proposeFastening} from './fastening.ts'
+import {proposeNut} from './nut.ts'
+import {proposePosts} from './posts.ts'
+import type {Proposal, Propose} from './proposal.ts'
+import {proposeHole} from './sound-hole.ts'
+import {withTexts} from './texts.ts'
+
+/** Every proposal, in an order that works: a hole keeps clear of blocks, screws bear what the anchors leave to them. */
+const all: readonly Propose[] = [proposeNut, proposeAnchors, proposeFastening, proposeHole, proposePosts]
+
+/** An instrument that exists has what it has: nothing is proposed for it. */
+const exists = new Set(['strung up', 'retired', 'sold', 'given'])
+
+/** Sizes are proposed to marks that are easily read (mm), where the maker's ruler has them and there is room. */
+const easyMm = {in: inch(1 / 8), mm: 1} as const
+
+function easyRulerMm({units, rulerMm}: Settled): number {
+  const marks = easyMm[units] / rulerMm
+  return marks > 1 && Math.abs(marks - Math.round(marks)) < 1e-6 ? easyMm[units] : rulerMm
+}
+
+/**
+ * Propose what an instrument still needs and nobody can compute: each proposal fits what the file says and what is
+ * proposed before it, by the same computations as the plan.
+ */
+export function proposalsFor(settled: Settled): Proposal[] {
+  const {values, units} = settled
+  if (!values.strings || exists.has(values.status?.value ?? '')) return []
+  const {tensionTotalN} = planStrings(settled) ?? {}
+  const made: Proposal[] = []
+  let so = settled
+  for (const propose of all) {
+    const around = lookAround(so, tensionTotalN)
+    const coarse = propose({...so, rulerMm: easyRulerMm(so)}, around)
+    const proposals = coarse.some((one) => 'open' in one) ? propose(so, around) : coarse
+    for (const one of proposals) if ('texts' in one) so = {...so, values: withTexts(so, one.texts, units)}
+    made.push(...proposals)
+  }
+  return made
+}

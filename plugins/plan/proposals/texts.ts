@@ -1,0 +1,95 @@
+import type {Build} from '../../build-file/build.ts'
+import type {Kind} from '../../build-file/kinds.ts'
+import {kindAt, placeOf} from '../../build-file/path.ts'
+import {readLeaf} from '../../build-file/quantities/read-leaf.ts'
+import {writeBare} from '../../build-file/quantities/write-length.ts'
+import type {BuildValues} from '../../build-file/schema.ts'
+import {toMark} from '../would-do.ts'
+
+/** Values as the file would have them: a text each, in lists and records. */
+export type Texts = string | readonly Texts[] | {readonly [key: string]: Texts}
+
+/** What is written by: the unit of a bare number, and the finest mark. */
+interface Ruler {
+  units: 'in' | 'mm'
+  rulerMm: number
+}
+
+/** A length as the file would have it, and what it is read as (mm). */
+export interface Written {
+  text: string
+  mm: number
+}
+
+/** Write a place (mm) to a mark of the ruler, never past it on the other side, as it is read again. */
+export function markAt(mm: number, ruler: Ruler, side: 'down' | 'up'): Written {
+  const marked = writtenAs(toMark(mm, ruler.rulerMm, side), ruler)
+  const overMm = side === 'down' ? marked.mm - mm : mm - marked.mm
+  // A ruler that divides no inch is written in decimals, which may fall past the mark.
+  if (overMm <= 1e-6) return marked
+  const backMm = side === 'down' ? -ruler.rulerMm : ruler.rulerMm
+  return writtenAs(toMark(mm + backMm, ruler.rulerMm, side), ruler)
+}
+
+/** Write a size (mm) as it is sold or bored, whatever the ruler. */
+export function sizeOf(inches: string, mm: string, {units}: Pick<Ruler, 'units'>): Written {
+  const text = units === 'in' ? inches : mm
+  return {text, mm: readMm(text, units)}
+}
+
+function writtenAs(mm: number, ruler: Ruler): Written {
+  const text = writeBare(mm, ruler)
+  return {text, mm: readMm(text, ruler.units)}
+}
+
+function readMm(text: string, units: 'in' | 'mm'): number {
+  const reading = readLeaf('length', text, {units, limits: {signed: true}})
+  return reading.ok ? reading.value.mm : Number.NaN
+}
+
+/** Read texts as the file's reader would, and put them where a build says nothing; each value says that it is proposed. */
+export function withTexts(
+  build: Build,
+  texts: {readonly [key: string]: Texts},
+  units: 'in' | 'mm',
+): BuildValues {
+  return merged(build.values, '', texts, (path, text) => ({
+    ...readAt(path, text, units),
+    text,
+    place: placeOf(build, path),
+    proposed: true,
+  })) as BuildValues
+}
+
+/** List the values among texts, each with its path; a list of values in one. */
+export function leavesOfTexts(texts: Texts, path = ''): [path: string, value: string][] {
+  if (typeof texts === 'string') return [[path, texts]]
+  const below = (key: string | number) => (path ? `${path}.${key}` : String(key))
+  if (!Array.isArray(texts))
+    return Object.entries(texts).flatMap(([key, item]) => leavesOfTexts(item, below(key)))
+  return texts.every((item) => typeof item === 'string')
+    ? [[path, texts.join(', ')]]
+    : texts.flatMap((item, i) => leavesOfTexts(item, below(i + 1)))
+}
+
+type Read = (path: string, text: string) => object
+
+function merged(own: unknown, path: string, texts: Texts, read: Read): unknown {
+  if (typeof texts === 'string') return own ?? read(path, texts)
+  if (Array.isArray(texts))
+    return own ?? texts.map((item, i) => merged(undefined, `${path}.${i + 1}`, item, read))
+  const record = {...(own as Record<string, unknown> | undefined)}
+  for (const [key, item] of Object.entries(texts))
+    record[key] = merged(record[key], path ? `${path}.${key}` : key, item, read)
+  return record
+}
+
+function readAt(path: string, text: string, units: 'in' | 'mm'): object {
+  const leaf = leafOrChoice(kindAt(path))
+  if (leaf?.is !== 'leaf') return {value: text}
+  const reading = readLeaf(leaf.leaf, text, {units, limits: leaf.limits})
+  return reading.ok ? reading.value : {}
+}
+
+const leafOrChoice = (kind: Kind | undefined): Kind | undefined =>
+  kind?.is === 'either' ? leafOrChoice(kind.first) : kind
