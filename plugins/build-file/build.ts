@@ -78,7 +78,7 @@ export interface Build {
   tooNested?: Place | undefined
   /** Where the prose has so much of something that it is not read, and of what. */
   tooMuch?:
-    | {of: 'cells' | 'definitions' | 'headings' | 'lines' | 'references' | 'signs'; place: Place}
+    | {of: 'cells' | 'definitions' | 'depth' | 'headings' | 'lines' | 'references' | 'signs'; place: Place}
     | undefined
   /** Absent where only the text is known. */
   surroundings?: Surroundings | undefined

@@ -16,6 +16,8 @@ import {slipInWords} from './yaml-words.ts'
 
 const mostWarnings = 20
 const mostUnfolded = 10_000
+/** Signs that may part values: a rack of ten thousand pieces has as many. */
+const mostSigns = 150_000
 
 /** Parsed YAML with a way from its nodes to places of the file. */
 export interface YamlTree {
@@ -35,14 +37,15 @@ export interface YamlTree {
  * `firstLine` is the line of the file on which the text starts.
  */
 export function yamlTree(text: string, firstLine: number): YamlTree {
+  const lines = text.split('\n')
+  const tooMuch = lineOfTooMuch(lines)
   const counter = new LineCounter()
-  const doc = parseDocument(text, {
+  const doc = parseDocument(tooMuch === undefined ? text : '', {
     prettyErrors: false,
     lineCounter: counter,
     uniqueKeys: false,
     keepSourceTokens: false,
   })
-  const lines = text.split('\n')
   const point = (offset: number) => {
     const {line, col} = counter.linePos(offset)
     if (line === 0) return {line: firstLine, column: 1}
@@ -54,6 +57,16 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     return {line: a.line, column: a.column, endLine: b.line, endColumn: b.column}
   }
   const problems: Problem<ReaderRule>[] = []
+  if (tooMuch !== undefined)
+    problems.push({
+      rule: 'file-too-large',
+      severity: 'error',
+      line: tooMuch + firstLine,
+      column: 1,
+      endLine: tooMuch + firstLine,
+      endColumn: lines[tooMuch]!.length + 1,
+      message: 'up to here there are more values than can be read, so none is; take most of them out',
+    })
   let soundUpToLine = Number.POSITIVE_INFINITY
   // What follows a slip of syntax is misread because of it: only the first is told.
   const [error] = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
@@ -127,7 +140,7 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     placeOf,
     between,
     problems,
-    soundUpToLine: bomb ? 0 : soundUpToLine,
+    soundUpToLine: bomb || tooMuch !== undefined ? 0 : soundUpToLine,
   }
 }
 
@@ -174,6 +187,16 @@ interface Aliases {
   lost: readonly Node[]
   /** The first one past all reason, or that leads back to itself. */
   bomb: Alias | undefined
+}
+
+/** Find the line, from 0, past which a text has more signs that part values than are read. */
+function lineOfTooMuch(lines: readonly string[]): number | undefined {
+  let count = 0
+  const at = lines.findIndex((line) => {
+    count += line.match(/[,[\]{}?!&*]|:(?=\s|$)|-(?=\s|$)/g)?.length ?? 0
+    return count > mostSigns
+  })
+  return at < 0 ? undefined : at
 }
 
 /** Find in one walk what each alias stands for, and how much all of them unfold into, without unfolding any. */

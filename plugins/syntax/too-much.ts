@@ -1,13 +1,14 @@
 import type {Place} from '../build-file/problem.ts'
-import {proseStart} from './too-nested.ts'
+import {containers, proseStart} from './too-nested.ts'
 
 /** What prose can have so much of that a short file makes an endless page. */
-export type Excess = 'cells' | 'definitions' | 'headings' | 'lines' | 'references' | 'signs'
+export type Excess = 'cells' | 'definitions' | 'depth' | 'headings' | 'lines' | 'references' | 'signs'
 
 /** Far more than anybody writes, and what a page can still hold: one of each, references by the letters they bring. */
 export const mostOf: Readonly<Record<Excess, number>> = {
   cells: 10_000,
   definitions: 500,
+  depth: 100_000,
   headings: 1000,
   lines: 20_000,
   references: 500_000,
@@ -28,12 +29,14 @@ export function findTooMuch(text: string): TooMuch | undefined {
   const lines = text.split('\n')
   const start = proseStart(lines)
   const brought = lettersBroughtBy(lines.slice(start))
-  const counts = {cells: 0, definitions: 0, headings: 0, lines: 0, references: 0, signs: 0}
+  const counts = {cells: 0, definitions: 0, depth: 0, headings: 0, lines: 0, references: 0, signs: 0}
   let columns = 0
   for (let at = start; at < lines.length; at++) {
     const line = lines[at]!
     columns = line.trim() === '' ? 0 : columnsOf(line) || columns
     counts.lines++
+    // Every line is weighed anew in each list and quotation around it.
+    counts.depth += containers(line)
     counts.signs += line.match(signs)?.length ?? 0
     // A parser weighs every line with strokes anew as the head of a table.
     counts.cells += Math.max(columns, line.split('|').length - 1)

@@ -45,7 +45,7 @@ export function proseStart(lines: readonly string[]): number {
 }
 
 /** Count the signs of quotations and list items that a line starts with, and the lists that its indent may be in. */
-function containers(line: string): number {
+export function containers(line: string): number {
   const [start = ''] = /^(?:\s*(?:>|[-+*](?=\s)|\d{1,9}[.)](?=\s)))*\s*/.exec(line) ?? []
   const signs = start.match(/>|[-+*]|\d+[.)]/g)?.length ?? 0
   return signs + Math.floor((start.match(/\s/g)?.length ?? 0) / 2)

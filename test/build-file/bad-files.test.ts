@@ -174,6 +174,20 @@ describe('more than anybody writes is told once, and the rest of the file is rea
     const {problems} = rulesOf(`tags: [${many(5000, (at) => `*a${at}`).join(', ')}]`)
     expect(problems.map(({rule}) => rule)).toEqual(['out-of-range', ...Array(20).fill('unreadable-yaml')])
   })
+  test.each([
+    ['commas', `tags: [${','.repeat(160_000)}]`],
+    ['values on one line', `tags: [${'a, '.repeat(160_000)}a]`],
+    ['values on their lines', `parts:\n${'  - {name: a, wood: b}\n'.repeat(30_000)}`],
+  ])('%s without end are not read, and their place is told', (_, front) => {
+    const {problems, build} = rulesOf(front)
+    expect(problems.map(({rule, severity}) => [rule, severity])).toEqual([['file-too-large', 'error']])
+    expect(problems[0]!.line).toBeGreaterThan(2)
+    expect(build.values.title).toBeUndefined()
+  })
+  test('ten thousand pieces of stock are read', () => {
+    const row = '  - {id: A1, wood: ash, length: 96, width: 8, thickness: 1}\n'
+    expect(rulesOf(`stock:\n${row.repeat(9900)}`).build.values.stock).toHaveLength(9900)
+  })
   test('aliases in a list of values', () => {
     const {problems} = rulesOf(`tags: [&a x, ${many(20_000, () => '*a').join(', ')}]`)
     expect(problems.map(({rule}) => rule)).toEqual(['alias-bomb'])

@@ -20,6 +20,7 @@ test.each([
   ['signs', 'www.a.b '.repeat(20_001)],
   ['references', `${address}${'[here] '.repeat(2000)}`],
   ['references', `${address}${'![here][]\n'.repeat(500)}`],
+  ['depth', Array.from({length: 5000}, (_, at) => `${'  '.repeat(at % 90)}- a\n`).join('')],
   ['headings', '## Again\n'.repeat(16_000)],
   ['headings', 'Again\n---\n'.repeat(1001)],
   ['definitions', Array.from({length: 1001}, (_, at) => `[^${at}]: A note.`).join('\n')],

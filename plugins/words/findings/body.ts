@@ -48,6 +48,7 @@ export function nestedTooDeep(): Wording {
 const excesses = {
   cells: 'ten thousand cells of tables',
   definitions: 'five hundred definitions of links and notes',
+  depth: 'a hundred thousand steps of lists and quotations within each other, line by line',
   headings: 'a thousand headings',
   lines: 'twenty thousand lines',
   references: 'half a million letters of addresses that references repeat',
