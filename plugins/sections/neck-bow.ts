@@ -32,13 +32,14 @@ export function bowInWords(plan: Plan): Inline[][] {
   ]
 }
 
+/** Say how far the strings bow it, and how far in time at worst: wood under a load that stays goes on giving. */
 function verdict(plan: Plan, bow: Bow): Inline[] {
   const {reliefMm, reliefAfterCreepMm, tooLow, tooHollow} = bow
   const isTooMuch = tooLow || tooHollow || plan.neck?.inside?.tooThin
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
-    ', in time up to ',
+    ', at worst ',
     ...bowed(plan, reliefAfterCreepMm),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     '.',

@@ -40,6 +40,6 @@ function lines(id: string, count: number): string {
     const x = ((at + 0.2 + 0.6 * next()) * width) / count
     const [a, b] = [3 * (next() - 0.5), 3 * (next() - 0.5)]
     const num = (value: number) => Number(value.toFixed(1))
-    return `M${num(x)} 0c${num(a)} ${height / 3} ${num(b)} ${num((height * 2) / 3)} 0 ${height}`
+    return `M${num(x)} 0c${num(a)} ${num(height / 3)} ${num(b)} ${num((height * 2) / 3)} 0 ${height}`
   }).join('')
 }
