@@ -49,7 +49,7 @@ const besideIt: ReadonlySet<string> = new Set(['before-you-cut', 'drawing'])
 
 /** What can be taken away from a build's page: a line each, with its files below the page's address. */
 const downloads = [
-  [['bench/', 'Bench sheet'], 'the work step by step, to print and tick'],
+  [['bench/', 'Bench sheet'], 'step by step, to print and tick'],
   [['care/', 'Strings and care'], 'the sheet that goes with the instrument'],
   [['start.md', 'A build file to start from'], 'as measured where measured, and a blank journal'],
   [
@@ -58,12 +58,12 @@ const downloads = [
     'full size, to print and join',
   ],
   [
-    ['template.svg', 'The templates on one sheet, SVG'],
+    ['template.svg', 'Templates on one sheet, SVG'],
     ['template.dxf', 'DXF'],
-    'full size in millimetres, for a laser or a plotter',
+    'full size, for a laser or a plotter',
   ],
   [['build.md', 'The dimensions'], 'as written in its file'],
-  [['plan.json', 'The plan'], 'every number computed, for other programs'],
+  [['plan.json', 'The plan'], 'every number, for other programs'],
 ] as const
 
 /** Lead to the files beside a build's page. */
