@@ -186,7 +186,13 @@ const cases: Case[] = [
     passes: {'neck.thickness': '1 3/8'},
     fails: {'neck.thickness': '1 13/32'},
   },
-  {rule: 'neck-touches-top', base: 'through', passes: {'box.neck-gap': '1/32'}, fails: {'box.neck-gap': '0'}},
+  // Its pine top comes down 1.33 mm in time under this bridge.
+  {
+    rule: 'neck-touches-top',
+    base: 'through',
+    passes: {'box.neck-gap': '1/16'},
+    fails: {'box.neck-gap': '1/32'},
+  },
   {
     rule: 'notch-too-deep',
     base: 'through',
@@ -326,7 +332,8 @@ const alsoSound: [string, keyof typeof soundBuilds, Changes][] = [
     'a fingerboard on top of a neck on top',
     'on top',
     {
-      fingerboard: '{wood: beech, thickness: 1/4, from: 0, to: 16}',
+      // The nut's rod lies in a groove of the board, which so reaches behind it.
+      fingerboard: '{wood: beech, thickness: 1/4, from: -1/4, to: 16}',
       'neck.above-top': '1 1/16',
       bridge: '{kind: rod, on: neck, from-tail: 1 7/8, length: 1 1/2, foot: 1/2}',
     },
