@@ -20,8 +20,8 @@ const fineMm = {in: inch(1 / 64), mm: 0.1} as const
 
 /**
  * Propose the nut: without frets the thinnest rod that is sold and stands as high as the strings are drawn with a
- * quarter of it in its groove, and wood enough under that; over frets, or where no rod does, a flat one, which is filed
- * to its height. Common practice, no source.
+ * quarter of it in its groove, and wood enough under that; over frets, on a face of its own, or where no rod does, a
+ * flat one, which is filed to its height. Common practice, no source.
  */
 export const proposeNut: Propose = (settled, {values, action, neckMm = 0}) => {
   if (values.nut || !action || !values.strings) return []
@@ -30,7 +30,10 @@ export const proposeNut: Propose = (settled, {values, action, neckMm = 0}) => {
   const rod = rods
     .map(([inches, mm]) => sizeOf(inches, mm, settled))
     .find(({mm}) => heightMm <= mm * (1 - leastSeated) + 1e-6)
-  if (values.scale?.fretted?.value || !rod) return [flat]
+  // A groove at the end of a layer that starts at the nut would break out of it.
+  const {laminations = [], cap} = values.neck ?? {}
+  const isLayered = values.fingerboard || cap || laminations.some(({from}) => from)
+  if (values.scale?.fretted?.value || !rod || isLayered) return [flat]
   const groove = markAt(rod.mm - heightMm, {...settled, rulerMm: fineMm[settled.units]}, 'down')
   const isSame = Math.abs(rod.mm - groove.mm - heightMm) <= settled.rulerMm
   if (!isSame || neckMm - groove.mm < underGrooveMm) return [flat]

@@ -169,7 +169,7 @@ describe('what would do', () => {
   const graveOf = (problems: readonly Problem[]) =>
     problems.filter(({severity}) => severity !== 'remark').map(({rule}) => rule)
   const pasted = (text: string) => {
-    const {problems} = planOf(text)
+    const {problems} = planOf(`${text}\nscrews: []`)
     const {note = ''} = problems.find(({rule}) => rule === 'end-joint-weak')!
     const line = /screws: .*$/.exec(note)![0]
     return planOf(`${text}\n${line}`)
