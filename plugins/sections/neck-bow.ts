@@ -39,8 +39,7 @@ function verdict(plan: Plan, bow: Bow): Inline[] {
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...bowed(plan, reliefMm),
-    ', at worst ',
-    ...bowed(plan, reliefAfterCreepMm),
+    ...(reliefAfterCreepMm < plan.rulerMm / 2 ? [] : [', at worst ', ...bowed(plan, reliefAfterCreepMm)]),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     '.',
   ]

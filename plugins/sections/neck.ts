@@ -90,7 +90,7 @@ function startFrom(plan: Plan): Inline[][] {
   const why: Inline[] = ['That is the finished length and ', ...square, '.']
   if (budget.blankThicknessMm === undefined) return [[...start, '.'], why]
   return [
-    [...start, ' and ', length(budget.blankThicknessMm, plan, 'up'), ' thick.'],
+    [...start, ' and ', lengthAlone(budget.blankThicknessMm, plan, 'up'), ' thick.'],
     ['So thick, the head can be sawn out of it as it leans: the length takes in ', ...square, '.'],
   ]
 }
