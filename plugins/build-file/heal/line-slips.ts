@@ -128,7 +128,8 @@ function closed(text: string): string {
 const quotes: readonly Change[] = [
   onText((text) => {
     const [, before = '', value = ''] = head.exec(text) ?? /^(\s*- +)(\S.*)$/.exec(text) ?? []
-    return before && !/^[[{]/.test(value) ? [before + inQuotes(value)] : []
+    // Brackets that do not close may be a text's own.
+    return before && (!/^[[{]/.test(value) || closed(value) !== value) ? [before + inQuotes(value)] : []
   }),
   (line) => {
     const [, before = '', value = ''] = head.exec(line.trimEnd()) ?? []

@@ -1,3 +1,4 @@
+import {ownAt} from '../path.ts'
 import type {LeafName} from '../values.ts'
 
 /** A slip of the hand taken back: other spellings of a text, one step away. */
@@ -94,7 +95,7 @@ const flags: Readonly<Record<string, string>> = {
   none: 'false',
 }
 const ofFlags: readonly Undo[] = [
-  (text) => flags[text.toLowerCase()],
+  (text) => ownAt(flags, text.toLowerCase()),
   (text) => ['true', 'false', 'yes', 'no'].find((word) => word.startsWith(text.toLowerCase()) && text !== ''),
   (text) => ['true', 'false'].find((word) => isNear(text.toLowerCase(), word)),
 ]

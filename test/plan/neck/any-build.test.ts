@@ -8,7 +8,7 @@ import fc from '../../support/properties.ts'
 
 /** Numbers of the neck's plan that may lie on either side of nought. */
 const eitherSide =
-  /^(stationMm|fromMm|toMm|spareMm|balanceMm|reliefMm|reliefAfterCreepMm|rangeMm|atLinesMm|bowMm|stringAngleDeg|angleDeg|gapMm|overMm|offMm|mm|leftMm|flatMm|largestMm|deepestMm|nutMm|lastLineMm|neighbourNutMm|neighbourLastLineMm|fitMm|actionMm|bucklingMargin|octaveMm|creepMm|wallsN)$/
+  /^(stationMm|fromMm|toMm|spareMm|balanceMm|reliefMm|reliefAfterCreepMm|rangeMm|atLinesMm|bowMm|stringAngleDeg|angleDeg|gapMm|overMm|offMm|mm|leftMm|flatMm|largestMm|deepestMm|nutMm|bridgeMm|lastLineMm|neighbourNutMm|neighbourLastLineMm|fitMm|actionMm|bucklingMargin|octaveMm|creepMm|wallsN)$/
 
 function wrong(value: unknown, path: string): string[] {
   if (typeof value === 'number') {

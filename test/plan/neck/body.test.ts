@@ -122,8 +122,12 @@ describe('fretting', () => {
     expect(slotWidthMm).toBeCloseTo(0.023 * inch, 9)
     expect(slotDepthMm).toBeGreaterThan(0.062 * inch)
     expect(pieces).toHaveLength(17)
-    for (const [i, {lengthMm}] of pieces!.entries())
-      expect(lengthMm).toBeCloseTo(plan.scale!.lines![i]!.widthMm! + 2 * overhangMm, 9)
+    // Wire lies along the arc of a round board, 2·R·asin(w/2R), by geometry.
+    const roundMm = 12 * inch
+    for (const [i, {lengthMm}] of pieces!.entries()) {
+      const widthMm = plan.scale!.lines![i]!.widthMm!
+      expect(lengthMm).toBeCloseTo(2 * roundMm * Math.asin(widthMm / (2 * roundMm)) + 2 * overhangMm, 9)
+    }
     expect(wireMm).toBeCloseTo(
       pieces!.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
       9,
