@@ -3,6 +3,7 @@ import {toHtml} from 'hast-util-to-html'
 import {toString as textOf} from 'hast-util-to-string'
 import {h} from 'hastscript'
 import {SKIP, visit} from 'unist-util-visit'
+import {wellFormed} from '../drawings/writers/svg.ts'
 
 /** Keep a drawing as a file of its own, and give the address that it is shown from. */
 export type KeepDrawing = (name: string, svg: string) => string
@@ -40,6 +41,6 @@ function shown(svg: Element, keep: KeepDrawing): Element {
     },
     children: svg.children.filter((child) => child !== told),
   }
-  const src = keep(name, `${toHtml(file, {space: 'svg', closeEmptyElements: true})}\n`)
+  const src = keep(name, `${wellFormed(toHtml(file, {space: 'svg', closeEmptyElements: true}))}\n`)
   return h('img', {src, alt: told ? textOf(told) : '', width, height, loading: 'lazy'})
 }

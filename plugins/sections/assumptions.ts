@@ -2,7 +2,7 @@ import type {Code, RootContent} from 'mdast'
 import {writeLines} from '../build-file/write-lines.ts'
 import type {Assumption} from '../plan/settle.ts'
 import {openWhy, whyInWords} from '../words/proposals.ts'
-import {fold, list, paragraph, subHeading} from './kit.ts'
+import {fold, holds, list, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -19,9 +19,7 @@ export const assumptions: Section = {
       assumed.length === 0
         ? []
         : [
-            paragraph(
-              'The file does not say these, so usual values stand in. Write any of them into the file to change it.',
-            ),
+            paragraph('The file does not say these, so usual values stand in.'),
             ...values('Values assumed', assumed),
           ]
     return [...usual, ...proposals({plan, build})]
@@ -35,33 +33,42 @@ function proposals({plan, build}: Pick<SectionInput, 'plan' | 'build'>): RootCon
   if (proposed.length === 0 && open.length === 0) return []
   const keys = new Set(proposed.map(({path}) => path.split('.')[0]!))
   const lines: Code = {type: 'code', lang: 'yaml', value: writeLines(build, [...keys]).join('\n')}
+  const pasted: RootContent[] = proposed.length
+    ? [
+        paragraph(
+          'These the trade has no usual value for, so they were chosen to fit this instrument: they are marked as proposed, and stand in brackets on the drawings. Each keeps every rule that is checked here.',
+        ),
+        valueTable('Values proposed', proposed),
+        paragraph(
+          'Paste these lines into the file and they are yours; nothing else changes. A line takes the place of the one with its key.',
+        ),
+        lines,
+      ]
+    : []
   return [
     subHeading('Proposed'),
-    ...(proposed.length
-      ? [
-          paragraph(
-            'These the trade has no usual value for, so they were chosen to fit this instrument: they are marked as proposed, and stand in brackets on the drawings. Each keeps every rule that is checked here.',
-          ),
-          ...values('Values proposed', proposed),
-          paragraph(
-            'Paste these lines into the file and they are yours; nothing else changes. A line takes the place of the one with its key.',
-          ),
-          lines,
-        ]
-      : []),
-    ...(open.length ? [list(open)] : []),
+    paragraph('Chosen to fit this instrument; yours once pasted.'),
+    ...fold(holds([counted(proposed), pasted], ['what is left open', open]), [
+      ...pasted,
+      ...(open.length ? [list(open)] : []),
+    ]),
   ]
 }
 
+const counted = (listed: readonly Assumption[]) =>
+  listed.length === 1 ? 'One value' : `${listed.length} values`
+
 const values = (caption: string, listed: readonly Assumption[]) =>
-  fold(listed.length === 1 ? 'One value' : `${listed.length} values`, [
-    table({
-      caption,
-      columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
-      rows: listed.map(({path, value, why}) => [
-        {type: 'inlineCode', value: path},
-        fractions(value),
-        whyInWords(why),
-      ]),
-    }),
-  ])
+  fold(counted(listed), [valueTable(caption, listed)])
+
+function valueTable(caption: string, listed: readonly Assumption[]) {
+  return table({
+    caption,
+    columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
+    rows: listed.map(({path, value, why}) => [
+      {type: 'inlineCode', value: path},
+      fractions(value),
+      whyInWords(why),
+    ]),
+  })
+}

@@ -24,12 +24,7 @@ export function bowInWords(plan: Plan): Inline[][] {
   if (plan.neck?.inside) return insideInWords(plan)
   const unknown = layup?.layers.find(({isWoodKnown}) => !isWoodKnown)
   if (!unknown) return []
-  return [
-    [
-      'How far the strings bow it, and what it weighs, depends on its wood. ',
-      ...needed([`${unknown.of}.wood`]),
-    ],
-  ]
+  return [['Bow and weight depend on its wood. ', ...needed([`${unknown.of}.wood`])]]
 }
 
 /** Say how far the strings bow it, and how far in time at worst: wood under a load that stays goes on giving. */

@@ -136,7 +136,8 @@ function printedCrossSection(section: NeckCrossSection): PrintedCrossSection {
   return {
     ...section,
     what: what && neckPlaceName(what),
-    laminations: laminations.map((layer) => ({...layer, wood: layer.wood ?? 'wood not given'})),
+    // Its keys keep their order, whether the plan was made now or kept.
+    laminations: laminations.map(({wood = 'wood not given', ...layer}) => ({wood, ...layer})),
   }
 }
 

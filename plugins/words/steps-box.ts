@@ -5,7 +5,7 @@ import {bitsInWords, clampsOn, type WordsOf} from './step-writing.ts'
 /** The words of the steps that make the box ready, and of sanding and finish. */
 export const boxSteps = {
   'box-prepare': ({keepsPaper, isStripped, sizes}, {asWritten}) => ({
-    does: `Pull nails and staples, wipe out, glue loose corners.${keepsPaper ? ' The paper stays.' : ''}${isStripped ? '' : centred}`,
+    does: `Pull nails and staples, glue loose corners.${keepsPaper ? ' The paper stays.' : ''}${isStripped ? '' : centred}`,
     check: sizes.length > 0 ? `Outside it reads ${sizes.map(asWritten).join(' × ')}.` : undefined,
   }),
   'box-strip': () => ({
@@ -40,7 +40,7 @@ export const boxSteps = {
   }),
 } satisfies Partial<WordsOf>
 
-const centred = ' Centre line over the top and both ends.'
+const centred = ' Centre line over top and ends.'
 
 const bareFaces: Readonly<Record<BareFace, string>> = {
   joint: 'where neck and box are glued',

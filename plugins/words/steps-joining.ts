@@ -46,7 +46,7 @@ export const joiningSteps = {
     check: 'Each holds its note after a stretch.',
   }),
   'set-up': ({setting: {nut, octave} = {}, isFretted}, {asWritten}) => ({
-    does: 'Heights first, then the bridge by the octave; write them down.',
+    does: 'Heights, then the bridge by the octave; write them down.',
     setting: inRow([nut && `nut ${asWritten(nut)}`, octave && `octave ${asWritten(octave)}`]),
     check: isFretted
       ? 'Pressed at the octave and chimed over it, a string reads the same.'

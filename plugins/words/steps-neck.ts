@@ -126,7 +126,9 @@ export const neckSteps = {
   'mark-lines': ({isSanded, onBoard, fretted, length, last}, {asWritten}) => ({
     does: onBoard
       ? 'Lines on the fingerboard, the rule left lying; the rest on the neck.'
-      : `${isSanded ? 'Strike the nut line anew. ' : ''}All from the nut line, the rule left lying.`,
+      : isSanded
+        ? 'Nut line anew; all from it, the rule left lying.'
+        : 'All from the nut line, the rule left lying.',
     check: `Nut line to bridge line reads ${asWritten(length)}; to ${fretted ? 'fret' : 'line'} ${last.label}, ${last.mark}.`,
   }),
   'slot-frets': ({setting: {kerfMm, depthMm} = {}, onBoard, hasZero, lastMark}, {units}) => {

@@ -69,7 +69,11 @@ describe('what leaves as XML', () => {
     expect(names).toContain('/sitemap.xml')
     for (const at of Object.keys(Object.values(hostile))) {
       expect(names).toContain(`/builds/build-${at}/template.svg`)
-      expect(names.filter((name) => name.startsWith(`/builds/build-${at}/ `)).length).toBeGreaterThan(1)
+      // One drawing in the page, the folded ones as files beside it.
+      expect(names.filter((name) => name.startsWith(`/builds/build-${at}/ `)).length).toBeGreaterThan(0)
+      expect(names.filter((name) => name.startsWith(`/builds/build-${at}/drawings/`)).length).toBeGreaterThan(
+        1,
+      )
     }
   })
   test('keeps what can be kept of a name', () => {

@@ -129,7 +129,9 @@ const quotes: readonly Change[] = [
   onText((text) => {
     const [, before = '', value = ''] = head.exec(text) ?? /^(\s*- +)(\S.*)$/.exec(text) ?? []
     // Brackets that do not close may be a text's own.
-    return before && (!/^[[{]/.test(value) || closed(value) !== value) ? [before + inQuotes(value)] : []
+    return before && (!/^[[{]/.test(value) || (/^[[{]\p{L}/u.test(value) && closed(value) !== value))
+      ? [before + inQuotes(value)]
+      : []
   }),
   (line) => {
     const [, before = '', value = ''] = head.exec(line.trimEnd()) ?? []

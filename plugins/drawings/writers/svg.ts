@@ -93,7 +93,7 @@ export function fileSvg(sheet: Sheet, title: string): string {
 }
 
 /** Leave out what no XML document can hold (XML 1.0, 2.2), and escape what would end a section of text (2.4). */
-const wellFormed = (written: string): string =>
+export const wellFormed = (written: string): string =>
   written.replaceAll(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '').replaceAll(']]>', ']]&gt;')
 
 // The class is `ink-cut`, the id `cut`.
