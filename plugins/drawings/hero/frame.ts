@@ -9,7 +9,7 @@ import type {Point, Shape} from '../kit/shapes.ts'
 /** The drawing's width in px: what a phone 390 px wide leaves between its edges. One px is one unit of the drawing. */
 export const widthPx = 358
 /** Where the names of the stations end, and the height of every character. */
-export const namesPx = 118
+export const namesPx = 124
 export const textPx = 14
 
 const tallestPx = 590

@@ -14,7 +14,7 @@ import {type Frame, namesPx, textPx} from './frame.ts'
 /** What the drawing names: the stations, and the first sound hole. */
 export type NamedKey = StationKey | 'hole'
 
-/** The paths of the build file that a station's place hangs on: in brackets where one of them is assumed. */
+/** The paths of the build file that a station's place hangs on: in brackets where one of them is assumed or proposed. */
 const hangsOn: Readonly<Record<NamedKey, readonly string[]>> = {
   headEnd: ['head.length'],
   nut: [],
@@ -82,7 +82,9 @@ export function stationNames(
   ]
 }
 
-const assumes = ({assumptions}: Plan, path: string) => assumptions.some((one) => one.path === path)
+/** Is a value, or any below it, assumed or proposed? */
+const assumes = ({assumptions}: Plan, path: string) =>
+  assumptions.some((one) => one.path === path || one.path.startsWith(`${path}.`))
 
 /** Say whether any figure of the drawing stands in brackets. */
 export const hasBrackets = (instrument: Instrument): boolean =>

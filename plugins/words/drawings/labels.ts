@@ -90,7 +90,7 @@ export const shortNames = {
   boxHead: 'box',
   bridge: 'bridge',
   anchors: 'anchors',
-  boxTail: 'box ends',
+  boxTail: 'box end',
   tailEnd: 'tail end',
 } as const
 
