@@ -76,11 +76,14 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
   const isLimp = ({sinkMm}: Given) => mayLoseMm !== undefined && (creep * sinkMm) / 2 > mayLoseMm + 1e-9
   const isWeak = ({stressMpa = 0, mayCarryMpa}: Pressed) =>
     mayCarryMpa !== undefined && stressMpa > mayCarryMpa
-  const wouldDo = () =>
-    thickEnough(settled, thicknessMm, (mm) => {
-      const tried = likelyPressed(lid, mm)
-      return !isLimp(tried) && !isWeak(tried)
-    })
+  const [breaks, sinksTooFar] = [isWeak(given), isLimp(given)]
+  const wouldDo =
+    breaks || sinksTooFar
+      ? thickEnough(settled, thicknessMm, (mm) => {
+          const tried = likelyPressed(lid, mm)
+          return !isLimp(tried) && !isWeak(tried)
+        })
+      : undefined
   return {
     ...known,
     grain,
@@ -93,10 +96,8 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
     mayCarryMpa: given.mayCarryMpa,
     isAcrossGrain: given.isAcrossGrain,
     needsGapMm: Math.max(leastGapMm, creep * given.sinkMm),
-    tooWeak: isWeak(given) ? {wouldDo: wouldDo()} : undefined,
-    tooLimp: isLimp(given)
-      ? {lostMm: (creep * given.sinkMm) / 2, mayLoseMm: mayLoseMm!, wouldDo: wouldDo()}
-      : undefined,
+    tooWeak: breaks ? {wouldDo} : undefined,
+    tooLimp: sinksTooFar ? {lostMm: (creep * given.sinkMm) / 2, mayLoseMm: mayLoseMm!, wouldDo} : undefined,
   }
 }
 
