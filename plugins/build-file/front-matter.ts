@@ -2,6 +2,8 @@ import type {Place, Problem} from './problem.ts'
 import type {ReaderRule} from './rules.ts'
 
 const largestFile = 1_000_000
+/** Ten thousand pieces of stock, two lines each, and as much again as any build has besides. */
+const mostLines = 21_000
 
 /** The text between the two `---` lines and what follows, lines kept in place. */
 interface FrontMatter {
@@ -19,7 +21,7 @@ export const plainLines = (text: string): string => text.replace(/^\uFEFF/, '').
 
 /**
  * Split a build file (plain lines) at its fences.
- * Reports, at line 1, whatever is no build file: binary, too large, no fence, another language's fence, no end.
+ * Reports whatever is no build file: binary, too large, no fence, another language's fence, no end.
  */
 export function splitFrontMatter(text: string): {front?: FrontMatter; problems: Problem<ReaderRule>[]} {
   const refuse = (rule: ReaderRule, message: string, place: Partial<Place> = {}) => ({
@@ -67,6 +69,12 @@ export function splitFrontMatter(text: string): {front?: FrontMatter; problems: 
       'front-matter-unclosed',
       'the line --- that ends the dimensions is missing; put it before the prose',
       end,
+    )
+  if (close > mostLines)
+    return refuse(
+      'file-too-large',
+      'up to here there are more than twenty-one thousand lines of dimensions, so none is read; take most of them out',
+      {line: mostLines + 1, endLine: mostLines + 1, endColumn: lines[mostLines]!.length + 1},
     )
   return {
     front: {

@@ -178,6 +178,7 @@ describe('more than anybody writes is told once, and the rest of the file is rea
     ['commas', `tags: [${','.repeat(160_000)}]`],
     ['values on one line', `tags: [${'a, '.repeat(160_000)}a]`],
     ['values on their lines', `parts:\n${'  - {name: a, wood: b}\n'.repeat(30_000)}`],
+    ['keys that are not known', `neck-2:\n${many(21_001, (at) => `  widht-${at}: 3`).join('\n')}`],
   ])('%s without end are not read, and their place is told', (_, front) => {
     const {problems, build} = rulesOf(front)
     expect(problems.map(({rule, severity}) => [rule, severity])).toEqual([['file-too-large', 'error']])
