@@ -19,6 +19,12 @@ export function waysToPaste(text: string, problem: Problem): string[][] {
 
 const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`
 
+/** Ask which of some ways is to be written. */
+export const askedInWords = (ways: number): string =>
+  ways === 1
+    ? 'Write it? y, or nothing to leave it'
+    : `Which one? ${Array.from({length: ways}, (_, at) => at + 1).join(', ')}, or nothing to leave it`
+
 /** Say how many changes were written to a file, or that there was none to write. */
 export const mendedInWords = (count: number): string =>
   count === 0 ? 'nothing here is certain enough to be written' : `${plural(count, 'change')} written`

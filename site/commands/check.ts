@@ -73,7 +73,8 @@ async function mend({build: {path, file, slug}, journalFolder}: Named): Promise<
     }
     if (name === 'rack.yaml') {
       const {pieces, problems} = readRack(text, journal)
-      return {problems, values: {pieces}}
+      // The rack is one list: its items go by the dash that they begin with.
+      return {problems, values: {'-': pieces}}
     }
     const {build, problems} = readBuild(text, {slug, journal, body: readBody})
     const settled = settle(build, journal)

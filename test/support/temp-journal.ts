@@ -6,12 +6,20 @@ import {dirname, join, resolve} from 'node:path'
 const project = resolve('.')
 const tsx = join(project, 'node_modules/tsx/dist/esm/index.mjs')
 
+interface Ran {
+  status: number | null
+  stdout: string
+  stderr: string
+}
+
 /** A journal in a folder of its own, to run commands in as if it were the project's root. */
 export interface TempJournal {
   root: string
   /** Write a file of the journal, by its path from the root. */
   write: (path: string, content: string | Uint8Array) => void
-  run: (name: string, ...words: string[]) => {status: number | null; stdout: string; stderr: string}
+  run: (name: string, ...words: string[]) => Ran
+  /** Run a command that reads its answers from standard input. */
+  answer: (answers: string, name: string, ...words: string[]) => Ran
   start: (name: string, ...words: string[]) => ReturnType<typeof spawn>
   remove: () => void
 }
@@ -31,18 +39,21 @@ export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJ
     mkdirSync(dirname(join(root, path)), {recursive: true})
     writeFileSync(join(root, path), content)
   }
+  const answer: TempJournal['answer'] = (input, name, ...words) => {
+    const {status, stdout, stderr} = spawnSync(process.execPath, command(name, words), {
+      cwd: root,
+      encoding: 'utf8',
+      env,
+      input,
+    })
+    return {status, stdout, stderr}
+  }
   for (const [path, content] of Object.entries(files)) write(path, content)
   return {
     root,
     write,
-    run: (name, ...words) => {
-      const {status, stdout, stderr} = spawnSync(process.execPath, command(name, words), {
-        cwd: root,
-        encoding: 'utf8',
-        env,
-      })
-      return {status, stdout, stderr}
-    },
+    run: (name, ...words) => answer('', name, ...words),
+    answer,
     start: (name, ...words) => spawn(process.execPath, command(name, words), {cwd: root, env}),
     remove: () => rmSync(root, {recursive: true, force: true}),
   }

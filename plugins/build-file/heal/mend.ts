@@ -47,10 +47,21 @@ export function mendText(source: string, read: Read): Mended {
   return {text, changes, left: now.problems}
 }
 
-/** Put one of the values that a problem expects into a text. */
-export function mendBy(text: string, problem: Problem, way: number): {text: string; change: Change} {
-  const to = applied(text, editsOf(problem, way))
-  return {text: to, change: changeBetween(text, to)}
+/** A text after one change, and how it then reads. */
+export interface Way {
+  text: string
+  change: Change
+  then: MendReading
+}
+
+/** The values expected that a person may choose: with each the text reads better, and all other keys as before. */
+export function waysToMend(text: string, now: MendReading, problem: Problem, read: Read): Way[] {
+  return (problem.expected ?? []).flatMap((_, way) => {
+    const to = applied(text, editsOf(problem, way))
+    const then = read(to)
+    const isSound = to !== text && isBetter(now, then, problem) && keepsOtherKeys(text, to, now, then)
+    return isSound ? [{text: to, change: changeBetween(text, to), then}] : []
+  })
 }
 
 const keyOf = ({rule, message, expected}: Problem): string => `${rule} ${message} ${expected?.[0]}`
@@ -64,6 +75,9 @@ const weight = (problems: readonly Problem[]): number =>
 function isBetter(before: MendReading, after: MendReading, {rule}: Problem): boolean {
   const count = ({problems}: MendReading) => problems.filter((one) => one.rule === 'unreadable-yaml').length
   if (rule === 'unreadable-yaml' && count(after) < count(before)) return true
+  // Where not all problems are told, the next one takes the place of one that is mended.
+  const isCut = before.problems.some((one) => one.rule === 'too-many-problems')
+  if (isCut && meanings(after.values).size > meanings(before.values).size) return true
   return ofReading(after) < ofReading(before) || weight(after.problems) < weight(before.problems)
 }
 
@@ -73,20 +87,27 @@ const ofReading = ({problems}: MendReading): number =>
 
 /** Whether all that was read before is read as it was: at its path, or under the key that was changed. */
 function keepsRest(text: string, to: string, before: MendReading, after: MendReading): boolean {
+  if (!keepsOtherKeys(text, to, before, after)) return false
   const touched = touchedKeys(plainLines(text), plainLines(to))
-  const was = meanings(before.values)
-  const is = meanings(after.values)
-  const moved = [...is].filter(([path]) => touched.has(headOf(path))).map(([, meaning]) => meaning)
-  for (const [path, meaning] of was) {
-    if (!touched.has(headOf(path))) {
-      if (is.get(path) !== meaning) return false
-      continue
-    }
+  const ofTouched = ({values}: MendReading) =>
+    [...meanings(values)].filter(([path]) => touched.has(headOf(path)))
+  const moved = ofTouched(after).map(([, meaning]) => meaning)
+  for (const [, meaning] of ofTouched(before)) {
     const at = moved.indexOf(meaning)
     if (at < 0) return false
     moved.splice(at, 1)
   }
-  return [...is].every(([path, meaning]) => touched.has(headOf(path)) || was.get(path) === meaning)
+  return true
+}
+
+/** Whether every value outside the keys that were changed is read as it was. */
+function keepsOtherKeys(text: string, to: string, before: MendReading, after: MendReading): boolean {
+  const touched = touchedKeys(plainLines(text), plainLines(to))
+  const was = meanings(before.values)
+  const is = meanings(after.values)
+  return [...new Set([...was.keys(), ...is.keys()])].every(
+    (path) => touched.has(headOf(path)) || was.get(path) === is.get(path),
+  )
 }
 
 const headOf = (path: string): string => path.split('.')[0]!
