@@ -205,11 +205,12 @@ export const assumptionRows: readonly AssumptionRow[] = [
     path: 'neck.above-top',
     value: (v) => {
       if (!v.box) return undefined
-      if (v.neck?.joins?.value === 'on top') return known((v.neck.thickness?.mm ?? Number.NaN) + carriedMm(v))
+      if (v.neck?.joins?.value === 'on top')
+        return known((v.neck.thickness?.mm ?? Number.NaN) + carriedMm(v) - (v.box.notch?.depth?.mm ?? 0))
       return {mm: v.fingerboard?.thickness?.mm ?? 0}
     },
-    why: 'on top: the neck’s thickness, with what laminations of that thickness carry; through or at the end: the fingerboard’s',
-    says: 'on top: the thickness; through: the fingerboard',
+    why: 'on top: the neck’s thickness, with what laminations of that thickness carry, less what a notch lets in; through or at the end: the fingerboard’s',
+    says: 'on top: the thickness, less what a notch lets in; through: the fingerboard',
   },
   {path: 'head.joint', value: (v) => (hasNeck(v) ? 'scarf' : undefined), why: practice, says: 'scarf'},
   {

@@ -52,7 +52,7 @@ export const neckJointRules = {
     mend: 'Leave neck.above-top out, or make it agree with the thickness.',
     passes: 'neck: {joins: on top, width: 1 5/8, thickness: 13/16, above-top: 13/16}',
     fails: 'neck: {joins: on top, width: 1 5/8, thickness: 13/16, above-top: 7/8}',
-    find: ({values: {neck, box}}, plan) => {
+    find: ({values: {neck, box, fingerboard}}, plan) => {
       const {aboveTopMm, faceByThicknessMm} = plan.box?.neck ?? {}
       if (aboveTopMm === undefined || faceByThicknessMm === undefined) return []
       if (Math.abs(aboveTopMm - faceByThicknessMm) <= plan.rulerMm + 1e-6) return []
@@ -65,6 +65,7 @@ export const neckJointRules = {
           aboveTop: neck?.['above-top']?.text,
           thickness: thickness?.text,
           notch: box?.notch?.depth?.text,
+          hasBoard: fingerboard?.thickness !== undefined,
           byThicknessMm: faceByThicknessMm,
         },
       ]

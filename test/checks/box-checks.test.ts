@@ -37,6 +37,17 @@ const cases: Case[] = [
     passes: {'neck.above-top': '11/16'},
     fails: {'neck.above-top': '5/8'},
   },
+  // The contract: thickness runs from the playing face to the back, so a board is counted in it, never on top of it.
+  {
+    rule: 'above-top-disagrees',
+    base: 'on top',
+    both: {
+      fingerboard: '{wood: beech, thickness: 1/4, from: -1/4, to: 27}',
+      'bridge.height': '',
+    },
+    passes: {'neck.above-top': '13/16'},
+    fails: {'neck.above-top': '1 1/16'},
+  },
   {
     rule: 'anchor-near-edge',
     base: 'on top',
@@ -329,9 +340,10 @@ const alsoSound: [string, keyof typeof soundBuilds, Changes][] = [
     {'screws.1.through': '[block]', 'screws.1.length': '1 3/4', 'screws.1.at': '[16 1/4]'},
   ],
   [
-    'a fingerboard on top of a neck on top',
+    'a fingerboard on a neck on top, counted in its thickness',
     'on top',
     {
+      'neck.thickness': '1 1/16',
       // The nut's rod lies in a groove of the board, which so reaches behind it.
       fingerboard: '{wood: beech, thickness: 1/4, from: -1/4, to: 16}',
       'neck.above-top': '1 1/16',

@@ -112,7 +112,7 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
     faceLevelMm: values.fingerboard?.thickness?.mm ?? 0,
     backBelowTopMm: thicknessMm - aboveTopMm,
     tailMm,
-    faceByThicknessMm: faceByThickness(values),
+    faceByThicknessMm: faceByThickness(values, thicknessMm),
     gapMm,
     insideTwice:
       saidMm === undefined || givenGapMm === undefined ? undefined : {saidMm, byGapMm: leftMm - givenGapMm},
@@ -128,18 +128,13 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
 }
 
 /**
- * On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does;
- * a fingerboard may be counted in the thickness or come on top of it.
+ * On top, the thickness (less what is let in) says how far the playing face stands above the top, as `above-top` does:
+ * it runs from the playing face to the back, so a fingerboard counts in it, unless laminations of that thickness carry one.
  */
-function faceByThickness({neck, box, fingerboard}: BuildValues): number | undefined {
+function faceByThickness({neck, box}: BuildValues, thicknessMm: number): number | undefined {
   const isSaid = neck?.thickness && (!neck.thickness.assumed || neck.laminations)
   const isTwice = isSaid && neck['above-top'] && !neck['above-top'].assumed && neck.joins?.value === 'on top'
-  if (!isTwice) return undefined
-  const faceMm = neck.thickness!.mm - (box?.notch?.depth?.mm ?? 0)
-  const boardMm = fingerboard?.thickness?.mm ?? 0
-  const withBoard =
-    Math.abs(neck['above-top']!.mm - faceMm - boardMm) < Math.abs(neck['above-top']!.mm - faceMm)
-  return withBoard ? faceMm + boardMm : faceMm
+  return isTwice ? thicknessMm - (box?.notch?.depth?.mm ?? 0) : undefined
 }
 
 /** What a neck that runs through takes of the height inside, and the tallest that would. */

@@ -40,7 +40,7 @@ export function screwRoute(row: ScrewRow, spot: Spot, pieces: Pieces): Route | u
   const holds = piece(into)
   return {
     passes: through.map(piece),
-    holds: {...holds, layers: screwLayers(into, way, values, block)},
+    holds: {...holds, layers: screwLayers(into, {...pieces, way, spot, block})},
     way,
     missesBlock: !there && [...through, into].includes('block'),
   }
@@ -101,12 +101,12 @@ interface Around extends Pieces {
 /** Find a piece by its name in the build file: how thick it is (mm) the way the screw goes, and its outline there. */
 function screwPiece(name: string, {way, spot, values, box, taper, block, there}: Around): Piece {
   const {outside, neck} = box
-  const neckMm = values.neck?.thickness?.mm
   switch (name) {
     case 'neck': {
       if (way === 'along') return {name, mm: undefined, ...neckOutline(spot, taper, true)}
       const isInside = box.atMm !== undefined && spot.stationMm > box.atMm && neck?.joins === 'through'
-      return {name, mm: (isInside && neck?.heightInsideMm) || neckMm, ...neckOutline(spot, taper)}
+      const mm = (isInside && neck?.heightInsideMm) || neckMmAt(spot, values, box)
+      return {name, mm, ...neckOutline(spot, taper)}
     }
     case 'block':
       return {name, mm: block && blockDepth(block, way), ...(there && way !== 'along' && blockOutline(there))}
@@ -147,24 +147,45 @@ export interface Layer {
   mm: number
 }
 
+/** Say how thick the neck is at a place: playing face to back, or less where a fingerboard or a cap has ended (mm). */
+function neckMmAt(spot: Spot, values: BuildValues, box: Box): number | undefined {
+  const wholeMm = box.neck?.thicknessMm ?? values.neck?.thickness?.mm
+  const missing = neckSheets(values).filter((sheet) => !reaches(spot, sheet))
+  return wholeMm && missing.reduce((mm, {thickness}) => mm - (thickness?.mm ?? 0), wholeMm)
+}
+
+/** Fingerboard and cap, from the playing face down; a cap is as long as the neck. */
+const neckSheets = ({fingerboard, neck}: BuildValues) => [
+  ...(fingerboard?.thickness ? [{...fingerboard, toMm: fingerboard.to?.mm}] : []),
+  ...(neck?.cap?.thickness ? [{...neck.cap, toMm: undefined}] : []),
+]
+
+const reaches = ({stationMm}: Spot, {toMm = Number.POSITIVE_INFINITY}: {toMm?: number | undefined}) =>
+  stationMm <= toMm
+
 /**
  * List the woods of the piece that holds a screw, in the order the tip meets them: a neck's from its back, or from above
  * where it is driven down. A wood that nobody knows counts as an unknown one.
  */
-function screwLayers(into: string, way: Way, values: BuildValues, block: Block | undefined): Layer[] {
-  const {neck, box} = values
+function screwLayers(
+  into: string,
+  {way, spot, values, box, block}: Omit<Around, 'there' | 'taper'>,
+): Layer[] {
+  const {neck} = values
   const everything = Number.MAX_VALUE
   if (into === 'block')
     return [{wood: found(block && blockValues(values, block)?.wood?.value), mm: everything}]
-  if (into === 'top' && box?.top?.wood) return [{wood: found(box.top.wood.value), mm: everything}]
-  if (into !== 'neck' && into !== 'heel') return [{wood: found(box?.wood?.value), mm: everything}]
-  const layers = neck?.laminations ?? []
-  const thicknessMm = neck?.thickness?.mm ?? 0
-  if (!layers.length || way === 'along')
-    return [{wood: found(neck?.wood?.value ?? layers.at(-1)?.wood?.value, neck), mm: everything}]
+  if (into === 'top' && values.box?.top?.wood)
+    return [{wood: found(values.box.top.wood.value), mm: everything}]
+  if (into !== 'neck' && into !== 'heel') return [{wood: found(values.box?.wood?.value), mm: everything}]
+  const laminations = neck?.laminations ?? []
+  if (way === 'along')
+    return [{wood: found(neck?.wood?.value ?? laminations.at(-1)?.wood?.value, neck), mm: everything}]
   // The layers are listed from the playing face; what they are over the thickness is planed off the back.
-  let leftMm = thicknessMm
-  const fromFace = layers.map((layer) => {
+  let leftMm = neckMmAt(spot, values, box) ?? 0
+  const sheets = neckSheets(values).filter((sheet) => reaches(spot, sheet))
+  const stick = laminations.length ? laminations : [{...neck, thickness: {mm: everything}}]
+  const fromFace = [...sheets, ...stick].map((layer) => {
     const mm = Math.min(layer.thickness?.mm ?? 0, leftMm)
     leftMm -= mm
     return {wood: found(layer.wood?.value, layer), mm}

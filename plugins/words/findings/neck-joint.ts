@@ -11,14 +11,18 @@ export function aboveTopDisagrees(
     aboveTop,
     thickness,
     notch,
+    hasBoard,
     byThicknessMm,
-  }: {aboveTop: Written; thickness: Written; notch: Written; byThicknessMm: number},
+  }: {aboveTop: Written; thickness: Written; notch: Written; hasBoard: boolean; byThicknessMm: number},
   ruler: Ruler,
 ): Wording {
   const text = writeLength(byThicknessMm, ruler)
   return {
-    message: `neck.above-top says ${aboveTop}, but a neck of thickness ${thickness ?? 'the laminations’ sum'}${notch ? `, let in by ${notch},` : ''} on top puts its playing face ${text} above it`,
+    message: `neck.above-top says ${aboveTop}, but a neck of thickness ${thickness ?? 'the laminations’ sum'}${notch ? `, let in by ${notch},` : ''} on top puts its playing face ${text} above it${hasBoard ? ', fingerboard included' : ''}`,
     expected: only(byThicknessMm > 0 ? text : undefined),
+    note: hasBoard
+      ? `neck.thickness runs from the playing face to the back, fingerboard and all: of a stick that gets its board on top it is both together`
+      : undefined,
   }
 }
 

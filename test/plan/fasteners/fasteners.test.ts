@@ -225,3 +225,19 @@ describe('what the strings ask of the screws', () => {
     expect(near).toBeCloseTo((50 * 50) / 200, 9)
   })
 })
+
+describe('into a neck on top that has a fingerboard', () => {
+  const board = (to: string) => ({
+    fingerboard: `{wood: beech, thickness: 1/4, from: -1/4, to: ${to}}`,
+    'neck.thickness': '1 1/16',
+    'neck.above-top': '1 1/16',
+    'bridge.height': '',
+  })
+  // By hand: 5/16 in of block and 1/8 in of top under the head, 13/16 in of stick, 1/4 in of board, 1 in of screw.
+  test.each([
+    ['the tip has the board before it where that goes on', '25', 5 / 16 + 1 / 8 + 13 / 16 + 1 / 4 - 1],
+    ['and the bare stick where it has ended at the box', '16', 5 / 16 + 1 / 8 + 13 / 16 - 1],
+  ])('%s', (_, to, roomIn) => {
+    for (const {tipToFaceMm} of screwsOf(board(to))) expect(tipToFaceMm! / inch).toBeCloseTo(roomIn, 9)
+  })
+})
