@@ -1,6 +1,7 @@
 import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
+import type {Lot} from '../plugins/plan/context.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
 import type {RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
@@ -59,8 +60,13 @@ export interface SiteBuild {
 export interface SiteData {
   around: Surround
   journal: JournalSettings
-  /** What stands on the rack after all builds, and the day that this is true of. */
-  rack: {pieces: readonly RackPiece[]; day: string | undefined}
+  /** What stands on the rack after all builds, what builds that are not started reserve, and the day that this is true of. */
+  rack: {
+    pieces: readonly RackPiece[]
+    lots: readonly Lot[]
+    reserved: readonly {id: string; by: string}[]
+    day: string | undefined
+  }
   builds: readonly SiteBuild[]
   /** Files that could not be read at all, shown while writing. */
   unread: readonly {file: string; message: string}[]

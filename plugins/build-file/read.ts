@@ -12,7 +12,7 @@ import type {Kind, RecordOf} from './kinds.ts'
 import {type Place, type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import type {ReaderRule} from './rules.ts'
-import {rackSchema, type StockPiece} from './schema/wood.ts'
+import {type RackEntry, rackSchema} from './schema/wood.ts'
 import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
 import {type YamlTree, yamlTree} from './yaml-tree.ts'
 
@@ -70,9 +70,9 @@ export function readJournal(source: string): {settings: JournalSettings; problem
 export function readRack(
   source: string,
   journal: JournalSettings = {},
-): {pieces: StockPiece[]; problems: Problem<ReaderRule>[]} {
+): {pieces: RackEntry[]; problems: Problem<ReaderRule>[]} {
   const text = plainLines(source)
-  const read = readYaml<{pieces?: StockPiece[]}>(text, 1, schemas.rack, journal.units?.value, 'pieces')
+  const read = readYaml<{pieces?: RackEntry[]}>(text, 1, schemas.rack, journal.units?.value, 'pieces')
   return {pieces: read.values?.pieces ?? [], problems: inOrder(read.problems)}
 }
 

@@ -17,6 +17,8 @@ export type FileExample =
       troubles?: readonly FileTrouble[]
       /** The pieces on the rack. */
       rack?: string
+      /** Files of other builds that look at the rack. */
+      others?: readonly string[]
     }
 
 /** An example that is one build file, or a whole journal: each of its files by its path. */

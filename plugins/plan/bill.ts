@@ -1,6 +1,6 @@
 import {proposedAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
-import type {Context} from './context.ts'
+import type {Context, Lot} from './context.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
@@ -24,6 +24,8 @@ export interface BillRow {
   total?: number | undefined
   /** What asks for it: a path of the build file, `stock` or `to buy`. */
   from: string
+  /** What of the rack it comes from, where that is no wood. */
+  lot?: string | undefined
   /** What asks for it is proposed. */
   proposed?: true | undefined
 }
@@ -54,25 +56,29 @@ interface Asked {
 }
 
 /**
- * List what has to be got: what the file says was paid for, then strings, and hardware and wood that the design asks
- * for and the file's list does not name. `cost` sums what has a price beside the hours of the days. Either is undefined
- * where there is nothing to get, or nothing to sum.
+ * List what has to be got: what the file says was paid for, what it takes from the rack, then strings, and hardware and
+ * wood that the design asks for and neither of them gives. `cost` sums what has a price beside the hours of the days.
+ * Either is undefined where there is nothing to get, or nothing to sum.
  */
 export function planBill(
   settled: Settled,
   asked: Asked,
-  {journal: {currency}, pieces}: Context,
+  {journal: {currency}, pieces, lots}: Context,
 ): {bill: BillRow[] | undefined; cost: Cost | undefined} {
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
   const names = (settled.values.cost ?? []).flatMap(({item}) => item?.value ?? [])
   const isListed = ({isCalled}: Needed) => names.some(isCalled)
-  const needed = impliedItems(settled, asked)
+  const {rows: given, left: needed} = fromLots(
+    [...stringItems(asked.strings), ...impliedItems(settled, asked)],
+    lotsTaken(settled.values, lots),
+  )
+  const wanted = needed
     .filter((one) => !isListed(one))
     .map(({item, count, from}): BillRow => ({item, count, from, proposed: proposedAt(settled.values, from)}))
   const wood = woodItems(settled, asked.cuts, pieces)
-  const rows = [...paid, ...stringItems(asked.strings), ...needed, ...wood]
+  const rows = [...paid, ...given, ...wanted, ...wood]
   const priced = rows.filter(({total}) => total !== undefined)
   const sum = money(priced.reduce((total, row) => total + (row.total ?? 0), 0))
   const materials = priced.length > 0 ? sum : undefined
@@ -88,20 +94,55 @@ export function planBill(
   }
 }
 
+/** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
+interface Needed extends Pick<BillRow, 'item' | 'count' | 'from'> {
+  isCalled: (item: string) => boolean
+  /** Of a set, one gives all that is needed. */
+  isInSet?: (item: string) => boolean
+}
+
 /** List the strings by gauge and material, those alike together; a course counts each of its strings. */
-function stringItems(strings: readonly StringPlan[] = []): BillRow[] {
-  const found = new Map<string, BillRow>()
+function stringItems(strings: readonly StringPlan[] = []): Needed[] {
+  const found = new Map<string, Needed>()
   for (const {gauge, material, wound, course, name} of strings) {
     const ofWhat = wound ? undefined : material
     const key = JSON.stringify([gauge, gauge === undefined && name, ofWhat])
     const item: BillItem = {is: 'string', gauge, for: name, material: ofWhat}
-    found.set(key, {item, count: (found.get(key)?.count ?? 0) + course, from: 'strings'})
+    const count = (found.get(key)?.count ?? 0) + course
+    const isCalled = (listed: string) => gauge !== undefined && listed.split(/[\s,()]+/).includes(gauge)
+    found.set(key, {item, count, from: 'strings', isCalled, isInSet: isSetOfStrings})
   }
   return [...found.values()]
 }
 
-/** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
-type Needed = Omit<BillRow, 'each' | 'total'> & {isCalled: (item: string) => boolean}
+const isSetOfStrings = (item: string): boolean => /\bstrings\b|\bstring set\b/i.test(item)
+
+/** List the lots of the rack that a build takes from, those that have come into the shop. */
+function lotsTaken({take = []}: BuildValues, lots: Context['lots'] = []): Lot[] {
+  const named = new Set(take.map(({value}) => value))
+  return lots.filter(({id}) => named.has(id))
+}
+
+/**
+ * Give what is needed from the lots that are taken: as many as the design asks for and the lot has, one of whatever it
+ * asks for by no name. `left` is what is still to be got.
+ */
+function fromLots(needed: readonly Needed[], lots: readonly Lot[]): {rows: BillRow[]; left: Needed[]} {
+  let left = [...needed]
+  const rows = lots.map((lot) => {
+    const inSet = left.filter(({isCalled, isInSet}) => !isCalled(lot.item) && isInSet?.(lot.item))
+    const of = left.find(({isCalled}) => isCalled(lot.item))
+    const count = of ? Math.min(of.count, lot.count) : 1
+    left = of
+      ? left.flatMap((one) => (one === of ? lessBy(one, count) : [one]))
+      : left.filter((one) => !inSet.includes(one))
+    return totalled({item: lot.item, count, from: 'stock', lot: lot.id}, lot.each)
+  })
+  return {rows, left}
+}
+
+const lessBy = (one: Needed, count: number): Needed[] =>
+  one.count > count ? [{...one, count: one.count - count}] : []
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
 function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {

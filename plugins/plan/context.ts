@@ -15,12 +15,28 @@ export interface Piece {
   remark?: string | undefined
 }
 
+/** Things alike on the rack that are no wood: tuners, sets of strings, screws. */
+export interface Lot {
+  id: string
+  item: string
+  /** How many stand there. */
+  count: number
+  /** What one cost. */
+  each?: number | undefined
+  /** The day they came into the shop. */
+  bought?: string | undefined
+}
+
 /** What a plan depends on besides the build itself. */
 export interface Context {
   journal: JournalSettings
   pieces: readonly Piece[]
-  /** Pieces of the rack that this build cannot have: cut by an earlier build, or not there yet. */
+  /** What else stands on the rack. */
+  lots?: readonly Lot[]
+  /** What is on the rack that this build cannot have: used by an earlier build, or not there yet. */
   gone?: readonly GonePiece[]
+  /** What this build only reserves, and another one reserves too. */
+  reserved?: readonly {id: string; by: string}[]
 }
 
 export interface GonePiece {
@@ -31,3 +47,6 @@ export interface GonePiece {
   /** The day it came into the shop. */
   on?: string | undefined
 }
+
+/** Give the name that a piece is listed under, where it is one of several alike: `A4` of `A4.1`. */
+export const listedAs = (id: string): string => id.replace(/\.\d+$/, '')

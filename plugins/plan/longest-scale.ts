@@ -2,7 +2,7 @@ import {assumptionRows} from '../build-file/assumptions.ts'
 import {wholeFile} from '../build-file/problem.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {planBoxPlace} from './box/box-place.ts'
-import type {Piece} from './context.ts'
+import {listedAs, type Piece} from './context.ts'
 import {planBlank, planBudget} from './neck/budget.ts'
 import {neckModel} from './neck/model.ts'
 import type {Settled} from './settle.ts'
@@ -67,9 +67,10 @@ interface Stick extends Pick<Piece, 'lengthMm' | 'widthMm' | 'thicknessMm'> {
  * it, or as its thickest layer, come first; undefined where there is none.
  */
 export function longestStick(values: BuildValues, rack: readonly Piece[]): number | undefined {
-  const taken = values.take?.map(({value}) => value)
+  const named = new Set(values.take?.map(({value}) => value))
+  const taken = rack.filter(({id}) => named.has(id) || named.has(listedAs(id)))
   const listed = stockOf(values)
-  const fromRack = taken ? rack.filter(({id}) => taken.includes(id)) : listed.length > 0 ? [] : rack
+  const fromRack = taken.length > 0 || listed.length > 0 ? taken : rack
   const sticks: readonly Stick[] = [...listed, ...fromRack]
   const layers = values.neck?.laminations?.map((layer) => layer.thickness?.mm ?? 0)
   const thickMm = layers?.length ? Math.max(...layers) : (values.neck?.thickness?.mm ?? 0)

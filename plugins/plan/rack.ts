@@ -1,6 +1,7 @@
-import type {StockPiece} from '../build-file/schema/wood.ts'
+import type {RackEntry} from '../build-file/schema/wood.ts'
 import type {BuildValues} from '../build-file/schema.ts'
-import type {Context, GonePiece, Piece} from './context.ts'
+import type {BillRow} from './bill.ts'
+import {type Context, type GonePiece, type Lot, listedAs, type Piece} from './context.ts'
 import type {Cuts} from './cut-list.ts'
 
 /** A piece on the rack. */
@@ -12,17 +13,35 @@ export interface RackPiece extends Piece {
   from?: {build: string; piece: string; on: string} | undefined
 }
 
-/** The rack between two builds: what stands on it, and what became of pieces that no longer do. */
+/** The rack between two builds: what stands on it, and what became of what no longer does. */
 export interface Rack {
   pieces: readonly RackPiece[]
-  cut: readonly {id: string; by: string}[]
+  lots: readonly Lot[]
+  /** Pieces that were cut and lots that were used up. */
+  gone: readonly {id: string; by: string}[]
 }
 
-/** Stand the pieces of the rack file on it, `count: 6` as `A4.1` to `A4.6`; one without a size or id is left out. */
-export function rackOf(listed: readonly StockPiece[]): Rack {
+/**
+ * Stand on the rack what its file lists, pieces of `count: 6` as `A4.1` to `A4.6`; a piece without a size or id is left
+ * out, and whatever has an item is a lot.
+ */
+export function rackOf(listed: readonly RackEntry[]): Rack {
+  const lots = listed.flatMap(({id, item, count, cost, bought}): Lot[] =>
+    id && item
+      ? [
+          {
+            id: id.value,
+            item: item.value,
+            count: count?.value ?? 1,
+            each: cost?.amount,
+            bought: bought?.iso,
+          },
+        ]
+      : [],
+  )
   const pieces = listed.flatMap((piece) => {
-    const {id, wood, length, width, thickness, clear, count} = piece
-    if (!id || !length || !width || !thickness) return []
+    const {id, item, wood, length, width, thickness, clear, count} = piece
+    if (item || !id || !length || !width || !thickness) return []
     const [from, to] = clear ?? []
     const many = count?.value ?? 1
     return Array.from(
@@ -42,13 +61,19 @@ export function rackOf(listed: readonly StockPiece[]): Rack {
       }),
     )
   })
-  return {pieces, cut: []}
+  return {pieces, lots, gone: []}
 }
 
 /** A build as the rack sees it. */
 export interface RackBuild {
   slug: string
   values: Pick<BuildValues, 'started' | 'status' | 'take' | 'stock' | 'scale'>
+}
+
+/** What a build leaves the rack without, or with. */
+export interface Used {
+  cuts?: Cuts | undefined
+  bill?: readonly BillRow[] | undefined
 }
 
 /** Put builds in the order in which they take their wood: by the day they were started, then by slug; undated ones last. */
@@ -60,57 +85,78 @@ function inRackOrder<B extends RackBuild>(builds: readonly B[]): B[] {
 
 export type RackContext = Required<Omit<Context, 'journal'>>
 
+/** What a build that sees no rack is planned with. */
+export const noRack: RackContext = {pieces: [], lots: [], gone: [], reserved: []}
+
 /**
  * Lead the builds past the rack in their order: each is planned with what stands there on its day, and leaves its
- * offcuts. `cutsOf` plans one. Gives the rack as it stands after the last.
+ * offcuts. `usedBy` plans one. Gives the rack as it stands after the last.
  */
 export async function throughRack<B extends RackBuild>(
   start: Rack,
   builds: readonly B[],
-  cutsOf: (build: B, context: RackContext) => Promise<Cuts | undefined>,
+  usedBy: (build: B, context: RackContext) => Promise<Used>,
 ): Promise<Rack> {
+  const wishes = builds.filter(onlyReserves)
   let rack = start
   for (const build of inRackOrder(builds)) {
-    rack = putBack(rack, build, await cutsOf(build, piecesFor(rack, build)))
+    const others = onlyReserves(build) ? wishes.filter((one) => one !== build) : []
+    const reserved = others.flatMap(({slug, values}) =>
+      namedBy(values)
+        .filter((id) => namedBy(build.values).includes(id))
+        .map((id) => ({id, by: slug})),
+    )
+    rack = putBack(rack, build, await usedBy(build, {...standingFor(rack, build), reserved}))
   }
   return rack
 }
 
+/** Tell whether a build leaves the rack as it is: an idea, and one without a day, reserves what it names. */
+export const onlyReserves = ({values: {started, status}}: RackBuild): boolean =>
+  !started || status?.value === 'idea'
+
+/** List the names of what a build takes and of its own stock: what has one name is one board, wherever it is listed. */
+export const namedBy = ({take = [], stock = []}: RackBuild['values']): string[] => [
+  ...take.map(({value}) => value),
+  ...stock.flatMap(({id}) => id?.value ?? []),
+]
+
 /**
- * Give the pieces that stand on the rack on the day a build is started (any day for one without a date), and those of
- * its `take` that it cannot have, with why.
+ * Give what stands on the rack on the day a build is started (any day for one without a date), and what it names and
+ * cannot have, with why.
  */
-function piecesFor({pieces, cut}: Rack, {values: {started, take = []}}: RackBuild): RackContext {
-  const isThere = (bought: string | undefined) => !bought || !started || bought <= started.iso
-  const asked = new Set(take.map(({value}) => value))
-  const isAsked = (id: string) => asked.has(id) || asked.has(id.replace(/\.\d+$/, ''))
-  const later = pieces.flatMap(({id, bought}): GonePiece[] =>
-    bought && !isThere(bought) && isAsked(id) ? [{id, why: 'later', on: bought}] : [],
+function standingFor({pieces, lots, gone}: Rack, {values}: RackBuild): Omit<RackContext, 'reserved'> {
+  const {started} = values
+  const isThere = ({bought}: {bought?: string | undefined}) => !bought || !started || bought <= started.iso
+  const asked = new Set(namedBy(values))
+  const isAsked = (id: string) => asked.has(id) || asked.has(listedAs(id))
+  const later = [...pieces, ...lots].flatMap((one): GonePiece[] =>
+    !isThere(one) && isAsked(one.id) ? [{id: one.id, why: 'later', on: one.bought}] : [],
   )
-  const gone = cut.flatMap(({id, by}): GonePiece[] => (isAsked(id) ? [{id, why: 'cut', by}] : []))
+  const used = gone.flatMap(({id, by}): GonePiece[] => (isAsked(id) ? [{id, why: 'cut', by}] : []))
   return {
-    pieces: pieces
-      .filter(({bought}) => isThere(bought))
-      .map(({from, densityKgM3, stiffnessMpa, ...piece}) => piece),
-    gone: [...gone, ...later],
+    pieces: pieces.filter(isThere).map(({from, densityKgM3, stiffnessMpa, ...piece}) => piece),
+    lots: lots.filter(isThere),
+    gone: [...used, ...later],
   }
 }
 
 /**
  * Leave the rack as it stands after a build: the pieces it cut are gone, their offcuts stand there under new names, by
- * falling length; what it took and did not cut stands where it stood. An idea, and a build without a date, changes
- * nothing.
+ * falling length; what it took and did not cut stands where it stood, and of a lot what it did not need.
  */
-function putBack(rack: Rack, {slug, values}: RackBuild, cuts: Cuts | undefined): Rack {
+function putBack(rack: Rack, build: RackBuild, {cuts, bill = []}: Used): Rack {
+  const {slug, values} = build
   const {started} = values
-  if (!cuts || !started || values.status?.value === 'idea') return rack
-  const isOwn = new Set((values.stock ?? []).map(({id}, i) => id?.value ?? `piece ${i + 1}`))
-  const cut = cuts.pieces.filter(({stockId}) => !isOwn.has(stockId)).map(({id}) => ({id, by: slug}))
-  const offcuts = cuts.pieces.flatMap((piece) =>
+  if (!started || onlyReserves(build)) return rack
+  const stands = new Set(rack.pieces.map(({id}) => id))
+  const pieces = cuts?.pieces ?? []
+  const isCut = new Set(pieces.flatMap(({id}) => (stands.has(id) ? [id] : [])))
+  const offcuts = pieces.flatMap((piece) =>
     piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): RackPiece => {
       const name = `${piece.id}-${offcutName(i)}`
       return {
-        id: isOwn.has(piece.stockId) ? `${slug}.${name}` : name,
+        id: isCut.has(piece.id) ? name : `${slug}.${name}`,
         wood: piece.wood,
         lengthMm,
         widthMm,
@@ -119,24 +165,36 @@ function putBack(rack: Rack, {slug, values}: RackBuild, cuts: Cuts | undefined):
       }
     }),
   )
-  const isCut = new Set(cut.map(({id}) => id))
+  const taken = new Map(bill.flatMap(({lot, count}) => (lot === undefined ? [] : [[lot, count] as const])))
+  const left = rack.lots.map((lot) => ({...lot, count: lot.count - (taken.get(lot.id) ?? 0)}))
+  const usedUp = left.filter(({count}) => count <= 0).map(({id}) => id)
   return {
     pieces: [...rack.pieces.filter(({id}) => !isCut.has(id)), ...offcuts],
-    cut: [...rack.cut, ...cut],
+    lots: left.filter(({count}) => count > 0),
+    gone: [...rack.gone, ...[...isCut, ...usedUp].map((id) => ({id, by: slug}))],
   }
 }
 
-/** List what stands on the rack on a day; without one, everything that was ever bought and not cut. */
-export function piecesOn({pieces}: Rack, day: string | undefined): RackPiece[] {
-  return pieces.filter(({bought, from}) => {
-    const since = from?.on ?? bought
-    return !since || !day || since <= day
-  })
+/** List what stands on the rack on a day; without one, everything that was ever bought and not used. */
+export function standingOn({pieces, lots}: Rack, day: string | undefined): Pick<Rack, 'pieces' | 'lots'> {
+  const isThere = (since: string | undefined) => !since || !day || since <= day
+  return {
+    pieces: pieces.filter(({bought, from}) => isThere(from?.on ?? bought)),
+    lots: lots.filter(({bought}) => isThere(bought)),
+  }
 }
 
-/** Tell whether a build's plan depends on the rack: it takes pieces, or asks for the longest scale without wood of its own. */
-export function seesRack({values: {take, stock, scale}}: RackBuild): boolean {
-  return (take?.length ?? 0) > 0 || (!scale?.length && !stock?.length)
+/**
+ * Tell whether a build's plan depends on the rack: it takes from it, its own stock is a board of it, or it asks for the
+ * longest scale without wood of its own.
+ */
+export function seesRack({pieces}: Rack): (build: RackBuild) => boolean {
+  const listed = new Set(pieces.map(({id}) => listedAs(id)))
+  const isOfRack = (id: string) => listed.has(listedAs(id.replace(/(?:-[a-z]+)+$/, '')))
+  return ({values: {take, stock, scale}}) =>
+    (take?.length ?? 0) > 0 ||
+    (stock ?? []).some(({id}) => id && isOfRack(id.value)) ||
+    (!scale?.length && !stock?.length)
 }
 
 /** Name the n-th offcut of a piece, from 0: `a` to `z`, then `aa`, `ab` … */

@@ -1,12 +1,11 @@
 import {nearest} from '../build-file/nearest.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {StockPiece} from '../cut-stock/cut-stock.ts'
-import type {Context} from './context.ts'
+import {type Context, listedAs} from './context.ts'
 import {woodRow} from './design-parts.ts'
 
 export interface StockTrouble {
-  /** twice, unknown, cut, later, undated, unsized or clear. */
-  kind: string
+  kind: 'twice' | 'unknown' | 'cut' | 'later' | 'reserved' | 'differs' | 'unsized' | 'clear'
   /** The path of the value to change. */
   at: string
   id: string
@@ -18,8 +17,8 @@ export interface StockTrouble {
   on?: string | undefined
   /** A piece that is there and may be meant. */
   nearest?: string | undefined
-  /** The size that is missing. */
-  lacks?: string | undefined
+  /** The size that is missing, or that differs from the rack's. */
+  size?: 'length' | 'width' | 'thickness' | undefined
   /** What would do. */
   mm?: number | undefined
 }
@@ -36,7 +35,10 @@ export interface PieceAtHand extends StockPiece {
   remark?: string | undefined
 }
 
-/** List the pieces that a build names: its own stock in file order, then those it takes from the rack, each once. */
+/**
+ * List the pieces that a build names: its own stock in file order, then those it takes from the rack, each once. A
+ * piece of one name in both is one board.
+ */
 export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAlike: number): PieceAtHand[] {
   const own = (values.stock ?? []).flatMap((piece, i): PieceAtHand[] => {
     const {length, width, thickness, clear} = piece
@@ -60,8 +62,9 @@ export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAl
     }))
   })
   const taken = new Set(values.take?.map(({value}) => value))
+  const owned = new Set(own.map(({id}) => id))
   const fromRack = rack
-    .filter((piece) => taken.has(piece.id) || taken.has(piece.id.replace(/\.\d+$/, '')))
+    .filter(({id}) => !owned.has(id) && (taken.has(id) || taken.has(listedAs(id))))
     .map(({id, wood, lengthMm, widthMm, thicknessMm, clearMm, bought, remark}): PieceAtHand => {
       const named = woodRow({wood: {value: wood}})
       const sizes = {lengthMm, widthMm, thicknessMm, ...(clearMm && {clearMm})}
@@ -80,20 +83,20 @@ export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAl
 }
 
 /**
- * List what is wrong with the wood that a build names: a piece named twice, one that is not on the rack, cut before by
- * another build or not there yet on its day, wood taken without a date, a size that is missing, a clear length that
- * does not lie on its piece (mm).
+ * List what is wrong with what a build names of the rack, and with its wood: a piece named twice, one that is not
+ * there, used before by another build, not there yet on its day, or reserved by another one too; a board of its own that
+ * the rack has in another size; a size that is missing, a clear length that does not lie on its piece (mm).
  */
 export function planStockTroubles(values: BuildValues, context: Context): StockTrouble[] | undefined {
   const {stock = [], take = [], parts = []} = values
   const listed = stock.flatMap(({id}, i) => (id ? [{id: id.value, at: `stock.${i + 1}.id`}] : []))
   const taken = take.map(({value}, i) => ({id: value, at: `take.${i + 1}`}))
-  const undated: StockTrouble[] =
-    taken.length > 0 && !values.started ? [{kind: 'undated', at: 'take', id: taken[0]!.id}] : []
-  const found = [
+  const found: StockTrouble[] = [
     ...twice([...listed, ...taken]),
-    ...undated,
-    ...(values.started ? taken.flatMap((one) => notThere(one, context)) : []),
+    ...taken.flatMap((one) => notThere(one, context)),
+    ...listed.flatMap((one) => usedBefore(one, context)),
+    ...[...listed, ...taken].flatMap((one) => reserved(one, context)),
+    ...stock.flatMap((piece, i) => differing(piece, `stock.${i + 1}`, context)),
     ...stock.flatMap((piece, i) => unsized(piece, `stock.${i + 1}`, piece.id?.value ?? `piece ${i + 1}`)),
     ...parts.flatMap((part, i) => unsized(part, `parts.${i + 1}`, part.name?.value ?? `part ${i + 1}`)),
     ...stock.flatMap(unclear),
@@ -116,12 +119,12 @@ function twice(named: readonly Named[]): StockTrouble[] {
   })
 }
 
-function notThere(one: Named, {pieces, gone = []}: Context): StockTrouble[] {
-  const onRack = new Set(pieces.flatMap(({id}) => [id, id.replace(/\.\d+$/, '')]))
+function notThere(one: Named, context: Context): StockTrouble[] {
+  const {pieces, lots = []} = context
+  const onRack = new Set([...pieces, ...lots].flatMap(({id}) => [id, listedAs(id)]))
   if (onRack.has(one.id)) return []
-  const known = gone.find(({id}) => id === one.id)
-  if (known)
-    return [{...one, kind: known.why, ...(known.by && {by: known.by}), ...(known.on && {on: known.on})}]
+  const used = usedBefore(one, context)
+  if (used.length > 0) return used
   // An offcut of a piece that stands there whole is left by a later build, if by any.
   const whole = one.id.replace(/-[a-z]+$/, '')
   if (whole !== one.id && onRack.has(whole)) return [{...one, kind: 'later'}]
@@ -129,17 +132,44 @@ function notThere(one: Named, {pieces, gone = []}: Context): StockTrouble[] {
   return [{...one, kind: 'unknown', ...(close && {nearest: close})}]
 }
 
-function unsized(piece: Partial<Record<'length' | 'width' | 'thickness', unknown>>, at: string, id: string) {
-  const lacks = (['length', 'width', 'thickness'] as const).find((size) => !piece[size])
-  return lacks ? [{kind: 'unsized', at, id, lacks}] : []
+/** Find what became of a piece that stood on the rack, or that comes there later. */
+function usedBefore(one: Named, {gone = []}: Context): StockTrouble[] {
+  const known = gone.find(({id}) => id === one.id)
+  return known ? [{...one, kind: known.why, by: known.by, on: known.on}] : []
+}
+
+function reserved(one: Named, {reserved: others = []}: Context): StockTrouble[] {
+  const other = others.find(({id}) => id === one.id)
+  return other ? [{...one, kind: 'reserved', by: other.by}] : []
 }
 
 type Stock = NonNullable<BuildValues['stock']>[number]
 
+/** Lengths written in two ways may part in their last digit. */
+const alikeMm = 0.01
+
+/** Find the first size of a piece that is not what the rack says of the same board. */
+function differing(piece: Stock, at: string, {pieces}: Context): StockTrouble[] {
+  const name = piece.id?.value
+  const onRack = pieces.find(({id}) => id === name || listedAs(id) === name)
+  if (name === undefined || !onRack) return []
+  const size = sizes.find((one) => piece[one] && Math.abs(piece[one].mm - onRack[`${one}Mm`]) > alikeMm)
+  return size ? [{kind: 'differs', at: `${at}.${size}`, id: name, size, mm: onRack[`${size}Mm`]}] : []
+}
+
+const sizes = ['length', 'width', 'thickness'] as const
+
+type Sized = Partial<Record<(typeof sizes)[number], unknown>>
+
+function unsized(piece: Sized, at: string, id: string): StockTrouble[] {
+  const size = sizes.find((one) => !piece[one])
+  return size ? [{kind: 'unsized', at, id, size}] : []
+}
+
 function unclear({id, clear, length}: Stock, i: number): StockTrouble[] {
   const [from, to] = clear ?? []
   if (!from || !to || !length) return []
-  const one = {kind: 'clear', id: id?.value ?? `piece ${i + 1}`}
+  const one = {kind: 'clear', id: id?.value ?? `piece ${i + 1}`} as const
   if (to.mm > length.mm + 1e-6) return [{...one, at: `stock.${i + 1}.clear.2`, mm: length.mm}]
   return to.mm <= from.mm ? [{...one, at: `stock.${i + 1}.clear`}] : []
 }

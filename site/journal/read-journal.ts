@@ -2,11 +2,12 @@ import {basename, dirname, join} from 'node:path'
 import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
-import type {StockPiece} from '../../plugins/build-file/schema/wood.ts'
+import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {
+  noRack,
   type Rack,
   type RackBuild,
   type RackContext,
@@ -34,7 +35,7 @@ export interface PlannedBuild extends OpenBuild {
 
 interface Journal {
   settings: JournalSettings
-  rack: StockPiece[]
+  rack: RackEntry[]
   /** The rack as it stands after all builds. */
   rackLeft: Rack
   builds: PlannedBuild[]
@@ -74,14 +75,14 @@ export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surrou
 export async function planOpened(
   opened: OpenBuild,
   surroundings: Surroundings,
-  {settings, pieces, gone}: {settings: JournalSettings} & RackContext,
+  {settings, ...rack}: {settings: JournalSettings} & RackContext,
   steps: Steps,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
   const {near, looked, faults} = await lookAround(opened, surroundings, steps)
   const around = {...near, ...(looked.troubles.length > 0 && {troubles: looked.troubles})}
   const read = {key, build, problems}
-  const planned = await steps.plan({read, surroundings: around, journal: settings, pieces, gone})
+  const planned = await steps.plan({read, surroundings: around, context: {journal: settings, ...rack}})
   return {...opened, ...planned, problems: [...faults, ...planned.problems], looked}
 }
 
@@ -131,8 +132,6 @@ const twiceProblem = (file: string, other: string): Problem<RuleName> => ({
   message: `this build is there twice, as ${file} and as ${other}; keep one`,
 })
 
-const noRack: RackContext = {pieces: [], gone: []}
-
 /**
  * Plan builds with the wood that stands on the rack on their day, and say how the rack stands after them all.
  * Those that do not look at the rack are planned first, several at a time; the others wait for those before them.
@@ -142,7 +141,8 @@ export async function planOnRack<O extends {build: RackBuild}, P extends {plan: 
   opened: readonly O[],
   plan: (one: O, context: RackContext) => Promise<P>,
 ): Promise<{planned: P[]; rackLeft: Rack}> {
-  const alone = async (one: O) => (seesRack(one.build) ? undefined : plan(one, noRack))
+  const sees = seesRack(rack)
+  const alone = async (one: O) => (sees(one.build) ? undefined : plan(one, noRack))
   const planned: (P | undefined)[] = await pMap(opened, alone, together)
   const places = new Map(opened.map(({build}, at) => [build, at]))
   const rackLeft = await throughRack(
@@ -152,7 +152,7 @@ export async function planOnRack<O extends {build: RackBuild}, P extends {plan: 
       const at = places.get(build)!
       const one = planned[at] ?? (await plan(opened[at]!, context))
       planned[at] = one
-      return one.plan.cuts
+      return one.plan
     },
   )
   return {planned: planned.map((one) => one!), rackLeft}

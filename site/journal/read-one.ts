@@ -2,7 +2,7 @@ import {join} from 'node:path'
 import pMap from 'p-map'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {type RackContext, rackOf, seesRack} from '../../plugins/plan/rack.ts'
+import {noRack, type RackContext, rackOf, seesRack} from '../../plugins/plan/rack.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
 import type {Steps} from '../steps/steps.ts'
 import type {Found} from './find-file.ts'
@@ -37,10 +37,11 @@ export async function readOne(
   const files = await folderLists(beside)(found.build)
   const planOne = (one: OpenBuild, context: RackContext) =>
     planOpened(one, {files: one === opened ? files : [], builds}, {settings, ...context}, steps)
-  if (rack.length === 0 || !seesRack(opened.build)) return planOne(opened, {pieces: [], gone: []})
+  const start = rackOf(rack)
+  if (rack.length === 0 || !seesRack(start)(opened.build)) return planOne(opened, noRack)
   const others = beside.filter(({path}) => path !== opened.path)
   const around = await pMap(others, (each) => openBuild(each, settings, steps), together)
-  const {planned} = await planOnRack(rackOf(rack), [opened, ...around], planOne)
+  const {planned} = await planOnRack(start, [opened, ...around], planOne)
   return planned[0]!
 }
 

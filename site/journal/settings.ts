@@ -2,7 +2,7 @@ import {realpath} from 'node:fs/promises'
 import {join} from 'node:path'
 import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
-import type {StockPiece} from '../../plugins/build-file/schema/wood.ts'
+import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {type FileFault, readPlainFile} from './plain-file.ts'
@@ -10,7 +10,7 @@ import {type FileFault, readPlainFile} from './plain-file.ts'
 /** A journal's settings and rack, and what is wrong with either file. */
 interface Settings {
   settings: JournalSettings
-  rack: StockPiece[]
+  rack: RackEntry[]
   problems: {file: string; problems: Problem[]}[]
 }
 

@@ -1,7 +1,7 @@
 import pMap from 'p-map'
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {piecesOn, type Rack} from '../../plugins/plan/rack.ts'
+import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
@@ -61,11 +61,15 @@ const withFaults = ({file, slug, problems}: PlannedBuild, made: readonly SiteBui
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
 function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
   const day = lastDay(builds.map(({build}) => build))
-  const pieces = piecesOn(rack, day).map((piece) => {
+  const {pieces, lots} = standingOn(rack, day)
+  const shown = pieces.map((piece) => {
     const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
     return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
   })
-  return {pieces, day}
+  const reserved = builds.flatMap(({slug, build}) =>
+    onlyReserves(build) && !hidden.includes(slug) ? namedBy(build.values).map((id) => ({id, by: slug})) : [],
+  )
+  return {pieces: shown, lots, reserved, day}
 }
 
 function surround(settings: JournalSettings, options: SiteOptions): Surround {

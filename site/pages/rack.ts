@@ -1,5 +1,6 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {listedAs} from '../../plugins/plan/context.ts'
 import type {RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
@@ -13,7 +14,7 @@ import type {SiteBuild, SiteData} from '../site-data.ts'
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
 const rulers = {in: {units: 'in', rulerMm: inchMm / 16}, mm: {units: 'mm', rulerMm: 1}} as const
 
-/** Write the page of the rack: the wood at hand, where each offcut came from, and what each build used. */
+/** Write the page of the rack: what is at hand, where each offcut came from, what is reserved, and what each build used. */
 export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
   const {day} = rack
   const opens = day ? 'The wood at hand as of ' : 'The wood at hand'
@@ -25,7 +26,8 @@ export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
       h('p', [opens, day && h('time', {dateTime: day}, day), ends]),
     ]),
     h('div.prose', [
-      ...standing(rack.pieces, builds, rulers[journal.units?.value ?? 'in']),
+      ...standing(rack, builds, rulers[journal.units?.value ?? 'in']),
+      ...lotsAtHand(rack, builds),
       ...usedBy(builds.filter(({plan}) => (plan.cuts?.pieces.length ?? 0) > 0)),
     ]),
   ]
@@ -33,7 +35,7 @@ export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
 }
 
 function standing(
-  pieces: readonly RackPiece[],
+  {pieces, reserved}: SiteData['rack'],
   builds: readonly SiteBuild[],
   ruler: Ruler,
 ): ElementContent[] {
@@ -47,7 +49,7 @@ function standing(
       {head: 'Length', align: 'right'},
       {head: 'Width', align: 'right'},
       {head: 'Thickness', align: 'right'},
-      {head: 'Where from'},
+      {head: 'Where from, and what for'},
     ],
     rows: pieces.map(({id, wood, lengthMm, widthMm, thicknessMm, from, ...known}) => [
       id,
@@ -55,10 +57,33 @@ function standing(
       lengthAlone(lengthMm, ruler, 'down'),
       lengthAlone(widthMm, ruler, 'down'),
       lengthAlone(thicknessMm, ruler, 'down'),
-      from ? leftOver(from, builds) : noted(known),
+      [...(from ? leftOver(from, builds) : [noted(known)]), ...kept(id, reserved, builds)],
     ]),
   })
   return toElements([pieceTable])
+}
+
+/** List hardware and strings. */
+function lotsAtHand({lots, reserved}: SiteData['rack'], builds: readonly SiteBuild[]): ElementContent[] {
+  if (lots.length === 0) return []
+  const lotTable = table({
+    caption: 'Hardware and strings',
+    columns: [{head: 'Name'}, {head: 'What'}, {head: 'How many', align: 'right'}],
+    rows: lots.map(({id, item, count}) => [id, [item, ...kept(id, reserved, builds)], String(count)]),
+  })
+  return toElements([lotTable])
+}
+
+/** Say which builds that are not started reserve a piece: `; kept for Fog signal`. */
+function kept(id: string, reserved: SiteData['rack']['reserved'], builds: readonly SiteBuild[]): Inline[] {
+  const of = reserved.filter((one) => one.id === id || one.id === listedAs(id))
+  return of.flatMap(({by}, at): Inline[] => {
+    const one = builds.find(({slug}) => slug === by)
+    return [
+      at === 0 ? ' kept for ' : ', ',
+      one ? link(`/builds/${by}/`, one.title) : 'a build not shown here',
+    ]
+  })
 }
 
 /** Say what the rack's file tells of a piece: `Old rail; 800 kg/m³; 12 GPa along the grain`. */

@@ -71,13 +71,16 @@ function readDimensions({slug, text, journal}: ReadInput): Pick<ReadResult, 'bui
 }
 
 function planHere(input: PlanInput): PlanResult {
-  const {read, surroundings, journal, pieces, gone} = input
+  const {read, surroundings, context} = input
   const key = planKey(input)
   const build = {...read.build, surroundings}
   const faults: Problem<RuleName>[] = []
   const failed = (what: string, error: unknown) => void faults.push(programFails(what, error))
-  const settled = tried('settle', () => settle(build, journal), failed) ?? {...build, ...nothingSettled}
-  const planned = tried('plan', () => planBuild(settled, {journal, pieces, gone}), failed)
+  const settled = tried('settle', () => settle(build, context.journal), failed) ?? {
+    ...build,
+    ...nothingSettled,
+  }
+  const planned = tried('plan', () => planBuild(settled, context), failed)
   const found = planned && tried('check', () => checks(settled, planned), failed)
   return {
     key,

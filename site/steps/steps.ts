@@ -1,7 +1,7 @@
 import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {GonePiece, Piece} from '../../plugins/plan/context.ts'
+import type {Context} from '../../plugins/plan/context.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
@@ -30,9 +30,7 @@ export interface ReadResult {
 export interface PlanInput {
   read: ReadResult
   surroundings: Surroundings
-  journal: JournalSettings
-  pieces: readonly Piece[]
-  gone: readonly GonePiece[]
+  context: Context
 }
 
 export interface PlanResult {
@@ -87,8 +85,8 @@ export interface Steps {
 export const readKey = ({slug, text, journal}: ReadInput): string =>
   keyOf('read', slug, text, JSON.stringify(journal))
 
-export const planKey = ({read, surroundings, journal, pieces, gone}: PlanInput): string =>
-  keyOf('plan', read.key, JSON.stringify([surroundings, journal, pieces, gone]))
+export const planKey = ({read, surroundings, context}: PlanInput): string =>
+  keyOf('plan', read.key, JSON.stringify([surroundings, context]))
 
 export const makeKey = ({planned, path, relatives, pictures, published, ...where}: MakeInput): string =>
   keyOf(

@@ -78,7 +78,7 @@ const bad: Record<string, [string, string]> = {
   'a list where keys belong': [inBox('neck: [1, 2]'), '4:7 error wrong-shape'],
   'two sides of a box': ['---\ntitle: A\nbox: 10 x 7\n---\n', '3:6 error wrong-shape'],
   'a word that the key does not take': [inBox('handed: lefty'), '4:9 error unknown-choice'],
-  'wood from the rack before the start': [inBox('take: [A4]'), '4:7 error needs-started'],
+  'wood that is not on the rack': [inBox('take: [A4]'), '4:8 fault piece-unknown'],
   'a rule that nobody knows': [inBox('accept: {bow: it plays}'), '4:10 warning unknown-rule'],
 }
 

@@ -88,10 +88,10 @@ parts: [{name: rail, wood: beech, length: 10, width: 1, thickness: 1/2}]`
     ])
   })
 
-  test('needs-started', () => {
-    expect(found(take('A1', 'summary: no day yet'), 'needs-started')).toMatchObject([
-      {rule: 'needs-started', severity: 'error'},
-    ])
+  test('a build without a day reserves what it takes, and is planned with it', () => {
+    const {plan, problems} = planOf(take('A1', 'summary: no day yet'), [rackPiece('A1')])
+    expect(problems.filter(({severity}) => severity !== 'remark')).toEqual([])
+    expect(plan.cuts!.pieces.map(({id}) => id)).toEqual(['A1'])
   })
 })
 

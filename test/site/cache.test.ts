@@ -17,7 +17,7 @@ import '../support/slow.ts'
 async function whole(steps: Steps, text: string, slug = 'needle-box') {
   const read = await steps.read({slug, text, journal: {}})
   const surroundings = {files: [], builds: [{slug}]}
-  const planned = await steps.plan({read, surroundings, journal: {}, pieces: [], gone: []})
+  const planned = await steps.plan({read, surroundings, context: {journal: {}, pieces: []}})
   const relatives = {copies: []}
   const page = {
     path: `${slug}.md`,
@@ -49,9 +49,7 @@ describe('steps', () => {
     const planned = await steps.plan({
       read: broken,
       surroundings: {files: [], builds: []},
-      journal: {},
-      pieces: [],
-      gone: [],
+      context: {journal: {}, pieces: []},
     })
     expect(planned.problems.map(({rule, severity}) => [rule, severity])).toContainEqual([
       'program-fails',
@@ -67,7 +65,7 @@ describe('a page that this program fails on', () => {
   /** Make the page of a build whose plan is broken. */
   async function made(text: string, broken: object) {
     const read = await steps.read({slug: 'a', text, journal: {}})
-    const around = {surroundings: {files: [], builds: []}, journal: {}, pieces: [], gone: []}
+    const around = {surroundings: {files: [], builds: []}, context: {journal: {}, pieces: []}}
     const {plan, ...settled} = await steps.plan({read, ...around})
     const planned = {...settled, plan: {...plan, ...broken}}
     const where = {published: [], pathPrefix: '/', isForVisitors: false}

@@ -4,7 +4,7 @@ import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {FileExample} from '../../plugins/build-file/rules.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
+import {noRack, type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
 
 const usual = [
@@ -32,19 +32,21 @@ export interface KnownExample {
 
 /** Read, plan and check a file with what lies around it in an example. */
 export async function knowExample(text: string, example: FileExample): Promise<KnownExample> {
-  const {files, builds, rack, troubles} = typeof example === 'string' ? {} : example
+  const {files, builds, rack, troubles, others = []} = typeof example === 'string' ? {} : example
   const surroundings = files || builds ? {files: files ?? [], builds: builds ?? [], troubles} : undefined
   const {build, problems} = readBuild(text, {
     slug: 'needle-box',
     body: readBody,
     ...(surroundings && {surroundings}),
   })
-  let around: RackContext = {pieces: [], gone: []}
-  if (rack)
-    await throughRack(rackOf(readRack(rack).pieces), [build], async (_, context) => {
-      around = context
-      return undefined
+  let around: RackContext = noRack
+  if (rack) {
+    const beside = others.map((other, at) => readBuild(other, {slug: `other-${at + 1}`}).build)
+    await throughRack(rackOf(readRack(rack).pieces), [build, ...beside], async (one, context) => {
+      if (one === build) around = context
+      return planBuild(one, {journal: {}, ...context})
     })
+  }
   const plan = planBuild(build, {journal: {}, ...around})
   return {build, plan, problems: [...problems, ...checks(build, plan)]}
 }

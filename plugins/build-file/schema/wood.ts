@@ -26,7 +26,7 @@ export const sheet = {
   ...ownWood,
 }
 
-export const stockPiece = record('A piece of wood at hand.', {
+const piece = {
   id: text('The name pencilled on the piece.'),
   wood: wood('What wood it is.'),
   length: length('How long it is.', {min: 1, max: 20_000}),
@@ -38,14 +38,21 @@ export const stockPiece = record('A piece of wood at hand.', {
     {length: 2},
   ),
   count: number('How many alike.', {min: 1, max: 10_000, whole: true}),
-  cost: money('What it cost.', {min: 0}),
+  cost: money('What it cost; of several alike, what one cost.', {min: 0}),
   remark: text('Anything to remember about it.'),
   bought: date('The day it came into the shop.'),
   ...ownWood,
+}
+
+export const stockPiece = record('A piece of wood at hand.', piece)
+
+const rackPiece = record('A piece of wood at hand, or hardware and strings.', {
+  ...piece,
+  item: text('What it is, where it is no wood: tuners, a set of strings.'),
 })
 
-export const rackSchema = record('The rack: the pieces of wood at hand.', {
-  pieces: list(stockPiece, 'The pieces, one a line.', {most: 10_000}),
+export const rackSchema = record('The rack: what is at hand.', {
+  pieces: list(rackPiece, 'The pieces, one a line.', {most: 10_000}),
 })
 
 export const saw = record('What the saw and the planer take away.', {
@@ -67,5 +74,5 @@ export const parts = list(
   {most: 10_000},
 )
 
-/** A piece of wood at hand, as read. */
-export type StockPiece = Infer<typeof stockPiece>
+/** What stands on the rack, as read. */
+export type RackEntry = Infer<typeof rackPiece>

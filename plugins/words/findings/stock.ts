@@ -14,7 +14,7 @@ export function pieceUnknown({id, nearest}: StockTrouble): Wording {
 
 export function pieceGone({kind, id, by, on}: StockTrouble): Wording {
   if (kind === 'cut')
-    return {message: `${id} was cut before, for ${by}: take another piece, or one of its offcuts`}
+    return {message: `${id} was used before, for ${by}: take another piece, or one of its offcuts`}
   return {
     message: on
       ? `${id} came into the shop on ${on}, after this build was started`
@@ -22,15 +22,23 @@ export function pieceGone({kind, id, by, on}: StockTrouble): Wording {
   }
 }
 
-export function pieceTwice({id}: StockTrouble): Wording {
+export function pieceReserved({id, by}: StockTrouble): Wording {
   return {
-    message: `${id} is named twice, and a piece can be cut once: give the other one another name, or take one out`,
+    message: `${id} is reserved for ${by} as well; the one that is started first takes it`,
   }
 }
 
-export function needsStarted({id}: StockTrouble): Wording {
+export function pieceDiffers({id, size, mm}: StockTrouble, ruler: Ruler): Wording {
+  const there = writeLength(mm!, ruler)
   return {
-    message: `${id} is taken from the rack, but this build has no date: give started, since builds take their wood in that order`,
+    message: `${id} stands on the rack with a ${size} of ${there}: the same name is the same board, so mend one of the two, or give this one another name`,
+    expected: [there],
+  }
+}
+
+export function pieceTwice({id}: StockTrouble): Wording {
+  return {
+    message: `${id} is named twice, and a piece can be cut once: give the other one another name, or take one out`,
   }
 }
 
@@ -43,8 +51,8 @@ export function clearOutside({id, mm}: StockTrouble, ruler: Ruler): Wording {
   }
 }
 
-export function sizeMissing({id, lacks}: StockTrouble): Wording {
-  return {message: `${id} has no ${lacks}, so it is left out of the cut list`}
+export function sizeMissing({id, size}: StockTrouble): Wording {
+  return {message: `${id} has no ${size}, so it is left out of the cut list`}
 }
 
 export function partUnplaced(row: UnplacedRow, ruler: Ruler): Wording {
