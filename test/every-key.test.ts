@@ -303,6 +303,16 @@ describe('every key of a build changes something to see', () => {
     ['measured', '{cents: {12: 4}}', '{cents: {12: 9}}'],
     ['measured', '{resonance: 205}', '{resonance: 220}'],
     ['measured', '{strings.A3.tension: 60 N}', '{strings.A3.tension: 70 N}'],
+    [
+      'measured',
+      '[{on: 2026-03-15, scale.length: 24}, {on: 2026-06-01, scale.length: 24 1/8}]',
+      '[{on: 2026-03-15, scale.length: 24 1/16}, {on: 2026-06-01, scale.length: 24 1/8}]',
+    ],
+    [
+      'measured',
+      '[{on: 2026-03-15, scale.length: 24}, {on: 2026-06-01, scale.length: 24 1/8}]',
+      '[{on: 2026-07-15, scale.length: 24}, {on: 2026-06-01, scale.length: 24 1/8}]',
+    ],
   ]
   test.each(byHand)('%s: %s or %s', (path, one, other) => {
     const [first, second] = [one, other].map((value) =>

@@ -102,16 +102,16 @@ function schemaOf(kind: Kind): Json {
     case 'either':
       return {anyOf: [schemaOf(kind.first), schemaOf(kind.second)]}
     case 'measured':
-      return {type: 'object', properties: measuredProperties()}
+      return {anyOf: [measuredDay(), {type: 'array', items: orEmpty(measuredDay())}]}
   }
 }
 
-function measuredProperties(): Json {
+function measuredDay(): Json {
   const byLine = (leaf: LeafName): Json => ({
     type: 'object',
     additionalProperties: orEmpty(leafSchema({is: 'leaf', leaf, says: '', limits: {signed: true}})),
   })
-  return {
+  const properties = {
     on: {type: 'string', pattern: texts.date},
     lines: byLine('length'),
     cents: byLine('number'),
@@ -121,6 +121,7 @@ function measuredProperties(): Json {
         .map((path) => [path, {type: ['string', 'number', 'null']}]),
     ),
   }
+  return {type: 'object', properties}
 }
 
 /** Write the JSON Schema (draft 2020-12) of a build's front matter, for editors that complete and check YAML. */

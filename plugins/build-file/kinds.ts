@@ -63,7 +63,7 @@ export interface Either<A = unknown, B = unknown> {
   second: B
   says: string
 }
-/** As-built values: `on`, `lines`, `cents`, `resonance`, `strings.<note>.tension`, or any path of the schema. */
+/** As-built values: `on`, `lines`, `cents`, `resonance`, `strings.<note>.tension`, or any path of the schema; or a list of such. */
 interface Measured {
   is: 'measured'
   says: string
@@ -190,8 +190,9 @@ export function exampleOf(kind: Kind): string {
         ? `${kind.short.keys.join(kind.short.between)}, or keys such as ${Object.keys(kind.fields).slice(0, 3).join(', ')},`
         : `keys such as ${Object.keys(kind.fields).slice(0, 3).join(', ')}`
     case 'map':
-    case 'measured':
       return 'keys with values'
+    case 'measured':
+      return 'keys with values, or a list of such,'
     case 'either':
       return `${exampleOf(kind.first)}, or ${exampleOf(kind.second)},`
   }

@@ -1,4 +1,4 @@
-import {isMap, isScalar, type Node} from 'yaml'
+import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
 import {date, force, type Kind, type Leaf, label as labelKind, length, type MapOf, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
@@ -6,7 +6,7 @@ import {readLeaf} from './quantities/read-leaf.ts'
 import {whyOf} from './quantities/reading.ts'
 import {pairsOf} from './read-record.ts'
 import {isFull, nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
-import type {Day, Force, Length, MeasuredValues, Numeral} from './values.ts'
+import type {Day, Force, Length, MeasuredDay, MeasuredValues, Numeral} from './values.ts'
 
 /** Scores of one day; each is a column of the table. */
 const mostScores = 10
@@ -59,10 +59,37 @@ const lineStation = length('From the nut line.', {max: 3000})
 const lineLabel = labelKind('The line.')
 const lineCents = number('Read off a tuner.', {min: -1200, max: 1200})
 
-/** Read the as-built values: `on`, `lines`, `cents`, `resonance`, strings' tensions, and paths of the front matter. */
+/** Days of measuring: more than these are no list that somebody wrote. */
+const mostDays = 200
+
+/** Read what was measured: one record, or a list of such, each of its own day; in the order of their days. */
 export function readMeasured(node: Node, path: string, context: ReadingContext): MeasuredValues | undefined {
+  if (!isSeq(node)) {
+    const day = readMeasuredDay(node, path, context)
+    return day && {on: day.on, days: [day]}
+  }
+  if (node.items.length > mostDays) {
+    const why = `${nameOf(path)}: ${node.items.length} given, where at most ${mostDays} can be`
+    report(context, 'out-of-range', context.places[path]!, why, {about: {path, node, why}})
+    return undefined
+  }
+  const read = (node.items as Node[]).flatMap((item, i) => {
+    const own = `${path}.${i + 1}`
+    const value = isAlias(item) ? context.targetOf(item) : item
+    if (!value || (isScalar(value) && value.value === null)) return []
+    context.places[own] ??= context.placeOf(item)
+    return readMeasuredDay(value, own, context) ?? []
+  })
+  const days = read.sort((a, b) =>
+    (a.on?.iso ?? '') < (b.on?.iso ?? '') ? -1 : a.on?.iso === b.on?.iso ? 0 : 1,
+  )
+  return {on: days.at(-1)?.on, days}
+}
+
+/** Read the as-built values: `on`, `lines`, `cents`, `resonance`, strings' tensions, and paths of the front matter. */
+function readMeasuredDay(node: Node, path: string, context: ReadingContext): MeasuredDay | undefined {
   if (!isMap(node)) return wrongShape(node, {is: 'measured', says: ''}, path, context)
-  const read: MeasuredValues = {lines: [], cents: [], tensions: [], paths: []}
+  const read: MeasuredDay = {of: path, lines: [], cents: [], tensions: [], paths: []}
   for (const {key, name, value} of pairsOf(node, path, context)) {
     if (!value || (isScalar(value) && value.value === null)) continue
     const own = `${path}.${name}`
@@ -88,7 +115,7 @@ export function readMeasured(node: Node, path: string, context: ReadingContext):
       const leaf = quantityKind(name, key, context)
       if (leaf)
         setIfRead(readValue(value, leaf, own, context), (it) =>
-          read.paths.push({path: name, value: it as MeasuredValues['paths'][number]['value']}),
+          read.paths.push({path: name, value: it as MeasuredDay['paths'][number]['value']}),
         )
     }
   }

@@ -134,7 +134,9 @@ export const buildSchema = record('One instrument.', {
     'How far a measure may be off, by its path.',
   ),
 
-  measured: measured('As built: any length or angle of this front matter, by its path.'),
+  measured: measured(
+    'As built: any length or angle of this front matter, by its path; or a list of such, each with the day it was measured under on, of which the last day counts.',
+  ),
   played: list(
     record('What it was like to play.', {
       on: date('The day it was played.'),

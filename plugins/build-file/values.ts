@@ -98,7 +98,10 @@ interface MeasuredValue {
   path: string
   value: LeafTypes[LeafName]
 }
-export interface MeasuredValues {
+/** What was measured on one day. */
+export interface MeasuredDay {
+  /** Its path in the build file: `measured`, or where that is a list `measured.2`. */
+  of: string
   on?: Day
   /** From the nut line, by the line's label. */
   lines: {label: string; value: Length}[]
@@ -109,4 +112,11 @@ export interface MeasuredValues {
   tensions: {name: string; value: Force}[]
   /** Everything else: a path of the front matter. */
   paths: MeasuredValue[]
+}
+/** What was measured, day after day. */
+export interface MeasuredValues {
+  /** The last day. */
+  on?: Day | undefined
+  /** The earliest first; those without a day before all others, as the file has them. */
+  days: MeasuredDay[]
 }

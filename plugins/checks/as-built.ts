@@ -11,8 +11,7 @@ export const asBuiltRules = {
     mend: 'Mend it where it can be mended, measure again, or allow more under tolerances.',
     passes: 'scale: 24 1/4\nmeasured: {scale.length: 24 9/32}',
     fails: 'scale: 24 1/4\nmeasured: {scale.length: 24 5/16}',
-    find: (_, {asBuilt = []}) =>
-      asBuilt.filter(({isOut}) => isOut).map((one) => ({...one, at: `measured.${one.path}`})),
+    find: (_, {asBuilt = []}) => asBuilt.filter(({isOut}) => isOut).map((one) => ({...one, at: one.of})),
     says: words.measureOutOfTolerance,
   }),
   'measured-line-unknown': rule({
@@ -25,11 +24,10 @@ export const asBuiltRules = {
     find: (build, {scale}) => {
       if (!scale?.lines) return []
       const labels = scale.lines.map((line) => line.label)
-      const {measured} = build.values
-      const named = [
-        ...(measured?.lines ?? []).map((item) => ({...item, under: 'measured.lines'})),
-        ...(measured?.cents ?? []).map((item) => ({...item, under: 'measured.cents'})),
-      ]
+      const named = (build.values.measured?.days ?? []).flatMap(({of, lines, cents}) => [
+        ...lines.map((item) => ({...item, under: `${of}.lines`})),
+        ...cents.map((item) => ({...item, under: `${of}.cents`})),
+      ])
       return named
         .filter(({label}) => !labels.includes(label))
         .map(({label, value, under}) => ({
@@ -40,5 +38,33 @@ export const asBuiltRules = {
         }))
     },
     says: words.measuredLineUnknown,
+  }),
+  'measured-without-day': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'One of several records of measures that does not say its day.',
+    why: 'The last day counts, and the earlier ones show how it moved: without a day it counts as the first.',
+    mend: 'Write the day it was measured under on.',
+    passes: 'scale: 24\nmeasured: [{on: 2026-03-15, scale.length: 24}, {on: 2026-06-01, scale.length: 24}]',
+    fails: 'scale: 24\nmeasured: [{on: 2026-03-15, scale.length: 24}, {scale.length: 24}]',
+    find: ({values: {measured}}) => {
+      const {days = []} = measured ?? {}
+      return days.length < 2 ? [] : days.filter(({on}) => !on).map(({of}) => ({at: of}))
+    },
+    says: words.measuredWithoutDay,
+  }),
+  'measured-twice': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'One thing that was measured twice on one day.',
+    why: 'Only one of the two counts: the one further down in the file.',
+    mend: 'Keep the better reading, or mend the day of one.',
+    passes: 'scale: 24\nmeasured: [{on: 2026-03-15, scale.length: 24}, {on: 2026-06-01, scale.length: 24}]',
+    fails: 'scale: 24\nmeasured: [{on: 2026-03-15, scale.length: 24}, {on: 2026-03-15, scale.length: 24}]',
+    find: (_, {asBuilt = []}) =>
+      asBuilt.flatMap(({of, on, path, earlier}) =>
+        on !== undefined && earlier?.at(-1)?.on === on ? [{at: of, path, on}] : [],
+      ),
+    says: words.measuredTwice,
   }),
 }

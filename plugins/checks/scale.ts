@@ -56,11 +56,13 @@ export const scaleRules = {
       if (lengthMm === undefined || bridgeFrontMm === undefined) return []
       const free = lines.filter((line) => line.fromNutMm <= bridgeFrontMm).length
       const first = lines[free]
-      const measured = (build.values.measured?.lines ?? []).filter(({value}) => value.mm >= lengthMm)
+      const measured = (build.values.measured?.days ?? []).flatMap(({of, lines: on}) =>
+        on.filter(({value}) => value.mm >= lengthMm).map((line) => ({...line, under: `${of}.lines`})),
+      )
       return [
         ...(first ? [{at: 'scale.lines', label: first.label, free}] : []),
-        ...measured.map(({label, value}) => ({
-          at: pathAt(build, 'measured.lines', value.place) ?? 'measured.lines',
+        ...measured.map(({label, value, under}) => ({
+          at: pathAt(build, under, value.place) ?? under,
           cause: 'scale.length',
           severity: 'warning' as const,
           label,

@@ -1,5 +1,6 @@
 import {isWritten, kindAt, ownAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
+import type {MeasuredDay} from '../build-file/values.ts'
 import {noticeableCents} from '../tables/hearing.ts'
 import {inch} from '../tables/units.ts'
 import type {Action} from './action.ts'
@@ -11,8 +12,14 @@ import type {Scale} from './scale.ts'
 import type {Settled} from './settle.ts'
 import type {StringPlan} from './strings.ts'
 
-/** What was measured beside what was drawn. */
+/** What was measured last beside what was drawn. */
 export interface AsBuilt extends Measure {
+  /** Where the build file has it: `measured.scale.length`, `measured.2.scale.length`. */
+  of: string
+  /** The day it was measured. */
+  on?: string | undefined
+  /** What it measured before, the earliest first. */
+  earlier?: Earlier[] | undefined
   /** Measured less planned. */
   difference?: number | undefined
   /** How far it may be off, in the same unit. */
@@ -23,6 +30,12 @@ export interface AsBuilt extends Measure {
   isOut?: boolean | undefined
   /** What the difference does. */
   effects: Effect[]
+}
+
+/** What was measured before, in the same unit. */
+export interface Earlier {
+  on?: string | undefined
+  measured: number
 }
 
 /** The build file's own, a usual one, or what is heard. */
@@ -86,10 +99,22 @@ function soundingMm(found: readonly Measure[], {scale}: Drawn): number | undefin
   return scale?.lengthMm === undefined ? undefined : scale.lengthMm + offMm
 }
 
-/** List what was measured, each beside what was drawn for it, where that is known; as the file groups them. */
-function measures(values: BuildValues, drawn: Drawn): Measure[] {
-  const {measured} = values
-  if (!measured) return []
+type Dated = Pick<AsBuilt, 'of' | 'on' | 'earlier'> & Measure
+
+/** List what was measured, the last time that each was, with what it measured before. */
+function measures(values: BuildValues, drawn: Drawn): Dated[] {
+  const last = new Map<string, Dated>()
+  for (const day of values.measured?.days ?? [])
+    for (const measure of measuredOn(day, values, drawn)) {
+      const before = last.get(measure.path)
+      const earlier = before && [...(before.earlier ?? []), {on: before.on, measured: before.measured}]
+      last.set(measure.path, {...measure, of: `${day.of}.${measure.path}`, on: day.on?.iso, earlier})
+    }
+  return [...last.values()]
+}
+
+/** List what was measured on a day, each beside what was drawn for it, where that is known; as the file groups them. */
+function measuredOn(measured: MeasuredDay, values: BuildValues, drawn: Drawn): Measure[] {
   const line = (label: string) => drawn.scale?.lines?.find((one) => one.label === label)
   return [
     ...measured.paths.flatMap(({path, value}): Measure[] => {

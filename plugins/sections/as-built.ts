@@ -1,3 +1,4 @@
+import type {BlockContent} from 'mdast'
 import type {AsBuilt} from '../plan/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
 import {fold, list, note, paragraph, strong, subHeading} from './kit.ts'
@@ -19,6 +20,7 @@ export const asBuilt: Section = {
       paragraph(
         strong(`${measures.length} measured`),
         out === 0 ? ', none of them out of bounds.' : `, ${out} of them further off than allowed.`,
+        ...againInWords(measures),
       ),
       ...fold(effects.length > 0 ? 'Planned and measured, and what it does' : 'Planned and measured', [
         table({
@@ -36,9 +38,43 @@ export const asBuilt: Section = {
           'Allowed is a mark of the ruler, half a degree, a tenth of a pull or what ears notice, where the file does not say: common practice, no source, but for hearing.',
         ),
         ...(effects.length > 0 ? [subHeading('What that does'), list(effects.map(fractions))] : []),
+        ...howItMoved(measures, plan),
       ]),
     ]
   },
+}
+
+/** Say when it was measured last, where that was more than once. */
+function againInWords(measures: readonly AsBuilt[]): string[] {
+  const days = measures.flatMap(({on, earlier}) => (earlier ? [on ?? ''] : [])).sort()
+  return days.length > 0 ? [` The last day counts${days.at(-1) ? `: ${days.at(-1)}` : ''}.`] : []
+}
+
+/** Set out what was measured more than once, the earliest first: how it moved, and since when. */
+function howItMoved(measures: readonly AsBuilt[], {units}: SectionInput['plan']): BlockContent[] {
+  const moved = measures.filter(({earlier}) => earlier)
+  if (moved.length === 0) return []
+  return [
+    subHeading('How it moved'),
+    table({
+      caption: 'Measured more than once',
+      columns: [
+        {head: 'What'},
+        {head: 'Day'},
+        {head: 'Measured', align: 'right'},
+        {head: 'Since the day before', align: 'right'},
+      ],
+      rows: moved.flatMap(({path, on, measured: last, unit, earlier = [], planned}) => {
+        const by = {units, ...(planned !== undefined && {near: planned})}
+        return [...earlier, {on, measured: last}].map(({on: day, measured: found}, i): Cell[] => [
+          {type: 'inlineCode', value: path},
+          day ?? 'no day given',
+          measured(found, unit, by),
+          i === 0 ? '' : offInWords(found - earlier[i - 1]!.measured, unit, by),
+        ])
+      }),
+    }),
+  ]
 }
 
 /** Say how far a measure is off, and which way: `1/32 in more`. */

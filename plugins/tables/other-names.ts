@@ -110,6 +110,7 @@ export const otherKeys: readonly {in: string; says: string; is: string}[] = [
   {in: 'played', says: 'date', is: 'on'},
   {in: 'played', says: 'note', is: 'remark'},
   {in: 'measured', says: 'date', is: 'on'},
+  {in: 'measured', says: 'day', is: 'on'},
 ]
 
 /** The notes of a chord that strings are often tuned to, by how many strings there are: root, fifth and third. */

@@ -51,6 +51,7 @@ describe('accepts every spelling of the contract', () => {
     'box: {top: 1/8}',
     'neck: {width: 1 5/8, round-over: {radius: 3/8, from: scarf, to: -1}}',
     'measured: {on: 2026-03-15, lines: {12: 12 5/32}, cents: {12: 4}, scale.length: 24 9/32}',
+    'measured: [{on: 2026-03-15, scale.length: 24}, {on: 2026-06-01, lines: {12: 12}}]',
     'scale:',
     'box: {length: , width: 7}',
     'handed: Left',

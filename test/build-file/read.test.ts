@@ -68,20 +68,52 @@ describe('as built', () => {
       'measured: {on: 2026-03-15, scale.length: 24 9/32, neck.width: 1 5/8, lines: {12: 12 5/32, 6 1/2: 7}, cents: {7: 2}, resonance: 205 Hz, strings.D4.tension: 60 N, neck.thickness: }',
     )
     expect(problems).toEqual([])
-    expect(build.values.measured).toMatchObject({
-      on: {iso: '2026-03-15'},
-      lines: [
-        {label: '12', value: {text: '12 5/32'}},
-        {label: '6 1/2', value: {mm: 177.8}},
-      ],
-      cents: [{label: '7', value: {value: 2}}],
-      resonance: {value: 205},
-      tensions: [{name: 'D4', value: {n: 60}}],
-      paths: [
-        {path: 'scale.length', value: {text: '24 9/32'}},
-        {path: 'neck.width', value: {mm: 41.275}},
-      ],
-    })
+    expect(build.values.measured).toMatchObject({on: {iso: '2026-03-15'}})
+    expect(build.values.measured!.days).toMatchObject([
+      {
+        of: 'measured',
+        on: {iso: '2026-03-15'},
+        lines: [
+          {label: '12', value: {text: '12 5/32'}},
+          {label: '6 1/2', value: {mm: 177.8}},
+        ],
+        cents: [{label: '7', value: {value: 2}}],
+        resonance: {value: 205},
+        tensions: [{name: 'D4', value: {n: 60}}],
+        paths: [
+          {path: 'scale.length', value: {text: '24 9/32'}},
+          {path: 'neck.width', value: {mm: 41.275}},
+        ],
+      },
+    ])
+  })
+  test('day after day, in the order of the days and not of the file', () => {
+    const {build, problems} = read(
+      'measured: [{on: 2026-06-01, action.octave: 15/64}, {action.octave: 7/32}, null, {on: 2026-03-15, action.octave: 1/4}]',
+    )
+    expect(problems).toEqual([])
+    expect(build.values.measured!.on!.iso).toBe('2026-06-01')
+    expect(build.values.measured!.days.map(({of, on}) => [of, on?.iso])).toEqual([
+      ['measured.2', undefined],
+      ['measured.4', '2026-03-15'],
+      ['measured.1', '2026-06-01'],
+    ])
+    expect(build.places['measured.4.action.octave']).toBeDefined()
+  })
+  test.each([
+    ['a text for a day', '[{on: 2026-06-01}, soon]', 'wrong-shape'],
+    ['a list within the list', '[[{on: 2026-06-01}]]', 'wrong-shape'],
+    ['a slip in the second day', '[{on: 2026-06-01}, {on: 2026-07-01, scale.lenght: 24}]', 'unknown-key'],
+    ['a day that is not in the calendar', '[{on: 2026-02-30}]', 'unreadable-date'],
+    ['a list without end', `[${'{resonance: 205}, '.repeat(201)}]`, 'out-of-range'],
+  ])('%s is named', (_, written, rule) => {
+    const {problems} = read(`measured: ${written}`)
+    expect(problems.map((one) => one.rule)).toEqual([rule])
+  })
+  test('a day under another name proposes on', () => {
+    expect(read('measured: [{date: 2026-03-15, scale.length: 24}]').problems).toMatchObject([
+      {rule: 'unknown-key', expected: ['on'], sure: true},
+    ])
   })
   test('an unknown path proposes the nearest', () => {
     expect(read('measured: {scale.lenght: 24}').problems).toMatchObject([

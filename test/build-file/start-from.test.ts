@@ -116,7 +116,7 @@ describe('every build without an error can be started from', () => {
         fc.pre(errorsOf(text).length === 0)
         const {values} = read(text).build
         const started = read(startFrom(text, 'slipway', {units})!).build.values
-        const own = new Map(values.measured?.paths.map(({path, value}) => [path, value]))
+        const own = new Map(values.measured?.days[0]?.paths.map(({path, value}) => [path, value]))
         for (const [path, value] of leavesOf(started)) {
           const before = (own.get(path) ?? own.get(shortly[path] ?? '') ?? valueAt(values, path)) as
             | Written

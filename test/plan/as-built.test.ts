@@ -120,3 +120,40 @@ describe('measure-out-of-tolerance', () => {
     expect(problems.find(({rule}) => rule === 'measure-out-of-tolerance')?.line).toBe(line)
   })
 })
+
+describe('measured again and again', () => {
+  const again =
+    '[{on: 2026-06-01, action.octave: 1/4}, {on: 2026-03-15, action.octave: 7/32, head.angle: 13}]'
+
+  test('the last day counts, whatever the order in the file, and the earlier ones are kept', () => {
+    const [octave, angle] = measured(again).plan.asBuilt!
+    expect(octave).toMatchObject({path: 'action.octave', of: 'measured.1.action.octave', on: '2026-06-01'})
+    expect(octave!.measured).toBeCloseTo(25.4 / 4, 9)
+    expect(octave!.earlier).toHaveLength(1)
+    expect(octave!.earlier![0]!.on).toBe('2026-03-15')
+    expect(octave!.earlier![0]!.measured).toBeCloseTo((25.4 * 7) / 32, 9)
+    expect(angle).toMatchObject({path: 'head.angle', on: '2026-03-15', measured: 13})
+    expect(angle!.earlier).toBeUndefined()
+  })
+
+  test('setting up goes by the last day alone', () => {
+    const moves = (text: string) => measured(text).plan.settingUp
+    expect(moves('[{on: 2026-03-15, action.octave: 3/8}, {on: 2026-06-01, action.octave: 7/32}]')).toEqual(
+      moves('{on: 2026-06-01, action.octave: 7/32}'),
+    )
+  })
+
+  test('a measure out of bounds stands in its own record', () => {
+    const text = `${build.trim()}\nmeasured:\n  - {on: 2026-03-15, action.octave: 7/32}\n  - {on: 2026-06-01, action.octave: 3/8}\n`
+    const {problems} = planOf(text)
+    const line = text.split('\n').findIndex((one) => one.includes('2026-06-01')) + 2
+    expect(problems.find(({rule}) => rule === 'measure-out-of-tolerance')?.line).toBe(line)
+  })
+
+  test('one record and a list of it alone say the same', () => {
+    const told = (text: string) => measured(text).plan.asBuilt!.map(({of: _, ...one}) => one)
+    expect(told('[{on: 2026-03-15, scale.length: 24 1/16}]')).toEqual(
+      told('{on: 2026-03-15, scale.length: 24 1/16}'),
+    )
+  })
+})

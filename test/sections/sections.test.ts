@@ -72,6 +72,7 @@ describe('as built', () => {
   const measures = [
     {
       path: 'scale.length',
+      of: 'measured.scale.length',
       planned: 616,
       measured: 617,
       difference: 1,
@@ -80,7 +81,15 @@ describe('as built', () => {
       unit: 'mm' as const,
       effects: [{does: 'shift line' as const, by: 'tuner' as const, label: '12', cents: -3}],
     },
-    {path: 'resonance', planned: 190, measured: 205, difference: 15, unit: 'Hz' as const, effects: []},
+    {
+      path: 'resonance',
+      of: 'measured.resonance',
+      planned: 190,
+      measured: 205,
+      difference: 15,
+      unit: 'Hz' as const,
+      effects: [],
+    },
   ]
 
   it('sets the measures beside the plan, and says what they do', () => {
@@ -89,6 +98,14 @@ describe('as built', () => {
     expect(text).toMatch(/`scale.length` \| +616 mm \| +617 mm \| +1 mm more \| +0.5 mm, too far off \|/)
     expect(text).toMatch(/`resonance` +\| +190 Hz \| +205 Hz \| +15 Hz more \| +\|/)
     expect(text).toContain('- On the tuner line 12 sounds 3.0 cents flat')
+  })
+
+  it('sets out how it moved, where it was measured more than once', () => {
+    const days = '[{on: 2026-03-15, resonance: 205}, {on: 2026-06-01, resonance: 199}]'
+    const text = words(asBuilt, input(`title: x\nunits: mm\nmeasured: ${days}`))
+    expect(text).toContain('The last day counts: 2026-06-01.')
+    expect(text).toMatch(/2026-03-15 +\| +205 Hz +\| +\|/)
+    expect(text).toMatch(/2026-06-01 +\| +199 Hz +\| +6 Hz less/)
   })
 
   it('waits for measures', () => expect(asBuilt.needs(input('title: x'))).toEqual(['measured']))

@@ -85,6 +85,8 @@ function healColon({key, why}: Slip, name: string, kind: RecordOf, {source}: Hea
 function healPath({key, why}: Slip, name: string, {context}: Healing): Mend | undefined {
   const paths = quantityPaths()
   const word = folded(name)
+  const own = otherKeys.find((one) => one.in === 'measured' && folded(one.says) === word)
+  if (own) return {texts: [own.is], isSure: true, message: `${why}; was ${own.is} meant?`}
   const near = nearest(name, paths)
   const same = paths.filter((path) => folded(path) === word || (path === near && isSlip(name, path)))
   const ends = paths.filter((path) => folded(path).endsWith(` ${word}`) && !/\d/.test(path))

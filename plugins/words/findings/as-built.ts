@@ -24,3 +24,12 @@ export function measuredLineUnknown({label, labels}: {label: string; labels: rea
     message: `line ${label} was measured and is not there: ${labels.length === 0 ? 'this build has no lines' : `the lines run from ${labels[0]} to ${labels.at(-1)}`}; name the line as it is numbered`,
   }
 }
+
+export const measuredWithoutDay = (): Wording => ({
+  message:
+    'these measures do not say their day, and so count as the first; write it under on, as in on: 2026-03-15',
+})
+
+export const measuredTwice = ({path, on}: {path: string; on: string}): Wording => ({
+  message: `${path} was measured twice on ${on}, and only the one further down counts; keep one, or mend a day`,
+})
