@@ -31,6 +31,8 @@ export interface MadeBuild {
 export interface Hanging {
   shapes: string
   frame: {x: number; y: number; width: number; height: number}
+  /** The woods whose patterns fill it. */
+  woods: readonly string[]
 }
 
 /** A build as the pages of the site see it. */

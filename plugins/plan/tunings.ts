@@ -59,3 +59,14 @@ function retune(
   if (balance(retuned, play).some(({uneven}) => uneven)) return undefined
   return {tensionsN: retuned.map(({tensionN}) => tensionN!), pulls: retuned.map(({pull}) => pull!)}
 }
+
+/** Name the major chord that open strings sound, with or without its third: `G` of G2 D3 G3. Common practice, no source. */
+export function openChord({strings = []}: Pick<BuildValues, 'strings'>): string | undefined {
+  const classes = new Set(strings.flatMap(({note}) => (note ? [note.midi % 12] : [])))
+  const root = [...classes].find(
+    (one) =>
+      classes.has((one + 7) % 12) &&
+      [...classes].every((other) => [0, 4, 7].includes((other - one + 12) % 12)),
+  )
+  return root === undefined ? undefined : noteName(root).replace(/-?\d+$/, '')
+}

@@ -54,9 +54,17 @@ export const woodColourSource = 'common practice, no source'
 /** A wood that is not known by name, as a board from the shed looks. */
 const unknown = {colour: '#d2b98e', grain: 'fine'} as const
 
-/** Find how a wood looks, by a word of its name, or the end of one: `redcedar`. */
+/** Find the kind of tree that a wood's name ends with: `cedar` of `western redcedar`. */
+export const treeOf = (wood: string | undefined): string | undefined => rowOf(wood)?.[0]
+
+/** Find how a wood looks. */
 export function lookOf(wood: string | undefined): {colour: string; grain: Grain} {
-  const words = (wood ?? '').toLowerCase().split(/[\s,]+/)
-  const found = rows.find(([word]) => words.some((one) => one.endsWith(word)))
+  const found = rowOf(wood)
   return found ? {colour: found[1], grain: found[2]} : unknown
+}
+
+/** By a word of its name, or the end of one. */
+function rowOf(wood = ''): (typeof rows)[number] | undefined {
+  const words = wood.toLowerCase().split(/[\s,]+/)
+  return rows.find(([tree]) => words.some((one) => one.endsWith(tree)))
 }

@@ -7,7 +7,7 @@ import {changesPages} from './changes.ts'
 import {feedPage} from './feed.ts'
 import {notFoundPage} from './not-found.ts'
 import {plannedAndMeasuredPage} from './planned-and-measured.ts'
-import {portfolioPage, searchPage} from './portfolio.ts'
+import {listPage, portfolioPage, searchPage} from './portfolio.ts'
 import {rackPage} from './rack.ts'
 import {rulesPage} from './rules.ts'
 import {sideBySidePage} from './side-by-side.ts'
@@ -21,6 +21,7 @@ const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages, 
 /** Pages of the whole journal. */
 const ofTheJournal = [
   portfolioPage,
+  listPage,
   searchPage,
   sideBySidePage,
   rackPage,

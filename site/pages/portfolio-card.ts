@@ -4,13 +4,13 @@ import {lengthOnly, withFractions} from '../markup.ts'
 import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
 import {type KindFacts, kindFacts, said} from './build-facts.ts'
-import {pen} from './hanging-row.ts'
+import {num, pen} from './hanging-row.ts'
 
-/** Write a build's card: its cover or its own drawing, and what tells it apart; data attributes are for narrowing. */
+/** Write a build's card: its cover or its own drawing, and what tells it apart. */
 export function card(one: SiteBuild): Element {
   const facts = kindFacts(one)
   const {slug, title, build} = one
-  return h('li.card', attributes(one, facts), [
+  return h('li.card', {id: `card-${slug}`}, [
     h('a.picture', {href: `/builds/${slug}/`, tabIndex: -1, ariaHidden: 'true'}, [picture(one)]),
     h('div.words', [
       h('h2', [h('a', {href: `/builds/${slug}/`}, title)]),
@@ -46,23 +46,7 @@ function picture({cover, slug, made: {hanging}}: SiteBuild): Element | undefined
   if (!hanging) return undefined
   const {x, y, width, height} = hanging.frame
   // The hanging drawing laid on its side, head to the left.
-  return s('svg.drawing', {viewBox: [y, x, height, width].join(' '), ...pen}, [
+  return s('svg.drawing', {viewBox: [y, x, height, width].map(num).join(' '), ...pen}, [
     s('use', {href: `#hanging-${slug}`, transform: 'matrix(0 1 1 0 0 0)'}),
   ])
-}
-
-function attributes({slug, title}: SiteBuild, facts: KindFacts): Record<string, string | undefined> {
-  return {
-    id: `card-${slug}`,
-    dataTitle: title,
-    dataStrings: facts.strings?.toString(),
-    dataScale: facts.scaleMm?.toFixed(1),
-    dataFrets: facts.frets,
-    dataPlay: facts.play,
-    dataJoin: facts.join,
-    dataStatus: facts.status,
-    dataTags: facts.tags.length > 0 ? facts.tags.join('\n') : undefined,
-    dataPlayed: facts.isPlayedWell ? 'played well' : undefined,
-    dataDate: facts.date,
-  }
 }

@@ -3,27 +3,80 @@ import {h} from 'hastscript'
 import {type Page, pageOf, textPage} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {kindFacts} from './build-facts.ts'
-import {hangingRow} from './hanging-row.ts'
+import {hangingRow, rowView} from './hanging-row.ts'
 import {card} from './portfolio-card.ts'
 import {controls} from './portfolio-controls.ts'
 import {unreadFiles} from './while-writing.ts'
 
-/** Write the portfolio: all instruments hung from one nut line, and a card for each. */
-export function portfolioPage({around, journal, builds, unread}: SiteData): Page[] {
+/** As many as a line at a workshop loads at once; the pages that follow have the rest. */
+const onOnePage = 36
+
+/** Write the portfolio: instruments hung from one nut line, and a card for each; a page for every so many. */
+export function portfolioPage(site: SiteData): Page[] {
+  const {builds} = site
+  const count = Math.max(1, Math.ceil(builds.length / onOnePage))
+  return Array.from({length: count}, (_, at) => {
+    const shown = builds.slice(at * onOnePage, (at + 1) * onOnePage)
+    return at === 0 ? firstPage(site, shown, count) : laterPage(site, shown, {page: at + 1, count})
+  })
+}
+
+function firstPage(site: SiteData, shown: readonly SiteBuild[], count: number): Page {
+  const {around, journal, builds, unread} = site
   const units = journal.units?.value ?? 'in'
-  const count = `${builds.length} ${builds.length === 1 ? 'instrument' : 'instruments'}`
+  const all = `${builds.length} ${builds.length === 1 ? 'instrument' : 'instruments'}`
   const played = builds.filter((one) => kindFacts(one).isPlayedWell).length
-  const describes = `${count}${played > 0 ? `, ${played} of them played well` : ''}.`
+  const describes = `${all}${played > 0 ? `, ${played} of them played well` : ''}.`
   const content = [
     h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
     ...(around.isWriting ? unreadFiles(unread) : []),
-    ...hangingRow(builds, units),
+    ...hangingRow(shown, rowView(builds), units),
     ...(builds.length === 0
       ? [empty()]
-      : [...narrowing(builds, units, around), h('ul.cards', builds.map(card))]),
+      : [...narrowing(builds, units, around), h('ul.cards', shown.map(card)), ...pages(1, count)]),
   ]
   const data = {title: around.title, describes, within: '/', scripts: ['portfolio']}
-  return [pageOf('/', data, content, around.prefix)]
+  return pageOf('/', data, content, around.prefix)
+}
+
+function laterPage(
+  {around, journal, builds}: SiteData,
+  shown: readonly SiteBuild[],
+  {page, count}: {page: number; count: number},
+): Page {
+  const title = `Builds, page ${page} of ${count}`
+  const content = [
+    h('header.page-head', [
+      h('h1', title),
+      h('p', [
+        'Newest first. ',
+        h('a', {href: '/'}, 'The first page'),
+        ' can search and narrow all of them.',
+      ]),
+    ]),
+    ...hangingRow(shown, rowView(builds), journal.units?.value ?? 'in'),
+    h('ul.cards', shown.map(card)),
+    ...pages(page, count),
+  ]
+  return pageOf(addressOf(page), {title, within: '/'}, content, around.prefix)
+}
+
+const addressOf = (page: number) => (page === 1 ? '/' : `/page/${page}/`)
+
+/** Lead to the pages before and after. */
+function pages(here: number, count: number): ElementContent[] {
+  if (count === 1) return []
+  const numbers = Array.from({length: count}, (_, at) => at + 1)
+  const link = (page: number) =>
+    h('a', {href: addressOf(page), ariaCurrent: page === here ? 'page' : undefined}, String(page))
+  return [
+    h('nav.pages', {ariaLabel: 'Pages of builds'}, [
+      h(
+        'ul',
+        numbers.map((page) => h('li', [link(page)])),
+      ),
+    ]),
+  ]
 }
 
 /** The controls come out of their template by a script that stands right after them, before anything is shown. */
@@ -45,6 +98,29 @@ function empty() {
       ' starts it.',
     ]),
   ])
+}
+
+/** Write what every build is narrowed and sorted by, in the portfolio's order, for its script to fetch once. */
+export function listPage({builds}: SiteData): Page[] {
+  const list = builds.map((one, at) => {
+    const {strings, scaleMm, frets, play, join, status, tags, isPlayedWell} = kindFacts(one)
+    return {
+      slug: one.slug,
+      title: one.title,
+      page: Math.floor(at / onOnePage) + 1,
+      scale: scaleMm && Number(scaleMm.toFixed(1)),
+      has: {
+        strings: strings?.toString(),
+        frets,
+        play,
+        join,
+        status,
+        tags: tags.length > 0 ? tags : undefined,
+        played: isPlayedWell ? 'played well' : undefined,
+      },
+    }
+  })
+  return [textPage('/list.json', 'Builds', `${JSON.stringify(list)}\n`)]
 }
 
 /** Write the words of every build, for the portfolio's search to fetch once somebody searches. */

@@ -85,5 +85,6 @@ const isHeading = (value: unknown): boolean =>
 const isHanging = (value: unknown): boolean =>
   isRecord(value) &&
   isText(value.shapes) &&
+  isListOf(value.woods, isText) &&
   isRecord(value.frame) &&
   [value.frame.x, value.frame.y, value.frame.width, value.frame.height].every(isNumber)

@@ -1,11 +1,10 @@
-import type {Element} from 'hast'
 import {h} from 'hastscript'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
-import {cardDrawing} from '../../plugins/drawings/views/card.ts'
-import type {Plan} from '../../plugins/plan/plan.ts'
+import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
 import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
 import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
+import {makersWords} from '../../plugins/words/makers-words.ts'
 import {markup, withPrefix} from '../markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
@@ -30,8 +29,8 @@ export function makeBuild(input: BuildParts): MadeBuild {
   const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
   const drawings: Record<string, string> = {}
   const {headings, ...body} = bodyOf(input, drawings, failed)
-  const hanging = tried('the drawing', () => hangingOf(input.plan), failed)
-  const words = tried('the words', () => wordsOf(input.text), failed) ?? ''
+  const hanging = tried('the drawing', () => hangingOf(input), failed)
+  const words = tried('the words', () => wordsOf(`${input.text}\n${makersWords(input)}`), failed) ?? ''
   return {...body, headings: [...headings], drawings, hanging, words, faults}
 }
 
@@ -64,21 +63,8 @@ function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): Mak
   }
 }
 
-/** Heavier lines than a drawing to work from, in mm at the instrument's own size; thin ones vanish at this scale. */
-const strokeMm: Readonly<Record<string, number>> = {outline: 4, edge: 2.5, nut: 2.5, string: 1.6}
-
-/** Take the portfolio's drawing apart, so that a row can hang it and a card can lay it on its side. */
-function hangingOf(plan: Plan): Hanging | undefined {
-  const drawing = cardDrawing(plan)
-  if (!drawing) return undefined
-  const {svg, widthMm, heightMm, nutYMm, centreXMm} = drawing
-  const shapes = svg.children.filter(
-    (child) => child.type === 'element' && child.tagName === 'g',
-  ) as Element[]
-  for (const {properties} of shapes) {
-    const [ink] = properties.className as string[]
-    const width = strokeMm[ink?.replace('ink-', '') ?? '']
-    if (width !== undefined) properties.strokeWidth = String(width)
-  }
-  return {shapes: markup(shapes, 'svg'), frame: {x: -centreXMm, y: -nutYMm, width: widthMm, height: heightMm}}
+function hangingOf({plan, build: {values}}: Pick<BuildParts, 'plan' | 'build'>): Hanging | undefined {
+  const woods = {boxWood: values.box?.wood?.value, plateWood: values.head?.plate?.wood?.value}
+  const figure = figureDrawing(plan, woods)
+  return figure && {shapes: markup(figure.parts, 'svg'), frame: figure.frame, woods: figure.woods}
 }

@@ -1,7 +1,7 @@
 import {toHtml} from 'hast-util-to-html'
 import {describe, expect, test} from 'vitest'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
-import {cardDrawing} from '../../plugins/drawings/views/card.ts'
+import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
 import {pageSvg, screenTextPx} from '../../plugins/drawings/writers/svg.ts'
 import {planOf} from '../support/plan-of.ts'
 import {templateBuilds} from './support/builds.ts'
@@ -42,23 +42,21 @@ describe('a drawing on a page', () => {
   })
 })
 
-describe('a card', () => {
-  const card = cardDrawing(plan)!
+describe('a figure that hangs among others', () => {
+  const {parts, frame, woods} = figureDrawing(plan, {boxWood: 'basswood'})!
 
   test('hangs from the nut line at full scale', () => {
-    const [x, y, width, height] = String(card.svg.properties.viewBox).split(' ').map(Number)
-    expect(width).toBeCloseTo(card.widthMm, 1)
-    expect(height).toBeCloseTo(card.heightMm, 1)
-    expect(-y!).toBeCloseTo(card.nutYMm, 1)
-    expect(-x!).toBeCloseTo(card.centreXMm, 1)
     // 6 1/4 in of head above the nut line, 27 1/4 in of neck below it.
-    expect(card.nutYMm).toBeGreaterThan(6.25 * 25.4)
-    expect(card.heightMm - card.nutYMm).toBeGreaterThan(27.25 * 25.4)
+    expect(-frame.y).toBeGreaterThan(6.25 * 25.4)
+    expect(frame.y + frame.height).toBeGreaterThan(27.25 * 25.4)
+    expect(-frame.x).toBeGreaterThan((7 / 2) * 25.4)
   })
 
-  test('is drawn with less than the large drawing, and without words', () => {
-    const html = toHtml(card.svg)
+  test('is filled by its woods, and drawn with little and without words', () => {
+    const html = toHtml(parts)
     expect(html).not.toContain('<text')
-    expect(html.length).toBeLessThan(toHtml(pageSvg(draw(plan, ['top'])[0]!, 'top')).length / 3)
+    expect(woods).toContain('basswood')
+    expect(html).toContain('url(#wood-basswood)')
+    expect(html.length).toBeLessThan(3000)
   })
 })

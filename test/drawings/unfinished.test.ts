@@ -1,10 +1,10 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
+import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
 import {extent} from '../../plugins/drawings/kit/extent.ts'
 import {templateDxf} from '../../plugins/drawings/templates/files.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
-import {cardDrawing} from '../../plugins/drawings/views/card.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
@@ -19,7 +19,7 @@ const namesOf = (frontMatter: string) => draw(read(frontMatter).plan, viewNames)
 describe('a build that fills up as work goes on', () => {
   test('has no drawing from a title alone', () => {
     expect(namesOf('title: A')).toEqual([])
-    expect(cardDrawing(read('title: A').plan)).toBeUndefined()
+    expect(figureDrawing(read('title: A').plan, {})).toBeUndefined()
     expect(templateDxf(read('title: A').plan, read('title: A').build)).toBeUndefined()
   })
 

@@ -4,7 +4,7 @@ import {join} from 'node:path'
 import {afterAll, describe, expect, test} from 'vitest'
 import {x} from 'xastscript'
 import {xmlDocument} from '../../site/markup.ts'
-import {plain, wordsOf} from '../../site/search-words.ts'
+import {plain, soughtIn, wordsOf} from '../../site/search-words.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 
 import '../support/slow.ts'
@@ -76,4 +76,6 @@ test('an XML document escapes what XML 1.0 reserves and leaves out what it canno
 test('the words of a text are gathered once, small and without accents', () => {
   expect(wordsOf('Épicéa, épicéa. 24 1/4 in; D4-2!')).toBe('1/4 24 d4-2 epicea in')
   expect(plain('ÉPI')).toBe('epi')
+  expect(wordsOf('Tuned open G, .030w and 0.030w')).toBe('030w and g open open-g tuned')
+  expect(soughtIn('open G, three strings .030w')).toEqual(['open-g', '3-string', '030w'])
 })

@@ -190,26 +190,45 @@ describe('the portfolio', () => {
     const all = await page.locator('.card').count()
     await page.click('.narrow summary')
     await page.selectOption('[name=frets]', 'frets')
+    await page.waitForFunction((count) => document.querySelectorAll('.card').length < count, all)
     const fretted = await page.locator('.card:visible').count()
     expect(fretted).toBeGreaterThan(0)
     expect(fretted).toBeLessThan(all)
     expect(page.url()).toContain('?frets=frets')
     await page.reload()
-    expect(await page.locator('.card:visible').count()).toBe(fretted)
+    await page.waitForFunction((count) => document.querySelectorAll('.card').length === count, fretted)
     await page.click('.controls button')
     await page.selectOption('[name=sort]', 'scale')
-    const scales = await page
-      .locator('.card[data-scale]')
-      .evaluateAll((cards) => cards.map((card) => Number((card as HTMLElement).dataset.scale)))
-    expect(scales).toEqual([...scales].sort((a, b) => a - b))
-    await page.fill('[name=words]', 'lantern')
-    await page.waitForFunction(
-      (count) =>
-        [...document.querySelectorAll('.card')].filter((card) => !(card as HTMLElement).hidden).length <
-        count,
-      all,
+    await page.waitForFunction(() => location.search === '?sort=scale')
+    const scaleOf = new Map(
+      JSON.parse(files['list.json']!).map((one: {slug: string; scale?: number}) => [one.slug, one.scale]),
     )
+    const sorted = async () => {
+      const ids = await page.locator('.card').evaluateAll((cards) => cards.map(({id}) => id))
+      return ids.map((id) => scaleOf.get(id.replace('card-', '')))
+    }
+    await expect.poll(sorted).toEqual([...scaleOf.values()].sort((a, b) => Number(a) - Number(b)))
+    await page.fill('[name=words]', 'lantern')
+    await page.waitForFunction((count) => document.querySelectorAll('.card').length < count, all)
     expect(await page.locator('.card:visible h2').first().textContent()).toContain('Lantern')
+    await page.close()
+  })
+
+  // A maker's words, and the builds of the journal that they are true of.
+  test.each([
+    ['fretless', ['ice-house', 'lantern-pier', 'mooring-line', 'needle-box-one']],
+    ['cedar', ['fog-signal']],
+    ['.044w', ['left-bank']],
+    ['0.044w', ['left-bank']],
+    ['Open G', ['left-bank', 'harbour-bell']],
+    ['left-handed', ['left-bank']],
+    ['one string', ['mooring-line']],
+    ['4 strings', ['tide-table']],
+  ])('finds %s', async (words, slugs) => {
+    const page = await browser.newPage()
+    await page.goto(`${home}?words=${encodeURIComponent(words)}`)
+    const found = () => page.locator('.card').evaluateAll((cards) => cards.map(({id}) => id))
+    await expect.poll(found).toEqual(slugs.map((slug) => `card-${slug}`))
     await page.close()
   })
 })

@@ -1,24 +1,16 @@
-import type {Element, Properties} from 'hast'
+import type {Element} from 'hast'
 import {s} from 'hastscript'
 import type {Plan} from '../../plan/plan.ts'
 import {saySide, sayTop} from '../../words/drawings/alt-texts.ts'
 import {titleOf, viewWords, widthAndDepth} from '../../words/drawings/labels.ts'
-import {
-  anchorsFront,
-  bridgeFront,
-  bridgeSide,
-  nutFront,
-  nutSide,
-  postsSide,
-  tunersFront,
-} from '../instrument/hardware.ts'
-import {type Instrument, instrumentOf, placed} from '../instrument/instrument.ts'
-import {linesFront} from '../instrument/neck.ts'
+import {bridgeSide, nutSide, postsSide} from '../instrument/hardware.ts'
+import {type Instrument, instrumentOf} from '../instrument/instrument.ts'
 import {stringSide, stringsFront} from '../instrument/strings.ts'
-import {circle, type Shape} from '../kit/shapes.ts'
+import type {Shape} from '../kit/shapes.ts'
 import {pathData} from '../writers/svg.ts'
-import {type Body, frontBodies, sideBodies, type Woods, woodsOf} from './bodies.ts'
+import {type Body, sideBodies, type Woods, woodsOf} from './bodies.ts'
 import {type Frame, frameOf, namesPx, onPage, textPx, widthPx} from './frame.ts'
+import {frontParts} from './front.ts'
 import {lineNumbers, type NamedKey, num, sideNames, stationNames} from './names.ts'
 import {woodId, woodPatterns} from './woods.ts'
 
@@ -93,32 +85,10 @@ const drawn = (shapes: readonly Shape[], frame: Frame, atPx: number) =>
     .join('')
 
 function front(instrument: Instrument, frame: Frame, woods: Woods): Element[] {
-  const at = frame.frontPx
-  const {plan} = instrument
-  const lines = (className: string, shapes: readonly Shape[], more: Properties = {}) =>
-    shapes.length > 0 ? [s('path', {className: [className], d: drawn(shapes, frame, at), ...more})] : []
-  const marks = linesFront(instrument)
-  const across = marks.filter(({is}) => is === 'path')
-  const holes = (plan.box?.soundHoles ?? []).map((hole) =>
-    circle('outline', placed(instrument, hole), hole.diameterMm / 2),
+  const parts = frontParts(instrument, woods).map(({shapes, ...properties}) =>
+    s('path', {...properties, d: drawn(shapes, frame, frame.frontPx)}),
   )
-  const screws = instrument.topHoles
-    .filter(({what}) => what.hole === 'clearance' || what.hole === 'pilot')
-    .map((screw) => circle('edge', placed(instrument, screw), Math.max(screw.diameterMm / 2, 2)))
-  return [
-    ...frontBodies(instrument, woods).map((body) => filled(body, frame, at)),
-    ...lines('hole', holes),
-    ...(plan.scale?.fretted
-      ? [...lines('fret-edge', across), ...lines('fret', across)]
-      : lines('mark', across)),
-    ...lines(
-      'dot',
-      marks.filter(({is}) => is === 'circle'),
-    ),
-    ...lines('metal', [...tunersFront(instrument), ...anchorsFront(instrument), ...screws]),
-    ...lines('solid', [...nutFront(instrument), ...bridgeFront(instrument, 'nut')]),
-    ...strings(instrument, frame),
-  ]
+  return [...parts, ...strings(instrument, frame)]
 }
 
 /** Strings as thick as they are to each other, on a lighter edge that parts them from dark wood. */

@@ -62,16 +62,37 @@ export function bridgeSide(instrument: Instrument): Shape[] {
 export function tunersFront(instrument: Instrument): Shape[] {
   const {outline, tuners = []} = instrument.plan
   const wide = (instrument.head?.widthMm ?? 0) / 2
-  const {side, postHoleMm = 0, buttonMm = 0} = outline?.tuners ?? {}
+  const {postHoleMm = 0, buttonMm = 0} = outline?.tuners ?? {}
   return tuners.flatMap((tuner) => {
     const post = placed(instrument, tuner)
-    const out = side === 'bass' || side === 'treble' ? outwards(instrument, side) : post[0] < 0 ? -1 : 1
+    const out = buttonSide(instrument, post)
     return [
       ...(postHoleMm > 0 ? [circle('edge', post, postHoleMm / 2)] : []),
       circle('dot', post, Math.max(postHoleMm / 8, 0.5)),
       ...(buttonMm > 0 ? button([out * wide, tuner.stationMm], out, buttonMm) : []),
     ]
   })
+}
+
+/** Draw posts and buttons as they are told apart from afar: a small ring, and a disc beside the head. In mm. */
+export function tunersFromAfar(instrument: Instrument): Shape[] {
+  const {outline, tuners = []} = instrument.plan
+  const wide = (instrument.head?.widthMm ?? 0) / 2
+  const {postHoleMm = 0, buttonMm = 0} = outline?.tuners ?? {}
+  return tuners.flatMap((tuner) => {
+    const post = placed(instrument, tuner)
+    const x = buttonSide(instrument, post) * (wide + buttonMm * 0.65)
+    return [
+      ...(postHoleMm > 0 ? [circle('edge', post, postHoleMm / 2)] : []),
+      ...(buttonMm > 0 ? [circle('edge', [x, tuner.stationMm], buttonMm * 0.4)] : []),
+    ]
+  })
+}
+
+/** To which side of the page the button of a post points. */
+function buttonSide(instrument: Instrument, [x]: Point): -1 | 1 {
+  const {side} = instrument.plan.outline?.tuners ?? {}
+  return side === 'bass' || side === 'treble' ? outwards(instrument, side) : x < 0 ? -1 : 1
 }
 
 /** A tuner's button beside the head's edge, on its shaft. */

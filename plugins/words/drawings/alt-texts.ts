@@ -99,5 +99,3 @@ export function sayCuts({strips, offcuts}: CutPiece): string {
   const kept = offcuts.length === 0 ? 'nothing' : words(offcuts.length, 'offcut')
   return `The piece from above, its length down the page: ${words(strips.length, 'strip')} with ${words(cuts, 'part')}, and ${kept} to keep. The steps below say the same in words.`
 }
-
-export const sayCard = 'A small drawing to scale, hanging from the nut line.'
