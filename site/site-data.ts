@@ -2,6 +2,7 @@ import type {Build} from '../plugins/build-file/build.ts'
 import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {Lot} from '../plugins/plan/context.ts'
+import type {Effects} from '../plugins/plan/effects.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
 import type {RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
@@ -47,6 +48,8 @@ export interface SiteBuild {
   plan: Plan
   problems: readonly Problem[]
   relatives: Relatives
+  /** What its changes on the one that it was copied from come to. */
+  effects?: Effects | undefined
   isDraft: boolean
   made: MadeBuild
   cover?: Picture | undefined

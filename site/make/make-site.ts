@@ -32,6 +32,7 @@ export async function makeSite(
   const among = {
     shown: kinOf(shown.map(({build}) => build)),
     hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
+    textOf: new Map(shown.map(({slug, text}) => [slug, text])),
     around,
     journal: settings,
     cache,

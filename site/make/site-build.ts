@@ -1,7 +1,10 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import {ownAt} from '../../plugins/build-file/path.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
+import type {Effects} from '../../plugins/plan/effects.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
@@ -20,6 +23,8 @@ interface Among {
   shown: Kin
   /** Slugs of drafts: named on no page. */
   hidden: readonly string[]
+  /** The files of the builds that the site shows, by their slugs. */
+  textOf: ReadonlyMap<string, string>
   around: Surround
   journal: JournalSettings
   cache: Cache
@@ -62,9 +67,10 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     isForVisitors: !around.isWriting && finished.has(plan.status ?? ''),
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
+  const compared = await effectsOf(one, relatives, among)
   const cover = build.values.cover && pictures.get(build.values.cover.value)
   const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))
-  const faults = [...made.faults, ...ungiven]
+  const faults = [...made.faults, ...ungiven, ...compared.faults]
   return {
     slug,
     file,
@@ -74,16 +80,32 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     plan,
     problems: [...told, ...faults],
     relatives,
+    effects: compared.effects,
     isDraft: build.values.publish?.value === false,
     made: {...made, faults, words: withoutDrafts(made.words, one.build, among.hidden)},
     cover,
     key: keyOf(
       madeKey,
-      JSON.stringify([around, given.failed]),
+      JSON.stringify([around, given.failed, compared.effects]),
       [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
     files: [...givenFiles(slug, given), ...drawingFiles(slug, made.drawings), ...files],
     ungiven: given.failed.map(({name}) => name),
+  }
+}
+
+/** Find what the changes on the build that it was copied from come to. */
+async function effectsOf(
+  build: PlannedBuild,
+  {original}: Relatives,
+  {textOf, journal, steps}: Among,
+): Promise<{effects?: Effects; faults: Problem<RuleName>[]}> {
+  const text = original && textOf.get(original.slug)
+  if (!original?.changes.length || text === undefined) return {faults: []}
+  try {
+    return {effects: await steps.compare({build, original: {...original, text}, journal}), faults: []}
+  } catch (error) {
+    return {faults: [programFails('compare', error)]}
   }
 }
 

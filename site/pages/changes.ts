@@ -1,15 +1,16 @@
-import type {Element} from 'hast'
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Change} from '../../plugins/plan/changes.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions} from '../../plugins/sections/measures.ts'
+import {feltOtherwise, insteadOf} from '../../plugins/words/effects.ts'
 import {keyOf} from '../cache.ts'
-import {markup, withPrefix} from '../markup.ts'
+import {markup, withFractions, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
-/** Write, for each build that was copied from another, what differs from that one. */
+/** Write, for each build that was copied from another, what differs from that one, and what each difference does. */
 export function changesPages({builds, around}: SiteData): Page[] {
   return builds
     .filter(({relatives: {original}}) => original && original.changes.length > 0)
@@ -19,7 +20,7 @@ export function changesPages({builds, around}: SiteData): Page[] {
       key: keyOf('changes', one.key),
       data: {
         title: `${one.title}: what differs`,
-        describes: `What ${one.title} changes on the build that it was copied from.`,
+        describes: `What ${one.title} changes on the build that it was copied from, and what that does.`,
         within: '/',
         unlisted: one.isDraft,
       },
@@ -27,40 +28,119 @@ export function changesPages({builds, around}: SiteData): Page[] {
     }))
 }
 
-function content({slug, title, relatives}: SiteBuild): Element {
-  const {original} = relatives
-  const changes = original?.changes ?? []
-  // What the first one left open is an addition; a long list of those would bury what was really changed.
+function content(one: SiteBuild): Element {
+  const {slug, title, relatives} = one
+  const {changes = [], slug: from, title: there = ''} = relatives.original ?? {}
   const changed = changes.filter(({was, is}) => was !== undefined && is !== undefined)
-  const others = changes.filter((change) => !changed.includes(change))
-  const there = original?.title ?? ''
-  return h('article.prose', [
+  return h('article.prose.changes', [
     h('header.page-head', [
       h('h1', 'What differs'),
       h('p', [
         h('a', {href: `/builds/${slug}/`}, title),
         ' was copied from ',
-        h('a', {href: `/builds/${original?.slug}/`}, there),
-        '.',
+        h('a', {href: `/builds/${from}/`}, there),
+        changed.length > 0 ? `: ${values(changed.length)} changed.` : '; nothing that it gives is changed.',
       ]),
     ]),
-    ...(changed.length > 0 ? [h('h2#changed', 'Changed'), ...listed(`Changed on ${there}`, changed)] : []),
-    ...(others.length > 0
-      ? [h('h2#one-alone', 'Given in one of the two alone'), ...listed('Left open in the other', others)]
-      : []),
+    ...allTogether(one, there),
+    ...groupsOf(changed).flatMap(([part, group]) => [
+      h('h2', {id: part}, nameOf(part)),
+      listed(`${nameOf(part)}, changed on ${there}`, group),
+      ...eachAlone(one, group),
+    ]),
+    ...inOneAlone(
+      one,
+      changes.filter((change) => !changed.includes(change)),
+      there,
+    ),
   ])
 }
 
-function listed(caption: string, changes: readonly Change[]) {
-  return toElements([
+/** What is felt of all changes at once. */
+function allTogether({effects, plan, title}: SiteBuild, there: string): ElementContent[] {
+  const rows = effects ? feltOtherwise(effects.was, effects.is, plan) : []
+  if (rows.length === 0) return []
+  const all = table({
+    caption: `${there} as it was made, and ${title}`,
+    columns: [{head: 'All together'}, {head: 'There'}, {head: 'Here'}],
+    rows: rows.map(({name, was, is}) => [name, fractions(was), fractions(is)]),
+  })
+  return [h('h2#together', 'What that does'), ...toElements([all])]
+}
+
+/** What each change does by itself, as a line; those that do nothing of what is reckoned are named at the end. */
+function eachAlone({effects, plan}: SiteBuild, changes: readonly Change[]): ElementContent[] {
+  const paths = new Set(changes.map(({path}) => path))
+  const units = (effects?.alone ?? []).filter((one) => one.paths.some((path) => paths.has(path)))
+  const told = units.map((one) => ({
+    name:
+      one.paths.length > 3
+        ? [h('code', one.paths[0]!.split('.')[0]), ' as a whole: ']
+        : [...keys(one.paths), ' alone: '],
+    felt: feltOtherwise(effects!.was, one.is, plan),
+  }))
+  const lines = told
+    .filter(({felt}) => felt.length > 0)
+    .map(({name, felt}) => h('li', [...name, ...withFractions(`${felt.map(insteadOf).join('; ')}.`)]))
+  return lines.length > 0 ? [h('ul.effects', lines)] : []
+}
+
+const keys = (paths: readonly string[]): ElementContent[] =>
+  paths.flatMap((path, at) => [at > 0 ? {type: 'text' as const, value: ', '} : [], h('code', path)].flat())
+
+/** What one of the two leaves open is no change; a long list of those would bury what was really changed. */
+function inOneAlone(one: SiteBuild, changes: readonly Change[], there: string): ElementContent[] {
+  if (changes.length === 0) return []
+  const here = changes.filter(({is}) => is !== undefined)
+  const gone = changes.filter(({is}) => is === undefined)
+  const fold = (name: string, text: 'is' | 'was', rows: readonly Change[]) =>
+    rows.length === 0
+      ? []
+      : [
+          h('details.fold', [
+            h('summary', `${name}: ${values(rows.length)}`),
+            ...toElements([
+              table({
+                caption: name,
+                columns: [{head: 'Key'}, {head: text === 'is' ? 'Here' : 'There'}],
+                rows: rows.map((row) => [{type: 'inlineCode', value: row.path}, fractions(row[text] ?? '')]),
+              }),
+            ]),
+          ]),
+        ]
+  return [
+    h('h2#one-alone', 'Given in one of the two alone'),
+    ...fold('Given here, left open there', 'is', here),
+    ...fold(`Given on ${there}, left open here`, 'was', gone),
+    ...eachAlone(one, changes),
+  ]
+}
+
+/** Gather changes by the part of the instrument that they belong to, in the order of the file. */
+function groupsOf(changes: readonly Change[]): [string, Change[]][] {
+  const parts = new Map<string, Change[]>()
+  for (const change of changes) {
+    const part = change.path.split('.')[0]!
+    parts.set(part, [...(parts.get(part) ?? []), change])
+  }
+  return [...parts]
+}
+
+const values = (count: number) => (count === 1 ? 'one value' : `${count} values`)
+
+const nameOf = (part: string) => part.charAt(0).toUpperCase() + part.slice(1).replaceAll('-', ' ')
+
+function listed(caption: string, changes: readonly Change[]): Element {
+  const [element] = toElements([
     table({
       caption,
       columns: [{head: 'Key'}, {head: 'There'}, {head: 'Here'}],
-      rows: changes.map(({path, was, is}) => [
+      rows: changes.map(({path, was = '', is = ''}) => [
         {type: 'inlineCode', value: path},
-        fractions(was ?? 'not given'),
-        fractions(is ?? 'not given'),
+        fractions(was),
+        fractions(is),
       ]),
     }),
   ])
+  return element as Element
 }

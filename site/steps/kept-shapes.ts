@@ -1,3 +1,4 @@
+import type {Effects} from '../../plugins/plan/effects.ts'
 import {downloadNames} from '../journal/own-names.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
@@ -35,6 +36,17 @@ export const isMakeResult =
     isListOf(value.headings, isHeading) &&
     isListOf(value.faults, isProblem) &&
     (value.hanging === undefined || isHanging(value.hanging))
+
+/** Tell whether a kept value is what the changes of a build come to. */
+export const isEffects = (value: unknown): value is Effects =>
+  isRecord(value) &&
+  isFelt(value.was) &&
+  isFelt(value.is) &&
+  isListOf(value.alone, (one) => isRecord(one) && isListOf(one.paths, isText) && isFelt(one.is))
+
+const isFelt = (value: unknown): boolean =>
+  isRecord(value) &&
+  Object.entries(value).every(([name, felt]) => (name === 'airNote' ? isText(felt) : isNumber(felt)))
 
 /** Tell whether a kept value is a picture as it was looked at. */
 export const isPictureLook = (value: unknown): value is PictureLook =>

@@ -5,6 +5,7 @@ import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {checks} from '../../plugins/checks/checks.ts'
+import {effectsOf} from '../../plugins/plan/effects.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
@@ -38,6 +39,10 @@ export function uncachedSteps(): Steps {
       const tree = trees.get(input.readKey)
       trees.delete(input.readKey)
       return makeHere(input, tree)
+    },
+    compare: async ({build, original, journal}) => {
+      const read = ({slug, text}: typeof build) => readBuild(text, {slug, journal}).build
+      return effectsOf(read(original), read(build), {journal})
     },
     give: downloads,
   }

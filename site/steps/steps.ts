@@ -2,6 +2,7 @@ import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {Context} from '../../plugins/plan/context.ts'
+import type {Effects} from '../../plugins/plan/effects.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
@@ -10,7 +11,14 @@ import type {PictureLook} from '../pictures/look.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {MadeBuild} from '../site-data.ts'
 import type {DownloadParts, Downloads} from './downloads.ts'
-import {isDownloads, isMakeResult, isPictureLook, isPlanResult, isReadResult} from './kept-shapes.ts'
+import {
+  isDownloads,
+  isEffects,
+  isMakeResult,
+  isPictureLook,
+  isPlanResult,
+  isReadResult,
+} from './kept-shapes.ts'
 
 /** A build file and what reading it depends on. */
 export interface ReadInput {
@@ -69,6 +77,13 @@ interface DownloadsInput extends DownloadParts {
   planKey: string
 }
 
+/** A build that was copied from another: both files as they are. */
+interface CompareInput {
+  build: {slug: string; text: string}
+  original: {slug: string; text: string}
+  journal: JournalSettings
+}
+
 /**
  * The costly steps from a build file to its page and to what is given away beside it. Each is made of its input alone,
  * so that it can be kept by its key; none throws for anything that a file can hold.
@@ -78,6 +93,7 @@ export interface Steps {
   read: (input: ReadInput) => Promise<ReadResult>
   plan: (input: PlanInput) => Promise<PlanResult>
   make: (input: MakeInput) => Promise<MakeResult>
+  compare: (input: CompareInput) => Promise<Effects>
   give: (input: DownloadsInput) => Promise<Downloads>
 }
 
@@ -94,6 +110,14 @@ export const makeKey = ({planned, path, relatives, pictures, published, ...where
     planned.key,
     path,
     JSON.stringify([relatives, [...pictures], published, where.pathPrefix, where.isForVisitors]),
+  )
+
+/** Only the front matter counts, so that who writes on waits for nothing. */
+const compareKey = ({build, original, journal}: CompareInput): string =>
+  keyOf(
+    'compare',
+    ...[original, build].map(({text}) => text.split(/^---[ \t]*\r?$/m)[1] ?? ''),
+    JSON.stringify(journal),
   )
 
 const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
@@ -130,6 +154,7 @@ export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps
       const key = makeKey(input)
       return cache.value(key, async () => (await steps()).make(input), isMakeResult(key))
     },
+    compare: (input) => cache.value(compareKey(input), async () => (await steps()).compare(input), isEffects),
     give: (input) => cache.value(downloadsKey(input), async () => (await steps()).give(input), isDownloads),
   }
 }

@@ -108,7 +108,7 @@ describe('what is kept', () => {
 
   /** Steps that count how often each step is done. */
   function counted() {
-    const done = {look: 0, read: 0, plan: 0, make: 0, give: 0}
+    const done = {look: 0, read: 0, plan: 0, make: 0, compare: 0, give: 0}
     const own = uncachedSteps()
     const count =
       <I, R>(step: keyof Steps, work: (input: I) => Promise<R>) =>
@@ -121,6 +121,7 @@ describe('what is kept', () => {
       read: count('read', own.read),
       plan: count('plan', own.plan),
       make: count('make', own.make),
+      compare: count('compare', own.compare),
       give: count('give', own.give),
     }
     return {done, steps}
@@ -135,9 +136,9 @@ describe('what is kept', () => {
     const again = counted()
     const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
     expect(await whole(kept, fourLines('Needle box'))).toEqual(JSON.parse(JSON.stringify(made)))
-    expect(again.done).toEqual({look: 0, read: 0, plan: 0, make: 0, give: 0})
+    expect(again.done).toEqual({look: 0, read: 0, plan: 0, make: 0, compare: 0, give: 0})
     await whole(kept, fourLines('Needle box', 'status: on the bench\n'))
-    expect(again.done).toEqual({look: 0, read: 1, plan: 1, make: 1, give: 1})
+    expect(again.done).toEqual({look: 0, read: 1, plan: 1, make: 1, compare: 0, give: 1})
   })
 
   test('is not taken where it has another shape, or names that would become paths', async () => {
@@ -187,7 +188,7 @@ describe('what is kept', () => {
       cachedSteps(keeps, async () => torn.steps),
       fourLines('Needle box'),
     )
-    expect(torn.done).toEqual({look: 0, read: 1, plan: 1, make: 1, give: 1})
+    expect(torn.done).toEqual({look: 0, read: 1, plan: 1, make: 1, compare: 0, give: 1})
     const newer = counted()
     const newest = openCache(folder, 'v2')
     await whole(
