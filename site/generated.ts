@@ -1,6 +1,7 @@
 import {createGenerator, type Schema} from 'ts-json-schema-generator'
-import {keyReference} from '../plugins/build-file/key-reference.ts'
+import {journalKeys, keyReference} from '../plugins/build-file/key-reference.ts'
 import {ruleReference} from '../plugins/checks/rule-reference.ts'
+import {usualKinds} from '../plugins/tables/usual-kinds.ts'
 
 /** A file that is written from the code, as a whole or in marked zones. */
 interface Generated {
@@ -8,14 +9,30 @@ interface Generated {
   write: (before: string) => string
 }
 
+/** What is written in the README between marks of these names. */
+const readmeZones: Readonly<Record<string, () => string>> = {
+  kinds: kindReference,
+  'journal-keys': journalKeys,
+  keys: keyReference,
+  rules: ruleReference,
+}
+
 /** Every generated file, from the project's root. */
 export const generated: readonly Generated[] = [
   {
     file: 'README.md',
-    write: (before) => inZone(inZone(before, 'keys', keyReference()), 'rules', ruleReference()),
+    write: (before) =>
+      Object.entries(readmeZones).reduce((text, [name, write]) => inZone(text, name, write()), before),
   },
   {file: 'plugins/tables/plan-values.ts', write: planValuesTable},
 ]
+
+function kindReference(): string {
+  const rows = Object.entries(usualKinds).map(
+    ([name, {says, scale}]) => `| \`${name}\` | ${says} | ${scale[0]} in or ${scale[1]} mm |`,
+  )
+  return ['| kind | is | scale |', '| --- | --- | --- |', ...rows].join('\n')
+}
 
 function inZone(text: string, name: string, content: string): string {
   const [start, end] = [`<!-- ${name} -->`, `<!-- /${name} -->`]

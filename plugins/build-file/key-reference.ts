@@ -1,6 +1,6 @@
 import {assumptionRows, followingRows} from './assumptions.ts'
 import {exampleOf, type Kind} from './kinds.ts'
-import {buildSchema} from './schema.ts'
+import {buildSchema, journalSchema} from './schema.ts'
 
 interface KeyRow {
   path: string
@@ -30,9 +30,18 @@ const assumedAt = (path: string): string =>
     .map(({says}) => says)
     .join('; else ')
 
+const cell = (text: string) => text.replaceAll('|', '\\|')
+
+/** Write the keys of `journal.yaml` as a Markdown table. */
+export function journalKeys(): string {
+  const rows = keyRows(journalSchema as unknown as Kind).map(
+    ({path, says, takes}) => `| \`${path}\` | ${cell(says)} | ${cell(takes)} |`,
+  )
+  return ['| key | means | takes |', '| --- | --- | --- |', ...rows].join('\n')
+}
+
 /** Write the key reference as a Markdown table. */
 export function keyReference(): string {
-  const cell = (text: string) => text.replaceAll('|', '\\|')
   const rows = keyRows().map(
     ({path, says, takes, assumed}) => `| \`${path}\` | ${cell(says)} | ${cell(takes)} | ${cell(assumed)} |`,
   )

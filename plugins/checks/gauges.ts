@@ -1,3 +1,4 @@
+import {highFirstTunings} from '../tables/intervals.ts'
 import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
 import {inch} from '../tables/units.ts'
 import * as words from '../words/findings/gauges.ts'
@@ -113,7 +114,7 @@ export const gaugeRules = {
   }),
   'pitches-out-of-order': rule({
     severity: 'remark',
-    what: 'A string that is lower than the one before it.',
+    what: 'A string that is lower than the one before it, in a tuning that does not commonly begin high.',
     why: 'Strings are listed from the player’s bass side, and tuners and anchors follow that order.',
     mend: 'List the strings from the bass side; leave it where the tuning is meant so.',
     passes: 'strings: [G3 .020, A3 .018, D4 .013]',
@@ -125,7 +126,7 @@ export const gaugeRules = {
         return note !== undefined && before !== undefined && note.midi < before.midi
       })
       const [note, before] = [strings[at]?.note, strings[at - 1]?.note]
-      if (!note || !before) return []
+      if (!note || !before || beginsHigh(strings.map((string) => string.note?.midi))) return []
       return [
         {
           at: `strings.${at + 1}.note`,
@@ -137,6 +138,13 @@ export const gaugeRules = {
     },
     says: words.pitchesOutOfOrder,
   }),
+}
+
+/** Whether notes are a tuning that commonly has a high first string. */
+function beginsHigh(midis: readonly (number | undefined)[]): boolean {
+  return highFirstTunings.some(
+    (steps) => steps.length === midis.length && steps.every((step, i) => midis[i]! - midis[1]! === step),
+  )
 }
 
 /** Write a plain gauge as that of a wound string: `.030w`, `0.76 mm w`. */

@@ -65,3 +65,12 @@ export const tunings: readonly TuningRow[] = [
   {name: 'open major chord', semitones: [0, 7, 12, 16, 19, 24]},
   {name: 'open chord over its fifth', semitones: [0, 5, 12, 17, 21, 24]},
 ]
+
+/**
+ * Tunings whose first string is a high one, struck by the thumb: semitones above the lowest string, in the order of
+ * the strings. Common practice, no source.
+ */
+export const highFirstTunings: readonly (readonly number[])[] = [
+  [7, 0, 4, 9],
+  [17, 0, 5, 9, 12],
+]

@@ -9,6 +9,8 @@ import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.t
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readSettings} from '../journal/settings.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
+import {asideFor, countOfBuilds, emptyJournal} from './empty-journal.ts'
+import {printable} from './report.ts'
 import {readArguments} from './usage.ts'
 
 const kinds = Object.entries(usualKinds).map(([name, {says}]) => `  ${name.padEnd(21)} ${says}`)
@@ -17,6 +19,7 @@ npm run new -- SLUG --from OTHER  its dimensions from a past build, as measured 
 npm run new -- SLUG --kind NAME   from one of the usual kinds:
 ${kinds.join('\n')}
   --title "TITLE"   --scale LENGTH   --units in|mm
+npm run new -- --empty            an empty journal; what is in builds/ is moved aside, after asking (--yes: without)
 
 SLUG is lower-case letters, digits and hyphens. Nothing is ever overwritten.`
 
@@ -28,6 +31,8 @@ const {values, positionals} = readArguments(
     title: {type: 'string'},
     scale: {type: 'string'},
     units: {type: 'string'},
+    empty: {type: 'boolean'},
+    yes: {type: 'boolean'},
   },
   {most: 1},
 )
@@ -48,6 +53,11 @@ async function ask(question: string, fallback: string): Promise<string> {
   const answer = (await lines.question(`${question}${fallback ? ` [${fallback}]` : ''} `)).trim()
   lines.close()
   return answer || fallback
+}
+
+if (values.empty) {
+  if (positionals.length > 0) wrong('--empty takes no slug')
+  process.exit(await empty())
 }
 
 const slug = positionals[0] ?? (await ask('A short name for its address, such as needle-box:', ''))
@@ -82,6 +92,25 @@ await writeFile(target, text, {flag: 'wx'}).catch(async (error: NodeJS.ErrnoExce
   wrong(`builds/${slug}.md cannot be written: ${error.message}`, 1)
 })
 console.log(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`)
+
+/** Begin an empty journal, after asking; without a terminal nothing is moved unless --yes says so. */
+async function empty(): Promise<number> {
+  const aside = await asideFor(root)
+  const what =
+    aside && `What is in builds/ (${await countOfBuilds(root)} files and folders) moves to ${aside}/.`
+  if (what && !values.yes) {
+    if (!isAsked)
+      console.error(`${what} Nothing was moved: this asks on a terminal; --yes moves without asking.`)
+    const isMeant = isAsked && /^y(es)?$/i.test(await ask(`${what} Begin an empty journal? y or n:`, 'n'))
+    if (!isMeant) return 1
+  }
+  await emptyJournal(root, aside).catch((error: Error) =>
+    wrong(`Nothing was moved: ${printable(error.message)}`, 1),
+  )
+  if (aside) console.log(`What was in builds/ is now in ${aside}/, whole.`)
+  console.log('builds/journal.yaml is there, ready to fill; npm run new -- SLUG begins the first build.')
+  return 0
+}
 
 async function fromKind(): Promise<string> {
   const named = values.kind ?? (await ask(`Which kind?\n${kinds.join('\n')}\n`, 'three-string-slide'))

@@ -1,25 +1,32 @@
 import {describe, expect, test} from 'vitest'
 import {newBuild} from '../../plugins/build-file/new-build.ts'
-import {readBuild} from '../../plugins/build-file/read.ts'
+import {newJournal} from '../../plugins/build-file/new-journal.ts'
+import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
+import {journalSchema} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {planOf} from '../support/plan-of.ts'
 
 const frontMatterOf = (text: string) => text.split(/^---$/m)[1] ?? ''
-const grave = (text: string) =>
-  planOf(frontMatterOf(text))
-    .problems.filter(({severity}) => severity !== 'remark')
-    .map(({line, rule, message}) => `${line} ${rule} ${message}`)
+const told = (text: string) =>
+  planOf(frontMatterOf(text)).problems.map(({line, rule, message}) => `${line} ${rule} ${message}`)
 
-describe('a new build of every usual kind is sound', () => {
+describe('a new build of every usual kind is sound, and has no remark about itself', () => {
   for (const [name, kind] of Object.entries(usualKinds))
     for (const units of ['in', 'mm'] as const)
       test(`${name} in ${units}`, () =>
-        expect(grave(newBuild(kind, {title: 'Tide: a "small" one', units}))).toEqual([]))
+        expect(told(newBuild(kind, {title: 'Tide: a "small" one', units}))).toEqual([]))
   test('with another scale', () => {
     const text = newBuild(usualKinds['three-string-slide'], {title: 'A', scale: '23 1/2'})
     expect(readBuild(text, {slug: 'a'}).build.values.scale?.length?.mm).toBeCloseTo(23.5 * 25.4, 9)
   })
+})
+
+test('the settings of a new journal read without a problem, left out and taken up alike', () => {
+  const text = newJournal()
+  expect(readJournal(text)).toEqual({settings: {}, problems: []})
+  const {settings, problems} = readJournal(text.replace(/^# (?=[a-z]+: )/gm, ''))
+  expect([Object.keys(settings), problems]).toEqual([Object.keys(journalSchema.fields), []])
 })
 
 const past = `---

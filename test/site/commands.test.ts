@@ -4,6 +4,7 @@ import {
   existsSync,
   mkdirSync,
   mkdtempSync,
+  readdirSync,
   readFileSync,
   rmSync,
   symlinkSync,
@@ -22,8 +23,10 @@ beforeAll(() => {
 })
 afterAll(() => rmSync(home, {recursive: true}))
 
-/** Run a command with the journal's folder as the project's root. */
-function run(name: string, ...words: string[]) {
+/** Run a command with the journal's folder, or another, as the project's root. */
+function run(name: string, ...given: (string | {cwd: string})[]) {
+  const words = given.filter((one) => typeof one === 'string')
+  const {cwd} = given.find((one) => typeof one !== 'string') ?? {cwd: home}
   const {INIT_CWD: _, ...env} = process.env
   const {status, stdout, stderr} = spawnSync(
     process.execPath,
@@ -33,7 +36,7 @@ function run(name: string, ...words: string[]) {
       join(root, `site/commands/${name}.ts`),
       ...words,
     ],
-    {cwd: home, encoding: 'utf8', env: {...env, NO_COLOR: '1'}},
+    {cwd, encoding: 'utf8', env: {...env, NO_COLOR: '1'}},
   )
   return {status, stdout, stderr}
 }
@@ -141,6 +144,35 @@ describe('new', () => {
     })
     expect(existsSync(join(home, 'builds/after-it.md'))).toBe(false)
     rmSync(join(home, 'builds/broken-past.md'))
+  })
+  test('--empty asks, moves what is there aside as a whole, and deletes nothing', () => {
+    const own = mkdtempSync(join(tmpdir(), 'journal-'))
+    const runThere = (...words: string[]) => run('new', ...words, {cwd: own})
+    const files = (folder: string) =>
+      readdirSync(join(own, folder), {recursive: true, encoding: 'utf8'}).sort()
+    cpSync(join(home, 'builds'), join(own, 'builds'), {recursive: true})
+    const before = files('builds')
+    // Without a terminal there is nobody to ask.
+    expect(runThere('--empty')).toMatchObject({
+      status: 1,
+      stdout: '',
+      stderr: expect.stringContaining('Nothing was moved'),
+    })
+    expect(files('builds')).toEqual(before)
+    expect(runThere('--empty', '--yes')).toMatchObject({status: 0, stderr: ''})
+    expect([files('builds'), files('builds-before')]).toEqual([['journal.yaml'], before])
+    expect(runThere('--empty', '--yes')).toMatchObject({status: 0})
+    expect([files('builds'), files('builds-before'), files('builds-before-2')]).toEqual([
+      ['journal.yaml'],
+      before,
+      ['journal.yaml'],
+    ])
+    expect(run('check', {cwd: own})).toMatchObject({status: 0, stdout: '0 files: nothing to mend\n'})
+    rmSync(join(own, 'builds'), {recursive: true})
+    expect(runThere('--empty')).toMatchObject({status: 0})
+    expect(runThere('first')).toMatchObject({status: 0})
+    expect(files('builds')).toEqual(['first.md', 'journal.yaml'])
+    rmSync(own, {recursive: true})
   })
   test.each([
     [['Big Box'], 'big-box'],

@@ -1,0 +1,39 @@
+import {lstat, mkdir, readdir, rename, rmdir, writeFile} from 'node:fs/promises'
+import {join} from 'node:path'
+import {newJournal} from '../../plugins/build-file/new-journal.ts'
+
+/** Where the builds at hand would be moved to; undefined where there are none. */
+export async function asideFor(root: string): Promise<string | undefined> {
+  if (!(await isThere(join(root, 'builds')))) return undefined
+  for (let count = 1; ; count += 1) {
+    const name = count === 1 ? 'builds-before' : `builds-before-${count}`
+    if (!(await isThere(join(root, name)))) return name
+  }
+}
+
+/** Count the files and folders of the builds at hand. */
+export const countOfBuilds = async (root: string): Promise<number> =>
+  (await readdir(join(root, 'builds')).catch(() => [])).length
+
+/**
+ * Begin an empty journal below `root`: what stands in `builds` is moved aside as a whole, nothing is deleted, and
+ * where the new one cannot be written everything is as it was.
+ */
+export async function emptyJournal(root: string, aside: string | undefined): Promise<void> {
+  const builds = join(root, 'builds')
+  if (aside) await rename(builds, join(root, aside))
+  try {
+    await mkdir(builds)
+    await writeFile(join(builds, 'journal.yaml'), newJournal(), {flag: 'wx'})
+  } catch (error) {
+    if (aside) await rmdir(builds).then(() => rename(join(root, aside), builds))
+    throw error
+  }
+}
+
+async function isThere(path: string): Promise<boolean> {
+  return lstat(path).then(
+    () => true,
+    () => false,
+  )
+}
