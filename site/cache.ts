@@ -2,6 +2,7 @@ import {createHash, randomBytes} from 'node:crypto'
 import {mkdir, readdir, readFile, rename, rm, writeFile} from 'node:fs/promises'
 import {join, parse} from 'node:path'
 import {fileURLToPath} from 'node:url'
+import {ownPackage} from './own-package.ts'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
@@ -113,7 +114,7 @@ async function programVersion(): Promise<string> {
       (await readdir(join(program, room), {recursive: true})).map((name) => join(room, name)),
     ),
   )
-  const files = ['package-lock.json', ...inside.flat().filter((name) => /\.(ts|css)$/.test(name))].sort()
+  const files = ['package-lock.json', ...inside.flat().filter((name) => /\.(ts|js|css)$/.test(name))].sort()
   const texts = await Promise.all(files.map((name) => readFile(join(program, name), 'utf8').catch(() => '')))
-  return keyOf(...files, ...texts)
+  return keyOf(ownPackage.text, ...files, ...texts)
 }

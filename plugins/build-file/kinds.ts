@@ -64,7 +64,7 @@ export interface Either<A = unknown, B = unknown> {
   says: string
 }
 /** As-built values: `on`, `lines`, `cents`, `resonance`, `strings.<note>.tension`, or any path of the schema; or a list of such. */
-interface Measured {
+export interface Measured {
   is: 'measured'
   says: string
 }

@@ -1,6 +1,8 @@
 import {rm} from 'node:fs/promises'
 import {relative} from 'node:path'
 import {cacheOf} from '../cache.ts'
+import {asCalled} from '../called.ts'
+import {tellNewVersion} from '../journal/last-version.ts'
 import {makeSite} from '../make/make-site.ts'
 import type {Unmade} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
@@ -35,6 +37,7 @@ process.exitCode = await build(prefix, output.site).catch((error: Error) => {
 })
 
 async function build(prefix: string, site: string): Promise<number> {
+  for (const line of await tellNewVersion(root)) console.log(line)
   const assets = await buildAssets()
   const cache = await cacheOf(root)
   const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, cache)
@@ -82,6 +85,6 @@ function withoutRemarks({file, problems}: FileProblems): FileProblems {
 }
 
 function wrong(message: string): never {
-  console.error(`${message}\n\n${usage}`)
+  console.error(asCalled(`${message}\n\n${usage}`))
   process.exit(2)
 }

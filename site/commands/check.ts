@@ -7,6 +7,7 @@ import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
 import {plainJson} from '../../plugins/words/printed-plan.ts'
+import {asCalled} from '../called.ts'
 import {type Found, findFile, notThere} from '../journal/find-file.ts'
 import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
@@ -37,7 +38,7 @@ const {values, positionals} = readArguments(usage, {
 })
 const mends = values.mend || values['mend-ask']
 if (mends && positionals.length === 0) {
-  console.error(`the file to mend is missing\n\n${usage}`)
+  console.error(asCalled(`the file to mend is missing\n\n${usage}`))
   process.exit(2)
 }
 

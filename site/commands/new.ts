@@ -6,6 +6,7 @@ import {newBuild} from '../../plugins/build-file/new-build.ts'
 import {readLeaf} from '../../plugins/build-file/quantities/read-leaf.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
+import {asCalled} from '../called.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readSettings} from '../journal/settings.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
@@ -43,7 +44,7 @@ const root = process.cwd()
 const isAsked = process.stdin.isTTY && process.stdout.isTTY
 
 function wrong(message: string, code = 2): never {
-  console.error(code === 2 ? `${message}\n\n${usage}` : message)
+  console.error(asCalled(code === 2 ? `${message}\n\n${usage}` : message))
   process.exit(code)
 }
 
@@ -91,7 +92,9 @@ await writeFile(target, text, {flag: 'wx'}).catch(async (error: NodeJS.ErrnoExce
   if (error.code !== 'EEXIST') await rm(target, {force: true})
   wrong(`builds/${slug}.md cannot be written: ${error.message}`, 1)
 })
-console.log(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`)
+console.log(
+  asCalled(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`),
+)
 
 /** Begin an empty journal, after asking; without a terminal nothing is moved unless --yes says so. */
 async function empty(): Promise<number> {
@@ -108,7 +111,9 @@ async function empty(): Promise<number> {
     wrong(`Nothing was moved: ${printable(error.message)}`, 1),
   )
   if (aside) console.log(`What was in builds/ is now in ${aside}/, whole.`)
-  console.log('builds/journal.yaml is there, ready to fill; npm run new -- SLUG begins the first build.')
+  console.log(
+    asCalled('builds/journal.yaml is there, ready to fill; npm run new -- SLUG begins the first build.'),
+  )
   return 0
 }
 

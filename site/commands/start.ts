@@ -2,6 +2,7 @@ import {rmSync} from 'node:fs'
 import {realpath} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
+import {tellNewVersion} from '../journal/last-version.ts'
 import type {Unmade} from '../page.ts'
 import {clearVersions, newVersion} from '../publish/versions.ts'
 import {answer} from '../serve/answer.ts'
@@ -25,6 +26,7 @@ const folder = await realpath(await newVersion(place))
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(0))
 process.once('exit', () => rmSync(folder, {recursive: true, force: true}))
 
+for (const line of await tellNewVersion(root)) console.log(line)
 const session = new WritingSession(root, folder)
 const changes = new Changes()
 let reported = ''

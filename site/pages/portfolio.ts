@@ -1,5 +1,6 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {asCalled} from '../called.ts'
 import {type Page, pageOf, textPage} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {kindFacts} from './build-facts.ts'
@@ -94,7 +95,7 @@ function empty() {
       'No build yet. A file ',
       h('code', 'builds/needle-box.md'),
       ' with a title, a box, a scale length and strings is a whole one; ',
-      h('code', 'npm run new -- needle-box'),
+      h('code', asCalled('npm run new -- needle-box')),
       ' starts it.',
     ]),
   ])

@@ -1,8 +1,10 @@
+import {dirname, extname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {build} from 'esbuild'
 import type {Artefact} from '../page.ts'
 
-const home = fileURLToPath(new URL('..', import.meta.url))
+const here = fileURLToPath(import.meta.url)
+const home = join(dirname(here), '..')
 
 /** The browser scripts, by the names that pages ask for. */
 const scripts = ['page', 'portfolio', 'side-by-side', 'unfold', 'live'] as const
@@ -17,7 +19,11 @@ export interface Assets {
 export async function buildAssets(): Promise<Assets> {
   const {outputFiles, metafile} = await build({
     absWorkingDir: home,
-    entryPoints: ['styles/style.css', 'styles/icon.svg', ...scripts.map((name) => `browser/${name}.ts`)],
+    entryPoints: [
+      'styles/style.css',
+      'styles/icon.svg',
+      ...scripts.map((name) => `browser/${name}${extname(here)}`),
+    ],
     bundle: true,
     minify: true,
     format: 'esm',

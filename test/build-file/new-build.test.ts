@@ -16,6 +16,12 @@ describe('a new build of every usual kind is sound, and has no remark about itse
     for (const units of ['in', 'mm'] as const)
       test(`${name} in ${units}`, () =>
         expect(told(newBuild(kind, {title: 'Tide: a "small" one', units}))).toEqual([]))
+  test('a high first string is usual in one order alone', () => {
+    const text = newBuild(usualKinds['ukulele-concert'], {title: 'A'})
+    const [, low, middle] = text.match(/^ {2}- \{note: .*$/gm)!
+    const swapped = text.replace(low!, 'low').replace(middle!, low!).replace('low\n', `${middle}\n`)
+    expect(told(swapped)).toEqual([expect.stringContaining('pitches-out-of-order')])
+  })
   test('with another scale', () => {
     const text = newBuild(usualKinds['three-string-slide'], {title: 'A', scale: '23 1/2'})
     expect(readBuild(text, {slug: 'a'}).build.values.scale?.length?.mm).toBeCloseTo(23.5 * 25.4, 9)

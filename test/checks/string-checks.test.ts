@@ -99,17 +99,6 @@ describe.each([
     problem: 'pitches-out-of-order remark 6',
   },
   {
-    rule: 'pitches-out-of-order',
-    says: 'a high first string is usual in one order alone',
-    bad: build(
-      '  - {note: G4, gauge: .028, material: nylon}\n  - {note: E4, gauge: .032, material: nylon}\n  - {note: C4, gauge: .042, material: nylon}\n  - {note: A4, gauge: .024, material: nylon}',
-    ),
-    good: build(
-      '  - {note: G4, gauge: .028, material: nylon}\n  - {note: C4, gauge: .042, material: nylon}\n  - {note: E4, gauge: .032, material: nylon}\n  - {note: A4, gauge: .024, material: nylon}',
-    ),
-    problem: 'pitches-out-of-order remark 6',
-  },
-  {
     rule: 'core-not-inside',
     says: 'a core as thick as the string',
     bad: build('  - {note: A3, gauge: .020w, core: .018}'),

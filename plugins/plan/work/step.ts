@@ -70,7 +70,7 @@ export interface AsWritten {
 type Clamped = {clampsH: number}
 
 /** Where a bridge that is set back stands, from the nut line, under the first string and under the last. */
-interface SetBack {
+export interface SetBack {
   first: {name: string; mm: number}
   last?: {name: string; mm: number} | undefined
 }
