@@ -13,6 +13,13 @@ const screws = (
 ) =>
   `neck: {joins: on top, width: 1 5/8, thickness: 13/16}\nbox: {length: 10, width: 7, depth: 2, at: 16, top: {thickness: 1/8, held: screwed}, ${blocks}}\nscrews: [{${row}, into: neck}]`
 
+/** Write screws down through the top into a block across the box, beside the neck or under it. */
+const topScrews = (off: string) =>
+  screws(
+    `size: 4, length: 1/2, along: [1 1/4], ${off}, head: round, through: [top]`,
+    'blocks: [{along: 1 1/4, length: 1 1/4, width: 6, thickness: 5/8}]',
+  ).replace('into: neck', 'into: block')
+
 export const screwRules = {
   'too-many-screws': rule({
     severity: 'error',
@@ -112,7 +119,9 @@ export const screwRules = {
     find: (_, {fasteners = []}) =>
       oneEach(
         fasteners.filter(
-          ({underHeadMm, leastUnderHeadMm, hasPad}) => !hasPad && underHeadMm < leastUnderHeadMm - 1e-6,
+          // What only holds a top down may stand on it with a round head.
+          ({underHeadMm, leastUnderHeadMm, hasPad, holdsTop, head}) =>
+            !hasPad && !(holdsTop && head === 'round') && underHeadMm < leastUnderHeadMm - 1e-6,
         ),
         ({of}) => of,
         ({underHeadMm}) => -underHeadMm,
@@ -165,6 +174,17 @@ export const screwRules = {
         () => 0,
       ).map(({offBox}) => ({at: offBox!.path, mm: offBox!.mm})),
     says: words.screwOffBox,
+  }),
+  'top-screw-covered': rule({
+    severity: 'fault',
+    what: 'A screw of a top that comes off whose head lies under the neck.',
+    why: 'No screwdriver reaches it once the neck is on, and the top stays where it is.',
+    mend: 'Move it out beside the neck.',
+    passes: topScrews('off: [1 7/8]'),
+    fails: topScrews('off: [1/2]'),
+    find: (_, {fasteners = []}) =>
+      fasteners.flatMap(({covered}) => (covered ? [{...covered, at: covered.wouldDo.path}] : [])),
+    says: words.topScrewCovered,
   }),
   'screw-misses-block': rule({
     severity: 'fault',

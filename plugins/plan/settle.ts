@@ -61,8 +61,9 @@ export function settle(build: Build | Settled, journal: JournalSettings = {}): S
   const listed: Assumption[] = []
   for (const one of proposals) {
     if (!('texts' in one)) continue
+    const leaves = leavesOfTexts(one.texts, proposed.values)
     proposed = {...proposed, values: withTexts(proposed, one.texts, assumed.units)}
-    for (const [path, value] of leavesOfTexts(one.texts))
+    for (const [path, value] of leaves)
       if (!valueAt(build.values, path)) listed.push({path, value, why: one.why, proposed: true})
   }
   const settled = assume(proposed, journal)

@@ -54,7 +54,7 @@ function counted(rows: readonly Fastener[][]): Inline[] {
 function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
   const [screw] = row
   if (!screw) return []
-  const {joinsNeck, isGlued, through, into} = screw
+  const {joinsNeck, isGlued, through, into, holdsTop} = screw
   const mostN = Math.max(...row.map(({loadN = 0}) => loadN))
   const isAsked = joinsNeck && row.every(({loadN}) => loadN !== undefined)
   return [
@@ -65,6 +65,7 @@ function rowInWords(row: readonly Fastener[], plan: Plan): BlockContent[] {
     ),
     paragraph(
       ...(isAsked ? [...loadInWords(mostN, isGlued, plan), ' '] : []),
+      ...(holdsTop ? [...topLoadInWords(mostN, plan), ' '] : []),
       ...(screw.isEndGrain ? [...endGrainInWords(row, plan), ' '] : []),
       ...(screw.countersinkMm === undefined
         ? ['Round heads lie on the wood.']
@@ -87,6 +88,14 @@ function endGrainInWords(row: readonly Fastener[], plan: Plan): Inline[] {
       : []),
     'They hold in end grain, which grips a thread less, and unevenly: three quarters is counted.',
   ]
+}
+
+/** Say what screws of the top are there for, and what a neck on that top draws them by. */
+function topLoadInWords(mostN: number, plan: Plan): Inline[] {
+  const held = 'They hold the top, which comes off by them: bore with the top in place'
+  return mostN < 1
+    ? [`${held}.`]
+    : [`${held}. The neck lifts at it, and draws the most loaded by `, force(mostN, plan), '.']
 }
 
 function loadInWords(mostN: number, isGlued: boolean, plan: Plan): Inline[] {

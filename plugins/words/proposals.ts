@@ -10,6 +10,8 @@ const proposedWhy: Readonly<Record<ProposedWhy, string>> = {
     'what screws through the wall pull against, as deep as the neck meets it; sizes by common practice, no source',
   'blocks under the neck':
     'under the neck, near the walls, where the top moves least; sizes by common practice, no source',
+  'blocks in the corners':
+    'what the top’s screws hold in, since this wall is too thin to be screwed into; ten shanks long, five wide; common practice, no source',
   'head as thick as tuners fit': 'in the middle of what tuners fit; common practice, no source',
   'hole by the air':
     'the bit with which the air of this box answers nearest to half an octave over the lowest string, where the wood around it is widest; the half octave by violin (275 over 196 Hz) and guitar (100 over 82), from memory',
@@ -24,6 +26,8 @@ const proposedWhy: Readonly<Record<ProposedWhy, string>> = {
     'the first sold that hold three times what the strings ask, by statics about the edge of the box’s end',
   'screws into the neck':
     'the first sold that stay in the wood and hold three times what the strings ask; see Screws',
+  'screws round the top':
+    'the shortest sold with thread enough, near each corner and 6 in apart at the most, so that the top comes off again; common practice, no source',
   'strings held down': 'the strings go down less than 4° behind the nut on this head',
 }
 
@@ -46,6 +50,8 @@ export const openWhy: Readonly<Record<OpenWhy, string>> = {
     'No screws and blocks are proposed: the box leaves no room for a block where the neck is fastened.',
   'no room for posts':
     'No posts are proposed: this head is too short or too narrow for so many. Give a longer head or a wider neck.',
+  'no room for the top’s screws':
+    'No screws are proposed for the top: the box leaves no room at its corners for blocks that would take them, beside neck, holes and bridge. Glue the top, or make room.',
   'no screw holds':
     'No screws are proposed: none that is sold holds three times what the strings ask here, and stays in the wood. Give a thicker or harder neck, or let it run through.',
   'push bows the neck':

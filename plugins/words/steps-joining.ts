@@ -1,4 +1,4 @@
-import type {StepFacts} from '../plan/work/step.ts'
+import type {AsWritten, DrivenScrews, StepFacts} from '../plan/work/step.ts'
 import {inWords} from './quantities.ts'
 import {inRow, type WordsOf} from './step-writing.ts'
 
@@ -18,8 +18,7 @@ export const joiningSteps = {
     does: joined[by],
     setting: inRow(
       [
-        screws &&
-          `${screws.count} of No. ${screws.size}${screws.length ? `, ${asWritten(screws.length)}` : ''}`,
+        screws && driven(screws, asWritten),
         shimMm !== undefined && `wedge ${size(shimMm)} at its thick end`,
         gapMm !== undefined && `${size(gapMm)} of daylight under the top`,
       ],
@@ -33,11 +32,12 @@ export const joiningSteps = {
     does: `Jack soldered on the bench; pickup${under ? ` under the ${under}` : ''}; lead tied down.`,
     check: 'A tap on the top comes through.',
   }),
-  'fasten-top': ({held}) => ({
+  'fasten-top': ({held, setting}, {asWritten}) => ({
     does:
       held === 'glued'
         ? 'Look inside; scrape the rim bare, glue the top down.'
         : `The top is ${held}; look inside first.`,
+    setting: setting && driven(setting.screws, asWritten),
     check: 'Nothing rattles.',
   }),
   string: ({setting, setBack}, {fine}) => ({
@@ -53,6 +53,10 @@ export const joiningSteps = {
       : 'Half the string rings its octave true.',
   }),
 } satisfies Partial<WordsOf>
+
+/** Count screws: `6 of No. 4, 5/8 in`. */
+const driven = ({count, size, length}: DrivenScrews, asWritten: (one: AsWritten) => string): string =>
+  `${count} of No. ${size}${length ? `, ${asWritten(length)}` : ''}`
 
 type SetBack = NonNullable<Extract<StepFacts, {of: 'string'}>['setBack']>
 

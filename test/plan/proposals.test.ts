@@ -92,6 +92,18 @@ describe('what is proposed', () => {
     )
   })
 
+  test('of a top that is screwed passes every check too, and stays the same once pasted', () => {
+    fc.assert(
+      fc.property(someBuild, (text) => {
+        const screwed = text.replace('box: {', 'box: {top: {held: screwed}, ')
+        const {before, after} = problemsOf(screwed)
+        expect(after.filter((one) => !before.includes(one))).toEqual([])
+        expect(bare(planned(pasted(screwed)))).toEqual(bare(planned(screwed)))
+      }),
+      {numRuns: 40},
+    )
+  })
+
   test('pasted into the file is the maker’s, and gives the same plan to the last digit', () => {
     fc.assert(
       fc.property(someBuild, (text) => {

@@ -62,7 +62,11 @@ describe('drilling', () => {
 
   test('tells a proposed place from one that the file gives', () => {
     expect(read(drilling, soundBuilds['on top'])).toContain('| jack (proposed)')
-    const placed = changed(soundBuilds['on top'], {'pickup.jack.along': '8', extras: ''})
+    const placed = changed(soundBuilds['on top'], {
+      'pickup.jack.along': '8',
+      extras: '',
+      'box.top.held': 'hinged',
+    })
     expect(read(drilling, placed)).not.toContain('proposed')
   })
 

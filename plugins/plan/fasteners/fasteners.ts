@@ -8,7 +8,16 @@ import type {Settled} from '../settle.ts'
 import type {WouldDo} from '../would-do.ts'
 import type {EndJoint} from './end-joint.ts'
 import {type JointPull, jointLoads} from './joint-loads.ts'
-import {blockAstray, depthEdge, offBox, originMm, type ScrewPlace, screwEdge} from './screw-places.ts'
+import {
+  blockAstray,
+  depthEdge,
+  isForTop,
+  offBox,
+  originMm,
+  type ScrewPlace,
+  screwEdge,
+  underNeck,
+} from './screw-places.ts'
 import {type Pieces, type Route, screwRoute, type Way} from './screw-route.ts'
 import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
@@ -54,6 +63,10 @@ export interface Fastener {
   /** A block or a washer spreads its head. */
   hasPad: boolean
   joinsNeck: boolean
+  /** It holds a top that comes off. */
+  holdsTop?: true | undefined
+  /** A neck on the top covers its head: how far off the centre line it would be free. */
+  covered?: {wouldDo: WouldDo} | undefined
   /** It is drawn along the grain of what holds it. */
   isEndGrain: boolean
   /** Its whole thread. */
@@ -193,7 +206,7 @@ function workOut(
     isThreadAssumed ? leastThreadMm / threadPart : leastThreadMm,
   )
   const downMm = way === 'along' && joinsNeck ? (place.downMm ?? end?.middleMm) : undefined
-  const isGlued = Boolean(values.neck?.glue && !values.neck.laminations)
+  const isGlued = joinsNeck && Boolean(values.neck?.glue && !values.neck.laminations)
   const edgePieces = [holds, ...passes.filter(({name}) => name === 'block')]
   const spot = {...place, originMm: originMm(place, box), rulerMm}
   const fastener: Fastener = {
@@ -223,6 +236,10 @@ function workOut(
     leastUnderHeadMm,
     hasPad: through.includes('block') || through.includes('washer'),
     joinsNeck,
+    holdsTop: isForTop(row) || undefined,
+    covered: isForTop(row)
+      ? underNeck(place, {box, taper: around.taper, headMm: size.shankMm, rulerMm})
+      : undefined,
     isEndGrain,
     ownThreadMm,
     isThreadTooLong: (row.thread?.mm ?? 0) > lengthMm + 1e-6,

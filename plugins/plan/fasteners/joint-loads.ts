@@ -59,6 +59,8 @@ interface Driven {
   stationMm: number
   way: 'up' | 'down' | 'along'
   joinsNeck: boolean
+  /** It holds a top that comes off. */
+  holdsTop?: true | undefined
   /** Below the box's top, along the neck only. */
   downMm?: number | undefined
 }
@@ -84,6 +86,17 @@ export function jointLoads(
     fromMm: atMm,
     toMm: Math.min(neck.tailMm ?? tailMm, tailMm),
     belowFaceMm: neck.thicknessMm,
+  }
+  const ofTop = screws.flatMap(({holdsTop}, i) => (holdsTop ? [i] : []))
+  // A neck on top pulls at the top, and that at the screws which hold it on the walls.
+  if (neck.joins === 'on top' && ofTop.length) {
+    const topSeat = {fromMm: atMm, toMm: tailMm, belowFaceMm: neck.thicknessMm}
+    const shares = screwLoads(
+      ofTop.map((i) => screws[i]!.stationMm),
+      pull,
+      topSeat,
+    )
+    for (const [k, i] of ofTop.entries()) loads[i] = shares[k]
   }
   for (const isAlong of [false, true]) {
     const which = screws.flatMap((one, i) => (one.joinsNeck && (one.way === 'along') === isAlong ? [i] : []))

@@ -3,6 +3,7 @@ import type {Box} from '../box/box.ts'
 import {type BoxPlace, stationOf} from '../box/box-place.ts'
 import type {Rectangle} from '../box/gap.ts'
 import type {Conflict} from '../conflicts.ts'
+import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {EndJoint} from './end-joint.ts'
 import type {Piece} from './screw-route.ts'
@@ -64,6 +65,27 @@ export function planScrewPlaces(values: BuildValues, place: BoxPlace | undefined
     })
   })
   return screws.length ? screws : undefined
+}
+
+/** Tell whether a row of screws holds the top down on the box: through it, into a wall or a block. */
+export function isForTop({through = [], into}: NonNullable<BuildValues['screws']>[number]): boolean {
+  const passes = through.map(({value}) => value.toLowerCase())
+  const holds = into?.value.toLowerCase() ?? ''
+  return passes.includes('top') && !passes.includes('neck') && ['side', 'block'].includes(holds)
+}
+
+/** Say where a screw of the top would be free of a neck that lies on it, where that covers its head (mm). */
+export function underNeck(
+  {stationMm, offMm, offPath}: ScrewPlace,
+  {box, taper, headMm, rulerMm}: {box: Box; taper: NeckTaper | undefined; headMm: number; rulerMm: number},
+): {wouldDo: WouldDo} | undefined {
+  const {atMm = 0, neck} = box
+  const widthMm = taper && neckWidthAt(stationMm, taper)
+  if (neck?.joins !== 'on top' || widthMm === undefined) return undefined
+  const freeMm = widthMm / 2 + headMm
+  const isOver = stationMm > atMm - headMm && stationMm < (neck.tailMm ?? Number.POSITIVE_INFINITY) + headMm
+  if (!isOver || Math.abs(offMm) >= freeMm - slackMm) return undefined
+  return {wouldDo: {path: offPath, mm: (offMm < 0 ? -1 : 1) * toMark(freeMm, rulerMm, 'up')}}
 }
 
 /** Say where a place along the neck is measured from in the build file (mm from the nut line): the nut, or the box. */

@@ -115,7 +115,11 @@ function screwPiece(name: string, {way, spot, values, box, taper, block, there}:
     case 'back':
       return {name, mm: outside?.backMm}
     case 'side':
-      return {name, mm: way === 'along' ? outside?.sidesMm : outside && outside.depthMm - outside.topMm}
+      return {
+        name,
+        mm: way === 'along' ? outside?.sidesMm : outside && outside.depthMm - outside.topMm,
+        ...(way === 'down' && wallOutline(spot, box)),
+      }
     default:
       return {name, mm: name === 'heel' ? undefined : 0}
   }
@@ -128,6 +132,25 @@ function blockDepth({thicknessMm, lengthMm, widthMm, glued}: Block, way: Way): n
 
 function blockOutline({stationMm, offMm, lengthMm, widthMm}: Block) {
   return {outline: rectangle(stationMm, offMm, lengthMm, widthMm), isGrainAlong: lengthMm >= widthMm}
+}
+
+/** Outline the upper edge of the wall that a screw is driven down into; nothing where it stands over none. */
+function wallOutline({stationMm, offMm}: Spot, {atMm, tailMm, outside}: Box) {
+  if (atMm === undefined || tailMm === undefined || !outside) return {}
+  const {sidesMm, widthMm} = outside
+  const [left, right] = [-widthMm / 2, widthMm / 2]
+  const walls = [
+    {outline: {fromMm: atMm, toMm: tailMm, leftMm: left, rightMm: left + sidesMm}, isGrainAlong: true},
+    {outline: {fromMm: atMm, toMm: tailMm, leftMm: right - sidesMm, rightMm: right}, isGrainAlong: true},
+    {outline: {fromMm: atMm, toMm: atMm + sidesMm, leftMm: left, rightMm: right}, isGrainAlong: false},
+    {outline: {fromMm: tailMm - sidesMm, toMm: tailMm, leftMm: left, rightMm: right}, isGrainAlong: false},
+  ]
+  return (
+    walls.find(
+      ({outline: {fromMm, toMm, leftMm, rightMm}}) =>
+        stationMm >= fromMm && stationMm <= toMm && offMm >= leftMm && offMm <= rightMm,
+    ) ?? {}
+  )
 }
 
 /** Outline the neck where a screw stands; one along it has no end of it near. */

@@ -1,14 +1,14 @@
 import {type Block, planBlocks} from '../box/box-blocks.ts'
 import {planEndJoint} from '../fasteners/end-joint.ts'
 import {type Fastener, planFasteners} from '../fasteners/fasteners.ts'
-import {planScrewPlaces, screwKeeps} from '../fasteners/screw-places.ts'
+import {isForTop, planScrewPlaces, screwKeeps} from '../fasteners/screw-places.ts'
 import {screwSize} from '../fasteners/screw-size.ts'
 import type {Settled} from '../settle.ts'
 import type {Around} from './around.ts'
 import {blocksUnder, endBlock} from './blocks.ts'
 import type {Proposal, Propose} from './proposal.ts'
 import {soldLengths, usualGauges} from './sold-screws.ts'
-import {markAt, sizeOf, type Texts, withTexts} from './texts.ts'
+import {added, markAt, sizeOf, type Texts, withTexts} from './texts.ts'
 
 /**
  * Propose what fastens the neck to the box: on top, blocks under the top and a screw up through each; at the end, a
@@ -18,7 +18,8 @@ import {markAt, sizeOf, type Texts, withTexts} from './texts.ts'
  */
 export const proposeFastening: Propose = (settled, around) => {
   const {values, neck, pull} = around
-  if (values.screws || !values.box || !neck || neck.joins === 'through') return []
+  const isSaid = values.screws && !(values.screws.length > 0 && values.screws.every(isForTop))
+  if (isSaid || !values.box || !neck || neck.joins === 'through') return []
   const isGlued = Boolean(values.neck?.glue && !values.neck.laminations)
   if (neck.joins === 'on top' && isGlued) return []
   if (!pull) return values.strings ? [{key: 'screws', open: 'pull not known'}] : []
@@ -52,7 +53,7 @@ function onTop(settled: Settled, around: Around): Proposal[] {
   if (!screws) return [{key: 'screws', open: 'no screw holds'}]
   return [
     ...(blocks ? [{key: 'box', texts: {box: {blocks}}, why: 'blocks under the neck' as const}] : []),
-    {key: 'screws', texts: {screws: [screws]}, why: 'screws into the neck'},
+    {key: 'screws', texts: {screws: added([screws])}, why: 'screws into the neck'},
   ]
 }
 
@@ -89,7 +90,7 @@ function atTheEnd(
     ...(block
       ? [{key: 'box', texts: {box: {'end-block': block}}, why: 'block behind the end' as const}]
       : []),
-    {key: 'screws', texts: {screws: [screws]}, why: 'screws into the end'},
+    {key: 'screws', texts: {screws: added([screws])}, why: 'screws into the end'},
   ]
 }
 
@@ -143,7 +144,8 @@ function screwsThatHold(
 /** Work a row of screws out as the plan would, and tell whether all of them hold. */
 function tryScrews(settled: Settled, around: Around, row: Texts): {screws: Fastener[]; hold: boolean} {
   const {taper, pull, place} = around
-  const values = withTexts(settled, {screws: [row]}, settled.units)
+  const {screws: _, ...others} = settled.values
+  const values = withTexts({...settled, values: others}, {screws: [row]}, settled.units)
   const tried = {...settled, values}
   const end = planEndJoint(tried, {box: boxOf(around), pull})
   const places = planScrewPlaces(values, place)

@@ -9,9 +9,17 @@ import {proposePosts} from './posts.ts'
 import type {Proposal, Propose} from './proposal.ts'
 import {proposeHole} from './sound-hole.ts'
 import {withTexts} from './texts.ts'
+import {proposeTopScrews} from './top-screws.ts'
 
 /** Every proposal, in an order that works: a hole keeps clear of blocks, screws bear what the anchors leave to them. */
-const all: readonly Propose[] = [proposeNut, proposeAnchors, proposeFastening, proposeHole, proposePosts]
+const all: readonly Propose[] = [
+  proposeNut,
+  proposeAnchors,
+  proposeFastening,
+  proposeTopScrews,
+  proposeHole,
+  proposePosts,
+]
 
 /** An instrument that exists has what it has: nothing is proposed for it. */
 const exists = new Set(['strung up', 'retired', 'sold', 'given'])

@@ -9,6 +9,17 @@ import {toMark} from '../would-do.ts'
 /** Values as the file would have them: a text each, in lists and records. */
 export type Texts = string | readonly Texts[] | {readonly [key: string]: Texts}
 
+/** The key under which stands what comes after the items that a list of the file has. */
+const more = '+'
+
+/** Items to add to a list of the file, or to make one of. */
+export const added = (items: readonly Texts[]): Texts => ({[more]: items})
+
+const itemsToAdd = (texts: Texts): readonly Texts[] | undefined =>
+  typeof texts === 'object' && !Array.isArray(texts)
+    ? ((texts as {[more]?: readonly Texts[]})[more] ?? undefined)
+    : undefined
+
 /** What is written by: the unit of a bare number, and the finest mark. */
 interface Ruler {
   units: 'in' | 'mm'
@@ -61,21 +72,35 @@ export function withTexts(
   })) as BuildValues
 }
 
-/** List the values among texts, each with its path; a list of values in one. */
-export function leavesOfTexts(texts: Texts, path = ''): [path: string, value: string][] {
+/** List the values among texts, each with its path in a build that has these values; a list of values in one. */
+export function leavesOfTexts(texts: Texts, own: unknown, path = ''): [path: string, value: string][] {
   if (typeof texts === 'string') return [[path, texts]]
   const below = (key: string | number) => (path ? `${path}.${key}` : String(key))
+  const at = (key: string) => (own as Record<string, unknown> | undefined)?.[key]
+  const items = itemsToAdd(texts)
+  if (items) {
+    const before = Array.isArray(own) ? own.length : 0
+    return items.flatMap((item, i) => leavesOfTexts(item, undefined, below(before + i + 1)))
+  }
   if (!Array.isArray(texts))
-    return Object.entries(texts).flatMap(([key, item]) => leavesOfTexts(item, below(key)))
+    return Object.entries(texts).flatMap(([key, item]) => leavesOfTexts(item, at(key), below(key)))
   return texts.every((item) => typeof item === 'string')
     ? [[path, texts.join(', ')]]
-    : texts.flatMap((item, i) => leavesOfTexts(item, below(i + 1)))
+    : texts.flatMap((item, i) => leavesOfTexts(item, undefined, below(i + 1)))
 }
 
 type Read = (path: string, text: string) => object
 
 function merged(own: unknown, path: string, texts: Texts, read: Read): unknown {
   if (typeof texts === 'string') return own ?? read(path, texts)
+  const items = itemsToAdd(texts)
+  if (items) {
+    const before = (own as unknown[] | undefined) ?? []
+    return [
+      ...before,
+      ...items.map((item, i) => merged(undefined, `${path}.${before.length + i + 1}`, item, read)),
+    ]
+  }
   if (Array.isArray(texts))
     return own ?? texts.map((item, i) => merged(undefined, `${path}.${i + 1}`, item, read))
   const record = {...(own as Record<string, unknown> | undefined)}

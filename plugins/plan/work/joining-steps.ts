@@ -1,4 +1,12 @@
-import {glueWait, isGluedOn, partsOf, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
+import {
+  drivenIn,
+  glueWait,
+  isGluedOn,
+  partsOf,
+  type StepDraft,
+  type WorkFacts,
+  type WorkGroup,
+} from './step.ts'
 
 const finished = ['sand', 'stain*', 'finish-*', 'burn-marks', 'mark-lines', 'drill-neck-dots', 'fret-ends']
 
@@ -96,14 +104,9 @@ function hardware({values}: WorkFacts): StepDraft[] {
 function fasten(facts: WorkFacts): StepDraft[] {
   const {values, design, asWritten} = facts
   if (!values.box || !values.neck) return []
-  const count = design.fasteners?.length ?? 0
-  const [first] = values.screws ?? []
   const {shim, gapMm} = design.box?.neck ?? {}
   const isGlued = isGluedOn(values, design)
-  const screws =
-    count > 0 && first?.size
-      ? {count, size: first.size.text, length: first.length && asWritten(first.length)}
-      : undefined
+  const screws = drivenIn(facts, ({holdsTop}) => !holdsTop)
   const length = values.scale?.length
   return [
     {
@@ -139,11 +142,12 @@ function close(facts: WorkFacts): StepDraft[] {
   const held = facts.values.box?.top?.held?.value
   if (!held) return []
   const isGlued = held === 'glued'
+  const screws = held === 'screwed' ? drivenIn(facts, ({holdsTop}) => holdsTop === true) : undefined
   return [
     {
       id: 'fasten-top',
       kind: 'fasten',
-      facts: {of: 'fasten-top', held},
+      facts: {of: 'fasten-top', held, setting: screws && {screws}},
       tool: isGlued ? 'clamps' : 'screwdriver',
       waitH: isGlued ? glueWait(facts).waitH : undefined,
       after: ['fasten', 'wire'],

@@ -7,6 +7,7 @@ import type {HoleBit} from '../bits.ts'
 import type {Box} from '../box/box.ts'
 import type {Bridge} from '../bridge.ts'
 import type {Cuts} from '../cut-list.ts'
+import type {Fastener} from '../fasteners/fasteners.ts'
 import type {Face, Hole, HoleUse} from '../holes.ts'
 import type {Place, Station, StationKind} from '../layout.ts'
 import type {Neck} from '../neck/neck.ts'
@@ -64,6 +65,13 @@ export interface StepDraft {
 export interface AsWritten {
   mm: number
   text?: string | undefined
+}
+
+/** Screws that are driven in one step, as the file has them. */
+export interface DrivenScrews {
+  count: number
+  size: string
+  length?: AsWritten | undefined
 }
 
 /** How long clamps stay on. */
@@ -158,7 +166,7 @@ export type StepFacts =
       of: 'fasten'
       setting?:
         | {
-            screws?: {count: number; size: string; length?: AsWritten | undefined} | undefined
+            screws?: DrivenScrews | undefined
             shimMm?: number | undefined
             gapMm?: number | undefined
           }
@@ -167,7 +175,7 @@ export type StepFacts =
       length?: AsWritten | undefined
     }
   | {of: 'wire'; setting?: undefined; under?: string | undefined}
-  | {of: 'fasten-top'; setting?: undefined; held: string}
+  | {of: 'fasten-top'; setting?: {screws: DrivenScrews} | undefined; held: string}
   | {of: 'string'; setting?: {strings: string[]} | undefined; setBack?: SetBack | undefined}
   | {
       of: 'set-up'
@@ -272,7 +280,7 @@ export interface Design {
   layout: readonly Station[] | undefined
   holes: readonly Hole[] | undefined
   /** Its screws, one each. */
-  fasteners: readonly unknown[] | undefined
+  fasteners: readonly Pick<Fastener, 'of' | 'joinsNeck' | 'holdsTop'>[] | undefined
   cuts: Cuts | undefined
 }
 
@@ -323,7 +331,18 @@ export function bareFaces({values, design}: WorkFacts): BareFace[] {
 
 /** Neck and box are glued together where no screw of the file holds them. */
 export const isGluedOn = ({box, neck}: BuildValues, {fasteners = []}: Design) =>
-  box !== undefined && neck !== undefined && fasteners.length === 0
+  box !== undefined && neck !== undefined && !fasteners.some(({joinsNeck}) => joinsNeck)
+
+/** Say which screws are driven in a step: how many, and what the file says of the first of them. */
+export function drivenIn(
+  {values, design, asWritten}: WorkFacts,
+  is: (screw: NonNullable<Design['fasteners']>[number]) => boolean,
+): DrivenScrews | undefined {
+  const driven = (design.fasteners ?? []).filter(is)
+  const row = values.screws?.[Number(driven[0]?.of.split('.')[1]) - 1]
+  if (!row?.size) return undefined
+  return {count: driven.length, size: row.size.text, length: row.length && asWritten(row.length)}
+}
 
 /** Take the ids of the parts to cut that come from some paths of the build file. */
 export function partsOf({cuts}: Design, is: (path: string) => boolean): string[] {

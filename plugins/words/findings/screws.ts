@@ -136,3 +136,11 @@ export function screwMissesBlock(
     expected: only(text),
   }
 }
+
+export function topScrewCovered({wouldDo}: {wouldDo: WouldDo}, ruler: Ruler): Wording {
+  const text = writeLength(wouldDo.mm, ruler)
+  return {
+    message: `this screw of the top lies under the neck, where no screwdriver reaches it and the top stays on; ${writeLength(Math.abs(wouldDo.mm), ruler)} off the centre line would do`,
+    expected: only(text),
+  }
+}

@@ -40,14 +40,15 @@ describe('a neck that ends at the box', () => {
   test('one screw in the middle of its end holds the moment over its own distance to that edge', () => {
     const {fasteners, tensionTotalN} = endOf({'screws.1.off': '[0]'}).plan
     // The neck is 1 in thick: its middle lies 1/2 in below the face, 1/4 in below the edge.
-    expect(fasteners!.map(({loadN}) => loadN)).toEqual([
+    expect(fasteners!.filter(({joinsNeck}) => joinsNeck).map(({loadN}) => loadN)).toEqual([
       expect.closeTo(turning(tensionTotalN!) / (inch / 4), 6),
     ])
   })
 
   test('two screws side by side share it', () => {
     const {fasteners, tensionTotalN} = endOf().plan
-    for (const {loadN} of fasteners!) expect(loadN).toBeCloseTo(turning(tensionTotalN!) / (inch / 4) / 2, 6)
+    for (const {loadN} of fasteners!.filter(({joinsNeck}) => joinsNeck))
+      expect(loadN).toBeCloseTo(turning(tensionTotalN!) / (inch / 4) / 2, 6)
   })
 
   test('of two, one over the other, the lower is drawn harder, as it opens further', () => {
@@ -271,9 +272,9 @@ describe('the end block', () => {
       name: 'end block',
       wood: 'beech',
     })
-    expect(plan.work!.find(({id}) => id === 'fit-blocks')!.stations.map(stationName)).toEqual([
+    expect(plan.work!.find(({id}) => id === 'fit-blocks')!.stations.map(stationName)).toContain(
       'end block, middle',
-    ])
+    )
     expect(problems.filter(({severity}) => severity !== 'remark')).toEqual([])
   })
 

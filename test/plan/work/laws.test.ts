@@ -46,10 +46,13 @@ law('every hole is drilled in one step', ({holes = []}, work) => {
 })
 
 law('every screw is driven, or else neck and box are glued', ({fasteners = []}, work) => {
+  const ofTop = fasteners.filter(({holdsTop}) => holdsTop).length
+  const others = fasteners.length - ofTop
   for (const {facts} of work) {
+    if (facts.of === 'fasten-top' && ofTop > 0) expect(facts.setting?.screws.count).toBe(ofTop)
     if (facts.of !== 'fasten') continue
-    expect(facts.by).toBe(fasteners.length > 0 ? 'screws' : 'glue')
-    if (fasteners.length > 0) expect(facts.setting?.screws?.count).toBe(fasteners.length)
+    expect(facts.by).toBe(fasteners.some(({joinsNeck}) => joinsNeck) ? 'screws' : 'glue')
+    if (others > 0) expect(facts.setting?.screws?.count).toBe(others)
   }
 })
 
