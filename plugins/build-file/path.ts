@@ -22,9 +22,10 @@ export const isWritten = (value: object): value is Written => typeof (value as W
 /** Find what stands at a dotted path of a build's values: a value, a record or a list; undefined where nothing does. */
 export function valueAt(values: object, path: string): unknown {
   let at: unknown = values
-  for (const step of path.split('.')) {
+  for (let from = 0, dot = 0; dot >= 0; from = dot + 1) {
     if (typeof at !== 'object' || at === null) return undefined
-    at = ownAt(at as Tree, keyOf(at, step))
+    dot = path.indexOf('.', from)
+    at = ownAt(at as Tree, keyOf(at, dot < 0 ? path.slice(from) : path.slice(from, dot)))
   }
   return at
 }
@@ -90,12 +91,12 @@ function keyOf(at: object, step: string): string {
  */
 export function kindAt(path: string, kind: Kind = buildSchema): Kind | undefined {
   if (path === '') return kind
-  const [head = '', ...rest] = path.split('.')
-  const tail = rest.join('.')
+  if (kind.is === 'either') return kindAt(path, kind.first) ?? kindAt(path, kind.second)
+  const dot = path.indexOf('.')
+  const [head, tail] = dot < 0 ? [path, ''] : [path.slice(0, dot), path.slice(dot + 1)]
   if (kind.is === 'record')
     return Object.hasOwn(kind.fields, head) ? kindAt(tail, kind.fields[head]) : undefined
   if (kind.is === 'list') return kindAt(tail, kind.item)
-  if (kind.is === 'either') return kindAt(path, kind.first) ?? kindAt(path, kind.second)
   return undefined
 }
 

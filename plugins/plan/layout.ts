@@ -64,12 +64,15 @@ export function planLayout({values, units, rulerMm}: Settled, marked: Marked): S
   const headMm = values.head?.length?.mm
   const lengthMm = marked.neckLengthMm ?? values.neck?.length?.mm
   const tailMm = headMm === undefined || lengthMm === undefined ? undefined : lengthMm - headMm
+  const ruler = {units, rulerMm}
   return places(values, marked, tailMm)
-    .map((place): Station => {
-      const {stationMm} = place
-      const mark = nearestMark(stationMm, {units, rulerMm})
+    .map(({what, stationMm, offMm, proposed}): Station => {
+      const mark = nearestMark(stationMm, ruler)
       return {
-        ...place,
+        what,
+        stationMm,
+        offMm,
+        proposed,
         fromHeadMm: headMm === undefined ? undefined : stationMm + headMm,
         fromTailMm: tailMm === undefined ? undefined : tailMm - stationMm,
         mark: mark.text,

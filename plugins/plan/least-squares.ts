@@ -40,13 +40,10 @@ function dampedStep(
   damping: number,
 ) {
   const slopes = at.map((_, i) => {
-    const [up, down] = [stepMm, -stepMm].map((by) =>
-      errorsOf(at.map((value, k) => (k === i ? value + by : value))),
-    )
-    return errors.map((_, row) => (up![row]! - down![row]!) / (2 * stepMm))
+    const up = errorsOf(at.map((value, k) => (k === i ? value + stepMm : value)))
+    const down = errorsOf(at.map((value, k) => (k === i ? value - stepMm : value)))
+    return errors.map((_, row) => (up[row]! - down[row]!) / (2 * stepMm))
   })
-  const dot = (a: readonly number[], b: readonly number[]) =>
-    a.reduce((sum, one, row) => sum + one * b[row]!, 0)
   const down = slopes.map((slope) => -dot(slope, errors))
   const [first, second] = slopes
   const a = dot(first!, first!) * (1 + damping)
@@ -55,6 +52,12 @@ function dampedStep(
   const d = dot(second, second) * (1 + damping)
   const determinant = a * d - b * b
   return [(d * down[0]! - b * down[1]!) / determinant, (a * down[1]! - b * down[0]!) / determinant]
+}
+
+function dot(a: readonly number[], b: readonly number[]): number {
+  let sum = 0
+  for (let row = 0; row < a.length; row++) sum += a[row]! * b[row]!
+  return sum
 }
 
 export function sumOfSquares(values: readonly number[]): number {

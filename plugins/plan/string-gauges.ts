@@ -156,15 +156,13 @@ function commonGauges({gauge, core, wrap, material}: StringValues, units: 'in' |
   const ownCore = core && !core.assumed ? core : undefined
   const mustBeWound = Boolean(ownCore || (wrap && !wrap.assumed))
   const isSaid = material !== undefined && !material.assumed
-  const plain = mustBeWound
-    ? []
-    : plainGaugesIn[name].filter((gaugeIn) => gaugeIn <= steelWithoutWordIn || isSaid)
-  const wound: readonly number[] = isSoft ? woundSoftGaugesIn : name === 'steel' ? woundGaugesIn : []
+  const {plain, softWound, steelWound} = sold[units]
+  const mostMm = isSaid ? Number.POSITIVE_INFINITY : steelWithoutWordIn * inchMm + sameMm
+  const leastMm = ownCore ? ownCore.mm + 2 * thinnestWrapIn * inchMm : 0
+  const wound = isSoft ? softWound : name === 'steel' ? steelWound : []
   return [
-    ...plain.map((gaugeIn) => gaugeOf(gaugeIn, false, units)),
-    ...wound
-      .map((gaugeIn) => gaugeOf(gaugeIn, true, units))
-      .filter(({mm}) => !ownCore || ownCore.mm + 2 * thinnestWrapIn * inchMm <= mm),
+    ...(mustBeWound ? [] : plain[name].filter(({mm}) => mm <= mostMm)),
+    ...wound.filter(({mm}) => mm >= leastMm),
   ].filter((one) => one.wound !== gauge?.wound || Math.abs(one.mm - gauge.mm) > sameMm)
 }
 
@@ -176,6 +174,21 @@ function gaugeOf(gaugeIn: number, wound: boolean, units: 'in' | 'mm'): CommonGau
   }
   const figure = gaugeIn.toFixed(4).replace(/^0/, '').replace(/0$/, '')
   return {text: figure + (wound ? 'w' : ''), mm: gaugeIn * inchMm, wound}
+}
+
+/** What shops have, as a build of either unit would write it. */
+const sold = {in: soldIn('in'), mm: soldIn('mm')}
+
+function soldIn(units: 'in' | 'mm') {
+  const gauges = (sizesIn: readonly number[], wound: boolean) =>
+    sizesIn.map((gaugeIn) => gaugeOf(gaugeIn, wound, units))
+  const materials = Object.keys(plainGaugesIn) as (keyof typeof plainGaugesIn)[]
+  const plain = Object.fromEntries(materials.map((name) => [name, gauges(plainGaugesIn[name], false)]))
+  return {
+    plain: plain as Record<(typeof materials)[number], CommonGauge[]>,
+    softWound: gauges(woundSoftGaugesIn, true),
+    steelWound: gauges(woundGaugesIn, true),
+  }
 }
 
 /** What this string would be made of at another gauge, all else as the file says or as is usual. */

@@ -30,10 +30,10 @@ export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined
     const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
     const wood = own.wood?.value
     // A head's plate only weighs.
-    const isKnown = keys.at(-1) === 'plate' && own.density ? true : woodOf(wood, own) !== undefined
-    if (wood !== undefined && !(wood === 'any' && keys[0] === 'parts') && !isKnown) {
+    const onlyWeighs = keys.at(-1) === 'plate' && own.density
+    const mayBeAny = wood === 'any' && keys[0] === 'parts'
+    if (wood !== undefined && !mayBeAny && !onlyWeighs && !woodOf(wood, own))
       found.push({path: [...keys, 'wood'].join('.'), wood, nearest: nearest(wood, names)})
-    }
     for (const [key, value] of Object.entries(tree)) {
       if (keys.length === 0 && ownWords.includes(key)) continue
       if (Array.isArray(value)) {

@@ -1,3 +1,5 @@
+import {hypotenuse} from '../fretted-string.ts'
+
 export interface Rectangle {
   fromMm: number
   toMm: number
@@ -27,7 +29,7 @@ export function rectangle(stationMm: number, offMm: number, lengthMm: number, wi
 export function gapToRectangle({stationMm, offMm, diameterMm}: Circle, area: Rectangle): number {
   const along = Math.max(area.fromMm - stationMm, stationMm - area.toMm)
   const across = Math.max(area.leftMm - offMm, offMm - area.rightMm)
-  const outside = Math.hypot(Math.max(along, 0), Math.max(across, 0))
+  const outside = hypotenuse(Math.max(along, 0), Math.max(across, 0))
   return outside + Math.min(Math.max(along, across), 0) - diameterMm / 2
 }
 
@@ -44,5 +46,5 @@ export function gapToSides({stationMm, offMm, diameterMm}: Circle, area: Rectang
 
 /** Measure between the rims of two round holes, in mm; negative where they meet. */
 export function gapBetween(a: Circle, b: Circle): number {
-  return Math.hypot(a.stationMm - b.stationMm, a.offMm - b.offMm) - (a.diameterMm + b.diameterMm) / 2
+  return hypotenuse(a.stationMm - b.stationMm, a.offMm - b.offMm) - (a.diameterMm + b.diameterMm) / 2
 }

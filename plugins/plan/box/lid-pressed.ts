@@ -2,7 +2,9 @@ import {strengthPart} from '../neck/inside-neck.ts'
 import type {Wood} from '../woods.ts'
 import {lidPlate, lidWood, type Make} from './lid-bending.ts'
 import type {OnLid, StringsOn} from './lid-load.ts'
-import {type Given, heldPlate, loosePlate, type Plate, type PlateLoad} from './plate.ts'
+import {heldPlate} from './held-plate.ts'
+import {loosePlate} from './loose-plate.ts'
+import type {Given, Plate, PlateLoad} from './plate.ts'
 
 /** A top and what presses it. */
 export interface LidTried {

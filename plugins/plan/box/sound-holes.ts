@@ -65,13 +65,14 @@ export function planSoundHoles(
 ): {soundHoles: SoundHole[] | undefined; conflicts: Conflict[]} {
   const {place, outside} = view
   if (!place) return {soundHoles: undefined, conflicts: []}
+  const gapsAround = gaugeAround(view)
   const holes: SoundHole[] = []
   const conflicts: Conflict[] = []
   for (const [i, hole] of (values.box?.holes ?? []).entries()) {
     const stationMm = stationOf(hole, place)
     if (stationMm === undefined || !hole.diameter) continue
     const circle = {stationMm, offMm: hole.off?.mm ?? 0, diameterMm: hole.diameter.mm}
-    const gaps = gapsAround(circle, holes, view)
+    const gaps = gapsAround(circle, holes)
     const of = `box.holes.${i + 1}`
     const near = tooNear(gaps)
     if (near.length > 0) {
@@ -81,7 +82,7 @@ export function planSoundHoles(
         originMm: hole.at ? 0 : place.atMm,
         rulerMm,
         reachMm: outside?.lengthMm ?? 0,
-        isClear: (moved) => tooNear(gapsAround(moved, holes, view)).length === 0,
+        isClear: (moved) => tooNear(gapsAround(moved, holes)).length === 0,
       })
       conflicts.push(...near.map((one) => ({...one, of, wouldDo})))
     }
@@ -96,37 +97,43 @@ export function planSoundHoles(
   return {soundHoles: holes.length ? holes : undefined, conflicts}
 }
 
-/** Measure from a sound hole's rim to all that is around it (mm). */
-function gapsAround(hole: Circle, earlier: readonly SoundHole[], view: TopView): Gaps {
-  const {place, outside, neck, taper, blocks = [], bridge, bridgeSeat} = view
-  const to = (area: Rectangle | undefined, needsMm: number): Gap | undefined =>
-    area && {gapMm: gapToRectangle(hole, area), needsMm}
-  const block = nearest(blocks.map((one) => ({of: one.of, gapMm: gapToRectangle(hole, outlineOf(one))})))
-  const other = nearest(earlier.map((one) => ({of: one.of, gapMm: gapBetween(hole, one)})))
-  return {
-    edge: place &&
-      outside && {
-        gapMm: gapToSides(
-          hole,
-          rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm),
-        ),
-        needsMm: outside.sidesMm + soundHoleKeepsMm.wall,
-      },
-    neck: to(place && neckOutline(hole, place.atMm, neck?.tailMm, taper), soundHoleKeepsMm.neck),
-    block: block && {...block, needsMm: soundHoleKeepsMm.block},
-    earlier: other && {...other, needsMm: soundHoleKeepsMm.hole},
-    bridge: to(
-      bridge && bridgeSeat && rectangle(bridge.stationMm, 0, bridgeSeat.footMm, bridgeSeat.lengthMm),
-      0,
-    ),
+/** Measures from a sound hole's rim to all that is around it (mm). */
+type Gauge = (hole: Circle, earlier: readonly SoundHole[]) => Gaps
+
+function gaugeAround({place, outside, neck, taper, blocks = [], bridge, bridgeSeat}: TopView): Gauge {
+  const top =
+    place &&
+    outside &&
+    rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm)
+  const edgeNeedsMm = (outside?.sidesMm ?? 0) + soundHoleKeepsMm.wall
+  const foot =
+    bridge && bridgeSeat && rectangle(bridge.stationMm, 0, bridgeSeat.footMm, bridgeSeat.lengthMm)
+  const stand = blocks.map((one) => ({of: one.of, area: outlineOf(one)}))
+  return (hole, earlier) => {
+    const to = (area: Rectangle | undefined, needsMm: number): Gap | undefined =>
+      area && {gapMm: gapToRectangle(hole, area), needsMm}
+    const block = nearest(stand.map(({of, area}) => ({of, gapMm: gapToRectangle(hole, area)})))
+    const other = nearest(earlier.map((one) => ({of: one.of, gapMm: gapBetween(hole, one)})))
+    return {
+      edge: top && {gapMm: gapToSides(hole, top), needsMm: edgeNeedsMm},
+      neck: to(place && neckOutline(hole, place.atMm, neck?.tailMm, taper), soundHoleKeepsMm.neck),
+      block: block && {of: block.of, gapMm: block.gapMm, needsMm: soundHoleKeepsMm.block},
+      earlier: other && {of: other.of, gapMm: other.gapMm, needsMm: soundHoleKeepsMm.hole},
+      bridge: to(foot, 0),
+    }
   }
 }
 
-/** Say how much wood a hole has around it beyond what it must keep from all that is there (mm); negative: too little. */
-export function roomAround(hole: Circle, view: TopView): number {
-  const gaps = Object.values(gapsAround(hole, [], view)) as (Gap | undefined)[]
-  return Math.min(...gaps.map((gap) => (gap ? gap.gapMm - gap.needsMm : Number.POSITIVE_INFINITY)))
+/** Tells how much wood a hole has around it beyond what it must keep from all that is there (mm); negative: too little. */
+export function roomAround(view: TopView): (hole: Circle) => number {
+  const gapsAround = gaugeAround(view)
+  return (hole) => {
+    const {edge, neck, block, bridge} = gapsAround(hole, [])
+    return Math.min(roomOf(edge), roomOf(neck), roomOf(block), roomOf(bridge))
+  }
 }
+
+const roomOf = (gap: Gap | undefined) => (gap ? gap.gapMm - gap.needsMm : Number.POSITIVE_INFINITY)
 
 /** List what a sound hole is too near to. */
 function tooNear({edge, neck, block, earlier, bridge}: Gaps): Omit<Conflict, 'of'>[] {

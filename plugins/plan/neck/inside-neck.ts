@@ -106,17 +106,16 @@ function leastInside(
   if (!stiffness) return {mm: usualLeastMm, because: 'practice'}
   const marks = Math.floor(mostMm / rulerMm + 1e-6)
   const left = (mark: number) => deepened(model, mark * rulerMm)
-  const least = (does: (other: NeckModel, cut: Cutter) => boolean) => {
-    const mark = leastMark([1, marks], (one) => does(left(one), cutNeck(left(one))))
-    return mark === undefined ? undefined : mark * rulerMm
-  }
-  const strong = least((other, cut) => holds(stretchOf(other, cut, load)))
+  const isStrong = (other: NeckModel) => holds(stretchOf(other, cutNeck(other), load))
+  const isStiff = (other: NeckModel) => stiffness(other, cutNeck(other))?.isEnough === true
+  const strong = leastMark([1, marks], (mark) => isStrong(left(mark)))
   if (strong === undefined) return {mm: undefined, because: 'strength'}
-  const stiff = least((other, cut) => stiffness(other, cut)?.isEnough === true)
-  if (stiff !== undefined) return {mm: Math.max(strong, stiff), because: strong >= stiff ? 'strength' : 'bow'}
+  if (isStiff(left(strong))) return {mm: strong * rulerMm, because: 'strength'}
+  const stiff = leastMark([strong + 1, marks], (mark) => isStiff(left(mark)))
+  if (stiff !== undefined) return {mm: stiff * rulerMm, because: 'bow'}
   const [now, uncut] = [model, left(marks)].map((other) => stiffness(other, cutNeck(other))?.reliefMm)
   if (now !== undefined && uncut !== undefined && now > 2 * uncut) return {mm: undefined, because: 'bow'}
-  return {mm: strong, because: 'strength'}
+  return {mm: strong * rulerMm, because: 'strength'}
 }
 
 /** Say what the file would have to say for so much (mm) to be left inside: the thickness there, or less daylight. */

@@ -38,7 +38,7 @@ export const proposeHole: Propose = (settled, around) => {
     if (hz === undefined) return Number.POSITIVE_INFINITY
     return Math.abs(centsOf(hz / targetHz))
   }
-  const [one, two] = [roomiest(view, 1, settled), roomiest(view, 2, settled)]
+  const {one, two} = roomiest(view, settled)
   const [best] = soundHoleBits[settled.units]
     .map((text) => sizeOf(text, text, settled))
     .flatMap((bit) => [
@@ -74,23 +74,29 @@ interface Place {
   farMm: number
 }
 
-/** Find where a hole, or one of two beside the centre line, has most room (mm). */
-function roomiest(view: TopView, count: number, {rulerMm}: Settled): Place | undefined {
+/** Find where one hole, and where one of two beside the centre line, has most room (mm). */
+function roomiest(view: TopView, {rulerMm}: Settled): {one?: Place | undefined; two?: Place | undefined} {
   const {place, outside, bridge} = view
-  if (!place || !outside) return undefined
+  if (!place || !outside) return {}
   const {lengthMm, widthMm} = outside
   const wishMm = Math.min((bridge?.stationMm ?? place.atMm + lengthMm / 2) - place.atMm, lengthMm) / 2
-  let best: Place | undefined
+  const roomAt = roomAround(view)
+  const along = marks(0, lengthMm, rulerMm)
+  let [one, two]: (Place | undefined)[] = []
   for (const offMm of marks(0, widthMm / 2, rulerMm))
-    for (const alongMm of marks(0, lengthMm, rulerMm)) {
-      const aroundMm = roomAround({stationMm: place.atMm + alongMm, offMm, diameterMm: 0}, view)
-      const roomMm = count === 1 ? aroundMm : Math.min(aroundMm, offMm - soundHoleKeepsMm.hole / 2)
-      const farMm = Math.abs(alongMm - wishMm)
-      const isAlike = best !== undefined && Math.abs(roomMm - best.roomMm) < alikeMm
-      if (!best || (isAlike ? farMm < best.farMm : roomMm > best.roomMm))
-        best = {alongMm, offMm, roomMm, farMm}
+    for (const alongMm of along) {
+      const roomMm = roomAt({stationMm: place.atMm + alongMm, offMm, diameterMm: 0})
+      const here = {alongMm, offMm, roomMm, farMm: Math.abs(alongMm - wishMm)}
+      one = roomier(one, here)
+      two = roomier(two, {...here, roomMm: Math.min(roomMm, offMm - soundHoleKeepsMm.hole / 2)})
     }
-  return best
+  return {one, two}
+}
+
+function roomier(best: Place | undefined, here: Place): Place {
+  if (!best) return here
+  const isAlike = Math.abs(here.roomMm - best.roomMm) < alikeMm
+  return (isAlike ? here.farMm < best.farMm : here.roomMm > best.roomMm) ? here : best
 }
 
 /** List places on marks of the ruler from one place to another (mm). */

@@ -20,13 +20,14 @@ export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
     for (const id of after) followers.get(id)!.push(at)
     return after.length
   })
-  const settings = drafts.map(({facts}) => JSON.stringify(facts.setting))
+  const settings: string[] = []
+  const settingOf = (at: number) => (settings[at] ??= JSON.stringify(drafts[at]!.facts.setting) ?? '')
   const order: PlacedStep[] = []
   let last = -1
   while (order.length < steps.length) {
     const next = choose(open, (at) => {
       if (drafts[at]!.tool !== drafts[last]?.tool) return 0
-      return settings[at] === settings[last] ? 2 : 1
+      return settingOf(at) === settingOf(last) ? 2 : 1
     })
     if (next < 0) throw new Error(`The steps ${waiting(drafts, open).join(', ')} wait for each other.`)
     open[next] = -1
