@@ -1,6 +1,6 @@
 import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
 import type {HoleBit} from '../plan/bits.ts'
-import type {AsWritten, StepFacts} from '../plan/work/step.ts'
+import type {AsWritten, StepFacts} from '../plan/work/step-facts.ts'
 import {bitName} from './holes.ts'
 import {type Ruler, saddleRuler} from './lengths.ts'
 import {behindNut} from './sides.ts'

@@ -1,4 +1,4 @@
-import type {BareFace} from '../plan/work/step.ts'
+import type {BareFace} from '../plan/work/step-facts.ts'
 import {inWords} from './quantities.ts'
 import {bitsInWords, clampsOn, type WordsOf} from './step-writing.ts'
 

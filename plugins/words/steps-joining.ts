@@ -1,4 +1,4 @@
-import type {AsWritten, DrivenScrews, StepFacts} from '../plan/work/step.ts'
+import type {AsWritten, DrivenScrews, StepFacts} from '../plan/work/step-facts.ts'
 import {inWords} from './quantities.ts'
 import {inRow, type WordsOf} from './step-writing.ts'
 

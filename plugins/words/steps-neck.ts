@@ -1,4 +1,4 @@
-import type {SawnPart} from '../plan/work/step.ts'
+import type {SawnPart} from '../plan/work/step-facts.ts'
 import {inchMm} from '../tables/units.ts'
 import {plainName} from './cut-list.ts'
 import {bitsInWords, clampsOn, inRow, type WordsOf, type Writing} from './step-writing.ts'

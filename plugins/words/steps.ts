@@ -1,5 +1,6 @@
 import type {Plan} from '../plan/plan.ts'
-import type {Step, StepFacts, Tool} from '../plan/work/step.ts'
+import type {Step, Tool} from '../plan/work/step.ts'
+import type {StepFacts} from '../plan/work/step-facts.ts'
 import {namesOf} from '../tables/work-kinds.ts'
 import type {Ruler} from './lengths.ts'
 import {hoursInWords, number} from './quantities.ts'

@@ -1,5 +1,6 @@
 import {givenBlocks} from '../box/box-blocks.ts'
-import {glueWait, holesOn, partsOf, type StepDraft, type WorkFacts, type WorkGroup} from './step.ts'
+import type {StepDraft} from './step.ts'
+import {glueWait, holesOn, partsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 /** Until damp wood is dry again (h): common practice, no source. */
 const dryH = 24

@@ -1,7 +1,8 @@
 import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {placeOf} from '../cautions/bench-facts.ts'
 import type {Caution} from '../cautions.ts'
-import type {StepDraft, WorkFacts} from './step.ts'
+import type {StepDraft} from './step.ts'
+import type {WorkFacts} from './work-facts.ts'
 
 const rows: Readonly<Record<string, HazardRow | undefined>> = hazards
 

@@ -1,5 +1,6 @@
-import {glueWait, partsOf, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import type {StepDraft} from './step.ts'
 import {struckLines} from './stock-steps.ts'
+import {glueWait, partsOf, stationsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 /** Glue on what comes after the scarf, plane the sides, round the back. */
 export const faceSteps: WorkGroup = (facts) => [

@@ -1,5 +1,6 @@
 import {type FinishRow, finishWaits, usualFinish} from '../../tables/waits.ts'
-import {bareFaces, named, type StepDraft, type WorkGroup} from './step.ts'
+import type {StepDraft} from './step.ts'
+import {bareFaces, named, type WorkGroup} from './work-facts.ts'
 
 const ready = ['sand', 'burn-marks', 'mark-lines', 'drill-neck-dots']
 

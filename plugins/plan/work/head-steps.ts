@@ -1,13 +1,6 @@
-import {
-  glueWait,
-  holesOn,
-  partsOf,
-  type StepDraft,
-  stationsOf,
-  type WorkFacts,
-  type WorkGroup,
-} from './step.ts'
+import type {StepDraft} from './step.ts'
 import {struckLines} from './stock-steps.ts'
+import {glueWait, holesOn, partsOf, stationsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 /** Saw and glue the scarf, glue a plate on, shape the head and drill it. */
 export const headSteps: WorkGroup = (facts) => [

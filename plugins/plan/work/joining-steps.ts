@@ -1,12 +1,5 @@
-import {
-  drivenIn,
-  glueWait,
-  isGluedOn,
-  partsOf,
-  type StepDraft,
-  type WorkFacts,
-  type WorkGroup,
-} from './step.ts'
+import type {StepDraft} from './step.ts'
+import {drivenIn, glueWait, isGluedOn, partsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 const finished = ['sand', 'stain*', 'finish-*', 'burn-marks', 'mark-lines', 'drill-neck-dots', 'fret-ends']
 

@@ -1,6 +1,7 @@
 import type {StationKind} from '../layout.ts'
-import {holesOn, type StepDraft, stationsOf, type WorkFacts, type WorkGroup} from './step.ts'
+import type {StepDraft} from './step.ts'
 import {struckLines} from './stock-steps.ts'
+import {holesOn, stationsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 /** Mark out and drill the neck; saw the slots and press frets in, or burn the lines. */
 export const lineSteps: WorkGroup = (facts) => [

@@ -1,14 +1,7 @@
 import type {Part} from '../design-parts.ts'
-import {
-  glueWait,
-  type PlanedLayer,
-  partsOf,
-  type SawnPart,
-  type StepDraft,
-  type TrimmedPart,
-  type WorkFacts,
-  type WorkGroup,
-} from './step.ts'
+import type {StepDraft} from './step.ts'
+import type {PlanedLayer, SawnPart, TrimmedPart} from './step-facts.ts'
+import {glueWait, partsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
 
 /** One clamp for so much of a joint (mm): common practice, no source. */
 const clampEveryMm = 150

@@ -9,8 +9,9 @@ import {headSteps} from './head-steps.ts'
 import {inOrder, type PlacedStep} from './in-order.ts'
 import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
-import {type Design, named, type Step, type StepDraft, type WorkGroup, workFacts} from './step.ts'
+import type {Step, StepDraft} from './step.ts'
 import {stockSteps} from './stock-steps.ts'
+import {type Design, named, type WorkGroup, workFacts} from './work-facts.ts'
 
 /** How long the waits take, in hours. */
 export interface WorkTime {
