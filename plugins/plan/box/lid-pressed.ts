@@ -1,8 +1,8 @@
 import {strengthPart} from '../neck/inside-neck.ts'
 import type {Wood} from '../woods.ts'
+import {heldPlate} from './held-plate.ts'
 import {lidPlate, lidWood, type Make} from './lid-bending.ts'
 import type {OnLid, StringsOn} from './lid-load.ts'
-import {heldPlate} from './held-plate.ts'
 import {loosePlate} from './loose-plate.ts'
 import type {Given, Plate, PlateLoad} from './plate.ts'
 

@@ -102,12 +102,9 @@ type Gauge = (hole: Circle, earlier: readonly SoundHole[]) => Gaps
 
 function gaugeAround({place, outside, neck, taper, blocks = [], bridge, bridgeSeat}: TopView): Gauge {
   const top =
-    place &&
-    outside &&
-    rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm)
+    place && outside && rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm)
   const edgeNeedsMm = (outside?.sidesMm ?? 0) + soundHoleKeepsMm.wall
-  const foot =
-    bridge && bridgeSeat && rectangle(bridge.stationMm, 0, bridgeSeat.footMm, bridgeSeat.lengthMm)
+  const foot = bridge && bridgeSeat && rectangle(bridge.stationMm, 0, bridgeSeat.footMm, bridgeSeat.lengthMm)
   const stand = blocks.map((one) => ({of: one.of, area: outlineOf(one)}))
   return (hole, earlier) => {
     const to = (area: Rectangle | undefined, needsMm: number): Gap | undefined =>
