@@ -1,17 +1,12 @@
 import {readFile} from 'node:fs/promises'
 import {basename} from 'node:path'
-import type {MendReading} from '../../plugins/build-file/heal/mend.ts'
-import {inOrder, readBuild, readJournal, readRack} from '../../plugins/build-file/read.ts'
-import {checks} from '../../plugins/checks/checks.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
-import {settle} from '../../plugins/plan/settle.ts'
-import {readBody} from '../../plugins/syntax/body.ts'
 import {plainJson} from '../../plugins/words/printed-plan.ts'
 import {asCalled} from '../called.ts'
 import {type Found, findFile, notThere} from '../journal/find-file.ts'
 import type {BuildFile} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readOne} from '../journal/read-one.ts'
+import {textReader} from '../journal/read-text.ts'
 import {readSettings, settingsFiles} from '../journal/settings.ts'
 import type {FileProblems} from '../site-data.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
@@ -66,24 +61,7 @@ async function named(file: string): Promise<FileProblems> {
 /** Mend a file; what is left is then looked at like any other. */
 async function mend({build: {path, file, slug}, journalFolder}: Named): Promise<void> {
   const {settings: journal} = await readSettings(journalFolder)
-  const name = basename(path)
-  const read = (text: string): MendReading => {
-    if (name === 'journal.yaml') {
-      const {settings: values, problems} = readJournal(text)
-      return {problems, values}
-    }
-    if (name === 'rack.yaml') {
-      const {pieces, problems} = readRack(text, journal)
-      // The rack is one list: its items go by the dash that they begin with.
-      return {problems, values: {'-': pieces}}
-    }
-    const {build, problems} = readBuild(text, {slug, journal, body: readBody})
-    const settled = settle(build, journal)
-    return {
-      problems: inOrder([...problems, ...checks(settled, planBuild(settled, {journal, pieces: []}))]),
-      values: build.values,
-    }
-  }
+  const read = textReader(basename(path), slug, journal)
   const say = values.json ? () => {} : (line: string) => console.log(line)
   await mendFile({path, file, read, asks: Boolean(values['mend-ask']) && !values.json, say})
 }

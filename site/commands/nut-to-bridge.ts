@@ -10,6 +10,7 @@ const commands: Readonly<Record<string, () => Promise<unknown>>> = {
   check: () => import('./check.ts'),
   plan: () => import('./plan.ts'),
   new: () => import('./new.ts'),
+  editor: () => import('./editor.ts'),
 }
 const usage = `nut-to-bridge new --empty   begins a journal here: builds/, with its settings
 nut-to-bridge new SLUG      a new build file, ready to fill
@@ -17,6 +18,7 @@ nut-to-bridge start         shows the journal while you write
 nut-to-bridge build         writes the site to _site/
 nut-to-bridge check         looks at every build of the journal
 nut-to-bridge plan FILE     prints the plan of one build file as JSON
+nut-to-bridge editor        tells an editor about a build while you type
 
 Each says more with --help. The journal is the folder builds/ of where you are; nothing else is touched.`
 

@@ -12,6 +12,7 @@ import {
 } from 'node:fs'
 import {tmpdir} from 'node:os'
 import {dirname, join, resolve} from 'node:path'
+import {pathToFileURL} from 'node:url'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {readsDifferently} from '../../site/journal/last-version.ts'
 import '../support/slow.ts'
@@ -67,6 +68,7 @@ function node(...words: string[]) {
   return {status, stdout, stderr}
 }
 const run = (...words: string[]) => node(bin, ...words)
+const built = expect.stringMatching(/^1 build on \d+ pages in _site\/\n$/)
 const builds = () =>
   readdirSync(join(home, 'builds')).map((name) => [name, readFileSync(join(home, 'builds', name), 'utf8')])
 
@@ -101,7 +103,7 @@ describe('a journal of one’s own', () => {
   })
   test('is built, with all that its pages need', () => {
     const before = builds()
-    expect(run('build')).toMatchObject({status: 0, stdout: '1 build on 16 pages in _site/\n', stderr: ''})
+    expect(run('build')).toMatchObject({status: 0, stdout: built, stderr: ''})
     const page = readFileSync(join(home, '_site/builds/gull-box/index.html'), 'utf8')
     const style = /href="(\/assets\/style[^"]*)"/.exec(page)![1]!
     expect(readFileSync(join(home, '_site', style), 'utf8')).toContain('.woff2')
@@ -130,7 +132,7 @@ describe('a journal of one’s own', () => {
     const first = run('build').stdout
     expect(first).toContain('This is version 99.0.0; this journal was last made by')
     expect(first).toContain('What reads differently:\n- A bare angle is in degrees.\n')
-    expect(run('build').stdout).toBe('1 build on 16 pages in _site/\n')
+    expect(run('build').stdout).toEqual(built)
     expect(builds()).toEqual(before)
     writeFileSync(file, JSON.stringify(written))
   })
@@ -151,6 +153,36 @@ process.stdout.write(planJson(plan, [...problems, ...checks(settled, plan)]))
 `,
     )
     expect(node('library.mjs')).toEqual(printed)
+  })
+  test('the README’s command for an editor tells of a text that is typed', async () => {
+    const [, settings] = /^```json\n(.*?)^```/ms.exec(readFileSync('README.md', 'utf8'))!
+    const {command, args} = JSON.parse(settings!).languageserver['nut-to-bridge']
+    expect([command, args.slice(0, 1)]).toEqual(['npx', ['nut-to-bridge']])
+    const server = spawn(process.execPath, [bin, ...args.slice(1)], {cwd: home})
+    const uri = (path: string) => pathToFileURL(join(home, path)).href
+    const send = (message: object) => {
+      const text = JSON.stringify({jsonrpc: '2.0', ...message})
+      server.stdin.write(`Content-Length: ${Buffer.byteLength(text)}\r\n\r\n${text}`)
+    }
+    const told = new Promise<string>((done) => {
+      let all = ''
+      server.stdout.on('data', (text: Buffer) => {
+        all += text
+        if (/publishDiagnostics.*\}$/s.test(all)) done(all)
+      })
+    })
+    const workspaceFolders = [{uri: uri('.'), name: 'journal'}]
+    send({
+      id: 1,
+      method: 'initialize',
+      params: {processId: null, rootUri: null, capabilities: {}, workspaceFolders},
+    })
+    send({method: 'initialized', params: {}})
+    const text = '---\ntitle: A\nscale: 24 inn\n---\n'
+    const textDocument = {uri: uri('builds/gull-box.md'), languageId: 'markdown', version: 1, text}
+    send({method: 'textDocument/didOpen', params: {textDocument}})
+    expect(await told).toContain('"data":{"expected":["24 in"]}')
+    server.kill()
   })
   test('the README’s ten lines give a page in any pipeline', () => {
     const block = fromReadme('js')
