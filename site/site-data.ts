@@ -4,7 +4,7 @@ import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {Lot} from '../plugins/plan/context.ts'
 import type {Effects} from '../plugins/plan/effects.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
-import type {RackPiece} from '../plugins/plan/rack.ts'
+import type {RackContext, RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
 import type {Artefact} from './page.ts'
 import type {Picture} from './pictures/picture.ts'
@@ -50,6 +50,8 @@ export interface SiteBuild {
   relatives: Relatives
   /** What its changes on the one that it was copied from come to. */
   effects?: Effects | undefined
+  /** What stands on the rack for it; no draft is named. */
+  rack: RackContext
   isDraft: boolean
   made: MadeBuild
   cover?: Picture | undefined

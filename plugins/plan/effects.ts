@@ -81,7 +81,8 @@ function unitOf(path: string, {values: old}: Build, {values}: Build): string {
   return ends < 0 ? path : steps.slice(0, ends).join('.')
 }
 
-function feltOf({tensionTotalN, action, bridge, scale, box, neck}: Plan): Felt {
+/** Gather what is felt of a plan. */
+export function feltOf({tensionTotalN, action, bridge, scale, box, neck}: Plan): Felt {
   const last = scale?.lines?.at(-1)
   return {
     pullN: tensionTotalN,

@@ -35,9 +35,18 @@ addEventListener('afterprint', () => {
   for (const fold of opened) fold.open = false
 })
 
+/** What an address names; as it is written, where it was cut in the middle of a sign. */
+function named(hash: string): string {
+  try {
+    return decodeURIComponent(hash)
+  } catch {
+    return hash
+  }
+}
+
 /** A link into a fold, or to its name, opens it: where a browser does not by itself. */
 function unfold(): void {
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)))
+  const target = document.getElementById(named(location.hash.slice(1)))
   const isName = target?.parentElement?.localName === 'summary' || target?.localName === 'details'
   let fold = target?.closest('details')
   if (!target || !fold || (fold.open && isName)) return

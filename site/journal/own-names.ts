@@ -14,6 +14,7 @@ const ownNames: readonly string[] = [
   'index.html',
   'build.md',
   'plan.json',
+  'around.json',
   'care',
   'bench',
   'photos',

@@ -31,6 +31,8 @@ export interface PlannedBuild extends OpenBuild {
   plan: Plan
   /** The files of its folder that it names. */
   looked: LookedAt
+  /** What stands on the rack for it. */
+  rack: RackContext
 }
 
 interface Journal {
@@ -83,7 +85,7 @@ export async function planOpened(
   const around = {...near, ...(looked.troubles.length > 0 && {troubles: looked.troubles})}
   const read = {key, build, problems}
   const planned = await steps.plan({read, surroundings: around, context: {journal: settings, ...rack}})
-  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked}
+  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked, rack}
 }
 
 /** Look at what a build names around it; where this program fails at that, nothing is there, and why is told. */

@@ -12,6 +12,7 @@ const navigation = {
     ['/side-by-side/', 'Side by side'],
     ['/rack/', 'Rack'],
     ['/planned-and-measured/', 'Measured'],
+    ['/try/', 'Try'],
   ],
   below: [
     ['/rules/', 'What is checked'],

@@ -5,6 +5,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
+import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
 import type {Settled} from '../../plugins/plan/settle.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
@@ -81,6 +82,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     problems: [...told, ...faults],
     relatives,
     effects: compared.effects,
+    rack: withoutDraftsOnRack(one.rack, among.hidden),
     isDraft: build.values.publish?.value === false,
     made: {...made, faults, words: withoutDrafts(made.words, one.build, among.hidden)},
     cover,
@@ -124,6 +126,7 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     plan,
     problems: faults,
     relatives: {copies: []},
+    rack: noRack,
     isDraft: values.publish?.value === false,
     made: {
       state: '',
@@ -175,6 +178,19 @@ function withoutDrafts(words: string, build: Settled, hidden: readonly string[])
     .split(' ')
     .filter((word) => !drafts.has(word))
     .join(' ')
+}
+
+/** Leave out what is left over from drafts, and which draft used or reserves what. */
+function withoutDraftsOnRack(rack: RackContext, hidden: readonly string[]): RackContext {
+  const isShown = ({id}: {id: string}) => !hidden.some((slug) => id.startsWith(`${slug}.`))
+  return {
+    pieces: rack.pieces.filter(isShown),
+    lots: rack.lots,
+    gone: rack.gone
+      .filter(isShown)
+      .map(({by, ...one}) => (by !== undefined && hidden.includes(by) ? one : {...one, by})),
+    reserved: rack.reserved.filter(({by}) => !hidden.includes(by)),
+  }
 }
 
 /** The builds with a page that this one's page leads to. */

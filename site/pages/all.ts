@@ -13,10 +13,11 @@ import {rulesPage} from './rules.ts'
 import {sideBySidePage} from './side-by-side.ts'
 import {sitemapPage} from './sitemap.ts'
 import {sourcesPage} from './sources.ts'
+import {aroundPages, tryPages} from './try.ts'
 import {woodsPage} from './woods.ts'
 
 /** Pages of single builds, each kind a function from the journal to its pages. */
-const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages, changesPages]
+const ofBuilds = [buildPages, planPages, buildFilePages, carePages, benchPages, changesPages, aroundPages]
 
 /** Pages of the whole journal. */
 const ofTheJournal = [
@@ -26,6 +27,7 @@ const ofTheJournal = [
   sideBySidePage,
   rackPage,
   plannedAndMeasuredPage,
+  tryPages,
   rulesPage,
   woodsPage,
   sourcesPage,

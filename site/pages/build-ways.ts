@@ -8,13 +8,14 @@ export function doors(one: SiteBuild): Element {
   const ways = [
     ...(isThere(one, 'bench/') ? [['bench/', 'Bench sheet']] : []),
     ...(isThere(one, paper) ? [[paper, 'Templates']] : []),
+    [`/try/?from=${one.slug}`, 'Try'],
     ['#TakeAway', 'Take away'],
   ]
   return h('nav.doors', {ariaLabel: 'To the bench'}, [
     h(
       'ul',
       ways.map(([to = '', name]) =>
-        h('li', [h('a', {href: to.startsWith('#') ? to : `/builds/${one.slug}/${to}`}, name)]),
+        h('li', [h('a', {href: /^[#/]/.test(to) ? to : `/builds/${one.slug}/${to}`}, name)]),
       ),
     ),
   ])

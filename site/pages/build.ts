@@ -88,7 +88,8 @@ export function buildFilePages({builds}: SiteData): Page[] {
   }))
 }
 
-function frontMatterOf(text: string): string {
+/** Give a build file's front matter with its fences; empty where it has none. */
+export function frontMatterOf(text: string): string {
   const end = /^---[ \t]*$/gm
   end.lastIndex = 4
   const closing = end.exec(text)

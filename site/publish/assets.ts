@@ -7,7 +7,7 @@ const here = fileURLToPath(import.meta.url)
 const home = join(dirname(here), '..')
 
 /** The browser scripts, by the names that pages ask for. */
-const scripts = ['page', 'portfolio', 'side-by-side', 'unfold', 'live'] as const
+const scripts = ['page', 'portfolio', 'side-by-side', 'try', 'try-worker', 'unfold', 'live'] as const
 
 /** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
 export interface Assets {

@@ -1,0 +1,118 @@
+import {writeBare} from '../../plugins/build-file/quantities/write-length.ts'
+import {frameOf, widthPx} from '../../plugins/drawings/hero/frame.ts'
+import {instrumentOf} from '../../plugins/drawings/instrument/instrument.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
+import {lengthWords} from '../../plugins/words/lengths.ts'
+
+/** Something on the drawing that can be moved along the instrument. */
+export interface Handle {
+  name: HandleName
+  label: string
+  /** Where it is, from the nut line (mm), and what can be reached. */
+  mm: number
+  leastMm: number
+  mostMm: number
+  /** Where it stands on the drawing. */
+  xPx: number
+  yPx: number
+  /** Its place in words. */
+  says: string
+}
+
+export type HandleName = 'headEnd' | 'bridge' | 'boxHead' | 'boxTail' | 'tailEnd' | `post${number}`
+
+/** How the drawing is scaled, and how far apart the marks of the ruler are that handles stop at (mm). */
+export interface Scale {
+  pxPerMm: number
+  widthPx: number
+  heightPx: number
+  rulerMm: number
+}
+
+/** Find what can be moved on the drawing of a plan, and where it stands there; nothing where nothing is drawn. */
+export function handlesOf(plan: Plan): {handles: Handle[]; scale: Scale} | undefined {
+  const instrument = instrumentOf(plan)
+  const frame = frameOf(instrument)
+  if (!frame) return undefined
+  const {neck, head, box} = instrument
+  const mostMm = frame.bottomMm + 300
+  const handle = (name: HandleName, label: string, mm: number | undefined, offMm = 0): Handle[] =>
+    mm === undefined
+      ? []
+      : [
+          {
+            name,
+            label,
+            mm,
+            leastMm: mm < 0 ? -400 : 25,
+            mostMm: mm < 0 ? -10 : mostMm,
+            xPx: frame.frontPx + offMm * frame.scale,
+            yPx: frame.nutPx + mm * frame.scale,
+            says: `${lengthWords(Math.abs(mm), plan)} ${mm < 0 ? 'above' : 'from'} the nut`,
+          },
+        ]
+  const edgeMm = box ? box.widthMm / 2 : 0
+  const posts = plan.tuners ?? []
+  return {
+    handles: apart([
+      ...handle('headEnd', 'End of the head', head && -head.lengthMm),
+      ...posts.flatMap(({stationMm, offMm, name, proposed}, i) =>
+        proposed
+          ? []
+          : handle(`post${i + 1}`, `Post of ${name ?? `string ${i + 1}`}`, stationMm, instrument.x(offMm)),
+      ),
+      ...handle('boxHead', 'Head side of the box', box?.atMm, edgeMm),
+      ...handle('bridge', 'Bridge line', plan.scale?.lengthMm),
+      ...handle('boxTail', 'Tail side of the box', box?.tailMm, -edgeMm),
+      ...handle('tailEnd', 'End of the neck', neck?.tailMm),
+    ]),
+    scale: {
+      pxPerMm: frame.scale,
+      widthPx,
+      heightPx: Math.ceil(frame.heightPx),
+      rulerMm: plan.rulerMm,
+    },
+  }
+}
+
+/** A finger needs so much room for each (px). */
+const roomPx = {x: 28, y: 26}
+
+/** Move handles aside that would lie on another. */
+function apart(handles: readonly Handle[]): Handle[] {
+  const laid: Handle[] = []
+  for (const handle of handles) {
+    const isFree = (xPx: number) =>
+      laid.every((one) => Math.abs(one.xPx - xPx) >= roomPx.x || Math.abs(one.yPx - handle.yPx) >= roomPx.y)
+    const aside = [0, 1, -1, 2, -2, 3, -3].map((steps) => handle.xPx + steps * roomPx.x)
+    laid.push({...handle, xPx: aside.find(isFree) ?? handle.xPx})
+  }
+  return laid
+}
+
+/** Say which values of the file change where a handle is moved to a place (mm from the nut line). */
+export function moved(name: HandleName, mm: number, plan: Plan): [path: string, text: string][] {
+  const {scale, box, outline, units, rulerMm} = plan
+  const write = (path: string, value: number): [string, string][] =>
+    value > 0 ? [[path, writeBare(value, {units, rulerMm})]] : []
+  const headMm = outline?.head?.lengthMm ?? 0
+  switch (name) {
+    case 'bridge':
+      return write('scale.length', mm)
+    case 'headEnd':
+      return write('head.length', -mm)
+    case 'tailEnd':
+      return write('neck.length', headMm + mm)
+    case 'boxHead':
+      if (box?.placedBy === 'box.at') return write('box.at', mm)
+      return write('bridge.from-tail', mm + (box?.outside?.lengthMm ?? 0) - (scale?.lengthMm ?? 0))
+    case 'boxTail':
+      return [
+        ...write('box.length', mm - (box?.atMm ?? 0)),
+        // The side towards the head stays where it is.
+        ...(box?.placedBy === 'box.at' ? [] : write('bridge.from-tail', mm - (scale?.lengthMm ?? 0))),
+      ]
+    default:
+      return [[`tuners.at.${name.slice('post'.length)}`, writeBare(mm, {units, rulerMm})]]
+  }
+}

@@ -1,0 +1,48 @@
+import type {View} from './view.ts'
+
+/** Let the changed build be taken away: copied, saved as a file, or as a link that carries the changes alone. */
+export function offerToTake(page: HTMLElement, current: () => View | undefined): void {
+  const told = page.querySelector('[data-part=taken]')!
+  const on = (name: string, take: (view: View) => Promise<string> | string) =>
+    page.querySelector(`[data-part=${name}]`)?.addEventListener('click', async () => {
+      const view = current()
+      if (!view) return
+      try {
+        told.textContent = await take(view)
+      } catch {
+        told.textContent =
+          'This browser does not let a page copy; the whole text stands above, to be copied by hand.'
+      }
+    })
+  on('copy', async ({text}) => {
+    await navigator.clipboard.writeText(text)
+    return 'The build file is copied.'
+  })
+  on('copy-link', async ({link}) => {
+    await navigator.clipboard.writeText(`${location.origin}${location.pathname}#${link}`)
+    return 'The link is copied; it carries the changes alone.'
+  })
+  on('save', ({text, title}) => {
+    const name = fileName(title, 'md')
+    saveFile(name, text)
+    return `Saved as ${name}; lay it into builds/.`
+  })
+}
+
+/** Have the browser save a text as a file. */
+export function saveFile(name: string, text: string): void {
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(new Blob([text], {type: 'text/plain;charset=utf-8'}))
+  link.download = name
+  link.click()
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000)
+}
+
+/** Name a file by the build's title. */
+export function fileName(title: string, ending: string): string {
+  const slug = title
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+  return `${slug || 'new-build'}.${ending}`
+}
