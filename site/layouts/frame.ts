@@ -9,12 +9,13 @@ import {head} from './head.ts'
 const navigation = {
   above: [
     ['/', 'Builds'],
+    ['/now/', 'Now'],
     ['/side-by-side/', 'Side by side'],
     ['/rack/', 'Rack'],
-    ['/planned-and-measured/', 'Measured'],
     ['/try/', 'Try'],
   ],
   below: [
+    ['/planned-and-measured/', 'Planned and measured'],
     ['/rules/', 'What is checked'],
     ['/woods/', 'Woods'],
     ['/sources/', 'Sources'],

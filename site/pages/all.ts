@@ -6,6 +6,7 @@ import {carePages} from './care.ts'
 import {changesPages} from './changes.ts'
 import {feedPage} from './feed.ts'
 import {notFoundPage} from './not-found.ts'
+import {nowPage} from './now.ts'
 import {plannedAndMeasuredPage} from './planned-and-measured.ts'
 import {listPage, portfolioPage, searchPage} from './portfolio.ts'
 import {rackPage} from './rack.ts'
@@ -24,6 +25,7 @@ const ofTheJournal = [
   portfolioPage,
   listPage,
   searchPage,
+  nowPage,
   sideBySidePage,
   rackPage,
   plannedAndMeasuredPage,

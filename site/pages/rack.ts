@@ -4,9 +4,9 @@ import {listedAs} from '../../plugins/plan/context.ts'
 import type {RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
-import {lengthAlone} from '../../plugins/sections/measures.ts'
+import {fractions} from '../../plugins/sections/measures.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
-import type {Ruler} from '../../plugins/words/lengths.ts'
+import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {number} from '../../plugins/words/quantities.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
@@ -46,17 +46,13 @@ function standing(
     columns: [
       {head: 'Piece'},
       {head: 'Wood'},
-      {head: 'Length', align: 'right'},
-      {head: 'Width', align: 'right'},
-      {head: 'Thickness', align: 'right'},
+      {head: `Long × wide × thick, ${ruler.units}`},
       {head: 'Where from, and what for'},
     ],
     rows: pieces.map(({id, wood, lengthMm, widthMm, thicknessMm, from, ...known}) => [
       id,
       wood,
-      lengthAlone(lengthMm, ruler, 'down'),
-      lengthAlone(widthMm, ruler, 'down'),
-      lengthAlone(thicknessMm, ruler, 'down'),
+      sizes([lengthMm, widthMm, thicknessMm], ruler),
       [...(from ? leftOver(from, builds) : [noted(known)]), ...kept(id, reserved, builds)],
     ]),
   })
@@ -85,6 +81,10 @@ function kept(id: string, reserved: SiteData['rack']['reserved'], builds: readon
     ]
   })
 }
+
+/** Write sizes with their unit in the head: `40 × 3 1/2 × 3/4`. */
+const sizes = (mm: readonly number[], ruler: Ruler): Inline[] =>
+  mm.flatMap((one, at) => [...(at === 0 ? [] : [' × ']), ...fractions(bareLength(one, ruler, 'down'))])
 
 /** Say what the rack's file tells of a piece: `Old rail; 800 kg/m³; 12 GPa along the grain`. */
 function noted({remark, densityKgM3, stiffnessMpa}: Partial<RackPiece>): string {

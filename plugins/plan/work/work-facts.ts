@@ -142,3 +142,10 @@ export function named(text: string): (words: readonly string[]) => boolean {
   return (words) =>
     words.some((word) => plain.includes(word.endsWith('*') ? ` ${word.slice(0, -1)}` : ` ${word} `))
 }
+
+/** What a heading says after one of these is still to come. */
+const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
+
+/** Tell by its words whether headings of days and ticked tasks say that a step is done. */
+export const told = (texts: readonly string[]): ((words: readonly string[]) => boolean) =>
+  named(texts.map((text) => text.replace(notYet, '')).join(' / '))

@@ -11,7 +11,7 @@ import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
 import type {Step, StepDraft} from './step.ts'
 import {stockSteps} from './stock-steps.ts'
-import {type Design, named, type WorkGroup, workFacts} from './work-facts.ts'
+import {type Design, told, type WorkGroup, workFacts} from './work-facts.ts'
 
 /** How long the waits take, in hours. */
 export interface WorkTime {
@@ -48,8 +48,12 @@ export function planWork(
   const facts = workFacts(settled, design)
   const steps = inOrder(groups.flatMap((group) => group(facts)))
   if (steps.length === 0) return undefined
-  const {told = [], minutes, values} = settled
-  const done = doneSteps(steps, {told, status: values.status?.value, isMeasured: Boolean(values.measured)})
+  const {told: texts = [], minutes, values} = settled
+  const done = doneSteps(steps, {
+    told: texts,
+    status: values.status?.value,
+    isMeasured: Boolean(values.measured),
+  })
   const beside = cautionsBeside(cautions ?? [], facts)
   const work = steps.map((placed, at) => stepOf(placed, meanwhile(steps, at), beside, done))
   return {work, workTime: workTime(work, minutes)}
@@ -92,9 +96,6 @@ function meanwhile(steps: readonly PlacedStep[], at: number): string[] {
 }
 
 const strungUp = ['strung up', 'retired', 'sold', 'given']
-/** What a heading says after one of these is still to come. */
-const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
-
 /**
  * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
  * strung up (its setting up too, where it was measured), and all that must have come before any of these. The steps
@@ -102,9 +103,13 @@ const notYet = /\b(all but|before|without|no|not|waiting|ready for|for)\b.*$/is
  */
 function doneSteps(
   steps: readonly PlacedStep[],
-  {told, status, isMeasured}: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
+  {
+    told: texts,
+    status,
+    isMeasured,
+  }: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
 ): ReadonlySet<string> {
-  const isNamed = named(told.map((text) => text.replace(notYet, '')).join(' / '))
+  const isNamed = told(texts)
   const isStrung = status !== undefined && strungUp.includes(status)
   const done = new Set<string>()
   for (let at = steps.length - 1; at >= 0; at--) {

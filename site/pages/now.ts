@@ -1,0 +1,97 @@
+import type {ElementContent} from 'hast'
+import {h} from 'hastscript'
+import {waitingOn} from '../../plugins/plan/work/waiting.ts'
+import {toElements} from '../../plugins/sections/kit.ts'
+import {table} from '../../plugins/sections/kit-table.ts'
+import {stillToGet, waitingInWords} from '../../plugins/words/now.ts'
+import {foundInWords, nextInWords} from '../../plugins/words/state.ts'
+import {type Page, pageOf} from '../page.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
+
+/** Write the page of what is open: each build's next step, what glues or dries until when, and what is still to get. */
+export function nowPage({around, builds, rack: {day}}: SiteData): Page[] {
+  const describes =
+    'What is open on the bench: the next step of each build, what glues or dries, and what it lacks.'
+  const open = builds.filter(isOpen)
+  const [ideas, begun] = [open.filter(isIdea), open.filter((one) => !isIdea(one))]
+  const content = [
+    h('header.page-head', [
+      h('h1', 'On the bench now'),
+      h('p', [
+        'Open builds',
+        day && [' as of ', h('time', {dateTime: day}, day), ', the last date in the journal'],
+        '.',
+      ]),
+    ]),
+    h('div.prose', [
+      ...(begun.length > 0
+        ? begun.flatMap((one) => openBuild(one, day))
+        : [
+            h(
+              'p',
+              'Nothing is on the bench. A build is open from the day it is started until it is strung up.',
+            ),
+          ]),
+      ...(ideas.length > 0 ? [h('h2', 'Ideas'), ...ideas.flatMap((one) => openBuild(one, day, 'h3'))] : []),
+      ...toGet(open),
+    ]),
+  ]
+  return [pageOf('/now/', {title: 'On the bench now', describes, within: '/now/'}, content, around.prefix)]
+}
+
+const closed = ['strung up', 'retired', 'sold', 'given']
+
+const isOpen = ({build: {values}}: SiteBuild): boolean =>
+  !values.finished && !closed.includes(values.status?.value ?? '')
+
+const isIdea = ({build: {values}}: SiteBuild): boolean =>
+  values.status?.value === 'idea' || (!values.started && !values.status)
+
+function openBuild(one: SiteBuild, day: string | undefined, heading: 'h2' | 'h3' = 'h2'): ElementContent[] {
+  const {slug, title, plan, problems, build} = one
+  const next = nextInWords(plan)
+  const found = foundInWords(problems)
+  const waits = day === undefined ? [] : waitingOn(day, plan.work ?? [], build.days)
+  const done = plan.work?.filter(({isDone}) => isDone).length ?? 0
+  return [
+    h(heading, [h('a', {href: `/builds/${slug}/`}, title)]),
+    h('p', [
+      ...(next
+        ? [
+            'Next: ',
+            h('a', {href: `/builds/${slug}/${next.is === 'step' ? 'bench/' : '#setting-up'}`}, next.says),
+            '. ',
+          ]
+        : []),
+      plan.work ? `${done} of ${plan.work.length} steps done. ` : undefined,
+      ...(found ? ['Look again: ', h('a', {href: `/builds/${slug}/#before-you-cut`}, found), '.'] : []),
+    ]),
+    ...(waits.length > 0
+      ? [
+          h('p', 'Left alone, in whole days from the day written:'),
+          h(
+            'ul',
+            waits.map((wait) => h('li', waitingInWords(wait, plan))),
+          ),
+        ]
+      : []),
+  ]
+}
+
+/** List what all open builds lack, once. */
+function toGet(open: readonly SiteBuild[]): ElementContent[] {
+  const lacking = new Map<string, {count: number; by: SiteBuild[]}>()
+  for (const one of open)
+    for (const {item, count} of stillToGet(one.plan)) {
+      const known = lacking.get(item) ?? {count: 0, by: []}
+      lacking.set(item, {count: known.count + count, by: [...known.by, one]})
+    }
+  if (lacking.size === 0) return []
+  const rows = [...lacking].sort(([a], [b]) => (a < b ? -1 : 1))
+  const lacks = table({
+    caption: 'What their files ask for, and neither paid for nor took from the rack',
+    columns: [{head: 'What'}, {head: 'How many', align: 'right'}, {head: 'For'}],
+    rows: rows.map(([item, {count, by}]) => [item, String(count), by.map(({title}) => title).join(', ')]),
+  })
+  return [h('h2', 'To get, for all of them'), ...toElements([lacks])]
+}
