@@ -1,7 +1,8 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {radians} from '../tables/units.ts'
 import type {BoxPlace} from './box/box-place.ts'
-import type {Line} from './lines.ts'
+import {stringsOverRound} from './neck/round-face.ts'
+import type {Scale} from './scale.ts'
 
 /** How high the strings are drawn over the playing face, in mm: as they stand on the strung instrument. */
 export interface Heights {
@@ -33,7 +34,7 @@ export interface Action extends Heights {
   octaveAfterCreepMm?: number | undefined
   /** The least height of the strings over nut, lines and octave. */
   leastMm: number
-  /** By string, then line. */
+  /** By string, then line: over its own part of the face. */
   atLinesMm?: number[][] | undefined
 }
 
@@ -89,11 +90,13 @@ interface Hollow {
  * as drawn. All in mm.
  */
 export function planAction(
-  {action, strings, scale}: BuildValues,
+  values: BuildValues,
   heights: Heights | undefined,
-  lines: readonly Line[] | undefined,
+  laidOut: Pick<Scale, 'lines' | 'nutOffMm' | 'bridgeOffMm'> | undefined,
   {bow, lid}: GivenWay,
 ): Action | undefined {
+  const {action, strings, scale} = values
+  const {lines} = laidOut ?? {}
   const lengthMm = scale?.length?.mm
   if (!heights || lengthMm === undefined) return undefined
   const givenMm = action?.relief?.mm
@@ -108,6 +111,15 @@ export function planAction(
       givenMm === undefined ? (bow?.atLinesMm?.[i] ?? 0) : reliefAtMm(givenMm, fromNutMm, lengthMm)
     return nutMm + rise * fromNutMm + hollowMm
   })
+  const overRound = stringsOverRound(values, laidOut)
+  const ofStrings =
+    heightsMm &&
+    strings?.map((_, at) => {
+      const over = overRound?.[at]
+      return over
+        ? heightsMm.map((mm, i) => mm + over.overFaceMm(lines![i]!.fromNutMm / lengthMm))
+        : heightsMm
+    })
   return {
     ...heights,
     reliefMm,
@@ -115,8 +127,8 @@ export function planAction(
     sinkMm,
     bridgeToBuildMm: strungMm + sinkMm,
     octaveAfterCreepMm: bow || lid ? octaveMm + (bow?.creepMm ?? 0) - settlesMm / 2 : undefined,
-    leastMm: Math.min(nutMm, octaveMm, ...(heightsMm ?? [])),
-    atLinesMm: heightsMm && strings?.map(() => heightsMm),
+    leastMm: Math.min(nutMm, octaveMm, ...(overRound ? (ofStrings ?? []).flat() : (heightsMm ?? []))),
+    atLinesMm: ofStrings,
   }
 }
 

@@ -3,6 +3,7 @@ import {ratioOf} from '../tables/units.ts'
 import type {Action} from './action.ts'
 import {centsSharp, type Ends, type Fret, type FrettedString} from './fretted-string.ts'
 import {leastSquares, rootMeanSquare} from './least-squares.ts'
+import {type OverRound, stringsOverRound} from './neck/round-face.ts'
 import type {Scale} from './scale.ts'
 import type {StringPlan} from './strings.ts'
 
@@ -170,6 +171,7 @@ export function frettedStrings(
     fingerMm: values.action?.finger?.mm ?? 0,
     reliefMm: action.reliefMm,
   }
+  const overRound = stringsOverRound(values, scale)
   return {
     frets,
     heard: frets.slice(0, linesHeard),
@@ -177,9 +179,27 @@ export function frettedStrings(
       if (tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined) return []
       const radiusMm = sectionMm / 2
       const kappa = (Math.PI * radiusMm ** 2 * stiffnessMpa) / tensionN
-      const string = {...common, radiusMm, kappa}
+      const string = {...overOwnFace(common, overRound?.[at]), radiusMm, kappa}
       const slides = wholeMm === undefined ? undefined : {...string, spread: wholeMm / scaleMm}
       return [{name, at, string, slides}]
     }),
+  }
+}
+
+/**
+ * Give the heights of a string over its own part of a round face: at nut, octave and bridge they are its own, and what
+ * the octave has beside the middle of the two counts as relief, since the model's face is straight.
+ */
+function overOwnFace<T extends Pick<FrettedString, 'nutHeightMm' | 'riseMm' | 'reliefMm'>>(
+  flat: T,
+  over: OverRound | undefined,
+): T {
+  if (!over) return flat
+  const [nutMm, octaveMm, bridgeMm] = [over.overFaceMm(0), over.overFaceMm(1 / 2), over.overFaceMm(1)]
+  return {
+    ...flat,
+    nutHeightMm: flat.nutHeightMm + nutMm,
+    riseMm: flat.riseMm + bridgeMm - nutMm,
+    reliefMm: flat.reliefMm + octaveMm - (nutMm + bridgeMm) / 2,
   }
 }

@@ -157,7 +157,7 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried, onBox, settlesMm})
   const bow = bent?.bow
 
-  const action = planAction(values, heights, scale?.lines, {bow, lid})
+  const action = planAction(values, heights, scale, {bow, lid})
   const tuners = planTuners(values, tuned?.strings)
   const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
   const fretted = frettedStrings(values, scale, strings, action)

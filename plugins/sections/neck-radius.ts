@@ -29,7 +29,7 @@ export function boardRadius(plan: Plan): BlockContent[] {
       ]),
       '. The board keeps ',
       lengthAlone(edgeMm, plan, 'down'),
-      ' at its edges.',
+      ' at its edges. A gauge with its curve, at full size, is among the templates.',
     ),
     ...(strings.length > 1
       ? [

@@ -6,15 +6,19 @@ import {boxTemplate} from './box.ts'
 import {headTemplate} from './head.ts'
 import {bothBars, type Template} from './marks.ts'
 import {neckTemplate} from './neck.ts'
+import {radiusGauge} from './radius-gauge.ts'
 import {footMm, sheetFoot} from './sheet-foot.ts'
 import {joinMarks, seamsOf, type Tiling, tile} from './tiles.ts'
 
 /** Draw every template that a build has, neck first. */
 export function templates(plan: Plan): Template[] {
   const instrument = instrumentOf(plan)
-  return [neckTemplate(instrument), headTemplate(instrument), boxTemplate(instrument)].filter(
-    (one) => one !== undefined,
-  )
+  return [
+    neckTemplate(instrument),
+    headTemplate(instrument),
+    boxTemplate(instrument),
+    radiusGauge(instrument),
+  ].filter((one) => one !== undefined)
 }
 
 /** What a build's papers are marked with: its file's name, and a day as it is printed. */

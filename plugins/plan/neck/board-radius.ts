@@ -1,6 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {type Heights, nutAboveFaceMm} from '../action.ts'
 import type {Scale} from '../scale.ts'
+import {isNutStraight, sagittaMm, stringsOverRound} from './round-face.ts'
 import {type NeckTaper, neckWidthAt} from './taper.ts'
 
 /** A fingerboard whose face is round across the strings; all in mm. */
@@ -20,15 +21,6 @@ export interface BoardRadius {
   bridgeRadiusMm?: number | undefined
 }
 
-/**
- * Give the sagitta (mm) of a round face: how much lower it is so far off its middle than there, R − √(R² − x²).
- * Source: geometry. Undefined past the edge of the whole circle.
- */
-export function sagittaMm(radiusMm: number, offMm: number): number | undefined {
-  if (Math.abs(offMm) > radiusMm) return undefined
-  return offMm ** 2 / (radiusMm + Math.sqrt(radiusMm ** 2 - offMm ** 2))
-}
-
 interface Strung {
   taper: NeckTaper | undefined
   scale: Scale | undefined
@@ -40,9 +32,10 @@ interface Strung {
  * string stands at nut and bridge so that over its own part of the face it is as high at nut and octave as drawn.
  */
 export function planBoardRadius(
-  {fingerboard, nut}: BuildValues,
+  values: BuildValues,
   {taper, scale, heights}: Strung,
 ): BoardRadius | undefined {
+  const {fingerboard, nut} = values
   const radiusMm = fingerboard?.radius?.mm
   const thicknessMm = fingerboard?.thickness?.mm
   if (radiusMm === undefined || thicknessMm === undefined || !taper) return undefined
@@ -55,28 +48,25 @@ export function planBoardRadius(
   const halfMm = Math.max(0, ...checks.map(({widthMm}) => widthMm / 2))
   const edgeMm = thicknessMm - Math.max(0, ...checks.map((check) => check.sagittaMm))
   const isWhole = edgeMm > 0
-  const kind = nut?.kind?.value
-  const isNutStraight = kind === 'rod' || kind === 'bolt'
   return {
     radiusMm,
     checks: isWhole ? checks : [],
     edgeMm: Math.max(edgeMm, 0),
     wouldDoMm: isWhole ? undefined : (halfMm ** 2 + (thicknessMm / 2) ** 2) / thicknessMm,
-    isNutStraight,
-    ...(isWhole && heights && scale ? stringsOver(radiusMm, scale, heights) : {}),
+    isNutStraight: isNutStraight(nut?.kind?.value),
+    ...(isWhole && heights && scale ? stringsOver(values, scale, heights) : {}),
   }
 }
 
-/** Set each string over its own part of a round face: its straight line has to pass nut and octave as drawn. */
-function stringsOver(radiusMm: number, {nutOffMm, bridgeOffMm}: Scale, heights: Heights) {
-  if (!nutOffMm || !bridgeOffMm) return {}
+/** Say how high each string stands at nut and bridge, over the middle of the board and over what the bridge stands on. */
+function stringsOver(values: BuildValues, scale: Scale, heights: Heights) {
+  const over = stringsOverRound(values, scale)
+  if (!over) return {}
   const {bridgeHeightMm, bridgeStandsMm = 0} = heights
-  const down = (offMm: number) => sagittaMm(radiusMm, offMm) ?? 0
-  const drops = nutOffMm.map((nutOff, i) => 2 * down((nutOff + bridgeOffMm[i]!) / 2) - down(nutOff))
-  const strings = nutOffMm.map((nutOff, i) => ({
-    nutMm: nutAboveFaceMm(heights) - down(nutOff),
-    bridgeMm: bridgeHeightMm - bridgeStandsMm - drops[i]!,
+  const strings = over.map(({nutDropMm, bridgeDropMm}) => ({
+    nutMm: nutAboveFaceMm(heights) - nutDropMm,
+    bridgeMm: bridgeHeightMm - bridgeStandsMm - bridgeDropMm,
   }))
-  const [offMm, dropMm] = [Math.abs(bridgeOffMm.at(-1) ?? 0), drops.at(-1) ?? 0]
+  const [offMm, dropMm] = [Math.abs(scale.bridgeOffMm?.at(-1) ?? 0), over.at(-1)?.bridgeDropMm ?? 0]
   return {strings, bridgeRadiusMm: dropMm > 0 ? (offMm ** 2 + dropMm ** 2) / (2 * dropMm) : undefined}
 }

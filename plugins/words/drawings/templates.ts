@@ -7,7 +7,7 @@ import {diameterOf} from './labels.ts'
 // What is written on templates, which are read beside the wood: lengths stand with their unit.
 
 /** What each template is called. */
-export const templateNames = {neck: 'neck', head: 'head', box: 'box top'} as const
+export const templateNames = {neck: 'neck', head: 'head', box: 'box top', radius: 'radius gauge'} as const
 
 /** Name a place and how far it lies from where is measured: `bridge line: 8 1/4 in`. */
 export const placeFrom = (name: string, fromMm: number, ruler: Ruler): string =>

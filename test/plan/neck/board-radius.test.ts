@@ -1,5 +1,6 @@
-import {expect, test} from 'vitest'
-import {sagittaMm} from '../../../plugins/plan/neck/board-radius.ts'
+import {describe, expect, test} from 'vitest'
+import {templates} from '../../../plugins/drawings/templates/sheets.ts'
+import {sagittaMm} from '../../../plugins/plan/neck/round-face.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
@@ -63,4 +64,70 @@ test.each(['0.5', '0.62', '0.7'])('a radius of %s in leaves nothing of a board 1
   expect(problem).toMatchObject({severity: 'fault'})
   const mended = planOf(changed(round, {'fingerboard.radius': problem!.expected![0]!})).problems
   expect(mended.map(({rule}) => rule)).not.toContain('board-radius-too-small')
+})
+
+describe('each string over its own part of the board', () => {
+  const radius = 12 * inch
+  // The circle's own ordinate, by Pythagoras, and the string's straight line, both from the middle of the board's face.
+  const faceAt = (off: number) => Math.sqrt(radius ** 2 - off ** 2) - radius
+  const heightBy = (one: typeof plan, at: number, line: number) => {
+    const {scale, action, neck} = one
+    const [n, b] = [scale!.nutOffMm![at]!, scale!.bridgeOffMm![at]!]
+    const {nutMm, bridgeMm} = neck!.boardRadius!.strings![at]!
+    const part = scale!.lines![line]!.fromNutMm / scale!.lengthMm!
+    const hollow = neck!.bow?.atLinesMm?.[line] ?? 0
+    // Drawn heights are those of the strung, hollow neck: the bridge lies lower by twice the hollow at the octave.
+    const bridge = bridgeMm + action!.bridgeStandsMm! - 2 * action!.reliefMm
+    return nutMm + (bridge - nutMm) * part + hollow - faceAt(n + (b - n) * part) - action!.crownMm
+  }
+
+  test.each([
+    ['nut and bridge shaped to it', {}],
+    ['a straight rod for a nut', {nut: '{kind: rod, diameter: 1/8}'}],
+  ])('at every line, by hand: %s', (_, changes) => {
+    const one = planOf(changed(round, changes)).plan
+    for (const [at, heights] of one.action!.atLinesMm!.entries())
+      for (const [line, mm] of heights.entries()) expect(mm).toBeCloseTo(heightBy(one, at, line), 6)
+  })
+
+  test('over a straight rod the outer strings stand higher at the first fret, and as drawn at the octave', () => {
+    const {action} = planOf(changed(round, {nut: '{kind: rod, diameter: 1/8}'})).plan
+    const [outer, inner] = [action!.atLinesMm![0]!, action!.atLinesMm![1]!]
+    expect(outer[0]!).toBeGreaterThan(inner[0]! + 0.1)
+    expect(outer[11]!).toBeCloseTo(action!.octaveMm, 6)
+    expect(inner[11]!).toBeCloseTo(action!.octaveMm, 6)
+  })
+
+  test('a very large radius is a flat board, in heights and in cents', () => {
+    const wide = planOf(changed(round, {'fingerboard.radius': '190'})).plan
+    const flat = planOf(changed(round, {'fingerboard.radius': ''})).plan
+    for (const [at, {compensatedCents}] of wide.intonation!.entries())
+      for (const [line, cents] of compensatedCents.entries())
+        expect(cents).toBeCloseTo(flat.intonation![at]!.compensatedCents[line]!, 1)
+  })
+
+  test('a straight rod makes the outer strings sharper at the first fret', () => {
+    const sharp = (changes: Record<string, string>) =>
+      planOf(changed(round, changes)).plan.intonation![0]!.plainCents[0]!
+    expect(sharp({nut: '{kind: rod, diameter: 1/8}'})).toBeGreaterThan(sharp({}) + 1)
+  })
+})
+
+// A gauge's corners and the middle of its arc lie on one circle of the board's radius: R = (x² + s²)/(2s).
+test('the gauge to check it by is among the templates, true to scale', () => {
+  const gauge = templates(plan).find(({name}) => name === 'radius gauge')!
+  const arcs = gauge.shapes.filter((shape) => shape.is === 'arc')
+  expect(arcs).toHaveLength(1)
+  const [{radiusMm, centre}] = arcs as [(typeof arcs)[number]]
+  expect(radiusMm).toBeCloseTo(12 * inch, 9)
+  const [outline] = gauge.shapes.flatMap((shape) =>
+    shape.is === 'path' && shape.ink === 'cut' ? [shape.points] : [],
+  )
+  const [x, y] = outline![0]!
+  const sag = y - (centre[1] - radiusMm)
+  expect((x * x + sag * sag) / (2 * sag)).toBeCloseTo(12 * inch, 6)
+  expect(Math.abs(x)).toBeGreaterThan(plan.neck!.boardRadius!.checks[1]!.widthMm / 2)
+  expect(
+    templates(planOf(changed(round, {'fingerboard.radius': ''})).plan).map(({name}) => name),
+  ).not.toContain('radius gauge')
 })
