@@ -11,7 +11,7 @@ import {type Cell, table} from './kit-table.ts'
 import {length, lengthAlone, offCentre} from './measures.ts'
 
 /** Say what is done to the box before anything is fixed to it, and how one gets inside afterwards. */
-export function prepareBox({box, pickup}: Plan, {values}: Settled): BlockContent[] {
+export function prepareBox({box, pickup, fasteners = []}: Plan, {values}: Settled): BlockContent[] {
   const top = values.box?.top
   const paper = top?.paper?.value
   const held = box?.topHeld
@@ -33,6 +33,11 @@ export function prepareBox({box, pickup}: Plan, {values}: Settled): BlockContent
         ? ['Glue the blocks in before the top is drilled, so that the bit comes out in them cleanly.']
         : []),
       ...(held ? [heldInWords[held] ?? ''] : []),
+      ...(held === 'screwed' && !fasteners.some(({holdsTop}) => holdsTop)
+        ? [
+            'The file does not say with which screws: a row under screws, through the top into blocks or sides, brings them into drilling and bill.',
+          ]
+        : []),
       ...(pickup
         ? [
             box?.isShut
