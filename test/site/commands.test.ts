@@ -13,6 +13,7 @@ import {
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {asWritten, compiled} from '../support/commands.ts'
 import '../support/slow.ts'
 
 const root = resolve('.')
@@ -24,26 +25,22 @@ beforeAll(() => {
 afterAll(() => rmSync(home, {recursive: true}))
 
 /** Run a command with the journal's folder, or another, as the project's root. */
-function run(name: string, ...given: (string | {cwd: string})[]) {
+function run(name: string, ...given: (string | {cwd?: string; how?: typeof compiled})[]) {
   const words = given.filter((one) => typeof one === 'string')
-  const {cwd} = given.find((one) => typeof one !== 'string') ?? {cwd: home}
+  const {cwd = home, how = compiled} = given.find((one) => typeof one !== 'string') ?? {}
   const {INIT_CWD: _, ...env} = process.env
-  const {status, stdout, stderr} = spawnSync(
-    process.execPath,
-    [
-      '--import',
-      join(root, 'node_modules/tsx/dist/esm/index.mjs'),
-      join(root, `site/commands/${name}.ts`),
-      ...words,
-    ],
-    {cwd, encoding: 'utf8', env: {...env, NO_COLOR: '1'}},
-  )
+  const {status, stdout, stderr} = spawnSync(process.execPath, [...how(name), ...words], {
+    cwd,
+    encoding: 'utf8',
+    env: {...env, NO_COLOR: '1'},
+  })
   return {status, stdout, stderr}
 }
 
 describe('check', () => {
   test('the long example and the four lines bring no problem', () => {
-    expect(run('check')).toMatchObject({status: 0, stdout: '2 files: nothing to mend\n'})
+    for (const how of [asWritten, compiled])
+      expect(run('check', {how})).toMatchObject({status: 0, stdout: '2 files: nothing to mend\n'})
   })
   test('on the bench, where nothing is softened, none above a remark', () => {
     const text = readFileSync(join(home, 'builds/lantern-pier/index.md'), 'utf8').replace(

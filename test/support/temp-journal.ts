@@ -1,10 +1,8 @@
 import {spawn, spawnSync} from 'node:child_process'
 import {mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
-import {dirname, join, resolve} from 'node:path'
-
-const project = resolve('.')
-const tsx = join(project, 'node_modules/tsx/dist/esm/index.mjs')
+import {dirname, join} from 'node:path'
+import {compiled} from './commands.ts'
 
 interface Ran {
   status: number | null
@@ -29,18 +27,12 @@ export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJ
   const root = realpathSync(mkdtempSync(join(tmpdir(), 'journal-')))
   const {INIT_CWD: _, ...rest} = process.env
   const env = {...rest, NO_COLOR: '1'}
-  const command = (name: string, words: string[]) => [
-    '--import',
-    tsx,
-    join(project, `site/commands/${name}.ts`),
-    ...words,
-  ]
   const write: TempJournal['write'] = (path, content) => {
     mkdirSync(dirname(join(root, path)), {recursive: true})
     writeFileSync(join(root, path), content)
   }
   const answer: TempJournal['answer'] = (input, name, ...words) => {
-    const {status, stdout, stderr} = spawnSync(process.execPath, command(name, words), {
+    const {status, stdout, stderr} = spawnSync(process.execPath, [...compiled(name), ...words], {
       cwd: root,
       encoding: 'utf8',
       env,
@@ -54,7 +46,7 @@ export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJ
     write,
     run: (name, ...words) => answer('', name, ...words),
     answer,
-    start: (name, ...words) => spawn(process.execPath, command(name, words), {cwd: root, env}),
+    start: (name, ...words) => spawn(process.execPath, [...compiled(name), ...words], {cwd: root, env}),
     remove: () => rmSync(root, {recursive: true, force: true}),
   }
 }
