@@ -1,7 +1,7 @@
 import type {Place, Severity} from '../build-file/problem.ts'
 import type {FileExample, RuleText} from '../build-file/rules.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {Settled} from '../plan/settle.ts'
+import type {Settled} from '../plan/settled.ts'
 import type {Wording} from '../words/findings/wording.ts'
 
 /** Where a check found something; the frame turns paths of the build file into places. */

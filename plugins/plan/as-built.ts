@@ -9,7 +9,7 @@ import type {Box} from './box/box.ts'
 import type {Bridge} from './bridge.ts'
 import type {Intonation} from './intonation.ts'
 import type {Scale} from './scale.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import type {StringPlan} from './strings.ts'
 
 /** What was measured last beside what was drawn. */

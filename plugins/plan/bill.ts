@@ -2,7 +2,7 @@ import {proposedAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Context, Lot} from './context.ts'
 import type {Cuts} from './cut-list.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import type {StringPlan} from './strings.ts'
 
 /** Something to get: a text is what the file calls it. */

@@ -3,7 +3,7 @@ import {type BenchFacts, type Brought, benchFacts, type Trigger} from './caution
 import {finishCautions, hardwareCautions} from './cautions/hardware-cautions.ts'
 import {machineCautions} from './cautions/machine-cautions.ts'
 import {woodCautions} from './cautions/wood-cautions.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 
 /** A hazard of the table and what brings it here, or a caution of the maker's own. */
 export type Caution = {id: HazardName; here: Brought[HazardName]} | {id: `own-${number}`; does: string}

@@ -2,8 +2,8 @@ import type {BuildValues} from '../build-file/schema.ts'
 import {cutStock, type SawnPiece} from '../cut-stock/cut-stock.ts'
 import type {Context} from './context.ts'
 import {designParts, type Part, smallPartMm, type WantedPart, woodRow} from './design-parts.ts'
-import type {Plan} from './plan.ts'
-import type {Settled} from './settle.ts'
+import type {Neck} from './neck/neck.ts'
+import type {Settled} from './settled.ts'
 import {type PieceAtHand, stockAtHand} from './stock-at-hand.ts'
 import {type Bought, toBuy} from './to-buy.ts'
 import {type Unplaced, unplacedParts} from './unplaced-parts.ts'
@@ -68,7 +68,11 @@ export function partsTooMany({parts = []}: BuildValues): {count: number; most: n
  * of the rack gives which, what is left over, and what to buy for parts that no piece gives. Absent while there are no
  * parts, or too many.
  */
-export function planCuts(settled: Settled, neck: Plan['neck'], rack: Context['pieces']): Cuts | undefined {
+export function planCuts(
+  settled: Settled,
+  neck: Neck | undefined,
+  rack: Context['pieces'],
+): Cuts | undefined {
   const {values, rulerMm} = settled
   if (partsTooMany(values)) return undefined
   const wanted = withIds([...designParts(values, neck), ...listedParts(values)])

@@ -1,6 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import {inchMm} from '../tables/units.ts'
-import type {Plan} from './plan.ts'
+import type {Neck} from './neck/neck.ts'
 import {woodOf} from './woods.ts'
 
 /** A part to cut. */
@@ -74,7 +74,7 @@ export function woodRow({wood, ...own}: Named): {wood: string; woodRow: string} 
 }
 
 /** List the parts that the design implies: of the neck, the sheets on it, and the blocks inside the box. */
-export const designParts = (values: BuildValues, neck: Plan['neck']): WantedPart[] => [
+export const designParts = (values: BuildValues, neck: Neck | undefined): WantedPart[] => [
   ...neckParts(values, neck),
   ...sheetParts(values, neck),
   ...blockParts(values),
@@ -85,7 +85,7 @@ export const designParts = (values: BuildValues, neck: Plan['neck']): WantedPart
  * What is there when the scarf is sawn is as long as the blank; a lamination glued on later, or given an end, as long
  * as it lies on the neck. Empty until the neck's length, width and thickness are known.
  */
-function neckParts(values: BuildValues, plan: Plan['neck']): WantedPart[] {
+function neckParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
   const {neck, head} = values
   const budget = plan?.budget
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
@@ -131,7 +131,7 @@ function neckParts(values: BuildValues, plan: Plan['neck']): WantedPart[] {
 }
 
 /** List fingerboard, cap and head plate, sized as sawn (mm), each once its length and thickness are known. */
-function sheetParts(values: BuildValues, plan: Plan['neck']): WantedPart[] {
+function sheetParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
   const {neck, head, fingerboard} = values
   const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
   const tailMm = plan?.budget ? plan.budget.lengthMm - plan.budget.headMm : undefined

@@ -6,7 +6,7 @@ import type {Fastener} from './fasteners/fasteners.ts'
 import {screwHoles} from './fasteners/screw-holes.ts'
 import {pilotOf} from './fasteners/screw-size.ts'
 import type {Jack} from './jack.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import {signOf} from './sides.ts'
 import type {Placed} from './tuners.ts'
 

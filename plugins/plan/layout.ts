@@ -3,7 +3,7 @@ import type {BuildValues} from '../build-file/schema.ts'
 import type {Box} from './box/box.ts'
 import type {Outline} from './outline.ts'
 import type {Scale} from './scale.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import type {Placed} from './tuners.ts'
 
 /** A place along the neck, in mm, measured from the nut line and from both ends. */

@@ -8,7 +8,7 @@ import type {Bow} from './neck/bow.ts'
 import {noteName} from './notes.ts'
 import type {Pickup} from './pickup.ts'
 import type {Scale} from './scale.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import type {StringPlan} from './strings.ts'
 
 // Limits below which a fault is likely: common practice, no source.

@@ -5,7 +5,7 @@ import {planBoxPlace} from './box/box-place.ts'
 import {listedAs, type Piece} from './context.ts'
 import {planBlank, planBudget} from './neck/budget.ts'
 import {neckModel} from './neck/model.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 
 /** Shorter than this is no instrument's string (mm); the build file takes no shorter one either. */
 const shortestMm = 100

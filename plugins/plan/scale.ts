@@ -3,7 +3,7 @@ import type {BoxPlace} from './box/box-place.ts'
 import {centsAbove, type Dot, type Line, layDots, layLines, linePattern, lineStation} from './lines.ts'
 import {type JustMark, justMarks, type Marking, planMarking} from './marking.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 
 /** The string length and what lies along it: mm from the nut line, or off the centre line. */
 export interface Scale extends Partial<Marking>, ScaleLayout {

@@ -3,7 +3,7 @@ import type {AsBuilt} from './as-built.ts'
 import type {BridgeSet} from './bridge.ts'
 import {type Likely, likelyFaults, type Strung} from './likely-faults.ts'
 import type {Scale} from './scale.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 
 /** What to move, or a fault to look for. */
 export type SettingUp = Move | Fault

@@ -17,35 +17,10 @@ import {planHeights} from './action.ts'
 import {planBoxPlace} from './box/box-place.ts'
 import {boardEndMm} from './neck/board-end.ts'
 import {proposedGrooveMm} from './nut.ts'
-import type {Proposal} from './proposals/proposal.ts'
 import {proposalsFor} from './proposals/propose.ts'
 import {leavesOfTexts, withTexts} from './proposals/texts.ts'
+import type {Assumption, Settled} from './settled.ts'
 import {woodOf} from './woods.ts'
-
-/** A value that the file leaves out, and what it is taken to be. */
-export interface Assumption {
-  path: string
-  /** As a maker would write it. */
-  value: string
-  why: string
-  /** Made to fit this build, not the usual value of the trade. */
-  proposed?: true | undefined
-}
-
-/** A build with everything assumed that the trade has a usual value for; an assumed value says so (`assumed: true`). */
-export interface Settled extends Build {
-  assumptions: readonly Assumption[]
-  /** What was proposed for it, or why nothing was. */
-  proposals: readonly Proposal[]
-  units: 'in' | 'mm'
-  rulerMm: number
-  /** Frequency of A4. */
-  referenceHz: number
-  /** What the days of the journal add up to. */
-  minutes: number
-  /** What the journal says was done: the headings of its days, and the tasks that are ticked. */
-  told: readonly string[]
-}
 
 /**
  * Fill in what the trade has a usual value for, and propose what it has none for; list each value that was. What is

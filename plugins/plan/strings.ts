@@ -1,6 +1,6 @@
 import {stringNames} from '../build-file/path.ts'
 import {noteFrequencyHz} from './notes.ts'
-import type {Settled} from './settle.ts'
+import type {Settled} from './settled.ts'
 import {type CoreDoubt, coreDoubt, type StringFacts, stringFacts} from './string-facts.ts'
 import {type Alternative, alternatives, type PacketOff, packetSlip} from './string-gauges.ts'
 import type {StringLength} from './string-lengths.ts'

@@ -1,6 +1,6 @@
 import type {Code, RootContent} from 'mdast'
 import {writeLines} from '../build-file/write-lines.ts'
-import type {Assumption} from '../plan/settle.ts'
+import type {Assumption} from '../plan/settled.ts'
 import {openWhy, whyInWords} from '../words/proposals.ts'
 import {fold, holds, list, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'

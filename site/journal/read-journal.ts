@@ -15,7 +15,7 @@ import {
   seesRack,
   throughRack,
 } from '../../plugins/plan/rack.ts'
-import type {Settled} from '../../plugins/plan/settle.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
 import {keyOf} from '../cache.ts'
 import {programFails} from '../steps/program-fails.ts'
 import type {ReadResult, Steps} from '../steps/steps.ts'

@@ -9,7 +9,8 @@ import {setValues, textsOf} from '../../plugins/build-file/set-values.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import type {Context} from '../../plugins/plan/context.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {type Settled, settle} from '../../plugins/plan/settle.ts'
+import {settle} from '../../plugins/plan/settle.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
 
 /** What a build's plan depends on besides its front matter. */
 export interface Around {

@@ -6,7 +6,8 @@ import {checks} from '../../plugins/checks/checks.ts'
 import {draw} from '../../plugins/drawings/draw.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {assume, type Settled, settle} from '../../plugins/plan/settle.ts'
+import {assume, settle} from '../../plugins/plan/settle.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
 import fc from '../support/properties.ts'
 
 const context = {journal: {}, pieces: []}

@@ -1,6 +1,6 @@
 import {inch} from '../../tables/units.ts'
 import type {BridgePlace} from '../bridge.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {BoxPlace, BoxSizes} from './box-place.ts'
 

@@ -1,7 +1,7 @@
 import {inch} from '../../tables/units.ts'
 import {creep} from '../neck/bow.ts'
 import {leastGapMm} from '../neck/inside.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {leastMark, type WouldDo} from '../would-do.ts'
 import {loadOn, type OnLid, wallUnder} from './lid-load.ts'

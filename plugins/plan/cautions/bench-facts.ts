@@ -7,7 +7,7 @@ import type {Notch} from '../box/neck-in-box.ts'
 import type {Cuts} from '../cut-list.ts'
 import type {Hole} from '../holes.ts'
 import type {Scarf} from '../neck/scarf.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 
 /** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */

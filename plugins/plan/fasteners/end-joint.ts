@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {tornAcrossMpa, woodOf} from '../woods.ts'
 import {type EndScrews, planEndScrews} from './end-screws.ts'
 import type {JointPull} from './joint-loads.ts'

@@ -1,6 +1,6 @@
 import {screws as screwRows} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {toMark} from '../would-do.ts'
 import type {EndJoint} from './end-joint.ts'

@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Scale} from '../scale.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
 import type {NeckModel} from './model.ts'
 import {neckWidthAt} from './taper.ts'

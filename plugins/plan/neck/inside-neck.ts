@@ -1,5 +1,5 @@
 import {inch} from '../../tables/units.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {leastMark, toMark, type WouldDo} from '../would-do.ts'
 import {type Cut, type Cutter, cutNeck} from './cut.ts'
 import {type InsideBox, leastGapMm} from './inside.ts'

@@ -1,7 +1,7 @@
 import type {Action, Heights} from '../action.ts'
 import type {Nut} from '../nut.ts'
 import type {Scale} from '../scale.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import type {Placed} from '../tuners.ts'
 import {type BoardRadius, planBoardRadius} from './board-radius.ts'
 import type {Bow} from './bow.ts'

@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {leastMark, type WouldDo} from '../would-do.ts'
 import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
 

@@ -8,7 +8,8 @@ import {type Bridge, type BridgePush, planBridge, planBridgePush} from '../bridg
 import {type JointPull, planJointPull} from '../fasteners/joint-loads.ts'
 import {neckLayers} from '../neck/layers.ts'
 import {type NeckTaper, neckTaper} from '../neck/taper.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
+import type {Proposal} from './proposal.ts'
 
 /** What a proposal has to fit: all lengths in mm, forces in N. */
 export interface Around {
@@ -28,6 +29,9 @@ export interface Around {
   /** Of all strings. */
   tensionTotalN: number | undefined
 }
+
+/** Propose what one part of a build leaves open; nothing where it leaves nothing open. */
+export type Propose = (settled: Settled, around: Around) => Proposal[]
 
 /** Work out what is around, as far as a proposal needs it: the same computations as the plan's, before its details. */
 export function lookAround(settled: Settled, tensionTotalN: number | undefined): Around {

@@ -2,7 +2,7 @@ import {inch} from '../../tables/units.ts'
 import {nutAboveFaceMm} from '../action.ts'
 import {underGrooveMm} from '../neck/scarf.ts'
 import {leastSeated} from '../nut.ts'
-import type {Propose} from './proposal.ts'
+import type {Propose} from './around.ts'
 import {markAt, sizeOf} from './texts.ts'
 
 /** Rods as they are sold, thin first: common practice, no source. */

@@ -13,7 +13,7 @@ import {neckWidthAt} from '../neck/taper.ts'
 import {stringSpread} from '../scale.ts'
 import {packetOf} from '../string-lengths.ts'
 import {toMark} from '../would-do.ts'
-import type {Propose} from './proposal.ts'
+import type {Propose} from './around.ts'
 import {markAt, sizeOf} from './texts.ts'
 
 /** Neighbours along the head stand no further apart (mm), however long it is: common practice, no source. */

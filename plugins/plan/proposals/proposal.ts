@@ -1,5 +1,3 @@
-import type {Settled} from '../settle.ts'
-import type {Around} from './around.ts'
 import type {Texts} from './texts.ts'
 
 /** Why something is proposed as it is; the words are in the words room. */
@@ -42,6 +40,3 @@ export type Proposal = {
   /** The key of the build file that they stand under. */
   key: string
 } & ({texts: {readonly [key: string]: Texts}; why: ProposedWhy} | {open: OpenWhy})
-
-/** Propose what one part of a build leaves open; nothing where it leaves nothing open. */
-export type Propose = (settled: Settled, around: Around) => Proposal[]

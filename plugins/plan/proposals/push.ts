@@ -6,7 +6,7 @@ import {planBudget} from '../neck/budget.ts'
 import {leastGapMm} from '../neck/inside.ts'
 import {neckModel} from '../neck/model.ts'
 import {planScale} from '../scale.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {type Around, lookAround} from './around.ts'
 import {type Texts, withTexts} from './texts.ts'
 

@@ -4,10 +4,9 @@ import {airResonanceHz, planAir} from '../box/box-air.ts'
 import {planBridgeSeat} from '../box/bridge-seat.ts'
 import {roomAround, soundHoleKeepsMm, type TopView} from '../box/sound-holes.ts'
 import {noteFrequencyHz} from '../notes.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {toMark} from '../would-do.ts'
-import type {Around} from './around.ts'
-import type {Propose} from './proposal.ts'
+import type {Around, Propose} from './around.ts'
 import {markAt, sizeOf, type Written} from './texts.ts'
 
 /**

@@ -1,6 +1,6 @@
 import {namesOf} from '../../tables/work-kinds.ts'
 import type {Caution} from '../cautions.ts'
-import type {Settled} from '../settle.ts'
+import type {Settled} from '../settled.ts'
 import {bareBoxSteps, boxSteps} from './box-steps.ts'
 import {cautionsBeside} from './cautions-beside.ts'
 import {faceSteps} from './face-steps.ts'

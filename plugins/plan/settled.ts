@@ -1,0 +1,27 @@
+import type {Build} from '../build-file/build.ts'
+import type {Proposal} from './proposals/proposal.ts'
+
+/** A value that the file leaves out, and what it is taken to be. */
+export interface Assumption {
+  path: string
+  /** As a maker would write it. */
+  value: string
+  why: string
+  /** Made to fit this build, not the usual value of the trade. */
+  proposed?: true | undefined
+}
+
+/** A build with everything assumed that the trade has a usual value for; an assumed value says so (`assumed: true`). */
+export interface Settled extends Build {
+  assumptions: readonly Assumption[]
+  /** What was proposed for it, or why nothing was. */
+  proposals: readonly Proposal[]
+  units: 'in' | 'mm'
+  rulerMm: number
+  /** Frequency of A4. */
+  referenceHz: number
+  /** What the days of the journal add up to. */
+  minutes: number
+  /** What the journal says was done: the headings of its days, and the tasks that are ticked. */
+  told: readonly string[]
+}
