@@ -1,6 +1,6 @@
 import {ownAt} from '../build-file/path.ts'
 import {centsOf} from '../tables/units.ts'
-import type {Drawn, Measure} from './as-built.ts'
+import type {Drawn, Measure} from './as-measured.ts'
 import {noteName} from './notes.ts'
 
 /** What a difference between drawing and thing does, in numbers. */

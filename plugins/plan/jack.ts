@@ -2,7 +2,7 @@ import type {BuildValues} from '../build-file/schema.ts'
 import {inch} from '../tables/units.ts'
 import type {Box} from './box/box.ts'
 import {stationOf} from './box/box-place.ts'
-import type {Wall} from './holes.ts'
+import type {Wall} from './hole.ts'
 import {type Side, signOf} from './sides.ts'
 
 /** The jack in its wall, in mm. */

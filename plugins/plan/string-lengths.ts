@@ -7,22 +7,6 @@ import {stretchMm} from './string-facts.ts'
 import type {StringPlan} from './strings.ts'
 import type {Placed} from './tuners.ts'
 
-/** How long a string has to be, in mm. */
-export interface StringLength {
-  /** From its anchor over bridge and nut to the post, winds included. */
-  lengthNeededMm: number
-  /** From its anchor to its post, where both are placed. */
-  wholeMm?: number | undefined
-  /** Its stretch at pitch over all of that: where it slides over nut and bridge. */
-  stretchWholeMm?: number | undefined
-  /** How long the string of a packet is. */
-  packetMm?: number | undefined
-  /** The furthest place of its anchor that a packet’s string reaches. */
-  anchorWithinMm?: number | undefined
-  /** Turns of the tuner's button from taut to pitch. */
-  buttonTurns?: number | undefined
-}
-
 interface Ends {
   tuners: readonly Placed[] | undefined
   place: BoxPlace | undefined

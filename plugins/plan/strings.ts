@@ -3,9 +3,24 @@ import {noteFrequencyHz} from './notes.ts'
 import type {Settled} from './settled.ts'
 import {type CoreDoubt, coreDoubt, type StringFacts, stringFacts} from './string-facts.ts'
 import {type Alternative, alternatives, type PacketOff, packetSlip} from './string-gauges.ts'
-import type {StringLength} from './string-lengths.ts'
 import {type Balance, balance, mendString, type StringMend} from './string-mends.ts'
 import {clearOfBreaking} from './string-notes.ts'
+
+/** How long a string has to be, in mm. */
+interface StringLength {
+  /** From its anchor over bridge and nut to the post, winds included. */
+  lengthNeededMm: number
+  /** From its anchor to its post, where both are placed. */
+  wholeMm?: number | undefined
+  /** Its stretch at pitch over all of that: where it slides over nut and bridge. */
+  stretchWholeMm?: number | undefined
+  /** How long the string of a packet is. */
+  packetMm?: number | undefined
+  /** The furthest place of its anchor that a packet’s string reaches. */
+  anchorWithinMm?: number | undefined
+  /** Turns of the tuner's button from taut to pitch. */
+  buttonTurns?: number | undefined
+}
 
 /** A string on this scale. */
 export interface StringPlan extends StringFacts, Omit<Balance, 'targetN'>, Partial<StringLength> {

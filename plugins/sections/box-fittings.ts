@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import {type Block, blockValues} from '../plan/box/box-blocks.ts'
-import type {Hole} from '../plan/holes.ts'
+import type {Hole} from '../plan/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settled.ts'
 import {blockName} from '../words/places.ts'

@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Face, Hole} from '../plan/holes.ts'
+import type {Face, Hole} from '../plan/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName} from '../words/holes.ts'

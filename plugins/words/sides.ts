@@ -1,4 +1,4 @@
-import type {Face, Wall} from '../plan/holes.ts'
+import type {Face, Wall} from '../plan/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import {type Side, sideOf} from '../plan/sides.ts'
 

@@ -1,5 +1,5 @@
 import type {BoxSizes} from '../../plan/box/box-place.ts'
-import type {Face, HoleUse} from '../../plan/holes.ts'
+import type {Face, HoleUse} from '../../plan/hole.ts'
 import type {NeckCrossSection} from '../../plan/neck/cut.ts'
 import {neckWidthAt} from '../../plan/neck/taper.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'

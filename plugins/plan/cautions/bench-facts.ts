@@ -5,7 +5,7 @@ import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/wood
 import {givenBlocks} from '../box/box-blocks.ts'
 import type {Notch} from '../box/neck-in-box.ts'
 import type {Cuts} from '../cut-list.ts'
-import type {Hole} from '../holes.ts'
+import type {Hole} from '../hole.ts'
 import type {Scarf} from '../neck/scarf.ts'
 import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'

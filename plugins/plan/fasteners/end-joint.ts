@@ -2,25 +2,15 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Settled} from '../settled.ts'
 import {tornAcrossMpa, woodOf} from '../woods.ts'
-import {type EndScrews, planEndScrews} from './end-screws.ts'
-import type {JointPull} from './joint-loads.ts'
+import {type EndLoad, type EndScrews, planEndScrews} from './end-screws.ts'
+import type {JointPull} from './joint-pull.ts'
 
 /** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */
-export interface EndJoint {
+export interface EndJoint extends EndLoad {
   /** The pull along the neck. */
   pullN: number
   /** The strings over the edge that the neck turns about. */
   leverMm: number
-  /** The pull times that height. */
-  momentNmm: number
-  /** That edge below the box's top. */
-  edgeMm: number
-  /** Where screws sit unless the file says so: the middle of the neck's thickness, below the box's top. */
-  middleMm: number
-  /** Half the neck's thickness. */
-  halfMm: number
-  /** What of the neck's end meets the wall. */
-  face: {widthMm: number; heightMm: number}
   /** A block stands behind the wall. */
   hasBlock: boolean
   glue: GluedFace

@@ -3,8 +3,7 @@ import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {toMark} from '../would-do.ts'
-import type {EndJoint} from './end-joint.ts'
-import {screwKeeps} from './screw-places.ts'
+import {type NeckEnd, screwKeeps} from './screw-places.ts'
 import {screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
 /** Screws from inside the box, along a neck that ends at it, that would carry the strings; mm. */
@@ -28,6 +27,16 @@ const apart = 4
 const margin = 3
 const threadPart = 2 / 3
 
+/** What screws along the neck have to hold, and where there is room for them (mm, N·mm). */
+export interface EndLoad extends NeckEnd {
+  /** The pull times the strings' height over the edge that the neck turns about. */
+  momentNmm: number
+  /** That edge below the box's top. */
+  edgeMm: number
+  /** What of the neck's end meets the wall. */
+  face: {widthMm: number; heightMm: number}
+}
+
 interface Spot {
   atMm: number
   sidesMm: number
@@ -42,7 +51,7 @@ interface Spot {
  */
 export function planEndScrews(
   {values: {neck}, rulerMm, units}: Settled,
-  joint: Pick<EndJoint, 'momentNmm' | 'edgeMm' | 'middleMm' | 'halfMm' | 'face'>,
+  joint: EndLoad,
   {atMm, sidesMm, block}: Spot,
 ): EndScrews | undefined {
   const wood = woodOf(neck?.wood?.value ?? neck?.laminations?.at(-1)?.wood?.value, neck)

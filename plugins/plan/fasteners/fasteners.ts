@@ -7,7 +7,8 @@ import type {NeckTaper} from '../neck/taper.ts'
 import type {Settled} from '../settled.ts'
 import type {WouldDo} from '../would-do.ts'
 import type {EndJoint} from './end-joint.ts'
-import {type JointPull, jointLoads} from './joint-loads.ts'
+import {jointLoads} from './joint-loads.ts'
+import type {JointPull} from './joint-pull.ts'
 import {
   blockAstray,
   depthEdge,

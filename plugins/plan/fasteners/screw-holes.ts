@@ -1,5 +1,5 @@
 import type {Box} from '../box/box.ts'
-import type {Face, Hole, Wall} from '../holes.ts'
+import type {Face, Hole, Wall} from '../hole.ts'
 import {sideOf} from '../sides.ts'
 import type {Fastener} from './fasteners.ts'
 

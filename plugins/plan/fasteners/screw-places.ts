@@ -5,7 +5,6 @@ import type {Rectangle} from '../box/gap.ts'
 import type {Conflict} from '../conflicts.ts'
 import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
 import {toMark, type WouldDo} from '../would-do.ts'
-import type {EndJoint} from './end-joint.ts'
 import type {Piece} from './screw-route.ts'
 
 /** Where a screw stands: mm from the nut line and off the centre line. */
@@ -135,6 +134,14 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
   return undefined
 }
 
+/** How a neck that ends at the box lies against its wall (mm). */
+export interface NeckEnd {
+  /** Where screws sit unless the file says so: the middle of the neck's thickness, below the box's top. */
+  middleMm: number
+  /** Half the neck's thickness. */
+  halfMm: number
+}
+
 /**
  * Find whether a screw along the neck (shank in mm) stands too near the back or the playing face of the neck, and the
  * depth below the box's top that would do, where the file gives one.
@@ -142,7 +149,7 @@ export function screwEdge(shankMm: number, pieces: readonly Piece[], spot: Spot)
 export function depthEdge(
   shankMm: number,
   {of, downMm, downPath, rulerMm}: Pick<Spot, 'of' | 'downMm' | 'downPath' | 'rulerMm'>,
-  end: Pick<EndJoint, 'middleMm' | 'halfMm'> | undefined,
+  end: NeckEnd | undefined,
 ): Conflict | undefined {
   if (downMm === undefined || !end) return undefined
   const needsMm = screwKeeps.edge * shankMm

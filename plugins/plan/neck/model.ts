@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {BoxPlace} from '../box/box-place.ts'
-import {type HeadShape, headShape} from './head.ts'
+import {type HeadShape, headShape} from './head-shape.ts'
 import {type InsideBox, insideBox, layersAlong} from './inside.ts'
 import {type Layup, type NeckLayer, neckLayers} from './layers.ts'
 import {samePlaceMm} from './places.ts'

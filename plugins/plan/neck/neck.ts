@@ -17,7 +17,7 @@ import {type NeckMass, planMass} from './mass.ts'
 import type {NeckModel} from './model.ts'
 import {type Movement, planMovement} from './movement.ts'
 import {type NutFace, planNutFace} from './nut-face.ts'
-import {planRounding, type Rounding} from './round-over.ts'
+import {planRounding, type Rounding} from './rounding.ts'
 import {type NutSeat, planNutSeat, planScarf, type Scarf} from './scarf.ts'
 import {planStringAngles, type StringAngles} from './string-angles.ts'
 

@@ -1,6 +1,6 @@
 import type {WorkStep} from '../../tables/hazards.ts'
 import type {HoleBit} from '../bits.ts'
-import type {Face, HoleUse} from '../holes.ts'
+import type {Face, HoleUse} from '../hole.ts'
 import type {Place} from '../layout.ts'
 import type {StepFacts} from './step-facts.ts'
 

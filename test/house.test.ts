@@ -1,0 +1,89 @@
+import {readdirSync, readFileSync} from 'node:fs'
+import {dirname, join} from 'node:path'
+import {describe, expect, test} from 'vitest'
+
+// The rooms of the house, as the contributor guide draws them: each reads those before it, and nothing runs back up.
+
+const rooms = [
+  'plugins/tables',
+  'plugins/build-file',
+  'plugins/cut-stock',
+  'plugins/plan',
+  'plugins/words',
+  'plugins/checks',
+  'plugins/drawings',
+  'plugins/sections',
+  'plugins/syntax',
+  'plugins/rehype',
+  'plugins',
+  'site',
+]
+const roomOf = (file: string) => rooms.find((room) => file.startsWith(`${room}/`))!
+
+/** Every file of the program, with the files of it that it imports or takes types from, and all else it imports. */
+const files = new Map(
+  ['plugins', 'site'].flatMap((folder) =>
+    readdirSync(folder, {recursive: true, encoding: 'utf8'})
+      .filter((name) => name.endsWith('.ts'))
+      .map((name) => [join(folder, name), importsOf(join(folder, name))] as const),
+  ),
+)
+
+function importsOf(file: string): {own: string[]; others: string[]} {
+  const named = [...readFileSync(file, 'utf8').matchAll(/^(?:import|export|\}).*? from '([^']+)'$/gm)]
+  const paths = named.map(([, path]) => path!)
+  const isOwn = (path: string) => path.startsWith('.')
+  return {
+    own: paths.filter(isOwn).map((path) => join(dirname(file), path)),
+    others: paths.filter((path) => !isOwn(path)),
+  }
+}
+
+/** Find circles, each as what imports each other all round; none is empty. */
+function circles(graph: ReadonlyMap<string, readonly string[]>): string[][] {
+  const reach = (from: string) => {
+    const met = new Set<string>()
+    const open = [...(graph.get(from) ?? [])]
+    for (let one = open.pop(); one !== undefined; one = open.pop()) {
+      if (met.has(one)) continue
+      met.add(one)
+      open.push(...(graph.get(one) ?? []))
+    }
+    return met
+  }
+  const reached = new Map([...graph.keys()].map((one) => [one, reach(one)]))
+  const inOne = [...graph.keys()].filter((one) => reached.get(one)!.has(one))
+  return [...Map.groupBy(inOne, (one) => inOne.find((other) => reached.get(other)!.has(one))!).values()]
+}
+
+describe('the house', () => {
+  test('no room reads a room after it', () => {
+    const backUp = [...files].flatMap(([file, {own}]) =>
+      own.filter((path) => rooms.indexOf(roomOf(path)) > rooms.indexOf(roomOf(file))).map((path) => [file, path]),
+    )
+    expect(backUp).toEqual([])
+  })
+
+  test('there is no circle between folders', () => {
+    const folders = new Map<string, string[]>()
+    for (const [file, {own}] of files) {
+      const here = dirname(file)
+      const others = own.map(dirname).filter((folder) => folder !== here)
+      folders.set(here, [...(folders.get(here) ?? []), ...others])
+    }
+    expect(circles(folders)).toEqual([])
+  })
+
+  test.each(rooms.filter((room) => room !== 'plugins/build-file' && room !== 'site'))(
+    'there is no circle between the files of %s, by types neither',
+    (room) => {
+      const own = [...files].filter(([file]) => roomOf(file) === room)
+      expect(circles(new Map(own.map(([file, imports]) => [file, imports.own])))).toEqual([])
+    },
+  )
+
+  test('what is pure imports nothing of Node', () => {
+    const pure = [...files].filter(([file]) => roomOf(file).startsWith('plugins'))
+    expect(pure.flatMap(([file, {others}]) => others.filter((name) => name.startsWith('node:')).map(() => file))).toEqual([])
+  })
+})
