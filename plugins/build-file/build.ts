@@ -84,6 +84,12 @@ export interface Build {
   surroundings?: Surroundings | undefined
 }
 
+/** What the body of a build file tells besides its prose. */
+export type Body = Pick<
+  Build,
+  'days' | 'unclear' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
+>
+
 /** Make the build of a file that nothing could be read from. */
 export const emptyBuild = (slug: string): Build => ({
   slug,

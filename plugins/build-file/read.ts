@@ -1,6 +1,5 @@
 import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
-import type {Body} from '../syntax/body.ts'
-import {type Build, emptyBuild, type Surroundings} from './build.ts'
+import {type Body, type Build, emptyBuild, type Surroundings} from './build.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {placedAsWritten} from './heal/as-written.ts'
 import {choicesFor} from './heal/choices.ts'

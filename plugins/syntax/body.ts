@@ -2,16 +2,10 @@ import type {Heading, Nodes, Root} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
-import type {Build, DayEntry, Directive} from '../build-file/build.ts'
+import type {Body, DayEntry, Directive} from '../build-file/build.ts'
 import {type Place, wholeFile} from '../build-file/problem.ts'
 import {dayInAnotherForm, likelyHours, readDate, readDuration} from '../build-file/quantities/read-date.ts'
 import {parseBuildFile} from './parse-build-file.ts'
-
-/** What the body of a build file tells besides its prose. */
-export type Body = Pick<
-  Build,
-  'days' | 'unclear' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
->
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
