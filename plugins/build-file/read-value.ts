@@ -200,6 +200,7 @@ const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
     })
     return undefined
   }
+  if (isScalar(node) && kind.item.is === 'leaf' && kind.item.leaf === 'text') askOfCommas(node, path, context)
   const before = context.problems.length
   const read = items.map((item, i) => readValue(item, kind.item, `${path}.${i + 1}`, context))
   if (context.problems.length > before) context.lists.push({node, kind, path})
@@ -207,6 +208,19 @@ const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
     ? read.map((item) => item ?? {})
     : read.filter((item) => item !== undefined)
 }
+
+/** Ask whether a text with commas was meant as a list: `tags: evening, harbour`. */
+function askOfCommas(node: Scalar, path: string, context: ReadingContext): void {
+  const text = textOf(node)
+  const isList = /^[^,[\]{}:#"“”]+(,[^,[\]{}:#"“”]+)+$/.test(text) && text.split(',').every(isName)
+  if (node.type !== 'PLAIN' || !isList) return
+  const why = `${nameOf(path)}: without brackets this is one text; a list stands in square brackets`
+  const expected = [`[${text}]`, JSON.stringify(text)]
+  report(context, 'list-without-brackets', context.places[path]!, `${why}, as in ${expected[0]}`, {expected})
+}
+
+/** A sentence has more words than this. */
+const isName = (text: string): boolean => text.trim() !== '' && text.trim().split(/\s+/).length <= 3
 
 function countedItems(count: number, kind: ListOf<Kind>, path: string, context: ReadingContext): unknown {
   if (count >= 1 && count <= (kind.most ?? 12)) return Array.from({length: count}, () => ({}))

@@ -8,6 +8,7 @@ import {Source} from './heal/source.ts'
 import {asScalar} from './heal/trial.ts'
 import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
+import {ownAt} from './path.ts'
 import {type Place, type Problem, wholeFile} from './problem.ts'
 import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
 import type {ReaderRule} from './rules.ts'
@@ -55,8 +56,21 @@ export function readBuild(
     read.problems.push(titleInRemark(text, read.keys.title) ?? titleMissing(slug))
   return {
     build: {...empty, values: read.values ?? {}, places: read.places, keys: read.keys, ...body?.(text)},
-    problems: inOrder(read.problems),
+    problems: inOrder(withAccepted(read.problems, read.values?.accept)),
   }
+}
+
+/** A warning of the text that its writer accepts is a remark with the reason, and nothing to mend. */
+function withAccepted(
+  problems: readonly Problem<ReaderRule>[],
+  accept: BuildValues['accept'],
+): Problem<ReaderRule>[] {
+  return problems.map((problem) => {
+    const reason = problem.severity === 'warning' ? ownAt(accept, problem.rule) : undefined
+    if (!reason) return problem
+    const {sure: _, ...told} = problem
+    return {...told, severity: 'remark', message: `${told.message} (accepted: ${reason.value})`}
+  })
 }
 
 /** Read the settings of a journal (`journal.yaml`, no fences). */

@@ -146,6 +146,15 @@ export const readerRules = {
     passes: 'scale: 24',
     fails: 'scale: 24 m',
   },
+  'list-without-brackets': {
+    severity: 'warning',
+    about: 'file',
+    what: 'Short texts with commas between them where a list belongs, without its brackets.',
+    why: 'Without brackets they are read as one text.',
+    mend: 'Put square brackets round the list, or straight quotation marks round a text that has a comma.',
+    passes: 'tags: [evening, harbour]',
+    fails: 'tags: evening, harbour',
+  },
   'quotes-curly': {
     severity: 'warning',
     about: 'file',

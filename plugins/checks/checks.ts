@@ -1,4 +1,5 @@
 import type {Build} from '../build-file/build.ts'
+import {addingKey} from '../build-file/heal/add-key.ts'
 import {ownAt, placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
@@ -48,6 +49,14 @@ function worded(found: Found, {says}: Rule, plan: Plan): Finding {
   return {at, cause, severity, sure, ...says!(found, plan)}
 }
 
+/** What would do, with the lines to paste where the file does not have the key. */
+function wouldDo({at, expected}: Finding, build: Settled): Pick<Problem, 'expected' | 'edits'> {
+  if (!expected?.length) return {}
+  if (typeof at !== 'string' || ownAt(build.places, at)) return {expected}
+  const edits = expected.map((text) => addingKey(build, at, text))
+  return edits.every((edit) => edit !== undefined) ? {expected, edits: edits.map((edit) => [edit])} : {}
+}
+
 function problemOf(
   finding: Finding,
   {name, severity, about}: Rule & {name: RuleName},
@@ -64,8 +73,8 @@ function problemOf(
     severity: reason || isSoftened ? 'remark' : found,
     ...(typeof finding.at === 'string' ? placeOf(build, finding.at) : finding.at),
     message: reason ? `${finding.message} (accepted: ${reason.value})` : finding.message,
-    ...(finding.expected?.length ? {expected: finding.expected} : {}),
-    ...(finding.sure ? {sure: true as const} : {}),
+    ...wouldDo(finding, build),
+    ...(finding.sure && !reason ? {sure: true as const} : {}),
     ...(finding.note ? {note: finding.note} : {}),
     ...(cause ? {cause: {line: cause.line, column: cause.column}} : {}),
   }

@@ -152,3 +152,35 @@ test('a key that comes near none says which are known there', () => {
     },
   ])
 })
+
+describe('a list without its brackets', () => {
+  const told = (line: string) =>
+    readBuild(`---\ntitle: A\n${line}\n---\n`, {slug: 'a'}).problems.map(({rule, expected}) => [
+      rule,
+      expected,
+    ])
+  test('of short texts is asked about, with both readings to paste, and each is then silent', () => {
+    expect(told('tags: evening, harbour')).toEqual([
+      ['list-without-brackets', ['[evening, harbour]', '"evening, harbour"']],
+    ])
+    expect([told('tags: [evening, harbour]'), told('tags: "evening, harbour"')]).toEqual([[], []])
+  })
+  test('a lone text or a sentence is one text', () => {
+    for (const line of ['tags: evening', 'cautions: this neck is old, keep children away from it'])
+      expect(told(line)).toEqual([])
+  })
+})
+
+test('a warning of the text that the build accepts is a remark with the reason, and is not mended', () => {
+  const [problem] = readBuild(
+    '---\ntitle: A\nsummary: “So”\naccept: {quotes-curly: they belong to it}\n---\n',
+    {
+      slug: 'a',
+    },
+  ).problems
+  expect(problem).toMatchObject({
+    severity: 'remark',
+    message: expect.stringContaining('(accepted: they belong'),
+  })
+  expect(problem).not.toHaveProperty('sure')
+})
