@@ -1,4 +1,4 @@
-import {type Document, isMap, parseDocument, stringify} from 'yaml'
+import {type Document, isCollection, isMap, isScalar, type Node, parseDocument, stringify} from 'yaml'
 import {asMade} from './as-made.ts'
 import type {Build} from './build.ts'
 import {deleteAt, hasAt, setText, writePlainly} from './edit-yaml.ts'
@@ -41,7 +41,7 @@ interface StartOptions {
 
 /**
  * Write a build file that starts from a past build: its dimensions, as measured where they were measured, with the
- * remarks beside them; without its days, photographs, recordings, scores, measurements, dates, cost and stock.
+ * remarks beside them and the day of each measure; without its days, photographs, recordings, scores, measurements, dates, cost and stock.
  * Undefined where the past build's front matter cannot be read.
  */
 export function startFrom(source: string, slug: string, options: StartOptions = {}): string | undefined {
@@ -54,10 +54,12 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   const units = options.units ?? own
   const doc = documentOf(units === own ? plain : giveUnits(plain, past, own))
 
-  for (const {path, value} of asMade(past.values)) {
+  const made = asMade(past.values).map((one) => ({...one, path: byNumber(one.path, past.values)}))
+  for (const {path, value} of made) {
     const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
-    setText(doc, byNumber(path, past.values), text)
+    setText(doc, path, text)
   }
+  sayWhenMeasured(doc, made)
   dropContradicted(doc, past)
   for (const key of left) doc.delete(key)
   if (options.scale !== undefined) {
@@ -72,7 +74,25 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
     status: 'idea',
     ...(units === 'in' && !past.values.units && own === 'in' ? {} : {units}),
   }
-  return frame(doc, head)
+  const from = made.length > 0 ? 'what was measured says so, all else is as planned' : 'as planned'
+  return frame(doc, head, `# Dimensions of ${slug}: ${from}.\n`)
+}
+
+/** Put beside each measured value, or beside the line that it stands in, that it was measured, and when. */
+function sayWhenMeasured(doc: Document, made: readonly {path: string; on?: {iso: string}}[]): void {
+  const remarks = new Map<Node, string[]>()
+  for (const {path, on} of made) {
+    const keys = path.split('.')
+    let node: unknown = doc.contents
+    let at = 0
+    for (; isCollection(node) && !node.flow && at < keys.length; at++)
+      node = node.get(isMap(node) ? keys[at] : Number(keys[at]) - 1, true)
+    if (!isScalar(node) && !isCollection(node)) continue
+    const what = [keys.slice(at).join('.'), 'measured', on?.iso].filter(Boolean).join(' ')
+    remarks.set(node, [...(remarks.get(node) ?? []), what])
+  }
+  for (const [node, said] of remarks)
+    node.comment = [node.comment?.trimEnd() ?? '', ` ${said.join(', ')}`].filter(Boolean).join(';')
 }
 
 /** Write a build's front matter anew, every value of it plainly; undefined where it cannot be read. */
@@ -111,11 +131,11 @@ function dropContradicted(doc: Document, {values}: Build): void {
 }
 
 /** Write the document between its fences; given new keys, they stand first, and a blank journal below. */
-function frame(doc: Document, head?: Record<string, string>): string {
+function frame(doc: Document, head?: Record<string, string>, remark = ''): string {
   for (const key of Object.keys(head ?? {})) doc.delete(key)
   const written = {lineWidth: 0, flowCollectionPadding: false}
   const isEmpty = !isMap(doc.contents) || doc.contents.items.length === 0
-  const lines = head ? stringify(head, written) : ''
+  const lines = head ? stringify(head, written) + remark : ''
   return `---\n${lines}${isEmpty ? '' : doc.toString(written)}---\n${head ? blankJournal : ''}`
 }
 

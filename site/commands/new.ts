@@ -80,11 +80,7 @@ for (const file of [`${slug}.md`, `${slug}/index.md`])
     wrong(`builds/${file} is there already; choose another slug`, 1)
 
 const {settings} = await readSettings(join(root, 'builds'))
-const scaleUnits = units ?? settings.units?.value ?? 'in'
-if (values.scale !== undefined) {
-  const reading = readLeaf('length', values.scale, {units: scaleUnits, limits: {min: 100, max: 2000}})
-  if (!reading.ok) wrong(`--scale: ${reading.message}`)
-}
+const journalUnits = units ?? settings.units?.value ?? 'in'
 
 const text = values.from === undefined ? await fromKind() : await fromPast(values.from)
 await mkdir(join(root, 'builds'), {recursive: true})
@@ -117,7 +113,24 @@ async function empty(): Promise<number> {
   return 0
 }
 
+/** Hold the scale length that was asked for to one that an instrument can have, in the units it is read in. */
+function checkScale(inUnits: 'in' | 'mm'): void {
+  if (values.scale === undefined) return
+  const limits = {min: 100, max: 2000}
+  const reading = readLeaf('length', values.scale, {units: inUnits, limits})
+  if (reading.ok) return
+  const other = inUnits === 'in' ? 'mm' : 'in'
+  const isBare = /^[\d\s./]+$/.test(values.scale)
+  const isMeant = isBare && readLeaf('length', values.scale, {units: other, limits}).ok
+  wrong(
+    isMeant
+      ? `--scale: ${values.scale} ${inUnits} is no scale length, and the build is in ${inUnits}; were ${values.scale} ${other} meant? Then write --scale "${values.scale} ${other}"`
+      : `--scale: ${reading.message}`,
+  )
+}
+
 async function fromKind(): Promise<string> {
+  checkScale(journalUnits)
   const named = values.kind ?? (await ask(`Which kind?\n${kinds.join('\n')}\n`, 'three-string-slide'))
   if (!Object.hasOwn(usualKinds, named)) {
     const close = nearest(named, Object.keys(usualKinds))
@@ -127,7 +140,7 @@ async function fromKind(): Promise<string> {
   return newBuild(usualKinds[named as UsualKindName], {
     title,
     ...(values.scale === undefined ? {} : {scale: values.scale}),
-    units: scaleUnits,
+    units: journalUnits,
   })
 }
 
@@ -143,6 +156,7 @@ async function fromPast(from: string): Promise<string> {
     )
     return wrong(`there is no build ${from}${close ? `; was ${close} meant?` : ''}`)
   }
+  checkScale(units ?? past.build.values.units?.value ?? journalUnits)
   const title = values.title ?? (await ask('Its title:', titleOf(slug)))
   const started = startFrom(past.text, from, {
     journal: settings,

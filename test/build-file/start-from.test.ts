@@ -175,3 +175,30 @@ test('a build that cannot be read is not started from', () => {
   ])
     expect(startFrom(text, 'slipway')).toBeUndefined()
 })
+
+describe('what was carried says where it came from', () => {
+  const past = fenced([
+    'title: Slipway',
+    'scale: {length: 24 1/4, lines: 12}',
+    'neck:',
+    '  width: 1 5/8 # as wide as the jig',
+    '  thickness: 13/16',
+    'box: 10 x 7 x 2',
+    'measured:',
+    '  - {on: 2026-03-15, neck.thickness: 51/64, box.depth: 2 1/16}',
+    '  - {on: 2026-09-01, neck.width.nut: 1 9/16, neck.thickness: 25/32}',
+  ])
+  test('each measure with its day, beside the remarks that are there', () => {
+    const text = startFrom(past, 'slipway')!
+    expect(text).toContain('# Dimensions of slipway: what was measured says so, all else is as planned.')
+    expect(text).toContain('  width: 1 9/16 # as wide as the jig; measured 2026-09-01')
+    expect(text).toContain('  thickness: 25/32 # measured 2026-09-01')
+    expect(text).toContain('# depth measured 2026-03-15')
+    expect(errorsOf(text)).toEqual([])
+  })
+  test('one that was never measured is as planned', () => {
+    expect(startFrom(fenced(['title: A', 'box: 10 x 7 x 2']), 'a')).toContain(
+      '# Dimensions of a: as planned.',
+    )
+  })
+})

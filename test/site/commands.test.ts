@@ -178,6 +178,8 @@ describe('new', () => {
     [['a', '--kind', 'diatnic'], 'was diatonic meant?'],
     [['a', '--from', 'lantern-peer'], 'was lantern-pier meant?'],
     [['a', '--scale', '24 inn'], '24 in would do'],
+    [['a', '--scale', '610'], 'were 610 mm meant? Then write --scale "610 mm"'],
+    [['a', '--from', 'needle-box-one', '--scale', '590'], 'were 590 mm meant?'],
     [['a', '--units', 'ft'], 'in or mm'],
     [['a', '--size', '3'], 'npm run new'],
   ])('%s is used wrongly', (words, hint) => {
