@@ -191,7 +191,7 @@ describe('what was carried says where it came from', () => {
   test('each measure with its day, beside the remarks that are there', () => {
     const text = startFrom(past, 'slipway')!
     expect(text).toContain('# Dimensions of slipway: what was measured says so, all else is as planned.')
-    expect(text).toContain('  width: 1 9/16 # as wide as the jig; measured 2026-09-01')
+    expect(text).toContain('  width: 1 9/16 # as wide as the jig; nut measured 2026-09-01')
     expect(text).toContain('  thickness: 25/32 # measured 2026-09-01')
     expect(text).toContain('# depth measured 2026-03-15')
     expect(errorsOf(text)).toEqual([])
