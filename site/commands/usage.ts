@@ -1,6 +1,12 @@
 import {type ParseArgsConfig, parseArgs} from 'node:util'
 import {asCalled} from '../called.ts'
 
+// Whoever reads a part of what is printed, as `head` does, has had enough.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit()
+  throw error
+})
+
 type Options = NonNullable<ParseArgsConfig['options']>
 type Read<T extends Options> = ReturnType<typeof parseArgs<{options: T; allowPositionals: true}>>
 
