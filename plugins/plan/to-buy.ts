@@ -119,7 +119,7 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
   const count = largest && needed(largest, parts.length, parts, saw)
   if (!count) return []
   const board =
-    fitting.find((one) => leastCount(one, parts) <= count && needed(one, count, parts, saw)) ?? largest
+    fitting.find((one) => leastCount(one, parts, saw) <= count && needed(one, count, parts, saw)) ?? largest
   const {countedIn, ...sold} = board
   const feet = countedIn && count * boardFeet({...sold, thicknessIn: countedIn})
   return [{...sold, wood, count, boardFeet: feet}]
@@ -136,7 +136,19 @@ function needed(board: Board, most: number, parts: readonly Wanted[], saw: Saw):
   return plan.unplaced.length === 0 ? plan.used : undefined
 }
 
-function leastCount(board: Board, parts: readonly Wanted[]): number {
+/**
+ * Give a number of boards that the parts cannot do with fewer of: by their area, and by the length of those wider than
+ * half a board, none of which lies beside another.
+ */
+function leastCount(board: Board, parts: readonly Wanted[], {kerfMm, trimMm}: Saw): number {
   const area = parts.reduce((sum, part) => sum + part.lengthMm * part.widthMm, 0)
-  return Math.ceil(area / (board.lengthMm * board.widthMm) - 1e-9)
+  const wideMm = parts.reduce(
+    (sum, {lengthMm, widthMm}) => sum + (2 * widthMm + kerfMm > board.widthMm + 0.1 ? lengthMm + kerfMm : 0),
+    0,
+  )
+  const [byArea, byLength] = [
+    area / (board.lengthMm * board.widthMm),
+    wideMm / (board.lengthMm - 2 * trimMm + kerfMm + 0.1),
+  ]
+  return Math.ceil(Math.max(byArea, byLength) - 1e-9)
 }
