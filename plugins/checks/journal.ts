@@ -1,6 +1,6 @@
 import type {Build} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
-import type {RuleText} from '../build-file/rules.ts'
+import type {RuleText} from '../build-file/rule-text.ts'
 import * as words from '../words/findings/journal.ts'
 import {buildLinked, isPicture, namedFiles, plainPath} from './own-files.ts'
 import {rule} from './rule.ts'

@@ -1,5 +1,5 @@
 import type {Place, Severity} from '../build-file/problem.ts'
-import type {FileExample, RuleText} from '../build-file/rules.ts'
+import type {FileExample, RuleText} from '../build-file/rule-text.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settled.ts'
 import type {Wording} from '../words/findings/wording.ts'

@@ -1,16 +1,11 @@
-import {
-  assumptionRows,
-  followingRows,
-  inherited,
-  practice,
-  surroundingRows,
-} from '../build-file/assumptions.ts'
+import {assumptionRows, followingRows, inherited, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
 import {kindAt, placeOf, setValueAt, valueAt} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
+import {practice} from '../build-file/usual/row.ts'
 import type {Written} from '../build-file/values.ts'
 import {inch, inchMm} from '../tables/units.ts'
 import {planHeights} from './action.ts'

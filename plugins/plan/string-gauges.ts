@@ -1,4 +1,4 @@
-import {usualCoreMm} from '../build-file/assumptions.ts'
+import {usualCoreMm} from '../build-file/usual/strings.ts'
 import {
   breakLimits,
   packetSpread,

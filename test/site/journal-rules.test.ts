@@ -1,5 +1,5 @@
 import {afterAll, expect, test} from 'vitest'
-import type {Example} from '../../plugins/build-file/rules.ts'
+import type {Example} from '../../plugins/build-file/rule-text.ts'
 import {rules} from '../../plugins/checks/all.ts'
 import '../support/slow.ts'
 import {tempJournal} from '../support/temp-journal.ts'

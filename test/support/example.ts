@@ -1,7 +1,7 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
-import type {FileExample} from '../../plugins/build-file/rules.ts'
+import type {FileExample} from '../../plugins/build-file/rule-text.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {noRack, type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
