@@ -2,6 +2,7 @@
 import {readLink} from '../try/link.ts'
 import {showDrawing, watchHandles} from '../try/page-drawing.ts'
 import {fieldTyped, showFields} from '../try/page-fields.ts'
+import {offerSound, showSound} from '../try/page-sound.ts'
 import {fileName, offerToTake, saveFile} from '../try/page-take.ts'
 import type {View} from '../try/view.ts'
 import type {Answers, Asks} from './try-worker.ts'
@@ -49,6 +50,7 @@ function show(now: View, unset: readonly string[]): void {
   part('sheet').hidden = false
   showDrawing(part('drawing'), now)
   showFields(part('fields'), part('problems'), now)
+  showSound(page, now)
   part('says').textContent = now.says.length > 0 ? `${now.says.join('; ')}.` : ''
   part('changed').textContent = now.isStart ? 'Nothing is changed yet.' : ''
   part('tables').innerHTML = now.tables
@@ -57,6 +59,7 @@ function show(now: View, unset: readonly string[]): void {
   if (document.activeElement !== whole) whole.value = now.text
   part<HTMLButtonElement>('again').disabled = now.isStart
   page.dataset.shown = String(Number(page.dataset.shown ?? 0) + 1)
+  if (page.dataset.shown === '1') keepOffline()
   clearTimeout(linkSoon)
   linkSoon = setTimeout(() => history.replaceState(null, '', `${location.pathname}#${now.link}`), 400)
 }
@@ -92,6 +95,22 @@ function openAsked(): void {
   part('link').textContent = [left, more].filter(Boolean).join(' ')
 }
 
+/** Have the page kept with all that it was made of: a browser that keeps nothing needs the network, and nothing else. */
+function keepOffline(): void {
+  const {offline} = page.dataset
+  if (!offline || !('serviceWorker' in navigator)) return
+  navigator.serviceWorker
+    .register(offline)
+    .then(() => navigator.serviceWorker.ready)
+    .then(({active}) => {
+      const loaded = performance.getEntriesByType('resource').map(({name}) => name)
+      const own = [...loaded, page.dataset.worker!, location.pathname]
+      const all = own.map((name) => new URL(name, location.href).href)
+      active?.postMessage([...new Set(all)].filter((url) => url.startsWith(location.origin)))
+    })
+    .catch(() => {})
+}
+
 choice.addEventListener('change', () => {
   part('link').textContent = ''
   void open(choice.value, [])
@@ -110,6 +129,7 @@ page.addEventListener('click', ({target}) => {
 })
 watchHandles(part('drawing'), (name, mm) => ask({ask: 'move', name, mm}))
 offerToTake(page, () => view)
+offerSound(page, () => view)
 part('save-plan').addEventListener('click', () => ask({ask: 'plan'}))
 openAsked()
 addEventListener('hashchange', openAsked)

@@ -11,7 +11,7 @@ import {frontMatterOf} from './build.ts'
 
 /** Write the page on which a build is opened for change, and the blank build that it can start from. */
 export function tryPages({around, builds, journal}: SiteData): Page[] {
-  const {assets, prefix} = around
+  const {assets, prefix, isWriting} = around
   const units = journal.units?.value ?? 'in'
   const describes = 'Open a build, change a scale, a string or a box, and see what it does.'
   const options = [
@@ -20,7 +20,12 @@ export function tryPages({around, builds, journal}: SiteData): Page[] {
       .sort((a, b) => a.title.localeCompare(b.title))
       .map(({slug, title}) => h('option', {value: slug}, title)),
   ]
-  const root = {dataRoot: prefix, dataWorker: `${prefix}${assets['try-worker']!.slice(1)}`}
+  const root = {
+    dataRoot: prefix,
+    dataWorker: `${prefix}${assets['try-worker']!.slice(1)}`,
+    // While somebody writes, what is kept would be older than what is written.
+    dataOffline: isWriting ? undefined : `${prefix}${assets['try-offline']!.slice(1)}`,
+  }
   const content = [
     h('header.page-head', [h('h1', 'Try a change'), h('p', describes)]),
     h('noscript', h('p.needs', 'This page computes in your browser, which needs scripts switched on.')),
@@ -82,10 +87,23 @@ function sheet(options: Element[]): Element[] {
         h('div.fields', {dataPart: 'fields'}),
       ]),
       h('section.figures', [h('h2', 'Lines and strings'), h('div', {dataPart: 'tables'})]),
+      h('section.take', {dataPart: 'sound'}, [
+        h('h2', 'Hear it'),
+        h('p.buttons', [
+          h('label', ['String ', h('select', {dataPart: 'string'})]),
+          h('label', ['Note ', h('select', {dataPart: 'line'})]),
+        ]),
+        h('p.buttons', [
+          button('hear-meant', 'As meant'),
+          button('hear-marked', 'As marked'),
+          button('hear-set-back', 'Saddle set back'),
+        ]),
+        h('p', {dataPart: 'heard', role: 'status'}),
+      ]),
       h('section.whole', [
         h('h2', 'The whole build file'),
         h('label', {htmlFor: 'TryText'}, 'Every key can be changed here'),
-        h('textarea#TryText', {dataPart: 'text', rows: 24, spellCheck: false, wrap: 'off'}),
+        h('textarea#TryText', {dataPart: 'text', rows: 24, spellCheck: false}),
       ]),
       h('section.take', [
         h('h2', 'Take it away'),

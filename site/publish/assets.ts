@@ -7,7 +7,16 @@ const here = fileURLToPath(import.meta.url)
 const home = join(dirname(here), '..')
 
 /** The browser scripts, by the names that pages ask for. */
-const scripts = ['page', 'portfolio', 'side-by-side', 'try', 'try-worker', 'unfold', 'live'] as const
+const scripts = [
+  'page',
+  'portfolio',
+  'side-by-side',
+  'try',
+  'try-offline',
+  'try-worker',
+  'unfold',
+  'live',
+] as const
 
 /** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
 export interface Assets {
@@ -52,6 +61,11 @@ export async function buildAssets(): Promise<Assets> {
   return {addresses, files: files.sort((a, b) => (a.address < b.address ? -1 : 1))}
 }
 
+/** A worker that serves a page without a network lies beside the page: it may serve nothing above its own folder. */
+const beside: readonly (readonly [name: RegExp, address: string])[] = [[/^try-offline-/, '/try/offline.js']]
+
 function addressOf(file: string): string {
-  return `/assets/${file.replaceAll('\\', '/').split('/').at(-1)}`
+  const name = file.replaceAll('\\', '/').split('/').at(-1)!
+  const [, own] = beside.find(([pattern]) => pattern.test(name)) ?? []
+  return own ?? `/assets/${name}`
 }

@@ -12,8 +12,9 @@ export function showFields(box: HTMLElement, others: HTMLElement, view: View): v
   const beside = new Map<string, [Told, number][]>()
   const rest: [Told, number][] = []
   for (const [at, problem] of view.problems.entries()) {
-    if (problem.severity === 'remark') continue
     const field = view.fields.find(({path}) => path === problem.path)
+    // What is only remarked is told where something was changed.
+    if (problem.severity === 'remark' && !field?.isChanged) continue
     if (field) beside.set(field.path, [...(beside.get(field.path) ?? []), [problem, at]])
     else rest.push([problem, at])
   }
@@ -23,7 +24,8 @@ export function showFields(box: HTMLElement, others: HTMLElement, view: View): v
     if (document.activeElement !== input) input.value = value
     input.placeholder = usual
     const found = beside.get(path) ?? []
-    input.toggleAttribute('aria-invalid', found.length > 0)
+    const isWrong = found.some(([{severity}]) => severity !== 'remark')
+    input.setAttribute('aria-invalid', String(isWrong))
     input.closest('.field')?.toggleAttribute('data-changed', isChanged)
     const list = document.getElementById(`${input.id}-found`)
     list?.replaceChildren(...found.map(toldItem))
@@ -74,6 +76,7 @@ const grave: Readonly<Record<string, string>> = {
   error: 'Cannot be read',
   fault: 'Would not work',
   warning: 'Look again',
+  remark: 'Note',
 }
 
 function toldItem([{severity, message, ways}, at]: [Told, number]): HTMLElement {

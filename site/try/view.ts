@@ -1,6 +1,7 @@
 import {toHtml} from 'hast-util-to-html'
 import {h} from 'hastscript'
 import {heroDrawing} from '../../plugins/drawings/hero/hero.ts'
+import {type HeardString, heardStrings} from '../../plugins/sound/notes.ts'
 import {differencesInWords} from '../../plugins/words/differences.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {cents, forceWords, number} from '../../plugins/words/quantities.ts'
@@ -24,6 +25,9 @@ export interface View {
   says: string[]
   /** Lines and strings as tables, as HTML. */
   tables: string
+  /** What can be heard. */
+  heard: HeardString[]
+  isFretted: boolean
   link: string
 }
 
@@ -71,6 +75,8 @@ export function viewOf(session: Session): View {
     tables: toHtml(
       [linesTable(start, now), stringsTable(start, now)].filter((one) => one !== undefined) as never,
     ),
+    heard: heardStrings(now.plan),
+    isFretted: now.plan.intonation !== undefined,
     link: linkOf(session.slug, changedValues(session)),
   }
 }
