@@ -26,7 +26,7 @@ export const neckJointRules = {
       'screws: [{size: 8, length: 2, at: [16], off: [-3/8, 3/8], through: [block, side], into: neck}]',
     ),
     fails: atTheEnd('screws: []'),
-    find: (_, {endJoint, fasteners = []}) => {
+    find: ({values}, {endJoint, fasteners = []}) => {
       if (!endJoint) return []
       const {glue, edgeMm} = endJoint
       const isGlueEnough = glue.mostMpa === undefined || glue.stressMpa <= glue.mostMpa + 1e-9
@@ -34,12 +34,15 @@ export const neckJointRules = {
       const along = fasteners.filter(({way, joinsNeck}) => joinsNeck && way === 'along')
       const idle = along.find(({loadN}) => loadN === undefined)
       if (along.length ? !idle : !glue.isGlued) return []
+      const isNone = !idle && values.screws?.length === 0
+      const noScrew = isNone ? 'screws' : 'neck.joins'
       return [
         {
-          at: !idle ? 'neck.joins' : endJoint.wouldDo ? `${idle.of}.down` : `${idle.of}.at`,
+          at: !idle ? noScrew : endJoint.wouldDo ? `${idle.of}.down` : `${idle.of}.at`,
           ...endJoint,
           edgeMm,
           isScrewed: along.length > 0,
+          isNone,
         },
       ]
     },

@@ -15,6 +15,7 @@ export function prepareBox({box, pickup, fasteners = []}: Plan, {values}: Settle
   const top = values.box?.top
   const paper = top?.paper?.value
   const held = box?.topHeld
+  const isScrewed = fasteners.some(({holdsTop}) => holdsTop)
   const hasHoles = (box?.soundHoles?.length ?? 0) > 0
   return [
     subHeading('Preparing the box'),
@@ -32,12 +33,7 @@ export function prepareBox({box, pickup, fasteners = []}: Plan, {values}: Settle
       ...(box?.blocks?.length
         ? ['Glue the blocks in before the top is drilled, so that the bit comes out in them cleanly.']
         : []),
-      ...(held ? [heldInWords[held] ?? ''] : []),
-      ...(held === 'screwed' && !fasteners.some(({holdsTop}) => holdsTop)
-        ? [
-            'The file does not say with which screws: a row under screws, through the top into blocks or sides, brings them into drilling and bill.',
-          ]
-        : []),
+      ...(held ? [heldInWords[held === 'screwed' && !isScrewed ? 'unscrewed' : held] ?? ''] : []),
       ...(pickup
         ? [
             box?.isShut
@@ -56,6 +52,7 @@ const heldInWords: Readonly<Record<string, string>> = {
   glued: 'The top is glued down: everything inside is finished, tested and photographed first.',
   screwed:
     'The top is screwed: it comes off for every repair. Drill its screw holes before the finish, and do not drive the screws tight until it has dried.',
+  unscrewed: 'The top is screwed: it comes off for every repair. With which screws, the file does not say.',
   hinged:
     'The top is hinged: a strip of felt under its free edge keeps it from rattling, and a catch keeps it shut.',
 }
@@ -148,7 +145,7 @@ export function strapButtons(plan: Plan): BlockContent[] {
     subHeading('Strap buttons'),
     list([
       ...buttons.map((button) => placeInWords(button, plan)),
-      'Glue a block of hardwood inside behind each: a wall alone does not hold a screw. Put a felt washer under the button. Places by common practice, no source.',
+      'Glue a block of hardwood inside behind each; a felt washer goes under the button. Places by common practice, no source.',
     ]),
   ]
 }

@@ -17,7 +17,7 @@ export function lidInWords(plan: Plan): BlockContent[] {
   if (lid.standsOn)
     return [paragraph(`The bridge’s foot stands on the ${lid.standsOn}, so the top carries none of it.`)]
   return [
-    paragraph(...sinking(lid, plan), ...tipping(lid, plan), ...stressed(lid)),
+    paragraph(...sinking(lid, plan), ...stretched(lid), ...tipping(lid, plan), ...stressed(lid)),
     figures(`Figures: the top under ${forceWords(lid.pushN, plan)}`, lidFigures(lid, plan)),
   ]
 }
@@ -42,6 +42,14 @@ function sinking({sinkMm, rangeMm, sinkAfterCreepMm, pushN, tooLimp}: Lid, plan:
   ]
 }
 
+/** Say where the top sinks so far that it would be held by being stretched, which is not reckoned. */
+function stretched({isTaut}: Lid): string[] {
+  if (!isTaut) return []
+  return [
+    ' That is more than half its thickness, where a top is drawn taut like a skin as well: it will sink somewhat less than said, and pull at its edges.',
+  ]
+}
+
 /** Say how strings that are held at the bridge tip it. */
 function tipping({leanMm, momentNmm}: Lid, plan: Plan): Inline[] {
   if (leanMm === undefined || momentNmm === undefined) return []
@@ -60,9 +68,17 @@ function stressed({stressMpa, mayCarryMpa, isAcrossGrain}: Lid): Inline[] {
   ]
 }
 
+const sheetSource = 'Plywood: Handbook of Finnish Plywood (2002), from memory'
+const solidSource =
+  'Stiffness across the grain: means of Wood Handbook, FPL-GTR-282, Table 5-1, from memory; across it, it is taken to hold twice what even pull tears it at (from memory)'
+
 /** Give what the sinking is reckoned with. */
-function lidFigures({pushN, wood, thicknessMm, grain, otherGrainMm}: Lid, plan: Plan): BlockContent[] {
+function lidFigures(
+  {pushN, wood, thicknessMm, grain, otherGrainMm, isAcrossGrain}: Lid,
+  plan: Plan,
+): BlockContent[] {
   const at = (mm: number) => lengthAlone(mm, saddleRuler(plan))
+  const isSheet = wood === 'plywood' && !isAcrossGrain
   return [
     facts([
       ['The bridge presses it with', force(pushN, plan)],
@@ -78,10 +94,10 @@ function lidFigures({pushN, wood, thicknessMm, grain, otherGrainMm}: Lid, plan: 
           ]),
     ]),
     note(
-      'A flat plate on the four walls, without braces and sound holes, the bridge’s foot pressing it evenly. The likely figure lies half way between edges held fast and edges that lie loose (common practice, no source); a solid top is taken to be sawn flat, or at its stiffest on the quarter.',
+      `A flat plate on the four walls, without braces and sound holes, the bridge’s foot pressing it evenly. The likely figure lies half way between edges held fast and edges that lie loose (common practice, no source)${isSheet ? '' : '; a solid top is taken to be sawn flat, or at its stiffest on the quarter'}.`,
     ),
     source(
-      'Plates: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, arts. 34, 44 and 85. Stiffness across the grain: means of Wood Handbook, FPL-GTR-282, Table 5-1, from memory; plywood: Handbook of Finnish Plywood (2002), from memory. Across the grain it is taken to hold twice what even pull tears it at (from memory); what may stay on it: after ASTM D245, from memory; creep: Wood Handbook, FPL-GTR-282, ch. 5.',
+      `Plates: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, arts. 34, 44 and 85. ${isSheet ? sheetSource : solidSource}; what may stay on it: after ASTM D245, from memory; creep: Wood Handbook, FPL-GTR-282, ch. 5.`,
     ),
   ]
 }

@@ -67,7 +67,8 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
     bitWords(hole.bit ? bitName(hole.bit) : ''),
     fromNut(hole.stationMm, plan),
     ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
-    offCentre(hole.offMm, plan),
+    // In a side every hole is as far off as the side itself.
+    face === 'side bass' || face === 'side treble' ? '' : offCentre(hole.offMm, plan),
     ...(isDown ? [hole.downMm === undefined ? '' : at(hole.downMm)] : []),
     hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
     ...(isShared ? [] : [backingOf(hole)]),

@@ -4,7 +4,7 @@ import type {Plan} from '../plan/plan.ts'
 import {type FoundValue, planValue} from '../words/plan-value.ts'
 import {type PrintedPlan, printedPlan} from '../words/printed-plan.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
-import {toSideSeen} from '../words/sides.ts'
+import {behindNut, toSideSeen} from '../words/sides.ts'
 import {type Inline, inline, text} from './kit.ts'
 import {area, force, fractions, length, mass} from './measures.ts'
 
@@ -44,10 +44,16 @@ function offInWords(mm: number, plan: Plan): Inline[] {
   return mm === 0 ? [toSideSeen(0, plan)] : [length(Math.abs(mm), plan), ` ${toSideSeen(mm, plan)}`]
 }
 
+/** Say how far from the nut line something lies, and behind it where it does. */
+function stationInWords(mm: number, plan: Plan): Inline[] {
+  return mm < 0 ? [length(-mm, plan), ` ${behindNut}`] : [length(mm, plan)]
+}
+
 const units: readonly (readonly [RegExp, (value: number, plan: Plan) => Inline | Inline[]])[] = [
   [/Nmm2$/, (value) => `${number(value / 1e6, 1)} N·m²`],
   [/Mm2$/, area],
   [/^(?:off|nutOff|bridgeOff)Mm$/, offInWords],
+  [/^(?:station|from|to)Mm$/, stationInWords],
   [/Mm$/, length],
   [/Mpa$/, (value) => `${number(value, 0)} MPa`],
   [/KgM$/, massPerLength],

@@ -22,6 +22,8 @@ export interface Lid {
   /** How far the bridge sinks, most likely: half way between a top that lies loose and one that the walls hold fast. */
   sinkMm: number
   sinkAfterCreepMm: number
+  /** It sinks so far in time that it is drawn taut as well, which holds it somewhat and is not reckoned. */
+  isTaut?: true | undefined
   /** Low and high: held fast by the walls and of the stiffest wood that it may be, loose and of the limpest. */
   rangeMm: number[]
   /** As most likely, but with the grain the other way. */
@@ -45,6 +47,8 @@ export interface Lid {
 
 /** The part of their height at the octave that strings may lose to a sinking top: common practice, no source. */
 const mayLose = 1 / 2
+/** A plate that sinks by more than this part of its thickness is drawn taut like a skin: a usual bound, from memory. */
+const taut = 1 / 2
 /** The thickest top that is proposed (mm): common practice, no source. */
 const thickestMm = inch(1 / 2)
 
@@ -89,6 +93,7 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
     grain,
     sinkMm: given.sinkMm,
     sinkAfterCreepMm: creep * given.sinkMm,
+    isTaut: creep * given.sinkMm > taut * thicknessMm || undefined,
     rangeMm: [stiff.sinkMm, limp.sinkMm].sort((a, b) => a - b),
     otherGrainMm: wood.kind === 'sheet' && !wood.plies ? undefined : other.sinkMm,
     leanMm: load.momentNmm ? -given.slope * load.heightMm : undefined,

@@ -2,6 +2,7 @@ import {type Rounding, writeLength} from '../../build-file/quantities/write-leng
 import type {Conflict, ConflictKind} from '../../plan/conflicts.ts'
 import type {Plan} from '../../plan/plan.ts'
 import type {Ruler} from '../lengths.ts'
+import {behindNut, toSide} from '../sides.ts'
 import {keyOf, only, type Wording, type WouldDo} from './wording.ts'
 
 /** A conflict of the plan, and what the file says of the spacing where it is one of anchors. */
@@ -13,17 +14,26 @@ export interface TooNear {
 interface Sentence {
   found: (near: TooNear, plan: Plan) => string
   /** What follows where a value would do, and where none does. */
-  mended: (wouldDo: WouldDo, text: string) => string
+  mended: (wouldDo: WouldDo, text: string, plan: Plan) => string
   otherwise: string
   rounding?: Rounding
 }
 
+/** Say a place that would do in words of sides, where a figure with a sign would have to be looked up. */
+function placeInWords({path, mm}: WouldDo, plan: Plan): string | undefined {
+  if (/\.off(?:\.\d+)?$/.test(path))
+    return mm === 0 ? toSide(0, plan) : `${writeLength(Math.abs(mm), plan)} ${toSide(mm, plan)}`
+  return /\.at(?:\.\d+)?$/.test(path) && mm < 0 ? `${writeLength(-mm, plan)} ${behindNut}` : undefined
+}
+
 const hole = {
-  mended: (wouldDo: WouldDo, text: string) => `; ${keyOf(wouldDo)} ${text} would do`,
+  mended: (wouldDo: WouldDo, text: string, plan: Plan) =>
+    `; ${placeInWords(wouldDo, plan) ?? `${keyOf(wouldDo)} ${text}`} would do`,
   otherwise: '; move it, or make it smaller',
 }
 const head = {
-  mended: ({path}: WouldDo, text: string) => `; ${path} ${text} would do`,
+  mended: (wouldDo: WouldDo, text: string, plan: Plan) =>
+    `; ${wouldDo.path} ${placeInWords(wouldDo, plan) ?? text} would do`,
   otherwise: '',
 }
 
@@ -107,7 +117,8 @@ const sentences: Readonly<Record<ConflictKind, Sentence>> = {
   'screw-edge': {
     found: ({conflict: {piece, isEnd, gapMm, needsMm}}, plan) =>
       `this screw ${gapMm < 0 ? 'misses' : `is ${writeLength(gapMm, plan, 'down')} from the ${isEnd ? 'end' : 'edge'} of`} the ${piece}, and needs ${writeLength(needsMm, plan, 'up')} or the wood splits`,
-    mended: ({path}, text) => `; ${/\.(off|down)\b/.exec(path)?.[1] ?? 'a place'} ${text} would do`,
+    mended: (wouldDo, text, plan) =>
+      `; ${placeInWords(wouldDo, plan) ?? `${/\.down\b/.test(wouldDo.path) ? 'down' : 'a place'} ${text}`} would do`,
     otherwise: '; take a thinner screw',
   },
 }
@@ -118,7 +129,7 @@ export function tooNear(near: TooNear, plan: Plan): Wording {
   const {found, mended, otherwise, rounding} = sentences[kind]
   const text = wouldDo && writeLength(wouldDo.mm, plan, rounding)
   return {
-    message: `${found(near, plan)}${text ? mended(wouldDo, text) : otherwise}`,
+    message: `${found(near, plan)}${text ? mended(wouldDo, text, plan) : otherwise}`,
     expected: only(text),
   }
 }

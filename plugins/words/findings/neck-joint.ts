@@ -29,6 +29,7 @@ export function aboveTopDisagrees(
 export function endJointWeak(
   {
     isScrewed,
+    isNone,
     hasBlock,
     leverMm,
     glue,
@@ -36,6 +37,8 @@ export function endJointWeak(
   }: {
     /** Screws are there, level with the edge that the neck turns about. */
     isScrewed: boolean
+    /** The file says that there are no screws: a list of them would take the place of that. */
+    isNone: boolean
     hasBlock: boolean
     leverMm: number
     glue: {stressMpa: number; breaksMpa?: number | undefined; weaker?: 'neck' | 'wall' | undefined}
@@ -54,6 +57,7 @@ export function endJointWeak(
   const block = hasBlock ? 'the end block' : 'an end block (box.end-block)'
   return {
     message: `the strings, ${over} over the upper edge of the box’s end, pull the glued face at the neck’s back apart with ${stressMpa.toFixed(2)} MPa; ${what} at ${breaksMpa.toFixed(2)} MPa, and a third is the most to ask under a load that stays: screw the neck from inside through ${block}, or let it run through`,
+    expected: only(isNone && wouldDo ? screwLine(wouldDo, ruler).replace('screws: ', '') : undefined),
     note: wouldDo && `this line would do, put among the keys of the file: ${screwLine(wouldDo, ruler)}`,
   }
 }

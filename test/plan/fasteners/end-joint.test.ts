@@ -247,6 +247,13 @@ describe('glued, without screws', () => {
     expect(problems.map(({rule}) => rule)).toContain('end-joint-weak')
   })
 
+  test('where the file says that there are no screws, the list that would do can be pasted, and is silent', () => {
+    const weak = {screws: '[]', 'box.wood': 'eastern white pine', 'neck.glue': 'pva'}
+    const [problem] = endOf(weak).problems.filter(({rule}) => rule === 'end-joint-weak')
+    const mended = endOf({...weak, screws: problem!.expected![0]!}).problems.map(({rule}) => rule)
+    expect(mended.filter((rule) => /screw|end-joint/.test(rule))).toEqual([])
+  })
+
   test('screws and glue share nothing: weak glue excuses no screw', () => {
     const weak = {'neck.wood': 'northern white cedar', 'box.wood': 'eastern white pine', 'screws.1.size': '4'}
     const rules = (more: Record<string, string>) =>
