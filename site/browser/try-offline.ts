@@ -19,7 +19,8 @@ interface Fetches {
 
 const scope = self as unknown as Scope
 const kept = () => caches.open('try')
-const isAsset = (url: string) => new URL(url).pathname.includes('/assets/')
+/** Named by what is in it, so that it never changes. */
+const isAsset = (url: string) => /\/assets\/|\/try\/try-worker-/.test(new URL(url).pathname)
 
 scope.addEventListener('install', (event) => event.waitUntil(scope.skipWaiting()))
 scope.addEventListener('activate', (event) => event.waitUntil(scope.clients.claim()))
@@ -40,7 +41,6 @@ scope.addEventListener('fetch', (event) => {
   event.respondWith(isAsset(request.url) ? fromHere(request) : fromNetwork(request))
 })
 
-/** What lies under its own content's name never changes. */
 async function fromHere(request: Request): Promise<Response> {
   return (await (await kept()).match(request)) ?? fetch(request)
 }

@@ -61,11 +61,9 @@ export async function buildAssets(): Promise<Assets> {
   return {addresses, files: files.sort((a, b) => (a.address < b.address ? -1 : 1))}
 }
 
-/** A worker that serves a page without a network lies beside the page: it may serve nothing above its own folder. */
-const beside: readonly (readonly [name: RegExp, address: string])[] = [[/^try-offline-/, '/try/offline.js']]
-
+/** What works without a network lies beside its page: a worker is served by another only below that one's own folder. */
 function addressOf(file: string): string {
   const name = file.replaceAll('\\', '/').split('/').at(-1)!
-  const [, own] = beside.find(([pattern]) => pattern.test(name)) ?? []
-  return own ?? `/assets/${name}`
+  if (name.startsWith('try-offline-')) return '/try/offline.js'
+  return name.startsWith('try-worker-') ? `/try/${name}` : `/assets/${name}`
 }
