@@ -461,6 +461,7 @@ export const planValues: readonly string[] = [
   'box.lid.standsOn',
   'box.lid.sinkMm',
   'box.lid.sinkAfterCreepMm',
+  'box.lid.isTaut',
   'box.lid.rangeMm.*',
   'box.lid.otherGrainMm',
   'box.lid.grain',
