@@ -7,7 +7,7 @@ import {blockName} from '../words/places.ts'
 import {inWords} from '../words/quantities.ts'
 import {sidesExplained} from '../words/sides.ts'
 import {type Inline, list, subHeading} from './kit.ts'
-import {type Cell, table} from './kit-table.ts'
+import {type Cell, table, under} from './kit-table.ts'
 import {length, lengthAlone, offCentre} from './measures.ts'
 
 /** Say what is done to the box before anything is fixed to it, and how one gets inside afterwards. */
@@ -63,28 +63,25 @@ export function blocksToGlue(plan: Plan, {values}: Settled): BlockContent[] {
   if (!blocks.length) return []
   const at = (mm: number) => lengthAlone(mm, plan)
   const row = (block: Block): Cell[] => [
-    blockName(block.of).replace(/^./, (first) => first.toUpperCase()),
-    blockValues(values, block)?.wood?.value ?? 'any',
+    [
+      blockName(block.of).replace(/^./, (first) => first.toUpperCase()),
+      under(`${blockValues(values, block)?.wood?.value ?? 'any wood'}, ${block.glued ?? 'under the top'}`),
+    ],
     [
       at(block.lengthMm),
       ' × ',
       at(block.widthMm),
       ...(block.thicknessMm === undefined ? [] : [' × ', at(block.thicknessMm)]),
     ],
-    at(block.alongMm),
-    offCentre(block.offMm, plan),
-    block.glued ?? 'under the top',
+    [at(block.alongMm), under(...offCentre(block.offMm, plan))],
   ]
   return [
     table({
       caption: 'Blocks to glue inside the box',
       columns: [
-        {head: 'Block'},
-        {head: 'Wood'},
+        {head: ['Block', under('Wood, where glued')]},
         {head: 'Along × across × thick'},
-        {head: 'Middle from the head-side edge', align: 'right'},
-        {head: 'Off the centre line', align: 'right'},
-        {head: 'Glued'},
+        {head: ['Middle from the head-side edge', under('Off the centre line')]},
       ],
       rows: blocks.map((block) => row(block)),
       note: `Their grain runs along the longer side. Clamp each until its glue has set, on a face that has been scraped bare.${blocks.some(({offMm}) => offMm !== 0) ? ` ${sidesExplained(plan)}` : ''}`,

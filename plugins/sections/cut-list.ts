@@ -8,7 +8,7 @@ import {partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
 import {number, percent} from '../words/quantities.ts'
 import {cutPieces} from './cut-pieces.ts'
 import {figures, fold, holds, list, note, paragraph, source, subHeading} from './kit.ts'
-import {type Cell, table} from './kit-table.ts'
+import {type Cell, table, under} from './kit-table.ts'
 import {fractions, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
@@ -83,17 +83,15 @@ function cutParts(cuts: Cuts, plan: Plan): BlockContent[] {
   const parts = table({
     caption: 'Parts, as sawn',
     columns: [
-      {head: 'Part'},
+      {head: ['Part', under('Wood')]},
       {head: 'How many', align: 'right'},
-      {head: 'Wood'},
       {head: 'Length', align: 'right'},
       {head: 'Width', align: 'right'},
       {head: 'Thickness', align: 'right'},
     ],
     rows: rows.map(({part, count, name}): Cell[] => [
-      name,
+      [name, under(part.wood)],
       String(count),
-      part.wood,
       lengthAlone(part.lengthMm, plan),
       lengthAlone(part.widthMm, plan),
       lengthAlone(part.thicknessMm, plan),

@@ -5,7 +5,7 @@ import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName} from '../words/holes.ts'
 import {faceNames, faceSeen, sidesExplained} from '../words/sides.ts'
 import {fold, note, paragraph, source, strong} from './kit.ts'
-import {type Cell, table} from './kit-table.ts'
+import {type Cell, table, under} from './kit-table.ts'
 import {bitWords, fromNut, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
 
@@ -56,45 +56,39 @@ export const drilling: Section = {
 function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent[] {
   const onBox = holes.some(({alongMm}) => alongMm !== undefined)
   const isDown = holes.some(({downMm}) => downMm !== undefined)
+  const below = face === 'neck end' ? 'Below the playing face' : 'Below the top'
   const backings = [...new Set(holes.map(backingOf))]
   const isShared = backings.length === 1
   const seen = faceSeen[face]
   const sides = seen && holes.some(({offMm}) => offMm !== 0) ? [sidesExplained(plan, seen)] : []
-  const under = [...(isShared ? [`Backing: ${backings[0]}.`] : []), ...sides]
+  const remarks = [...(isShared ? [`Backing: ${backings[0]}.`] : []), ...sides]
   const at = (mm: number) => lengthAlone(mm, plan)
+  // In a side every hole is as far off as the side itself.
+  const isSide = face === 'side bass' || face === 'side treble'
+  // What is looked at together stands together, so that a phone shows all of it.
   const row = (hole: Hole): Cell[] => [
-    hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
-    bitWords(hole.bit ? bitName(hole.bit) : ''),
-    fromNut(hole.stationMm, plan),
-    ...(onBox ? [hole.alongMm === undefined ? '' : at(hole.alongMm)] : []),
-    // In a side every hole is as far off as the side itself.
-    face === 'side bass' || face === 'side treble' ? '' : offCentre(hole.offMm, plan),
-    ...(isDown ? [hole.downMm === undefined ? '' : at(hole.downMm)] : []),
-    hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
-    ...(isShared ? [] : [backingOf(hole)]),
+    [
+      hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
+      ...(hole.bit ? [under(...bitWords(bitName(hole.bit)))] : []),
+    ],
+    [...fromNut(hole.stationMm, plan), ...(hole.alongMm === undefined ? [] : [under(at(hole.alongMm))])],
+    [...(isSide ? [] : offCentre(hole.offMm, plan)), ...(hole.downMm === undefined ? [] : [under(at(hole.downMm))])],
+    [
+      hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
+      ...(isShared ? [] : [under(backingOf(hole))]),
+    ],
   ]
   return [
     table({
       caption: `Holes: ${faceNames[face]}`,
       columns: [
-        {head: 'Hole'},
-        {head: 'Bit'},
-        {head: 'From the nut', align: 'right'},
-        ...(onBox ? [{head: 'Along the box', align: 'right' as const}] : []),
-        {head: 'Off centre', align: 'right'},
-        ...(isDown
-          ? [
-              {
-                head: face === 'neck end' ? 'Below the playing face' : 'Below the top',
-                align: 'right' as const,
-              },
-            ]
-          : []),
-        {head: 'Depth', align: 'right'},
-        ...(isShared ? [] : [{head: 'Backing'}]),
+        {head: ['Hole', under('Bit')]},
+        {head: ['From the nut', ...(onBox ? [under('Along the box')] : [])], align: 'right'},
+        {head: ['Off centre', ...(isDown ? [under(below)] : [])]},
+        {head: ['Depth', ...(isShared ? [] : [under('Backing')])]},
       ],
       rows: holes.map(row),
-      ...(under.length > 0 && {note: under.join(' ')}),
+      ...(remarks.length > 0 && {note: remarks.join(' ')}),
     }),
   ]
 }

@@ -5,7 +5,7 @@ import {screwSources} from '../tables/screws.ts'
 import {bitName} from '../words/holes.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {figures, fold, type Inline, note, paragraph, source, strong} from './kit.ts'
-import {type Cell, table} from './kit-table.ts'
+import {type Cell, table, under} from './kit-table.ts'
 import {bitWords, force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
@@ -114,14 +114,10 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
   return table({
     caption: 'Bits and depths, a row of screws each',
     columns: [
-      {head: 'Screws'},
-      {head: 'Clearance hole'},
-      {head: 'Pilot hole'},
-      {head: 'Wood'},
-      {head: 'Under the head', align: 'right'},
-      {head: 'Thread that bites', align: 'right'},
-      {head: 'Tip to far face', align: 'right'},
-      {head: 'Longest that fits', align: 'right'},
+      {head: ['Screws', under('Wood')]},
+      {head: ['Clearance hole', under('Pilot hole')]},
+      {head: ['Under the head', under('Thread that bites')], align: 'right'},
+      {head: ['Tip to far face', under('Longest that fits')], align: 'right'},
     ],
     rows: rows.map((row): Cell[] => {
       const screw = row.reduce((worst, one) =>
@@ -129,14 +125,16 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
       )
       const {tipToFaceMm: tip, longestMm} = screw
       return [
-        `${row.length} × ${screwName(screw)}`,
-        bitWords(bitName(screw.clearanceBit)),
-        bitWords(bitName(screw.pilotBit)),
-        screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`,
-        at(screw.underHeadMm),
-        at(screw.threadMm),
-        tip === undefined ? 'no face ahead' : tip < 0 ? ['comes out by ', at(-tip)] : at(tip),
-        longestMm === undefined ? '' : lengthAlone(longestMm, plan, 'down'),
+        [
+          `${row.length} × ${screwName(screw)}`,
+          under(screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`),
+        ],
+        [...bitWords(bitName(screw.clearanceBit)), under(...bitWords(bitName(screw.pilotBit)))],
+        [at(screw.underHeadMm), under(at(screw.threadMm))],
+        [
+          ...(tip === undefined ? ['no face ahead'] : tip < 0 ? ['comes out by ', at(-tip)] : [at(tip)]),
+          ...(longestMm === undefined ? [] : [under(lengthAlone(longestMm, plan, 'down'))]),
+        ],
       ]
     }),
     note: 'Screws differ between makers: measure the core of yours, and bore 90 % of it in hardwood, 70 % in softwood.',

@@ -34,7 +34,7 @@ export function fillBody(tree: Root, given: BodyInput): void {
   const before = ready.filter(({name}) => beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   const after = ready.filter(({name}) => !beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   tree.children.splice(tree.children[0]?.type === 'yaml' ? 1 : 0, 0, ...before)
-  tree.children.push(...after, ...stillOpen(rest))
+  tree.children.push(...after, ...(given.isForVisitors ? [] : stillOpen(rest)))
 }
 
 /** List the sections that the file neither places nor leaves out, in their order; cautions are never left out. */
@@ -64,11 +64,17 @@ function asOne(ready: ReturnType<typeof made>[]): ReturnType<typeof made>[] {
   const open = [...marks, ...stations].filter((node) => !isFold(node))
   const mark: ComputedSection = {
     ...layout,
-    children: [{...heading, children: [text('Mark')]}, ...open, ...stations.filter(isFold), ...folds],
+    children: [{...heading, children: [text('Mark')]}, ...open, ...within(stations.filter(isFold), folds)],
   }
   return ready.flatMap((one) =>
     one.name === 'lines' ? [] : one.name === 'layout' ? [{...one, nodes: [mark]}] : [one],
   )
+}
+
+/** Fold the lines' exact places away among the stations, which have each line's place already. */
+function within([stations, ...others]: readonly Figures[], folds: readonly Figures[]): Figures[] {
+  if (!stations) return [...folds]
+  return [{...stations, children: [...stations.children, ...folds]}, ...others]
 }
 
 const isFold = (node: Nodes): node is Figures => node.type === 'figures'

@@ -101,6 +101,17 @@ function cells(content: Cell): readonly Inline[] {
   return Array.isArray(content) ? content : [content as Inline]
 }
 
+/** Write what belongs to a cell below it, smaller: a hole's bit, a part's wood. */
+export const under = (...content: readonly Inline[]): Inline => ({
+  type: 'small',
+  data: {hName: 'small', hProperties: {className: ['under']}},
+  // A comma for whoever hears or copies it.
+  children: [
+    {type: 'small', data: {hName: 'span', hProperties: {className: ['unseen']}}, children: inline([', '])},
+    ...inline(content),
+  ],
+})
+
 /** Give the text of an element, as it is read. */
 export function textOf(node: Nodes): string {
   if (node.type === 'text') return node.value

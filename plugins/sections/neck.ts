@@ -3,7 +3,7 @@ import type {Plan} from '../plan/plan.ts'
 import {tailNeeds} from '../words/neck.ts'
 import {angle} from '../words/quantities.ts'
 import {fold, holds, type Inline, note, paragraph} from './kit.ts'
-import {table} from './kit-table.ts'
+import {table, under} from './kit-table.ts'
 import {fromNut, length, lengthAlone, mass} from './measures.ts'
 import {bowInWords, movementInWords, neckFigures} from './neck-bow.ts'
 import {fretting} from './neck-fretting.ts'
@@ -104,15 +104,13 @@ function layerTable(plan: Plan): RootContent[] {
     table({
       caption: isGlued ? 'The layers, from the playing face down' : 'The stick',
       columns: [
-        {head: 'Layer'},
-        {head: 'Wood'},
+        {head: ['Layer', under('Wood')]},
         {head: 'Thick', align: 'right'},
         {head: 'From, to'},
         ...(isGlued && scarf ? [{head: 'Glued'}] : []),
       ],
       rows: layup.layers.map(({of, wood, thicknessMm, fromMm, toMm, beforeScarf, strips}) => [
-        layerName(of),
-        (wood ?? 'not given yet') + (strips ? `, ${strips} strips` : ''),
+        [layerName(of), under((wood ?? 'not given yet') + (strips ? `, ${strips} strips` : ''))],
         length(thicknessMm, plan),
         along(plan, fromMm, toMm),
         ...(isGlued && scarf ? [beforeScarf ? 'before the scarf' : 'after the scarf'] : []),

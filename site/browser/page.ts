@@ -69,3 +69,27 @@ const sizes = new ResizeObserver((seen) => {
   for (const {target} of seen) reach(target as HTMLElement)
 })
 for (const box of document.querySelectorAll('main .scrolling:not([tabindex])')) sizes.observe(box)
+
+// The drawing's names are one stop of the keyboard: arrow keys lead from name to name.
+const names = [...document.querySelectorAll<SVGAElement>('.drawing-whole a')]
+for (const [at, name] of names.entries())
+  name.addEventListener('keydown', (event) => {
+    const step = {ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1}[event.key]
+    const next = step && names[at + step]
+    if (!next) return
+    event.preventDefault()
+    for (const one of names) one.setAttribute('tabindex', one === next ? '0' : '-1')
+    next.focus()
+  })
+
+// Pointed at, a name on the drawing and its row are washed together.
+for (const name of names) {
+  const row = document.querySelector(name.getAttribute('href')!)
+  if (!row) continue
+  for (const one of [name, row])
+    for (const event of ['pointerenter', 'pointerleave', 'focusin', 'focusout'])
+      one.addEventListener(event, () => {
+        const isMeant = event === 'pointerenter' || event === 'focusin'
+        for (const each of [name, row]) each.classList.toggle('meant', isMeant)
+      })
+}

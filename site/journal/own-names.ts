@@ -18,6 +18,9 @@ const ownNames: readonly string[] = [
   'care',
   'bench',
   'photos',
+  'changes',
+  'drawings',
+  'share.png',
   ...downloadNames,
 ]
 

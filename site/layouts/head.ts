@@ -19,6 +19,31 @@ export const policy = [
   "form-action 'none'",
 ].join('; ')
 
+/** Say what stands for a page where its address is passed on (ogp.me), which takes whole addresses alone. */
+function passedOn(
+  {title: journal, prefix, origin = ''}: Surround,
+  data: PageData & {address: string},
+): Element[] {
+  const whole = (address: string) => origin + prefix + address.slice(1)
+  const {title, describes, address, shows} = data
+  const said = {
+    title,
+    type: 'website',
+    site_name: journal,
+    url: whole(address),
+    description: describes,
+    ...(shows && {
+      image: whole(shows.address),
+      'image:width': shows.width,
+      'image:height': shows.height,
+      'image:alt': title,
+    }),
+  }
+  return Object.entries(said).flatMap(([name, content]) =>
+    content === undefined ? [] : [h('meta', {property: `og:${name}`, content: String(content)})],
+  )
+}
+
 /** Write the head of a page: what it may load, its names, its style sheet and its scripts. */
 export function head(around: Surround, data: PageData & {address: string}): Element {
   const {title, prefix, origin, assets, isWriting} = around
@@ -31,6 +56,7 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
     h('title', whole),
     data.describes ? h('meta', {name: 'description', content: data.describes}) : undefined,
     data.unlisted ? h('meta', {name: 'robots', content: 'noindex'}) : undefined,
+    ...(origin && !data.unlisted ? passedOn(around, data) : []),
     h('meta', {name: 'color-scheme', content: 'light dark'}),
     h('meta', {name: 'theme-color', media: '(prefers-color-scheme: light)', content: '#f8f7f3'}),
     h('meta', {name: 'theme-color', media: '(prefers-color-scheme: dark)', content: '#17191b'}),

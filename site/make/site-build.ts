@@ -12,6 +12,7 @@ import {type Cache, keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import {linkedBuilds} from '../journal/surroundings.ts'
 import type {Artefact} from '../page.ts'
+import {sharePicture} from '../pictures/share.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
 import type {Downloads} from '../steps/downloads.ts'
 import {programFails, proseAsWritten} from '../steps/program-fails.ts'
@@ -91,7 +92,12 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
       JSON.stringify([around, given.failed, compared.effects]),
       [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
-    files: [...givenFiles(slug, given), ...drawingFiles(slug, made.drawings), ...files],
+    files: [
+      ...givenFiles(slug, given),
+      ...drawingFiles(slug, made.drawings),
+      ...(cover || !made.hanging ? [] : [sharePicture(slug, made.hanging, cache)]),
+      ...files,
+    ],
     ungiven: given.failed.map(({name}) => name),
   }
 }

@@ -60,9 +60,13 @@ function glance(one: SiteBuild): [string, ElementContent[]][] {
 
 function days(started: string | undefined, finished: string | undefined): ElementContent[] {
   const day = (iso: string) => h('time', {dateTime: iso}, iso)
-  if (started && finished && started !== finished) return [day(started), text(' to '), day(finished)]
+  if (started && finished && started !== finished)
+    return [day(started), text(' to '), h('time', {dateTime: finished}, shorter(finished, started))]
   if (finished) return [day(finished)]
   return started ? [text('since '), day(started)] : []
 }
+
+/** A day of the same year goes without it. */
+const shorter = (iso: string, after: string) => (iso.slice(0, 4) === after.slice(0, 4) ? iso.slice(5) : iso)
 
 const text = (value: string): ElementContent => ({type: 'text', value})

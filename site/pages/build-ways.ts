@@ -50,9 +50,9 @@ const besideIt: ReadonlySet<string> = new Set(['before-you-cut', 'drawing'])
 
 /** What can be taken away from a build's page: a line each, with its files below the page's address. */
 const downloads = [
-  [['bench/', 'Bench sheet'], 'step by step, to print and tick'],
-  [['care/', 'Strings and care'], 'the sheet that goes with the instrument'],
-  [['start.md', 'A build file to start from'], 'as measured where measured, and a blank journal'],
+  [['bench/', 'Bench sheet'], 'to print and tick'],
+  [['care/', 'Strings and care'], 'for its player'],
+  [['start.md', 'A build file to start from'], 'as made, with a blank journal'],
   [
     ['template-letter.pdf', 'Paper templates, Letter'],
     ['template-a4.pdf', 'A4'],

@@ -4,7 +4,10 @@ import {planJson} from '../../plugins/words/printed-plan.ts'
 import {keyOf} from '../cache.ts'
 import {markup, withPrefix, written} from '../markup.ts'
 import type {Page} from '../page.ts'
+import {versionOf} from '../pictures/picture.ts'
+import {shared} from '../pictures/share.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {kindFacts} from './build-facts.ts'
 import {buildHead} from './build-head.ts'
 import {doors, jumpBar, takeAway} from './build-ways.ts'
 import {whileWriting} from './while-writing.ts'
@@ -20,9 +23,18 @@ export function buildPages({builds, around}: SiteData): Page[] {
       within: '/',
       describes: one.build.values.summary?.value,
       unlisted: one.isDraft,
+      shows: shownFor(one),
     },
     content: () => content(one, around),
   }))
+}
+
+/** Its cover as browsers of old take it, or else its figure. */
+function shownFor({slug, cover, made}: SiteBuild): Page['data']['shows'] {
+  if (!cover) return made.hanging && {address: `/builds/${slug}/share.png`, ...shared}
+  const width = cover.widths[Math.min(1, cover.widths.length - 1)]!
+  const height = Math.round((cover.height * width) / cover.width)
+  return {address: versionOf(cover, width, 'jpeg'), width, height}
 }
 
 function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): string {
@@ -37,8 +49,20 @@ function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): strin
     jumpBar(one.made.headings),
     h('div.prose', [written(html)]),
     takeAway(one),
+    tagged(one),
   ])
   return markup(withPrefix(page, prefix))
+}
+
+/** Lead from each tag to the other builds that carry it. */
+function tagged(one: SiteBuild): Element | undefined {
+  const {tags} = kindFacts(one)
+  if (tags.length === 0) return undefined
+  const links = tags.flatMap((tag, at) => [
+    at > 0 ? ', ' : '',
+    h('a', {href: `/?${new URLSearchParams({tags: tag})}`}, tag),
+  ])
+  return h('p.tags', ['Tagged ', ...links, '.'])
 }
 
 /** Let the instrument be heard; nothing plays or loads by itself. */

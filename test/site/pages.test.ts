@@ -95,6 +95,17 @@ describe('every page', () => {
     expect(broken).toEqual([])
   })
 
+  test('of a build names the picture that stands for it where its address is passed on', () => {
+    for (const name of htmlFiles().filter((each) => /^builds\/[^/]+\/index\.html$/.test(each))) {
+      const [, picture = ''] =
+        /og:image" content="https:\/\/[^/]+\/journal\/([^"]+)"/.exec(files[name]!) ?? []
+      // PNG (ISO/IEC 15948, 11.2.2): width and height stand after the signature and the first chunk's name.
+      const bytes = readFileSync(join(site, picture))
+      expect([name, bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([name, 1200, 630])
+      expect([name, bytes.length]).toSatisfy(([, size]) => size < 60_000)
+    }
+  })
+
   test('of a build is at most 60 kB compressed with all it loads, its scripts 15 kB', () => {
     const packed = (name: string) => gzipSync(readFileSync(join(site, name))).length
     for (const name of htmlFiles().filter((each) => /^builds\/[^/]+\/index\.html$/.test(each))) {
@@ -110,10 +121,14 @@ describe('every page', () => {
   })
 })
 
+/** Where folds are looked at open; elsewhere they are closed. */
+const opensFolds: ReadonlySet<string> = new Set(['on a phone', 'in forced colours'])
+
 describe.each([
   ['on a desk', {viewport: {width: 1280, height: 900}}],
   ['on a phone', {viewport: {width: 360, height: 740}, isMobile: true, hasTouch: true}],
   ['in the dark', {viewport: {width: 1280, height: 900}, colorScheme: 'dark' as const}],
+  ['in forced colours', {viewport: {width: 390, height: 844}, forcedColors: 'active' as const}],
 ])('%s', (where, options) => {
   let context: BrowserContext
   let page: Page
@@ -133,6 +148,10 @@ describe.each([
   test('pages are quiet, fit the screen, and pass axe', async () => {
     for (const name of kinds()) {
       await page.goto(addressOf(name))
+      if (opensFolds.has(where))
+        await page.evaluate(() => {
+          for (const fold of document.querySelectorAll('details')) fold.open = true
+        })
       const wide = await page.evaluate(() => document.documentElement.scrollWidth)
       expect([name, wide]).toEqual([name, options.viewport.width])
       // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
@@ -154,7 +173,7 @@ describe.each([
   })
 
   test('nothing shifts while a build’s page and the portfolio load', async () => {
-    if (where === 'in the dark') return
+    if (where.startsWith('in ')) return
     for (const name of ['index.html', kinds().at(-1)!]) {
       await page.goto(addressOf(name))
       const shift = await page.evaluate(

@@ -55,6 +55,24 @@ describe('a build’s page on a phone', () => {
             .filter((child) => !['H2', 'DETAILS'].includes(child.tagName))
             .flatMap((child) => (child as HTMLElement).innerText.split(/\s+/).filter(Boolean)).length,
         }))
+        const tall = [
+          'layout',
+          'strings',
+          'intonation',
+          'neck',
+          'scarf',
+          'box',
+          'drilling',
+          'fasteners',
+          'cut-list',
+          'bill',
+          'work-order',
+        ]
+        const asides = ['setting-up', 'cautions', 'as-built', 'played', 'lineage', 'assumptions']
+        // From the journal's name on: what the keyboard stops at.
+        const stops = [
+          ...document.querySelectorAll<HTMLElement>('a[href], summary, button, [tabindex="0"]'),
+        ].filter((one) => one.tabIndex >= 0 && !one.matches('.skip'))
         return {
           high: document.documentElement.scrollHeight,
           words: document.querySelector('main')!.innerText.split(/\s+/).length,
@@ -64,11 +82,16 @@ describe('a build’s page on a phone', () => {
           hero: high('.hero'),
           jump: high('.jump'),
           takeAway: high('.take-away'),
+          head: high('.page-head') - high('.page-head .cover'),
+          days: high('.days'),
+          aside: asides.reduce((sum, id) => sum + high(`.computed-${id}`), 0),
+          tall: tall.filter((id) => high(`.computed-${id}`) > 185),
+          stops: stops.findIndex((one) => one.localName === 'summary' && !one.closest('.state')) + 1,
           long: answers.filter(({id, words}) => words > 25 && !/^(setting-up|still-open|drawing)$/.test(id)),
         }
       })
-      const {long, ...sizes} = found
-      expect([name, long]).toEqual([name, []])
+      const {long, tall, ...sizes} = found
+      expect([name, long, tall]).toEqual([name, [], []])
       const most = {
         high: 8000,
         words: 1000,
@@ -77,7 +100,11 @@ describe('a build’s page on a phone', () => {
         state: 100,
         hero: 760,
         jump: 48,
-        takeAway: 480,
+        takeAway: 400,
+        head: 370,
+        days: 700,
+        aside: 1200,
+        stops: 12,
       }
       const over = Object.entries(most).filter(([part, limit]) => sizes[part as keyof typeof most] > limit)
       expect([name, over.map(([part]) => [part, sizes[part as keyof typeof most]])]).toEqual([name, []])
@@ -97,8 +124,14 @@ describe('a build’s page on a phone', () => {
     for (const name of pagesOfBuilds()) {
       await show(name)
       const wide = await page.evaluate(() => {
+        const workedFrom = ['layout', 'box', 'drilling', 'fasteners', 'cut-list', 'bill']
         for (const fold of document.querySelectorAll('details')) fold.open = true
-        return [...document.querySelectorAll<HTMLElement>('.computed-layout .scrolling')]
+        return [...document.querySelectorAll<HTMLElement>('.computed .scrolling')]
+          .filter(
+            (box) =>
+              !box.closest('.figures') &&
+              workedFrom.includes(box.closest('.computed')!.className.split('computed-')[1]!),
+          )
           .filter((box) => box.scrollWidth > 358)
           .map((box) => `${box.querySelector('caption')?.textContent}: ${box.scrollWidth}`)
       })
@@ -143,7 +176,9 @@ test('all that was told before is told still, on the page, its bench sheet or it
   const found = new Set([
     ...names('caption', /<caption[^>]*>(.*?)<\/caption>/gs),
     ...names('dt', /<dt[^>]*>(.*?)<\/dt>/gs),
-    ...names('head', /<th scope="col"[^>]*>(.*?)<\/th>/gs),
+    // What belongs below another stands in its column.
+    ...names('head', /<th scope="col"[^>]*>(.*?)<(?:\/th|small class="under")>/gs),
+    ...names('head', /<small class="under"><span class="unseen">, <\/span>(.*?)<\/small>/gs),
   ])
   expect(told.filter((name) => !found.has(name))).toEqual([])
   const ids = ['layout', 'lines', 'strings', 'intonation', 'neck', 'scarf', 'box', 'drilling', 'fasteners']
