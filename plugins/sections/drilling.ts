@@ -71,8 +71,11 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
       hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
       ...(hole.bit ? [under(...bitWords(bitName(hole.bit)))] : []),
     ],
-    [...fromNut(hole.stationMm, plan), ...(hole.alongMm === undefined ? [] : [under(at(hole.alongMm))])],
-    [...(isSide ? [] : offCentre(hole.offMm, plan)), ...(hole.downMm === undefined ? [] : [under(at(hole.downMm))])],
+    [
+      ...fromNut(hole.stationMm, plan),
+      ...(hole.alongMm === undefined ? [] : [under(at(hole.alongMm), ' along')]),
+    ],
+    [...(isSide ? [] : offCentre(hole.offMm, plan)), ...(hole.downMm === undefined ? [] : [under(at(hole.downMm), ' down')])],
     [
       hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
       ...(isShared ? [] : [under(backingOf(hole))]),

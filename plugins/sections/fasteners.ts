@@ -129,11 +129,11 @@ function bitsTable(rows: readonly Fastener[][], plan: Plan): BlockContent {
           `${row.length} × ${screwName(screw)}`,
           under(screw.wood ? `${screw.wood}, bored as ${screw.hardness}wood` : `${screw.hardness}wood`),
         ],
-        [...bitWords(bitName(screw.clearanceBit)), under(...bitWords(bitName(screw.pilotBit)))],
-        [at(screw.underHeadMm), under(at(screw.threadMm))],
+        [...bitWords(bitName(screw.clearanceBit)), under('pilot ', ...bitWords(bitName(screw.pilotBit)))],
+        [at(screw.underHeadMm), under(at(screw.threadMm), ' bites')],
         [
           ...(tip === undefined ? ['no face ahead'] : tip < 0 ? ['comes out by ', at(-tip)] : [at(tip)]),
-          ...(longestMm === undefined ? [] : [under(lengthAlone(longestMm, plan, 'down'))]),
+          ...(longestMm === undefined ? [] : [under('at most ', lengthAlone(longestMm, plan, 'down'))]),
         ],
       ]
     }),

@@ -104,12 +104,8 @@ function cells(content: Cell): readonly Inline[] {
 /** Write what belongs to a cell below it, smaller: a hole's bit, a part's wood. */
 export const under = (...content: readonly Inline[]): Inline => ({
   type: 'small',
-  data: {hName: 'small', hProperties: {className: ['under']}},
-  // A comma for whoever hears or copies it.
-  children: [
-    {type: 'small', data: {hName: 'span', hProperties: {className: ['unseen']}}, children: inline([', '])},
-    ...inline(content),
-  ],
+  data: {hName: 'small'},
+  children: inline([' ', ...content]).flatMap((one) => (one.type === 'measure' ? one.children : [one])),
 })
 
 /** Give the text of an element, as it is read. */

@@ -20,23 +20,15 @@ export const policy = [
 ].join('; ')
 
 /** Say what stands for a page where its address is passed on (ogp.me), which takes whole addresses alone. */
-function passedOn(
-  {title: journal, prefix, origin = ''}: Surround,
-  data: PageData & {address: string},
-): Element[] {
+function passedOn({prefix, origin = ''}: Surround, data: PageData & {address: string}): Element[] {
   const whole = (address: string) => origin + prefix + address.slice(1)
-  const {title, describes, address, shows} = data
+  const {title, shows} = data
   const said = {
     title,
-    type: 'website',
-    site_name: journal,
-    url: whole(address),
-    description: describes,
     ...(shows && {
       image: whole(shows.address),
       'image:width': shows.width,
       'image:height': shows.height,
-      'image:alt': title,
     }),
   }
   return Object.entries(said).flatMap(([name, content]) =>

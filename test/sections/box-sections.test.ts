@@ -55,9 +55,9 @@ describe('drilling', () => {
     const text = read(drilling, soundBuilds['on top'])
     expect(text.match(/\*\*Holes: face of the head\*\*/g)).toHaveLength(1)
     expect(text).toMatch(
-      /\| sound hole, 1 3\/8 in Forstner bit +\| +20 in, 4 in \| +2 1\/4 in to the treble side \| through, scrap clamped/,
+      /\| sound hole 1 3\/8 in Forstner bit +\| +20 in 4 in along \| +2 1\/4 in to the treble side \| through scrap clamped/,
     )
-    expect(text).toMatch(/\| screw, pilot into neck, 5\/64 in \(or 2 mm\)/)
+    expect(text).toMatch(/\| screw, pilot into neck 5\/64 in \(or 2 mm\)/)
   })
 
   test('tells a proposed place from one that the file gives', () => {

@@ -31,9 +31,9 @@ describe('neck', () => {
 
   test('lists its layers from the face down, and when each is glued', () => {
     const text = words(neck, soundNecks.laminated)
-    expect(text).toMatch(/layer 1, black cherry .* 1\/4 in behind to tail end +\| after the scarf/)
+    expect(text).toMatch(/layer 1 black cherry .* 1\/4 in behind to tail end +\| after the scarf/)
     expect(text).toMatch(
-      /layer 2, white ash, black walnut, white ash, 3 strips .* whole length +\| before the scarf/,
+      /layer 2 white ash, black walnut, white ash, 3 strips .* whole length +\| before the scarf/,
     )
   })
 
