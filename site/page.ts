@@ -12,8 +12,8 @@ export interface PageData {
   scripts?: readonly string[] | undefined
   /** The entry of the site's navigation that this page belongs to, by its address. */
   within?: string | undefined
-  /** What stands for it where its address is passed on: address and size in px. */
-  shows?: {address: string; width: number; height: number} | undefined
+  /** The address of what stands for it where its own is passed on. */
+  shows?: string | undefined
   /** Kept out of search engines and of the site map. */
   unlisted?: boolean | undefined
 }

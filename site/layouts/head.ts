@@ -19,23 +19,6 @@ export const policy = [
   "form-action 'none'",
 ].join('; ')
 
-/** Say what stands for a page where its address is passed on (ogp.me), which takes whole addresses alone. */
-function passedOn({prefix, origin = ''}: Surround, data: PageData & {address: string}): Element[] {
-  const whole = (address: string) => origin + prefix + address.slice(1)
-  const {title, shows} = data
-  const said = {
-    title,
-    ...(shows && {
-      image: whole(shows.address),
-      'image:width': shows.width,
-      'image:height': shows.height,
-    }),
-  }
-  return Object.entries(said).flatMap(([name, content]) =>
-    content === undefined ? [] : [h('meta', {property: `og:${name}`, content: String(content)})],
-  )
-}
-
 /** Write the head of a page: what it may load, its names, its style sheet and its scripts. */
 export function head(around: Surround, data: PageData & {address: string}): Element {
   const {title, prefix, origin, assets, isWriting} = around
@@ -48,7 +31,10 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
     h('title', whole),
     data.describes ? h('meta', {name: 'description', content: data.describes}) : undefined,
     data.unlisted ? h('meta', {name: 'robots', content: 'noindex'}) : undefined,
-    ...(origin && !data.unlisted ? passedOn(around, data) : []),
+    // What stands for it where its address is passed on (ogp.me), which takes whole addresses alone.
+    origin && data.shows && !data.unlisted
+      ? h('meta', {property: 'og:image', content: origin + prefix + data.shows.slice(1)})
+      : undefined,
     h('meta', {name: 'color-scheme', content: 'light dark'}),
     h('meta', {name: 'theme-color', media: '(prefers-color-scheme: light)', content: '#f8f7f3'}),
     h('meta', {name: 'theme-color', media: '(prefers-color-scheme: dark)', content: '#17191b'}),

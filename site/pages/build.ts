@@ -5,7 +5,6 @@ import {keyOf} from '../cache.ts'
 import {markup, withPrefix, written} from '../markup.ts'
 import type {Page} from '../page.ts'
 import {versionOf} from '../pictures/picture.ts'
-import {shared} from '../pictures/share.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {kindFacts} from './build-facts.ts'
 import {buildHead} from './build-head.ts'
@@ -30,11 +29,9 @@ export function buildPages({builds, around}: SiteData): Page[] {
 }
 
 /** Its cover as browsers of old take it, or else its figure. */
-function shownFor({slug, cover, made}: SiteBuild): Page['data']['shows'] {
-  if (!cover) return made.hanging && {address: `/builds/${slug}/share.png`, ...shared}
-  const width = cover.widths[Math.min(1, cover.widths.length - 1)]!
-  const height = Math.round((cover.height * width) / cover.width)
-  return {address: versionOf(cover, width, 'jpeg'), width, height}
+function shownFor({slug, cover, made}: SiteBuild): string | undefined {
+  if (!cover) return made.hanging && `/builds/${slug}/share.png`
+  return versionOf(cover, cover.widths[Math.min(1, cover.widths.length - 1)]!, 'jpeg')
 }
 
 function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): string {

@@ -6,7 +6,7 @@ import type {Artefact} from '../page.ts'
 import type {Hanging} from '../site-data.ts'
 
 /** The size in px that whoever shows a link has room for; common practice, no source. */
-export const shared = {width: 1200, height: 630} as const
+const shared = {width: 1200, height: 630} as const
 
 const edge = 70
 
