@@ -72,7 +72,8 @@ for (const box of document.querySelectorAll('main .scrolling:not([tabindex])')) 
 
 // The drawing's names are one stop of the keyboard: arrow keys lead from name to name.
 const names = [...document.querySelectorAll<SVGAElement>('.drawing-whole a')]
-for (const [at, name] of names.entries())
+for (const [at, name] of names.entries()) {
+  if (at > 0) name.setAttribute('tabindex', '-1')
   name.addEventListener('keydown', (event) => {
     const step = {ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1}[event.key]
     const next = step && names[at + step]
@@ -81,6 +82,7 @@ for (const [at, name] of names.entries())
     for (const one of names) one.setAttribute('tabindex', one === next ? '0' : '-1')
     next.focus()
   })
+}
 
 // Pointed at, a name on the drawing and its row are washed together.
 for (const name of names) {

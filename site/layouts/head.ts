@@ -36,8 +36,6 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
       ? h('meta', {property: 'og:image', content: origin + prefix + data.shows.slice(1)})
       : undefined,
     h('meta', {name: 'color-scheme', content: 'light dark'}),
-    h('meta', {name: 'theme-color', media: '(prefers-color-scheme: light)', content: '#f8f7f3'}),
-    h('meta', {name: 'theme-color', media: '(prefers-color-scheme: dark)', content: '#17191b'}),
     origin && !data.unlisted
       ? h('link', {rel: 'canonical', href: origin + prefix + data.address.slice(1)})
       : undefined,

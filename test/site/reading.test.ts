@@ -23,10 +23,7 @@ let server: Awaited<ReturnType<typeof listen>>
 
 beforeAll(async () => {
   cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
-  journal.write(
-    'builds/unseen.md',
-    fourLines('Unseen', 'neck: {joins: through, width: 1 1/2, thickness: 1 1/4}\n'),
-  )
+  journal.write('builds/unseen.md', fourLines('Unseen'))
   expect(journal.run('build')).toMatchObject({status: 0})
   files = filesOf(site)
   const folder = realpathSync(site)

@@ -67,7 +67,6 @@ export function stationNames(
     const bend = Math.min(namesPx + 12, to)
     return `M${namesPx + 4} ${num(places[i]!)}L${num(bend)} ${num(at(stationMm))}H${num(to)}`
   })
-  const first = all.find(({key}) => leads(key))?.key
   return [
     s('path', {className: ['lead'], fill: 'none', d: leaders.join('')}),
     ...all.map(({key, name, stationMm}, i) => {
@@ -78,8 +77,7 @@ export function stationNames(
         s('tspan', {className: ['at']}, isAssumed ? `(${figure})` : figure),
       ])
       const href = leads(key)
-      // One stop of the keyboard for all of them: the arrow keys lead on from there.
-      return href ? s('a', {id: `on-${key}`, href, tabIndex: key === first ? undefined : -1}, [label]) : label
+      return href ? s('a', {id: `on-${key}`, href}, [label]) : label
     }),
   ]
 }
