@@ -35,7 +35,6 @@ export function head(around: Surround, data: PageData & {address: string}): Elem
     origin && data.shows && !data.unlisted
       ? h('meta', {property: 'og:image', content: origin + prefix + data.shows.slice(1)})
       : undefined,
-    h('meta', {name: 'color-scheme', content: 'light dark'}),
     origin && !data.unlisted
       ? h('link', {rel: 'canonical', href: origin + prefix + data.address.slice(1)})
       : undefined,
