@@ -75,7 +75,10 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
       ...fromNut(hole.stationMm, plan),
       ...(hole.alongMm === undefined ? [] : [under(at(hole.alongMm), ' along')]),
     ],
-    [...(isSide ? [] : offCentre(hole.offMm, plan)), ...(hole.downMm === undefined ? [] : [under(at(hole.downMm), ' down')])],
+    [
+      ...(isSide ? [] : offCentre(hole.offMm, plan)),
+      ...(hole.downMm === undefined ? [] : [under(at(hole.downMm), ' down')]),
+    ],
     [
       hole.depthMm === undefined ? 'through' : lengthAlone(hole.depthMm, plan, 'down'),
       ...(isShared ? [] : [under(backingOf(hole))]),
