@@ -26,7 +26,7 @@ export const bill: Section = {
         rows: (plan.bill ?? []).map(({item, count, each, total, from, proposed}) => [
           proposed ? `${billItem(item, plan)} (proposed)` : billItem(item, plan),
           number(count, 2),
-          money(each, plan.cost),
+          each?.toFixed(2) ?? '',
           money(total, plan.cost),
           from,
         ]),

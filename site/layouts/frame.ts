@@ -8,13 +8,12 @@ import {head} from './head.ts'
 /** The pages that every page leads to, in order: above the page, and below it. */
 const navigation = {
   above: [
-    ['/', 'Builds'],
     ['/now/', 'Now'],
     ['/side-by-side/', 'Side by side'],
     ['/rack/', 'Rack'],
-    ['/try/', 'Try'],
   ],
   below: [
+    ['/try/', 'Try a change'],
     ['/planned-and-measured/', 'Planned and measured'],
     ['/rules/', 'What is checked'],
     ['/woods/', 'Woods'],
