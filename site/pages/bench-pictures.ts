@@ -1,0 +1,80 @@
+import type {Element, ElementContent} from 'hast'
+import {toString as textOf} from 'hast-util-to-string'
+import {h, s} from 'hastscript'
+import {stepPictures} from '../../plugins/drawings/pictures/step-pictures.ts'
+import {stepName} from '../../plugins/words/steps.ts'
+import type {SiteBuild} from '../site-data.ts'
+
+/** More than two pages hold in 14 points with pictures 20 mm wide: measured on the journal's own sheets. */
+const mostSigns = 7900
+/** A picture takes about so many signs of text. */
+const pictureSigns = 60
+
+/** The pictures of a sheet: each beside its step, or, where two pages are full without them, on a page of their own. */
+export interface SheetPictures {
+  beside: (id: string) => Element | undefined
+  /** What the steps draw from, before them. */
+  store: Element | undefined
+  /** The page of pictures, which is there on paper alone. */
+  page: (steps: readonly Element[]) => Element | undefined
+}
+
+/** Draw the steps of a build for its sheet. */
+export function sheetPictures({plan, build}: SiteBuild): SheetPictures {
+  const pictures = stepPictures(plan, build.values)
+  const shown = [...pictures].map(([id, svg]) => ({id, svg}))
+  return {
+    beside: (id) => {
+      const svg = pictures.get(id)
+      return svg && h('div.step-picture', [used(svg, id)])
+    },
+    store:
+      shown.length > 0
+        ? s(
+            'svg',
+            {className: ['picture-store'], width: 0, height: 0, ariaHidden: 'true'},
+            s(
+              'defs',
+              shown.map(({id, svg}) => stored(svg, id)),
+            ),
+          )
+        : undefined,
+    page: (steps) => {
+      const signs = steps.reduce((sum, step) => sum + signsOf(step), 0)
+      if (signs + shown.length * pictureSigns <= mostSigns) return undefined
+      const names = new Map((plan.work ?? []).map((step, at) => [step.id, `${at + 1} ${stepName(step)}`]))
+      return h(
+        'div.picture-page',
+        {ariaHidden: 'true'},
+        shown.map(({id, svg}) => h('figure', [bare(svg, id), h('figcaption', names.get(id))])),
+      )
+    },
+  }
+}
+
+/** Count the signs of a step's words; what a picture tells is none of them. */
+const signsOf = ({children}: Element) =>
+  children.reduce((sum, child) => sum + (isPicture(child) ? 0 : textOf(child as Element).length), 0)
+
+const isPicture = (child: ElementContent) =>
+  child.type === 'element' && String(child.properties.className) === 'step-picture'
+
+const isTold = (child: ElementContent) =>
+  child.type === 'element' && (child.tagName === 'title' || child.tagName === 'desc')
+
+const storeId = (id: string) => `store-${id}`
+
+function stored(svg: Element, id: string): Element {
+  const {fill, stroke, strokeLineCap, strokeLineJoin} = svg.properties
+  const drawn = svg.children.filter((child) => !isTold(child as ElementContent))
+  return s('g', {id: storeId(id), fill, stroke, strokeLineCap, strokeLineJoin}, drawn)
+}
+
+function used(svg: Element, id: string): Element {
+  return {...svg, children: [...svg.children.filter(isTold), s('use', {href: `#${storeId(id)}`})]}
+}
+
+function bare(svg: Element, id: string): Element {
+  const {viewBox, width, height} = svg.properties
+  return s('svg', {className: ['picture'], viewBox, width, height}, [s('use', {href: `#${storeId(id)}`})])
+}
