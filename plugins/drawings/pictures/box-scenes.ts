@@ -6,7 +6,7 @@ import {blockPieces} from './box-bodies.ts'
 import {bridgePiece, hardwarePieces, stringMarks} from './hardware.ts'
 import {bitNotes, type SceneOf} from './neck-scenes.ts'
 import {type Mark, type Note, type Piece, scene} from './scene.ts'
-import {type Moment, pieceReach, workedBox, workedNeck} from './worked.ts'
+import {fromFar, type Moment, pieceReach, workedBox, workedNeck} from './worked.ts'
 
 const upNow = (piece: Piece): Piece => ({
   ...piece,
@@ -82,7 +82,8 @@ const notch: SceneOf = (moment) => {
 }
 
 /** Put neck and box together; the neck lifted off by so much (mm). */
-export function together(moment: Moment, lift: Vec = [0, 0, 0], isOpen = false): Piece[] {
+function together(near: Moment, lift: Vec = [0, 0, 0], isOpen = false): Piece[] {
+  const moment = fromFar(near)
   const neck = workedNeck(moment).map((piece) => ({...piece, solid: moved(piece.solid, lift)}))
   const {box: look, done} = moment
   if (!look) return neck
@@ -140,12 +141,12 @@ const hardware: SceneOf = (moment) => {
     ...piece,
     solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))},
   }))
-  const pieces = workedNeck(moment)
+  const pieces = workedNeck(fromFar(moment))
   return pieces.length + posts.length > 0 ? scene([...pieces, ...posts]) : undefined
 }
 
 /** The whole instrument as it stands by now, with its hardware. */
-export const whole = (moment: Moment): Piece[] => [
+const whole = (moment: Moment): Piece[] => [
   ...together(moment),
   ...hardwarePieces(moment),
   ...bridgePiece(moment),

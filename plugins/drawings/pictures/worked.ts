@@ -16,7 +16,14 @@ export interface Moment {
   neck: NeckLook | undefined
   box: BoxLook | undefined
   x: (offMm: number) => number
+  /** The whole instrument is seen from so far that small holes and rounded edges are none. */
+  isFar?: boolean
 }
+
+/** A hole that is seen on a whole instrument, at least (mm). */
+const seenFarMm = 10
+
+export const fromFar = (moment: Moment): Moment => ({...moment, isFar: true})
 
 /** Find what each step of a plan has before it: everything earlier in the order, and itself. */
 export function momentsOf(plan: Plan, woods: WoodsBeside): Moment[] {
@@ -42,17 +49,9 @@ export function workedNeck(moment: Moment): Piece[] {
     ...made(moment, 'shape-head', headCuts(neck, done)),
     ...made(moment, 'cut-down', cutDown(neck)),
     ...made(moment, 'groove-nut', nutGroove(neck)),
-    ...made(moment, 'round-over', roundedOff(neck)),
-    ...made(
-      moment,
-      'drill-head',
-      boresOf(moment, 'drill-head').map(({body}) => body),
-    ),
-    ...made(
-      moment,
-      'drill-neck',
-      boresOf(moment, 'drill-neck').map(({body}) => body),
-    ),
+    ...(moment.isFar ? [] : made(moment, 'round-over', roundedOff(neck))),
+    ...drilled(moment, 'drill-head'),
+    ...drilled(moment, 'drill-neck'),
   ]
   return neckPieces(neck, done).map((piece) => withCuts(piece, cutters))
 }
@@ -63,16 +62,8 @@ export function workedBox(moment: Moment, isOpen = false): Piece[] {
   if (!box) return []
   const isNotched = isInHand(moment, 'notch-box')
   const cutters = [
-    ...made(
-      moment,
-      'drill-top',
-      boresOf(moment, 'drill-top').map(({body}) => body),
-    ),
-    ...made(
-      moment,
-      'drill-box',
-      boresOf(moment, 'drill-box').map(({body}) => body),
-    ),
+    ...drilled(moment, 'drill-top'),
+    ...drilled(moment, 'drill-box'),
     ...(isNotched ? notches(box).map((body) => madeNow(body)) : []),
   ]
   const before = isNotched ? new Set([...done].filter((id) => id !== step.id)) : done
@@ -83,6 +74,15 @@ export function workedBox(moment: Moment, isOpen = false): Piece[] {
     ),
   )
 }
+
+const drilled = (moment: Moment, id: string): Convex[] =>
+  made(
+    moment,
+    id,
+    boresOf(moment, id).flatMap(({body, diameterMm}) =>
+      moment.isFar && diameterMm < seenFarMm ? [] : [body],
+    ),
+  )
 
 function made(moment: Moment, id: string, bodies: readonly Convex[]): Convex[] {
   if (!moment.done.has(id)) return []

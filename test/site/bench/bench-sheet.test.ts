@@ -31,7 +31,7 @@ beforeAll(async () => {
   browser = await openBrowser()
   context = await browser.newContext()
   page = await context.newPage()
-}, 60_000)
+}, 180_000)
 afterAll(async () => {
   await browser?.close()
   server?.close()
