@@ -62,16 +62,21 @@ const isPicture = (child: ElementContent) =>
 const isTold = (child: ElementContent) =>
   child.type === 'element' && (child.tagName === 'title' || child.tagName === 'desc')
 
+/** Numbers and their leaders stand in the picture itself, since paper leaves them out. */
+const isNote = (child: ElementContent) =>
+  child.type === 'element' && /^pic-(text|lead)$/.test(String(child.properties.className))
+
 const storeId = (id: string) => `store-${id}`
 
 function stored(svg: Element, id: string): Element {
   const {fill, stroke, strokeLineCap, strokeLineJoin} = svg.properties
-  const drawn = svg.children.filter((child) => !isTold(child as ElementContent))
+  const drawn = svg.children.filter((child) => !isTold(child) && !isNote(child))
   return s('g', {id: storeId(id), fill, stroke, strokeLineCap, strokeLineJoin}, drawn)
 }
 
 function used(svg: Element, id: string): Element {
-  return {...svg, children: [...svg.children.filter(isTold), s('use', {href: `#${storeId(id)}`})]}
+  const [told, notes] = [svg.children.filter(isTold), svg.children.filter(isNote)]
+  return {...svg, children: [...told, s('use', {href: `#${storeId(id)}`}), ...notes]}
 }
 
 function bare(svg: Element, id: string): Element {

@@ -146,7 +146,7 @@ const hardware: SceneOf = (moment) => {
 }
 
 /** The whole instrument as it stands by now, with its hardware. */
-const whole = (moment: Moment): Piece[] => [
+export const strungWhole = (moment: Moment): Piece[] => [
   ...together(moment),
   ...hardwarePieces(moment),
   ...bridgePiece(moment),
@@ -155,7 +155,10 @@ const whole = (moment: Moment): Piece[] => [
 const string: SceneOf = (moment) => {
   const names = (moment.plan.strings ?? []).map(({name}) => name).join(' ')
   const at: Vec = [0, (moment.plan.scale?.lengthMm ?? 400) * 0.45, 5]
-  return scene(whole(moment), {marks: stringMarks(moment, true), notes: names ? [{at, text: names}] : []})
+  return scene(strungWhole(moment), {
+    marks: stringMarks(moment, true),
+    notes: names ? [{at, text: names}] : [],
+  })
 }
 
 const setUp: SceneOf = (moment) => {
@@ -168,7 +171,7 @@ const setUp: SceneOf = (moment) => {
     ...(nut ? [{at: [0, 0, 3] as Vec, text: `nut ${asWritten(nut)}`}] : []),
     ...(octave ? [{at: [0, octaveMm, 5] as Vec, text: `octave ${asWritten(octave)}`}] : []),
   ]
-  const pieces = whole(moment).map((piece) =>
+  const pieces = strungWhole(moment).map((piece) =>
     piece.of === 'bridge'
       ? {...piece, solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}}
       : piece,

@@ -77,3 +77,9 @@ export const apartWords = (
   title: ['Pulled apart', title].filter(Boolean).join(', '),
   says: `The finished instrument pulled apart, seen from above and in front, the head to the left. From below: ${parts.join('; ')}. The numbers are those of the cut list.`,
 })
+
+/** Title and description of the finished instrument, drawn. */
+export const coverWords = ({title}: Pick<Plan, 'title'>): {title: string; says: string} => ({
+  title: [title, 'drawn from its plan'].filter(Boolean).join(', '),
+  says: 'The finished instrument as its plan has it, drawn, not photographed: seen from above and in front, the head to the left.',
+})
