@@ -4,7 +4,7 @@ import {textWidthMm} from '../kit/extent.ts'
 import {spread} from '../kit/notes.ts'
 import type {Projection} from '../solids/projection.ts'
 import type {Flat} from '../solids/region.ts'
-import {at, type Frame, num} from './picture.ts'
+import {at, type Frame, num} from './on-page.ts'
 import type {Scene} from './scene.ts'
 
 /** How high the numbers of a picture are on a screen. */

@@ -7,6 +7,7 @@ import {type Flat, type Line, loops} from '../solids/region.ts'
 import {type Edge, facesOf} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
 import {type SeenFace, seenLines, seenParts, seenRegions, turnedHere} from '../solids/visible.ts'
+import {at, type Frame, num} from './on-page.ts'
 import {notesAround, notesBeside} from './picture-notes.ts'
 import type {Piece, Scene} from './scene.ts'
 
@@ -73,16 +74,6 @@ export function picture(scene: Scene, {id, title, says}: Told): Element {
     ...pushes(scene, view, mmPx),
     ...notes.drawn,
   ])
-}
-
-export const num = (value: number): string => String(Number(value.toFixed(2)) + 0)
-export const at = ([x, y]: Flat) => `${num(x)} ${num(y)}`
-
-export interface Frame {
-  left: number
-  top: number
-  right: number
-  bottom: number
 }
 
 function around(scene: Scene, seen: readonly SeenFace<Piece>[], {page}: Projection): Frame {

@@ -1,5 +1,6 @@
 import type {Plan} from '../../plan/plan.ts'
-import type {Step, StepFacts} from '../../plan/work/step.ts'
+import type {Step} from '../../plan/work/step.ts'
+import type {StepFacts} from '../../plan/work/step-facts.ts'
 import {stepName} from '../steps.ts'
 
 /** What of a picture is told in words: which part is in hand, and what is made or marked on it now. */
@@ -76,10 +77,4 @@ export const apartWords = (
 ): {title: string; says: string} => ({
   title: ['Pulled apart', title].filter(Boolean).join(', '),
   says: `The finished instrument pulled apart, seen from above and in front, the head to the left. From below: ${parts.join('; ')}. The numbers are those of the cut list.`,
-})
-
-/** Title and description of the finished instrument, drawn. */
-export const coverWords = ({title}: Pick<Plan, 'title'>): {title: string; says: string} => ({
-  title: [title, 'drawn from its plan'].filter(Boolean).join(', '),
-  says: 'The finished instrument as its plan has it, drawn, not photographed: seen from above and in front, the head to the left.',
 })
