@@ -9,6 +9,8 @@ import type {Scene} from './scene.ts'
 
 /** How high the numbers of a picture are on a screen. */
 const textPx = 15
+/** Of names beside it: on paper as large as the sheet's text. */
+const besidePx = 22
 
 interface Notes {
   drawn: Element[]
@@ -81,18 +83,18 @@ export function notesBeside(
     .map(({at: place, text}) => ({place: view.page(place), text}))
     .sort((a, b) => a.place[1] - b.place[1])
   const isLeft = ({place}: {place: Flat}) => place[0] < frame.left + 0.4 * (frame.right - frame.left)
-  const size = 1.35 * textPx * mmPx
+  const size = 1.35 * besidePx * mmPx
   const column = placed.filter((one) => !isLeft(one))
   const middles = spread(
     column.map(({place}) => ({target: place[1], size})),
     [frame.top, frame.bottom],
   )
   const x = frame.right + 16 * mmPx
-  const wide = Math.max(0, ...column.map(({text}) => textWidthMm(text, textPx) * mmPx))
+  const wide = Math.max(0, ...column.map(({text}) => textWidthMm(text, besidePx) * mmPx))
   const words = (text: string, [left, middle]: Flat) =>
     s(
       'text',
-      {x: num(left), y: num(middle + 0.35 * textPx * mmPx), fontSize: num(textPx * mmPx), ...ink},
+      {x: num(left), y: num(middle + 0.35 * besidePx * mmPx), fontSize: num(besidePx * mmPx), ...ink},
       text,
     )
   const drawn = column.flatMap(({place, text}, i) => [
