@@ -10,7 +10,7 @@ import type {Scene} from './scene.ts'
 /** How high the numbers of a picture are on a screen. */
 const textPx = 15
 /** Of names beside it: on paper as large as the sheet's text. */
-const besidePx = 22
+const besidePx = 28
 
 interface Notes {
   drawn: Element[]
