@@ -2,7 +2,6 @@ import type {Element, ElementContent} from 'hast'
 import {toString as textOf} from 'hast-util-to-string'
 import {h, s} from 'hastscript'
 import {stepPictures} from '../../plugins/drawings/pictures/step-pictures.ts'
-import {stepName} from '../../plugins/words/steps.ts'
 import type {SiteBuild} from '../site-data.ts'
 
 /** More than two pages hold in 14 points with pictures 20 mm wide: measured on the journal's own sheets. */
@@ -10,13 +9,13 @@ const mostSigns = 7900
 /** A picture takes about so many signs of text. */
 const pictureSigns = 60
 
-/** The pictures of a sheet: each beside its step, or, where two pages are full without them, on a page of their own. */
+/** The pictures of a sheet, each beside its step; paper leaves them out where two pages are full without them. */
 export interface SheetPictures {
   beside: (id: string) => Element | undefined
   /** What the steps draw from, before them. */
   store: Element | undefined
-  /** The page of pictures, which is there on paper alone. */
-  page: (steps: readonly Element[]) => Element | undefined
+  /** Two pages of paper hold these steps with their pictures. */
+  fitOnPaper: (steps: readonly Element[]) => boolean
 }
 
 /** Draw the steps of a build for its sheet. */
@@ -39,16 +38,8 @@ export function sheetPictures({plan, build}: SiteBuild): SheetPictures {
             ),
           )
         : undefined,
-    page: (steps) => {
-      const signs = steps.reduce((sum, step) => sum + signsOf(step), 0)
-      if (signs + shown.length * pictureSigns <= mostSigns) return undefined
-      const names = new Map((plan.work ?? []).map((step, at) => [step.id, `${at + 1} ${stepName(step)}`]))
-      return h(
-        'div.picture-page',
-        {ariaHidden: 'true'},
-        shown.map(({id, svg}) => h('figure', [bare(svg, id), h('figcaption', names.get(id))])),
-      )
-    },
+    fitOnPaper: (steps) =>
+      steps.reduce((sum, step) => sum + signsOf(step), 0) + shown.length * pictureSigns <= mostSigns,
   }
 }
 
@@ -77,9 +68,4 @@ function stored(svg: Element, id: string): Element {
 function used(svg: Element, id: string): Element {
   const [told, notes] = [svg.children.filter(isTold), svg.children.filter(isNote)]
   return {...svg, children: [...told, s('use', {href: `#${storeId(id)}`}), ...notes]}
-}
-
-function bare(svg: Element, id: string): Element {
-  const {viewBox, width, height} = svg.properties
-  return s('svg', {className: ['picture'], viewBox, width, height}, [s('use', {href: `#${storeId(id)}`})])
 }

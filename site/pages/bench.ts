@@ -45,8 +45,7 @@ function sheet(one: SiteBuild) {
       picture: pictures.beside(step.id),
     }),
   )
-  const page = pictures.page(steps)
-  return h('article.bench', {className: page ? ['is-full'] : []}, [
+  return h('article.bench', {className: pictures.fitOnPaper(steps) ? [] : ['is-full']}, [
     pictures.store,
     h('header', [
       h('h1', title),
@@ -59,7 +58,6 @@ function sheet(one: SiteBuild) {
     ]),
     benchOpening(one),
     h('ol.bench-steps', steps),
-    page,
   ])
 }
 

@@ -85,7 +85,7 @@ function named(pieces: readonly Piece[], plan: Plan): Note[] {
 const bought: Readonly<Record<string, string>> = {
   box: 'box',
   'box.top': 'top',
-  head: 'head, sawn off the neck’s stick',
+  head: 'head',
   tuners: 'tuners',
   bridge: 'bridge',
 }

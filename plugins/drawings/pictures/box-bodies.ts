@@ -50,14 +50,7 @@ export function boxPieces(look: BoxLook, done: Done, isOpen = false): Piece[] {
     piece('box.side-near', box([half - sidesMm, atMm, floor], [half, tailMm, under])),
     wall(atMm),
     wall(tailMm - sidesMm),
-    ...(isOpen
-      ? []
-      : [
-          piece('box.top', box([-half, atMm, under], [half, tailMm, topZ]), {
-            wood: topWood,
-            solid: {of: [box([-half, atMm, under], [half, tailMm, topZ])], less: notchInTop(look, done)},
-          }),
-        ]),
+    ...(isOpen ? [] : [piece('box.top', box([-half, atMm, under], [half, tailMm, topZ]), {wood: topWood})]),
   ]
 }
 
@@ -74,13 +67,6 @@ export function notches({plan, atMm, tailMm, topZ, outside}: BoxLook): Convex[] 
     cutter(atMm, notch.widthMm),
     ...(joins === 'through' ? [cutter(tailMm - outside.sidesMm, notch.tailWidthMm ?? notch.widthMm)] : []),
   ]
-}
-
-/** A neck that stands out of the top in its ends passes the top there. */
-function notchInTop(look: BoxLook, done: Done): Convex[] {
-  const {plan} = look
-  if (!done.has('notch-box') || plan.box?.neck?.joins !== 'through') return []
-  return (plan.box.neck.aboveTopMm ?? 0) > 0 ? [] : []
 }
 
 /** The blocks, against the top's inside where they are glued there, else on the back. */
