@@ -82,7 +82,17 @@ describe('a picture for each step', () => {
       const corners = [...rims.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) =>
         back([Number(x), Number(y)], z),
       )
-      for (const {face, stationMm, offMm, diameterMm} of plan.holes!.filter((hole) => hole.face === 'top')) {
+      const ofTop = plan.holes!.filter(({face}) => face === 'top')
+      // A pilot has its rim below the clearance hole around it.
+      const open = ofTop.filter(
+        (hole) =>
+          !ofTop.some(
+            (other) =>
+              other.diameterMm > hole.diameterMm &&
+              Math.hypot(other.stationMm - hole.stationMm, other.offMm - hole.offMm) < 0.01,
+          ),
+      )
+      for (const {face, stationMm, offMm, diameterMm} of open) {
         const x = (plan.handed === 'right' ? -1 : 1) * offMm * (plan.strings?.length === 1 ? -1 : 1)
         const rim = corners.filter(
           ([cx, cy]) =>
