@@ -20,11 +20,11 @@ export function stepScenes(plan: Plan, woods: WoodsBeside): {moment: Moment; sce
   })
 }
 
-/** Draw a picture for each step, by the step's id: SVG in mm. What has nothing to show has none. */
+/** Draw a picture for each step that is still to be done, by its id: SVG in mm. What has nothing to show has none. */
 export function stepPictures(plan: Plan, values: BuildValues): ReadonlyMap<string, Element> {
   const pictures = new Map<string, Element>()
   for (const {moment, scene} of stepScenes(plan, woodsBeside(values))) {
-    if (!scene) continue
+    if (!scene || moment.step.isDone) continue
     const {id} = moment.step
     const numbers = scene.notes.map(({text}) => text)
     const told = pictureWords(moment.step, plan, {numbers, isTurned: scene.isTurned})

@@ -20,8 +20,11 @@ const journal = [
   'needle-box-one',
   'tide-table',
 ]
+/** As it was before any step was done. */
 const frontMatter = (name: string) =>
-  /^---\n([\s\S]*?)\n---/.exec(readFileSync(`builds/${name}.md`, 'utf8'))![1]!
+  /^---\n([\s\S]*?)\n---/
+    .exec(readFileSync(`builds/${name}.md`, 'utf8'))![1]!
+    .replace(/^status: .*$/m, 'status: on the bench')
 const builds = [...journal.map((name) => [name, frontMatter(name)] as const), ...Object.entries(soundBuilds)]
 
 const written = (svg: Parameters<typeof toHtml>[0]) => toHtml(svg, {space: 'svg'})
@@ -42,6 +45,12 @@ describe('a picture for each step', () => {
         expect([name, id, html.length]).toSatisfy(([, , length]) => (length as number) < 40_000)
       }
     }
+  })
+
+  test('of a step that is done is not drawn', () => {
+    const {plan, build} = planOf(`${soundBuilds['on top']}\nstatus: strung up`)
+    const open = plan.work!.filter(({isDone}) => !isDone).map(({id}) => id)
+    expect([...stepPictures(plan, build.values).keys()]).toEqual(open)
   })
 
   test('of any build can be drawn', () => {
