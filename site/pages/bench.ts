@@ -56,7 +56,8 @@ function sheet(one: SiteBuild) {
       ),
       ...others,
     ]),
-    benchOpening(one),
+    // Who has done the work needs no chart of it.
+    work.every(({isDone}) => isDone) ? undefined : benchOpening(one),
     h('ol.bench-steps', steps),
   ])
 }
