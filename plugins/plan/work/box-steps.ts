@@ -65,7 +65,6 @@ function blocks(facts: WorkFacts): StepDraft[] {
       stations: (design.box?.blocks ?? []).map((block) => ({
         what: {block: block.of},
         stationMm: block.stationMm,
-        alongMm: block.alongMm,
         offMm: block.offMm,
       })),
       parts: partsOf(design, (path) => path.startsWith('box.')),
