@@ -39,11 +39,17 @@ export const journalSchema = record('Settings that every build of the journal in
   site: text('The address where the site is published.'),
 })
 
+/** What is said of an instrument that exists and can be played. */
+const made = ['strung up', 'retired', 'sold', 'given'] as const
+
+/** Tell by its status whether an instrument exists: it is past its work. */
+export const isMade = (status: string | undefined): boolean => made.some((one) => one === status)
+
 /** The front matter of a build file: types, checks of shape, JSON Schema and key reference all come from here. */
 export const buildSchema = record('One instrument.', {
   title: text("The instrument's name; the only key that a build must have."),
   summary: text('One sentence about it, for the portfolio.'),
-  status: choice(['idea', 'on the bench', 'strung up', 'retired', 'sold', 'given'], 'How far it is.'),
+  status: choice(['idea', 'on the bench', ...made], 'How far it is.'),
   play: choice(['slide', 'fingers', 'both'], 'How it is played: sets usual heights and pull.'),
   started: date('The day work began.'),
   finished: date('The day it was done.'),

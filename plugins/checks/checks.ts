@@ -3,6 +3,7 @@ import {addingKey} from '../build-file/heal/add-key.ts'
 import {ownAt, placeOf} from '../build-file/path.ts'
 import type {Problem} from '../build-file/problem.ts'
 import {inOrder} from '../build-file/read.ts'
+import {isMade} from '../build-file/schema.ts'
 import type {Plan} from '../plan/plan.ts'
 import {settle} from '../plan/settle.ts'
 import type {Settled} from '../plan/settled.ts'
@@ -11,8 +12,6 @@ import {type RuleName, rules} from './all.ts'
 import type {Found, Rule} from './rule.ts'
 
 type Finding = Found & Wording
-
-const exists = new Set(['strung up', 'retired', 'sold', 'given'])
 
 /**
  * Find what would not work, by every rule, each problem at the place of the value to change.
@@ -66,8 +65,7 @@ function problemOf(
   const cause = finding.cause ? placeOf(build, finding.cause) : undefined
   const found = finding.severity ?? severity
   const reason = found === 'error' ? undefined : ownAt(build.values.accept, name)
-  const isSoftened =
-    about === undefined && exists.has(plan.status ?? '') && (found === 'fault' || found === 'warning')
+  const isSoftened = about === undefined && isMade(plan.status) && (found === 'fault' || found === 'warning')
   return {
     rule: name,
     severity: reason || isSoftened ? 'remark' : found,

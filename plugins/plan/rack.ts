@@ -97,14 +97,14 @@ export async function throughRack<B extends RackBuild>(
   builds: readonly B[],
   usedBy: (build: B, context: RackContext) => Promise<Used>,
 ): Promise<Rack> {
-  const wishes = builds.filter(onlyReserves)
+  const wishes = new Map<string, string[]>()
+  for (const build of builds.filter(onlyReserves))
+    for (const id of namedBy(build.values)) wishes.set(id, [...(wishes.get(id) ?? []), build.slug])
   let rack = start
   for (const build of inRackOrder(builds)) {
-    const others = onlyReserves(build) ? wishes.filter((one) => one !== build) : []
-    const reserved = others.flatMap(({slug, values}) =>
-      namedBy(values)
-        .filter((id) => namedBy(build.values).includes(id))
-        .map((id) => ({id, by: slug})),
+    const wished = onlyReserves(build) ? namedBy(build.values) : []
+    const reserved = wished.flatMap((id) =>
+      (wishes.get(id) ?? []).filter((by) => by !== build.slug).map((by) => ({id, by})),
     )
     rack = putBack(rack, build, await usedBy(build, {...standingFor(rack, build), reserved}))
   }

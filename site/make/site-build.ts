@@ -1,7 +1,7 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import {ownAt} from '../../plugins/build-file/path.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {isMade, type JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
@@ -34,7 +34,6 @@ interface Among {
 }
 
 /** Whoever looks at the page of a build that is done has nothing to mend. */
-const finished: ReadonlySet<string> = new Set(['strung up', 'retired', 'sold', 'given'])
 
 /** Make what the pages of one build are written from; where this program fails at it, its prose and why. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
@@ -66,7 +65,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     pictures,
     published: ledTo(build, relatives, shown),
     pathPrefix: around.prefix,
-    isForVisitors: !around.isWriting && finished.has(plan.status ?? ''),
+    isForVisitors: !around.isWriting && isMade(plan.status),
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
   const compared = await effectsOf(one, relatives, among)

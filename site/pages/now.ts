@@ -1,5 +1,6 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {isMade} from '../../plugins/build-file/schema.ts'
 import {waitingOn} from '../../plugins/plan/work/waiting.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
@@ -39,10 +40,7 @@ export function nowPage({around, builds, rack: {day}}: SiteData): Page[] {
   return [pageOf('/now/', {title: 'On the bench now', describes, within: '/now/'}, content, around.prefix)]
 }
 
-const closed = ['strung up', 'retired', 'sold', 'given']
-
-const isOpen = ({build: {values}}: SiteBuild): boolean =>
-  !values.finished && !closed.includes(values.status?.value ?? '')
+const isOpen = ({build: {values}}: SiteBuild): boolean => !values.finished && !isMade(values.status?.value)
 
 const isIdea = ({build: {values}}: SiteBuild): boolean =>
   values.status?.value === 'idea' || (!values.started && !values.status)

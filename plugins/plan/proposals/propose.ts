@@ -1,3 +1,4 @@
+import {isMade} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
 import {planStrings} from '../strings.ts'
@@ -21,9 +22,6 @@ const all: readonly Propose[] = [
   proposePosts,
 ]
 
-/** An instrument that exists has what it has: nothing is proposed for it. */
-const exists = new Set(['strung up', 'retired', 'sold', 'given'])
-
 /** Sizes are proposed to marks that are easily read (mm), where the maker's ruler has them and there is room. */
 const easyMm = {in: inch(1 / 8), mm: 1} as const
 
@@ -38,7 +36,8 @@ function easyRulerMm({units, rulerMm}: Settled): number {
  */
 export function proposalsFor(settled: Settled): Proposal[] {
   const {values, units} = settled
-  if (!values.strings || exists.has(values.status?.value ?? '')) return []
+  // An instrument that exists has what it has.
+  if (!values.strings || isMade(values.status?.value)) return []
   const {tensionTotalN} = planStrings(settled) ?? {}
   const made: Proposal[] = []
   let so = settled

@@ -1,3 +1,4 @@
+import {isMade} from '../../build-file/schema.ts'
 import {namesOf} from '../../tables/work-kinds.ts'
 import type {Caution} from '../cautions.ts'
 import type {Settled} from '../settled.ts'
@@ -95,7 +96,6 @@ function meanwhile(steps: readonly PlacedStep[], at: number): string[] {
   return found
 }
 
-const strungUp = ['strung up', 'retired', 'sold', 'given']
 /**
  * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
  * strung up (its setting up too, where it was measured), and all that must have come before any of these. The steps
@@ -110,7 +110,7 @@ function doneSteps(
   }: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
 ): ReadonlySet<string> {
   const isNamed = told(texts)
-  const isStrung = status !== undefined && strungUp.includes(status)
+  const isStrung = isMade(status)
   const done = new Set<string>()
   for (let at = steps.length - 1; at >= 0; at--) {
     const {draft, after} = steps[at]!
