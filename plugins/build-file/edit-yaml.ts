@@ -110,12 +110,16 @@ export function scalarOf(text: string): Scalar {
   return scalar
 }
 
-/** Say whether the document writes something at a path that leads through no list. */
-export const hasAt = (doc: Document, path: string): boolean => doc.hasIn(path.split('.'))
+/** Give the steps of a path as a document counts them, items of lists from 0. */
+export const stepsOf = (path: string): (string | number)[] =>
+  path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) - 1 : step))
 
-/** Take out what stands at a path that leads through no list; where nothing does, nothing happens. */
+/** Say whether the document writes something at a path. */
+export const hasAt = (doc: Document, path: string): boolean => doc.hasIn(stepsOf(path))
+
+/** Take out what stands at a path; where nothing does, nothing happens. */
 export function deleteAt(doc: Document, path: string): void {
-  if (hasAt(doc, path)) doc.deleteIn(path.split('.'))
+  if (hasAt(doc, path)) doc.deleteIn(stepsOf(path))
 }
 
 /**

@@ -1,6 +1,6 @@
 import {type Document, isMap, isScalar, type Node, Pair, parseDocument} from 'yaml'
 import type {Build} from './build.ts'
-import {setText} from './edit-yaml.ts'
+import {deleteAt, hasAt, setText, stepsOf} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {applied} from './heal/apply.ts'
 import {asScalar} from './heal/trial.ts'
@@ -114,11 +114,10 @@ function setOrDrop(doc: Document, path: string, text: string): void {
     setText(doc, path, text)
     return
   }
-  const keys = path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) - 1 : step))
   // A short form is written out first, so that a part of it can go.
-  if (!doc.hasIn(keys)) setText(doc, path, '0')
-  if (doc.hasIn(keys)) doc.deleteIn(keys)
-  for (let around = keys.slice(0, -1); around.length > 0; around = around.slice(0, -1)) {
+  if (!hasAt(doc, path)) setText(doc, path, '0')
+  deleteAt(doc, path)
+  for (let around = stepsOf(path).slice(0, -1); around.length > 0; around = around.slice(0, -1)) {
     const left = doc.getIn(around, true)
     if (!isMap(left) || left.items.length > 0) return
     doc.deleteIn(around)

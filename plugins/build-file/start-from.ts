@@ -1,7 +1,7 @@
 import {type Document, isCollection, isMap, isScalar, type Node, parseDocument, stringify} from 'yaml'
 import {asMade} from './as-made.ts'
 import type {Build} from './build.ts'
-import {deleteAt, hasAt, setText, writePlainly} from './edit-yaml.ts'
+import {deleteAt, hasAt, setText, stepsOf, writePlainly} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {giveUnits, withUnit} from './give-units.ts'
 import {leavesOf, stringNames} from './path.ts'
@@ -82,13 +82,12 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
 function sayWhenMeasured(doc: Document, made: readonly {path: string; on?: {iso: string}}[]): void {
   const remarks = new Map<Node, string[]>()
   for (const {path, on} of made) {
-    const keys = path.split('.')
+    const steps = stepsOf(path)
     let node: unknown = doc.contents
     let at = 0
-    for (; isCollection(node) && !node.flow && at < keys.length; at++)
-      node = node.get(isMap(node) ? keys[at] : Number(keys[at]) - 1, true)
+    for (; isCollection(node) && !node.flow && at < steps.length; at++) node = node.get(steps[at], true)
     if (!isScalar(node) && !isCollection(node)) continue
-    const what = [keys.slice(at).join('.'), 'measured', on?.iso].filter(Boolean).join(' ')
+    const what = [path.split('.').slice(at).join('.'), 'measured', on?.iso].filter(Boolean).join(' ')
     remarks.set(node, [...(remarks.get(node) ?? []), what])
   }
   for (const [node, said] of remarks)
