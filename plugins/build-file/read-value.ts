@@ -129,7 +129,10 @@ export function readText(
   const raw = typeof node.value === 'boolean' ? node.value : text
   const reading = readLeaf(kind.leaf, raw, {units: context.units, limits: kind.limits})
   if (reading.ok) {
-    if (kind.leaf === 'text') askOfHash(node, text, {path, context})
+    if (kind.leaf === 'text') {
+      askOfHash(node, text, {path, context})
+      askOfEnd(node, text, {path, context})
+    }
     if (/^[“”„«].*[“”»]$/s.test(text))
       report(context, 'quotes-curly', context.places[path]!, curly(path), {
         about: {path, node, kind, text, why: curly(path)},
@@ -154,6 +157,21 @@ function askOfHash(
   const whole = JSON.stringify(`${text} #${node.comment}`.replace(/^[“”„«]|[“”»]$/g, ''))
   const why = `${nameOf(path)}: a # after a blank starts a remark, and what follows it is not part of the text`
   report(context, 'hash-in-text', place, `${why}; ${whole} would do`, {expected: [whole]})
+}
+
+/** Ask whether a comma at the end of a line was meant as part of the text: `title: Needle box,`. */
+function askOfEnd(
+  node: Scalar,
+  text: string,
+  {path, context}: {path: string; context: ReadingContext},
+): void {
+  const [bare = ''] = /^.*?(?=\s*[,;]+$)/s.exec(text) ?? []
+  if (node.type !== 'PLAIN' || bare === '') return
+  const why = `${nameOf(path)}: the text ends in ${/,$/.test(text) ? 'a comma' : 'a semicolon'}`
+  const expected = [bare, JSON.stringify(text)]
+  report(context, 'comma-at-end', context.places[path]!, `${why}; ${expected.join(' or ')} would do`, {
+    expected,
+  })
 }
 
 const curly = (path: string): string =>

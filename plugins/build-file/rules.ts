@@ -26,6 +26,15 @@ export const readerRules = {
     passes: 'played:\n  - {on: 2026-03-16, remark: "low, soft"}',
     fails: 'played:\n  - {on: 2026-03-16, remark: low, soft}',
   },
+  'comma-at-end': {
+    severity: 'warning',
+    about: 'file',
+    what: 'A text that ends in a comma or a semicolon, without quotation marks.',
+    why: 'Lines of a build file need no sign at their end, and what stands there is printed with the text.',
+    mend: 'Take the sign away; or put straight quotation marks round a text that is to end so.',
+    passes: 'summary: For the porch',
+    fails: 'summary: For the porch,',
+  },
   'file-too-large': {
     severity: 'error',
     what: 'A build file of more than a million characters.',

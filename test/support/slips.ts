@@ -92,7 +92,8 @@ export const slips: Readonly<Record<string, Slip>> = {
   'a figure with about': (line, random) =>
     by(/(?<=: )(\d+ \d+\/\d+)$/, 'about $1', '~$1', '$1 or so')(line, random),
   // Quotes.
-  'curly quotes': by(/"([^"]*)"/, '“$1”'),
+  // Round a value; within a text they are as good as straight ones.
+  'curly quotes': by(/(?<=[:,{[]\s*)"([^"]*)"/, '“$1”'),
   'a quote that never ends': by(/(?<=: )"([^"]*)"$/, '"$1', '$1"'),
   'no quotes where they are needed': by(/(?<=: )"([^"]*(?:: |#)[^"]*)"/, '$1'),
   'quotes and an inch mark': (line, random) =>

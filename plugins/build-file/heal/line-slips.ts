@@ -69,8 +69,8 @@ const ofSigns: readonly Change[] = [
     const [, indent = '', word = ''] = /^(\s*)([A-Za-z][\w-]*)[\s;.]*$/.exec(line) ?? []
     return [keys.has(word.toLowerCase()) ? `${indent}${word}:` : undefined]
   },
-  onText((text) => [closed(text), closed(text.replace(/[,\s]+$/, ''))]),
-  onText((text) => {
+  (text) => [closed(text), closed(text.replace(/[,\s]+$/, ''))],
+  (text) => {
     const [, before = '', value = ''] = head.exec(text) ?? []
     if (!before) return []
     const isPairs = /^[\w-]+:\s/.test(value)
@@ -79,18 +79,20 @@ const ofSigns: readonly Change[] = [
       /\}\s*$/.test(value) ? `${before}{${value}` : undefined,
       isPairs ? `${before}{${value.replace(/[,}]\s*$/, '')}}` : undefined,
     ]
-  }),
-  onText((text) => {
+  },
+  (text) => {
     const [, dash = '', pairs = ''] = /^(\s*- +)([\w-]+:\s.*,\s*[\w-]+:\s.*)$/.exec(text) ?? []
     return [dash ? `${dash}{${pairs.replace(/[}\s]+$/, '')}}` : undefined]
-  }),
+  },
   // Quotes: one too many, one too few, an inch mark within quotes.
   put(/"([^"]*\d)""/g, '$1"'),
   put(/""/g, '"'),
-  onText((text) => [
-    /^[^"]*"[^"]*$/.test(text) ? `${text}"` : undefined,
-    /^[^']*'[^']*$/.test(text) ? `${text}'` : undefined,
-  ]),
+  (text) => [
+    ...endsOf(text).flatMap((each) => [
+      /^[^"]*"[^"]*$/.test(text) ? `${each}"` : undefined,
+      /^[^']*'[^']*$/.test(text) ? `${each}'` : undefined,
+    ]),
+  ],
   put(/(:\s+|[[{,]\s*)"([^",}\]]*)(?=[,}\]])/, '$1"$2"'),
   (line) => ((line.match(/"/g)?.length ?? 0) === 1 ? [line.replace('"', '')] : []),
   (line) => ((line.match(/'/g)?.length ?? 0) === 1 ? [line.replace("'", '')] : []),
@@ -130,12 +132,12 @@ const quotes: readonly Change[] = [
     const [, before = '', value = ''] = head.exec(text) ?? /^(\s*- +)(\S.*)$/.exec(text) ?? []
     // Brackets that do not close may be a text's own.
     return before && (!/^[[{]/.test(value) || (/^[[{]\p{L}/u.test(value) && closed(value) !== value))
-      ? [before + inQuotes(value)]
+      ? endsOf(value).map((each) => before + inQuotes(each))
       : []
   }),
   (line) => {
     const [, before = '', value = ''] = head.exec(line.trimEnd()) ?? []
-    return before && !/^[[{]/.test(value) ? [before + inQuotes(value)] : []
+    return before && !/^[[{]/.test(value) ? endsOf(value).map((each) => before + inQuotes(each)) : []
   },
   // Within braces: each value in turn, up to the next key or the end.
   (line) =>
@@ -147,6 +149,12 @@ const quotes: readonly Change[] = [
       ({index, 0: value}) => line.slice(0, index) + inQuotes(value) + line.slice(index + value.length),
     ),
 ]
+
+/** A comma at the end may be part of the text or not; behind quotes it is not. */
+const endsOf = (value: string): string[] =>
+  /^(["']).*\1[\s,;]+$/.test(value) ? [withoutEnd(value)] : [value, withoutEnd(value)]
+
+const withoutEnd = (value: string): string => value.replace(/[\s,;]+$/, '')
 
 /** Write a text in double quotes, without the stray quotes round it. */
 function inQuotes(value: string): string {
@@ -168,7 +176,7 @@ export function* rewritings(lines: readonly string[], at: number, known: Known):
   const line = lines[at]!
   const withLine = (...by: string[]) => [...lines.slice(0, at), ...by, ...lines.slice(at + 1)]
   for (const change of ofSigns)
-    for (const by of change(line, known))
+    for (const by of onText(change)(line, known))
       if (by !== undefined && by !== line) yield {lines: withLine(by), reach: 0}
   yield* overLines(lines, at)
   const body = line.trimStart()

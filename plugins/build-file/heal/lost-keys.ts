@@ -81,16 +81,21 @@ function healColon({key, why}: Slip, name: string, kind: RecordOf, {source}: Hea
   }
 }
 
+/** What is measured and is no path of the front matter. */
+const ownOfMeasured: readonly string[] = ['on', 'resonance', 'lines', 'cents']
+
 /** A measure that stands under no path of the file. */
 function healPath({key, why}: Slip, name: string, {context}: Healing): Mend | undefined {
-  const paths = quantityPaths()
+  const paths = [...quantityPaths(), ...ownOfMeasured]
   const word = folded(name)
   const own = otherKeys.find((one) => one.in === 'measured' && folded(one.says) === word)
   if (own) return {texts: [own.is], isSure: true, message: `${why}; was ${own.is} meant?`}
   const near = nearest(name, paths)
   const same = paths.filter((path) => folded(path) === word || (path === near && isSlip(name, path)))
   const ends = paths.filter((path) => folded(path).endsWith(` ${word}`) && !/\d/.test(path))
-  const found = (same.length > 0 ? same.slice(0, 1) : ends).filter((path) => leafAt(path))
+  const found = (same.length > 0 ? same.slice(0, 1) : ends).filter(
+    (path) => leafAt(path) || ownOfMeasured.includes(path),
+  )
   if (!key || found.length === 0 || found.length > most || context.keys[`measured.${found[0]}`])
     return undefined
   const said = found.length > 1 ? `${found.slice(0, -1).join(', ')} or ${found.at(-1)}` : found[0]

@@ -139,6 +139,8 @@ interface Way extends Rewriting {
   /** How much of what is read the schema does not know. */
   wrong: number
   meaning: string
+  /** The words that are read as texts. */
+  texts: string[]
   isSure: boolean
 }
 
@@ -147,8 +149,9 @@ function search(lines: readonly string[], setting: Setting): Way[] {
   if (lines.length > mostLines || lines.join('\n').length > mostSigns) return []
   const seen = new Set([lines.join('\n')])
   let states: Way[] = [weigh({lines: withoutTabs(lines), reach: 0}, setting)]
-  if (states[0]!.reads === Number.POSITIVE_INFINITY) return asked(states)
+  if (states[0]!.reads === Number.POSITIVE_INFINITY) return asked(states, lines)
   let tries = 0
+  let good: Way[] = []
   for (let slips = 1; slips <= mostSlips && states.length > 0; slips += 1) {
     const next: Way[] = []
     for (const state of states)
@@ -161,29 +164,42 @@ function search(lines: readonly string[], setting: Setting): Way[] {
           const reach = Math.max(one.reach, state.reach) as Rewriting['reach']
           next.push(weigh({...one, reach}, setting))
         }
-    const ordered = next.sort(
-      (a, b) => b.reads - a.reads || isLeftOut(a) - isLeftOut(b) || a.wrong - b.wrong || a.reach - b.reach,
-    )
-    const good = ordered.filter(({reads}) => reads === Number.POSITIVE_INFINITY)
-    // A line left out is for want of anything else.
-    const isGood = good.some(({reach}) => reach < 3)
-    if (isGood || (good.length > 0 && slips === mostSlips)) return asked(good)
-    states = ordered.filter(({reach}) => reach < 3).slice(0, beam)
-    if (states.length === 0) return asked(good)
+    const ordered = next.sort((a, b) => b.reads - a.reads || nearestFirst(a, b))
+    good = [...good, ...ordered.filter(({reads}) => reads === Number.POSITIVE_INFINITY)].sort(nearestFirst)
+    // A line left out is for want of anything else, and so is a text where keys belong.
+    const isGood = good.some(({reach, wrong}) => reach < 3 && wrong < shapeWeight)
+    if (isGood) break
+    states = ordered.filter(({reach, reads}) => reach < 3 && reads < Number.POSITIVE_INFINITY).slice(0, beam)
   }
-  return []
+  return asked(good, lines)
 }
+
+const nearestFirst = (a: Way, b: Way): number =>
+  isLeftOut(a) - isLeftOut(b) || a.wrong - b.wrong || a.reach - b.reach
 
 const isLeftOut = ({reach}: Way): number => (reach === 3 ? 1 : 0)
 
-/** Of the ways that are wrong in the least, keep one for each meaning; one meaning at the nearest reach is certain. */
-function asked(good: readonly Way[]): Way[] {
+/**
+ * Of the ways that are wrong in the least, keep one for each meaning; one meaning at the nearest reach is certain,
+ * unless a text gains or loses a comma by it.
+ */
+function asked(good: readonly Way[], written: readonly string[]): Way[] {
   const [best] = good
   if (!best) return []
   const equal = good.filter(({wrong, reach}) => wrong === best.wrong && reach === best.reach)
   const byMeaning = new Map(equal.toReversed().map((way) => [way.meaning, way]))
   const ways = [...byMeaning.values()].toReversed().slice(0, mostWays)
-  return ways.map((way) => ({...way, isSure: ways.length === 1 && best.reach < 3}))
+  return ways.map((way) => ({
+    ...way,
+    isSure: ways.length === 1 && best.reach < 3 && keepsCommas(way, written.join('\n')),
+  }))
+}
+
+/** Whether the texts that are read have the commas with which they were written. */
+function keepsCommas({texts}: Way, written: string): boolean {
+  const bare = (text: string) => text.replace(/[\s"'“”‘’\\]/g, '')
+  const loose = (text: string) => bare(text).replace(/[,;]/g, '')
+  return texts.every((text) => bare(written).includes(bare(text)) || !loose(written).includes(loose(text)))
 }
 
 /** The lines in which the slip may lie: where the parser stumbles and those round it, in a short key all. */
@@ -201,25 +217,31 @@ function suspects({lines}: Way): number[] {
 
 /** A key where it does not belong tells more against a rewriting than a value that cannot be read. */
 const ofShape = new Set(['unknown-key', 'wrong-shape', 'comma-in-braces', 'key-twice'])
+const shapeWeight = 3
 
 function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   const doc = parsed(rewriting.lines)
   const [slip] = slipsOf(rewriting.lines)
   const list = isSeq(doc.contents) ? schema.fields.pieces : undefined
   if (slip || !(isMap(doc.contents) || list))
-    return {...rewriting, reads: slip?.pos[0] ?? 0, wrong: 0, meaning: '', isSure: false}
+    return {...rewriting, reads: slip?.pos[0] ?? 0, wrong: 0, meaning: '', texts: [], isSure: false}
   const context = trialContext(units)
   const value = readValue(doc.contents as Node, list ?? schema, list ? 'pieces' : '', context)
+  const texts: string[] = []
+  const bareOf = (key: string, item: unknown) => {
+    if (key === 'text' && typeof item === 'string' && /\p{L}/u.test(item)) texts.push(item)
+    return key === 'place' || key === 'text' ? undefined : item
+  }
   return {
     ...rewriting,
     reads: Number.POSITIVE_INFINITY,
     // A key that only wants one letter is nearly the right one.
     wrong: context.problems.reduce(
-      (sum, {rule, expected}) => sum + (ofShape.has(rule) && expected?.length !== 1 ? 3 : 1),
+      (sum, {rule, expected}) => sum + (ofShape.has(rule) && expected?.length !== 1 ? shapeWeight : 1),
       0,
     ),
-    meaning:
-      JSON.stringify(value, (key, item) => (key === 'place' || key === 'text' ? undefined : item)) ?? '',
+    meaning: JSON.stringify(value, bareOf) ?? '',
+    texts,
     isSure: false,
   }
 }
