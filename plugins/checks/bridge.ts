@@ -1,3 +1,5 @@
+import type {Lid} from '../plan/box/lid.ts'
+import type {Neck} from '../plan/neck/neck.ts'
 import * as words from '../words/findings/bridge.ts'
 import {rule} from './rule.ts'
 
@@ -97,10 +99,13 @@ export const bridgeRules = {
     mend: 'Take a thicker top, a longer foot or a block glued under it, or a flatter angle behind the bridge.',
     passes: pushed('thickness: 1/8'),
     fails: pushed('thickness: 1/16'),
-    find: (_, {box}) => {
+    find: (_, {box, neck}) => {
       const {tooWeak, stressMpa, mayCarryMpa, isAcrossGrain, pushN} = box?.lid ?? {}
       if (!tooWeak || stressMpa === undefined || mayCarryMpa === undefined) return []
-      return [{at: 'box.top.thickness', ...tooWeak, stressMpa, mayCarryMpa, isAcrossGrain, pushN: pushN!}]
+      const room = thickestTop(box?.lid, neck)
+      return [
+        {at: 'box.top.thickness', ...tooWeak, ...room, stressMpa, mayCarryMpa, isAcrossGrain, pushN: pushN!},
+      ]
     },
     says: words.topTooWeak,
   }),
@@ -111,10 +116,17 @@ export const bridgeRules = {
     mend: 'Take a thicker top, a longer foot or a block glued under it, or a flatter angle behind the bridge.',
     passes: pushed('thickness: 1/8'),
     fails: pushed('thickness: 1/16'),
-    find: (_, {box}) => {
+    find: (_, {box, neck}) => {
       const {tooLimp, sinkAfterCreepMm = 0} = box?.lid ?? {}
-      return tooLimp ? [{at: 'box.top.thickness', sinkAfterCreepMm, ...tooLimp}] : []
+      const room = thickestTop(box?.lid, neck)
+      return tooLimp ? [{at: 'box.top.thickness', sinkAfterCreepMm, ...tooLimp, ...room}] : []
     },
     says: words.topSinks,
   }),
+}
+
+/** The thickest top that a neck under it, cut down for it, has wood to spare for; a neck that is too thin anyway says so itself. */
+function thickestTop(lid: Lid | undefined, neck: Neck | undefined): {mostMm?: number} {
+  const {spareMm = -1} = neck?.inside ?? {}
+  return lid && spareMm >= 0 ? {mostMm: lid.thicknessMm + spareMm} : {}
 }

@@ -1,8 +1,11 @@
+import type {BuildValues} from '../build-file/schema.ts'
 import {highFirstTunings} from '../tables/intervals.ts'
 import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
 import {inch} from '../tables/units.ts'
 import * as words from '../words/findings/gauges.ts'
 import {rule} from './rule.ts'
+
+type StringValues = NonNullable<BuildValues['strings']>[number]
 
 const thinnestWoundMm = inch(thinnestWoundIn)
 const thinnestWrapMm = inch(thinnestWrapIn)
@@ -16,11 +19,12 @@ export const gaugeRules = {
     passes: 'strings: [D4 .013]',
     fails: 'strings: [D4 .013w]',
     find: ({values}) =>
-      (values.strings ?? []).flatMap(({gauge}, i) =>
-        gauge?.wound && gauge.mm < thinnestWoundMm - 1e-9
-          ? [{at: `strings.${i + 1}.gauge`, gauge: gauge.text, plain: gauge.text.replace(/ ?w$/i, '')}]
-          : [],
-      ),
+      (values.strings ?? []).flatMap((string, i) => {
+        const {gauge} = string
+        if (!gauge?.wound || gauge.mm >= thinnestWoundMm - 1e-9) return []
+        const plain = gauge.text.replace(/ ?w$/i, '')
+        return [{at: `strings.${i + 1}.gauge`, gauge: gauge.text, plain, given: woundParts(string)}]
+      }),
     says: words.woundTooThin,
   }),
   'core-not-inside': rule({
@@ -55,11 +59,13 @@ export const gaugeRules = {
     fails: 'strings: [{note: D3, gauge: .030, material: steel, core: .015}]',
     find: ({values}) =>
       (values.strings ?? []).flatMap((string, i) => {
-        const {gauge} = string
-        const given = (['core', 'wrap'] as const).filter((part) => string[part])
+        const {gauge, core} = string
+        const given = woundParts(string)
         if (!gauge || gauge.wound || given.length === 0) return []
         const cause = `strings.${i + 1}.${given[0]}`
-        return [{at: `strings.${i + 1}.gauge`, cause, gauge: gauge.text, wound: asWound(gauge.text), given}]
+        const leastMm = Math.max(thinnestWoundMm, (core?.mm ?? 0) + 2 * thinnestWrapMm)
+        const wound = gauge.mm >= leastMm - 1e-9 ? asWound(gauge.text) : undefined
+        return [{at: `strings.${i + 1}.gauge`, cause, gauge: gauge.text, wound, given}]
       }),
     says: words.coreOnPlain,
   }),
@@ -146,6 +152,10 @@ function beginsHigh(midis: readonly (number | undefined)[]): boolean {
     (steps) => steps.length === midis.length && steps.every((step, i) => midis[i]! - midis[1]! === step),
   )
 }
+
+/** What the file says of a string that only a wound one has. */
+const woundParts = (string: StringValues) =>
+  (['core', 'wrap'] as const).filter((part) => string[part] && !string[part].assumed)
 
 /** Write a plain gauge as that of a wound string: `.030w`, `0.76 mm w`. */
 const asWound = (gauge: string): string => `${gauge}${/[a-z"″]$/i.test(gauge) ? ' ' : ''}w`

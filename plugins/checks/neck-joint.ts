@@ -157,11 +157,12 @@ export const neckJointRules = {
     mend: 'Cut the neck down where it passes under the top, and say how far in box.neck-gap.',
     passes: `bridge: {on: top}\n${through('thickness: 1 1/4', ', neck-gap: 3/16')}`,
     fails: `bridge: {on: top}\n${through('thickness: 1 1/4', ', neck-gap: 0')}`,
-    find: ({values}, {box}) => {
+    find: ({values}, {box, neck}) => {
       const {gapMm, leastGapMm} = box?.neck ?? {}
       const needsMm = box?.lid?.needsGapMm ?? leastGapMm
       if (gapMm === undefined || needsMm === undefined || gapMm >= needsMm - 1e-6) return []
-      return [{at: 'box.neck-gap', neckGap: values.box?.['neck-gap']?.text, needsMm}]
+      const mostMm = gapMm + Math.max(neck?.inside?.spareMm ?? Number.POSITIVE_INFINITY, 0)
+      return [{at: 'box.neck-gap', neckGap: values.box?.['neck-gap']?.text, needsMm, mostMm}]
     },
     says: words.neckTouchesTop,
   }),

@@ -155,8 +155,9 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   const onNeck = isAnchoredOnNeck(values, place, neckInBox)
   const onBox = onNeck === false ? anchorsOnBox(values, place) : undefined
   const settlesMm = lid ? lid.sinkAfterCreepMm - lid.sinkMm : 0
-  const bent =
-    model && planBow(settled, model, {ends, scale, tensionTotalN, heights, bridge: carried, onBox, settlesMm})
+  const needsGapMm = lid?.needsGapMm
+  const strung = {ends, scale, tensionTotalN, heights, bridge: carried, onBox, settlesMm, needsGapMm}
+  const bent = model && planBow(settled, model, strung)
   const bow = bent?.bow
 
   const action = planAction(values, heights, scale, {bow, lid})

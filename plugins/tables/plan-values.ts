@@ -211,6 +211,7 @@ export const planValues: readonly string[] = [
   'neck.inside.bucklingMargin',
   'neck.inside.leastMm',
   'neck.inside.because',
+  'neck.inside.spareMm',
   'neck.inside.tooThin.wouldDo.path',
   'neck.inside.tooThin.wouldDo.mm',
   'neck.bow.fromMm',

@@ -157,6 +157,19 @@ describe('what a problem proposes mends it', () => {
   })
 })
 
+test.each([
+  ['.012w, core: .010', ['wound-too-thin', 'core-not-inside']],
+  ['.017, core: .015', ['core-on-plain']],
+  ['.010, wrap: pure nickel', ['core-on-plain']],
+])(
+  'a gauge that its core or wrap forbids is not proposed as another that they forbid: %s',
+  (gauge, rules) => {
+    const {problems} = planOf(build(`  - {note: D4, gauge: ${gauge}}`))
+    expect(problems.map(({rule}) => rule)).toEqual(rules)
+    expect(problems.flatMap(({expected = []}) => expected)).toEqual([])
+  },
+)
+
 test('two wrong gauges are named with gauges that would do', () => {
   const {problems} = planOf(
     build('  - {note: D3, gauge: .013}\n  - {note: A3, gauge: .042w}\n  - {note: D4, gauge: .013}'),

@@ -41,7 +41,7 @@ export interface Lid {
   tooWeak?: {wouldDo?: WouldDo | undefined} | undefined
   /** The strings come down at the octave, creep included, by more than they may lose of their height. */
   tooLimp?: {lostMm: number; mayLoseMm: number; wouldDo?: WouldDo | undefined} | undefined
-  /** Over a neck that runs through: the daylight that lets it sink so far without touching. */
+  /** Over a neck that runs through: the daylight that lets it sink so far without touching, as thick as it had better be. */
   needsGapMm?: number | undefined
 }
 
@@ -100,7 +100,7 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
     stressMpa: given.stressMpa,
     mayCarryMpa: given.mayCarryMpa,
     isAcrossGrain: given.isAcrossGrain,
-    needsGapMm: Math.max(leastGapMm, creep * given.sinkMm),
+    needsGapMm: Math.max(leastGapMm, creep * (wouldDo ? likelyPressed(lid, wouldDo.mm) : given).sinkMm),
     tooWeak: breaks ? {wouldDo} : undefined,
     tooLimp: sinksTooFar ? {lostMm: (creep * given.sinkMm) / 2, mayLoseMm: mayLoseMm!, wouldDo} : undefined,
   }

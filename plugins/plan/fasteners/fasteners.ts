@@ -106,6 +106,7 @@ const leastThread = {shanks: 2, mm: inch(1 / 4)}
 /** A screw holds as many times its load. */
 const margin = 3
 const slackN = 1e-6
+const slackMm = 1e-6
 /** How much of a cut-thread screw is thread, where the file does not say: common practice, no source. */
 const threadPart = 2 / 3
 
@@ -154,6 +155,8 @@ interface WorkedOut {
   fastener: Fastener
   /** Where it stands too near an edge or an end. */
   conflict: Conflict | undefined
+  /** The same of a screw with another shank (mm). */
+  conflictOf: (shankMm: number) => Conflict | undefined
   bites: readonly Bite[]
 }
 
@@ -163,14 +166,26 @@ function overload(loadN = 0, {withdrawalN}: Fastener): number | undefined {
   return overN > slackN ? overN : undefined
 }
 
-/** The smallest gauge of the table that holds three times the load (N), where this one does not. */
-function gaugeFor(loadN: number, {fastener, bites}: WorkedOut): number | undefined {
+/**
+ * The smallest gauge of the table that holds three times the load (N), where this one does not: as far from edges as it
+ * needs, and with thread enough.
+ */
+function gaugeFor(loadN: number, {fastener, bites, conflict, conflictOf}: WorkedOut): number | undefined {
   const neededN = loadN * margin
   if (neededN <= fastener.withdrawalN) return undefined
-  return screwRows.find(
-    ({gauge}) =>
-      gauge > fastener.size && withdrawalN(screwSize(gauge).shankMm, bites, fastener.isEndGrain) >= neededN,
-  )?.gauge
+  const {size, lengthMm, underHeadMm, ownThreadMm, shortestMm} = fastener
+  const isLongEnough = lengthMm >= shortestMm - slackMm
+  return screwRows.find(({gauge}) => {
+    const {shankMm} = screwSize(gauge)
+    const leastMm = leastThread.shanks * shankMm
+    const hasThread = !isLongEnough || (ownThreadMm >= leastMm && lengthMm >= underHeadMm + leastMm)
+    return (
+      gauge > size &&
+      withdrawalN(shankMm, bites, fastener.isEndGrain) >= neededN &&
+      hasThread &&
+      (conflict !== undefined || !conflictOf(shankMm))
+    )
+  })?.gauge
 }
 
 /** Work out one screw, all but what the strings ask of it; undefined where the file says too little about it. */
@@ -255,10 +270,11 @@ function workOut(
     astray: missesBlock ? blockAstray(place, box) : undefined,
     offBox: missesBlock ? undefined : offBox(place, through, box, rulerMm),
   }
-  const conflict = missesBlock
-    ? undefined
-    : (screwEdge(size.shankMm, edgePieces, spot) ?? depthEdge(size.shankMm, {...spot, downMm}, end))
-  return {fastener, conflict, bites}
+  const conflictOf = (shankMm: number) =>
+    missesBlock
+      ? undefined
+      : (screwEdge(shankMm, edgePieces, spot) ?? depthEdge(shankMm, {...spot, downMm}, end))
+  return {fastener, conflict: conflictOf(size.shankMm), conflictOf, bites}
 }
 
 /** Tell whether glue alone is asked no more than it may be. */

@@ -52,6 +52,8 @@ export interface Strung {
   onBox: {stationMm: number; heightMm: number} | undefined
   /** How far (mm) the bridge still comes down in time, on a top that sinks. */
   settlesMm: number
+  /** The daylight that such a top needs over a neck that runs through (mm). */
+  needsGapMm?: number | undefined
 }
 
 /** What the bow grows to under a load that stays: twice. Source: Wood Handbook, FPL-GTR-282, ch. 5, creep. */
@@ -90,7 +92,8 @@ export function planBow(
   const likely = judge(model, cut)
   // What is cut away altogether has no bow, yet a thickness that would do.
   const isKnown = load && model.layup.layers.every(({eMpa}) => eMpa !== undefined)
-  const insideNeck = planInside(settled, {model, ends, cut, load}, isKnown ? stiffness : undefined)
+  const tried = {model, ends, cut, load, needsGapMm: strung.needsGapMm}
+  const insideNeck = planInside(settled, tried, isKnown ? stiffness : undefined)
   if (!load || !likely) return {inside: insideNeck}
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
   const isSure = model.layup.layers.every(({eRangeMpa: range}) => range?.[0] === range?.[1])

@@ -27,6 +27,8 @@ export interface InsideNeck {
   /** The least that carries the strings, and what asks for so much. */
   leastMm?: number | undefined
   because?: Because | undefined
+  /** What could still be cut away, by more daylight or a thicker top; negative: it is too thin. */
+  spareMm?: number | undefined
   tooThin?: {wouldDo?: WouldDo | undefined} | undefined
 }
 
@@ -47,6 +49,8 @@ interface Tried {
   ends: NeckEnds
   cut: Cutter
   load: StringLoad | undefined
+  /** The daylight that a top which sinks under its bridge needs (mm). */
+  needsGapMm?: number | undefined
 }
 
 /** Tells of a neck whether it stays straight enough, and how far it bows (mm). */
@@ -59,7 +63,7 @@ type Stiffness = (model: NeckModel, cut: Cutter) => {isEnough: boolean; reliefMm
  */
 export function planInside(
   settled: Settled,
-  {model, ends, cut, load}: Tried,
+  {model, ends, cut, load, needsGapMm = leastGapMm}: Tried,
   stiffness: Stiffness | undefined,
 ): InsideNeck | undefined {
   const {inside} = model
@@ -75,8 +79,7 @@ export function planInside(
   const thicknessMm = Math.max(thicknessOf(model), 0)
   const isThin = thicknessMm < (least.mm ?? Number.POSITIVE_INFINITY) - 1e-6
   const wouldDo = isThin
-    ? (cutLess(settled, inside, least.mm !== undefined && least.mm <= mostMm + 1e-6 ? least.mm : undefined) ??
-      stiffenedNeck(settled, ends, isEnough))
+    ? (cutLess(settled, inside, {leastMm: least.mm, needsGapMm}) ?? stiffenedNeck(settled, ends, isEnough))
     : undefined
   return {
     fromMm: inside.clear[0],
@@ -87,6 +90,7 @@ export function planInside(
     ...stretchOf(model, cut, load),
     leastMm: least.mm,
     because: least.because,
+    spareMm: least.mm === undefined ? undefined : thicknessMm - least.mm,
     tooThin: isThin ? {wouldDo} : undefined,
   }
 }
@@ -118,16 +122,20 @@ function leastInside(
   return {mm: strong * rulerMm, because: 'strength'}
 }
 
-/** Say what the file would have to say for so much (mm) to be left inside: the thickness there, or less daylight. */
+/**
+ * Say what the file would have to say for so much (mm) to be left inside: the thickness there, or less daylight. None
+ * where the top, which sinks, would come down on it.
+ */
 function cutLess(
   {values, rulerMm}: Settled,
   inside: InsideBox,
-  leastMm: number | undefined,
+  {leastMm, needsGapMm}: {leastMm: number | undefined; needsGapMm: number},
 ): WouldDo | undefined {
   if (leastMm === undefined) return undefined
-  if (values.neck?.inside) return {path: 'neck.inside', mm: toMark(leastMm, rulerMm, 'up')}
   const gapMm = toMark(inside.totalMm - inside.underTopMm - leastMm, rulerMm, 'down')
-  if (!values.box?.['neck-gap'] || gapMm < leastGapMm - 1e-6) return undefined
+  if (gapMm < needsGapMm - 1e-6) return undefined
+  if (values.neck?.inside) return {path: 'neck.inside', mm: toMark(leastMm, rulerMm, 'up')}
+  if (!values.box?.['neck-gap']) return undefined
   return {path: 'box.neck-gap', mm: gapMm}
 }
 

@@ -72,21 +72,20 @@ export function topTooWeak(
     stressMpa,
     mayCarryMpa,
     isAcrossGrain,
-    wouldDo,
+    ...top
   }: {
     pushN: number
     stressMpa: number
     mayCarryMpa: number
     isAcrossGrain: boolean | undefined
-    wouldDo?: WouldDo | undefined
-  },
+  } & ThickerTop,
   ruler: Ruler,
 ): Wording {
-  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  const {mend, expected} = thickerTop(top, ruler)
   const way = isAcrossGrain ? ' across its grain' : ''
   return {
-    message: `the strings press the bridge with ${forceWords(pushN, ruler)}, which stresses the top${way} by ${number(stressMpa, 1)} MPa, more than the ${number(mayCarryMpa, 1)} it may carry for years; ${text ? `${text} thick would do` : 'a block glued under it, or a flatter angle behind the bridge, would do'}`,
-    expected: only(text),
+    message: `the strings press the bridge with ${forceWords(pushN, ruler)}, which stresses the top${way} by ${number(stressMpa, 1)} MPa, more than the ${number(mayCarryMpa, 1)} it may carry for years; ${mend}`,
+    expected,
   }
 }
 
@@ -95,14 +94,32 @@ export function topSinks(
     sinkAfterCreepMm,
     lostMm,
     mayLoseMm,
-    wouldDo,
-  }: {sinkAfterCreepMm: number; lostMm: number; mayLoseMm: number; wouldDo?: WouldDo | undefined},
+    ...top
+  }: {sinkAfterCreepMm: number; lostMm: number; mayLoseMm: number} & ThickerTop,
   ruler: Ruler,
 ): Wording {
-  const text = wouldDo && writeLength(wouldDo.mm, ruler)
+  const {mend, expected} = thickerTop(top, ruler)
   const [sinks, lost, most] = [sinkAfterCreepMm, lostMm, mayLoseMm].map((mm) => writeLength(mm, ruler))
   return {
-    message: `the top sinks ${sinks} under the bridge in time, and the strings by ${lost} at the octave, where they can lose ${most}; ${text ? `${text} thick would do` : 'a block glued under it, or a flatter angle behind the bridge, would do'}`,
-    expected: only(text),
+    message: `the top sinks ${sinks} under the bridge in time, and the strings by ${lost} at the octave, where they can lose ${most}; ${mend}`,
+    expected,
+  }
+}
+
+/** A top that would do, and the thickest that a neck under it has wood to spare for (mm). */
+interface ThickerTop {
+  wouldDo?: WouldDo | undefined
+  mostMm?: number | undefined
+}
+
+/** Propose a thicker top; not where the neck, which is cut down for it, would be too thin then. */
+function thickerTop({wouldDo, mostMm = Number.POSITIVE_INFINITY}: ThickerTop, ruler: Ruler) {
+  const other = 'a block glued under it, or a flatter angle behind the bridge, would do'
+  if (!wouldDo) return {mend: other, expected: undefined}
+  const text = writeLength(wouldDo.mm, ruler)
+  if (wouldDo.mm <= mostMm + 1e-6) return {mend: `${text} thick would do`, expected: [text]}
+  return {
+    mend: `${text} thick would do, under which this neck would be cut too thin; so take a thicker neck too, or ${other}`,
+    expected: undefined,
   }
 }

@@ -2,7 +2,22 @@ import type {PacketOff} from '../../plan/string-gauges.ts'
 import {gramsPerMetre, massPerLength} from '../quantities.ts'
 import {only, type Wording} from './wording.ts'
 
-export function woundTooThin({gauge, plain}: {gauge: string; plain: string}): Wording {
+/** `given` are the parts that only a wound string has. */
+export function woundTooThin({
+  gauge,
+  plain,
+  given,
+}: {
+  gauge: string
+  plain: string
+  given: readonly ('core' | 'wrap')[]
+}): Wording {
+  if (given.length > 0) {
+    const what = given.map((part) => `a ${part}`).join(' and ')
+    return {
+      message: `no wound string is as thin as ${gauge}, yet ${what} is given; look at the packet again, or take ${given.join(' and ')} out and write ${plain} for a plain string`,
+    }
+  }
   return {
     message: `no wound string is as thin as ${gauge}; ${plain} is a plain string`,
     expected: [plain],
@@ -29,13 +44,16 @@ export function coreOnPlain({
   given,
 }: {
   gauge: string
-  wound: string
+  wound: string | undefined
   given: readonly ('core' | 'wrap')[]
 }): Wording {
   const what = given.map((part) => `a ${part}`).join(' and ')
+  const mend = wound
+    ? `write ${wound} if it is wound`
+    : `look at the packet again, or take ${given.join(' and ')} out: a wound string is thicker`
   return {
-    message: `${gauge} is a plain string, and a plain string has no core and no wrap, yet ${what} is given; write ${wound} if it is wound`,
-    expected: [wound],
+    message: `${gauge} is a plain string, and a plain string has no core and no wrap, yet ${what} is given; ${mend}`,
+    expected: only(wound),
   }
 }
 

@@ -143,14 +143,20 @@ export function notchDeeperThanNeck(
   }
 }
 
+/** `mostMm` is the daylight that leaves the neck thick enough inside the box. */
 export function neckTouchesTop(
-  {neckGap, needsMm}: {neckGap: Written; needsMm: number},
+  {neckGap, needsMm, mostMm}: {neckGap: Written; needsMm: number; mostMm: number},
   ruler: Ruler,
 ): Wording {
-  const expected = writeLength(Math.max(inch(1 / 8), needsMm), ruler, 'up')
+  const usual = writeLength(Math.max(inch(1 / 8), needsMm), ruler, 'up')
+  const most = mostMm < inch(1 / 8) ? writeLength(mostMm, ruler, 'down') : usual
+  const text = needsMm > mostMm + 1e-6 ? undefined : most
+  const mend = text
+    ? `cut ${text} of daylight into the neck`
+    : `it takes ${writeLength(needsMm, ruler, 'up')}, which would leave too little of this neck inside the box: a thicker neck, or a stiffer top, would do`
   return {
-    message: `with ${neckGap} of daylight the top would come down on the neck under the bridge, and not sound; cut ${expected} of daylight into the neck`,
-    expected: [expected],
+    message: `with ${neckGap} of daylight the top would come down on the neck under the bridge, and not sound; ${mend}`,
+    expected: only(text),
   }
 }
 

@@ -32,7 +32,7 @@ export function screwComesOut(
         : `ends ${writeLength(tipToFaceMm, ruler, 'down')} under ${face}`
   return {
     message: `a screw of ${length} ${found}; ${longest ? `${longest} is the longest that stays ${writeLength(inch(1 / 8), ruler)} below it` : 'no screw is short enough'}`,
-    expected: only(longest),
+    expected: only(isLeftShort ? undefined : longest),
     note: isLeftShort
       ? 'A screw of that length has too little thread: take less wood under its head as well.'
       : undefined,
