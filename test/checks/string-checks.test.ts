@@ -165,8 +165,9 @@ test.each([
   'a gauge that its core or wrap forbids is not proposed as another that they forbid: %s',
   (gauge, rules) => {
     const {problems} = planOf(build(`  - {note: D4, gauge: ${gauge}}`))
-    expect(problems.map(({rule}) => rule)).toEqual(rules)
-    expect(problems.flatMap(({expected = []}) => expected)).toEqual([])
+    const ofGauge = problems.filter(({rule}) => !rule.startsWith('string-'))
+    expect(ofGauge.map(({rule}) => rule)).toEqual(rules)
+    expect(ofGauge.flatMap(({expected = []}) => expected)).toEqual([])
   },
 )
 
