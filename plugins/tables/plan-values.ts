@@ -634,6 +634,7 @@ export const planValues: readonly string[] = [
   'work.*.setting',
   'work.*.stations.*.what',
   'work.*.stations.*.stationMm',
+  'work.*.stations.*.alongMm',
   'work.*.stations.*.offMm',
   'work.*.stations.*.face',
   'work.*.stations.*.bit',

@@ -21,13 +21,14 @@ interface AroundStep {
   beside: Beside
   /** The tool of the step before. */
   inHand: Step['tool'] | undefined
+  picture: Element | undefined
 }
 
 /**
  * Write one step of the bench sheet: what to do and to mind, then setting, places, check and wait. The tool is named
  * unless it is in hand from the step before.
  */
-export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Element {
+export function benchStep(step: Step, {plan, beside, inHand, picture}: AroundStep): Element {
   const {first, again} = beside
   const {id, isDone} = step
   const {step: called, does, tool, setting, check} = stepInWords(step, plan)
@@ -38,6 +39,7 @@ export function benchStep(step: Step, {plan, beside, inHand}: AroundStep): Eleme
   const ticked = (words: string) => boxToTick(`${id} ${words}`, withFractions(words))
   const last = [...(check ? [ticked(check), ' '] : []), ...waiting(step, plan)]
   return h('li', [
+    picture,
     boxToTick(id, [name, ' ', ...withFractions(does), ...mindAgain], isDone),
     first,
     setting && !isListed ? h('p.set', [ticked(setting), ' ']) : undefined,
@@ -81,11 +83,12 @@ function groupOf({what, face, bit}: Station): string {
 const keyOf = ({what, stationMm, offMm = 0, bit}: Station) =>
   `${stationName({what})} ${stationMm.toFixed(2)} ${offMm.toFixed(2)} ${bit ? bitName(bit) : ''}`.trim()
 
-function words({what, stationMm, offMm, depthMm}: Station, plan: Plan) {
+function words({what, stationMm, alongMm, offMm, depthMm}: Station, plan: Plan) {
+  const atMm = alongMm ?? stationMm
   const name = 'hole' in what ? stringOf(what) : shortStationName({what})
   return [
     name && `${name}: `,
-    h('strong', [...bare(Math.abs(stationMm), plan), ...(stationMm < 0 ? [` ${behind}`] : [])]),
+    h('strong', [...bare(Math.abs(atMm), plan), ...(atMm < 0 ? [` ${behind}`] : [])]),
     ...(offMm ? [', ', ...bare(Math.abs(offMm), plan), ` ${sideWord(offMm, plan)}`] : []),
     ...(depthMm === undefined ? [] : [' deep ', ...bare(depthMm, plan, 'down')]),
   ]

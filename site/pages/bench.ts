@@ -9,6 +9,8 @@ import {keyOf} from '../cache.ts'
 import {markup, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {benchOpening} from './bench-opening.ts'
+import {sheetPictures} from './bench-pictures.ts'
 import {type Beside, benchStep} from './bench-step.ts'
 
 /** Write the sheet that lies on the bench, for each build that there is work on. */
@@ -29,21 +31,34 @@ export function benchPages({builds, around}: SiteData): Page[] {
     }))
 }
 
-function sheet({title, plan}: SiteBuild) {
+function sheet(one: SiteBuild) {
+  const {title, plan} = one
   const {work = []} = plan
   const {others, beside} = benchCautions(plan)
+  const pictures = sheetPictures(one)
   const unit = plan.units === 'in' ? 'inches' : 'millimetres'
-  return h('article.bench', [
+  const steps = work.map((step, at) =>
+    benchStep(step, {
+      plan,
+      beside: beside(step),
+      inHand: work[at - 1]?.tool,
+      picture: pictures.beside(step.id),
+    }),
+  )
+  return h('article.bench', {className: pictures.fitOnPaper(steps) ? [] : ['is-full']}, [
+    pictures.store,
     h('header', [
       h('h1', title),
       h('p', comesFirst),
-      h('p', `${howFar(plan)[0]} Places in ${unit} from the nut line, behind it along the head’s face.`),
+      h(
+        'p',
+        `${howFar(plan)[0]} Places in ${unit} from the nut line, behind it along the head’s face; on the box from its head end.`,
+      ),
       ...others,
     ]),
-    h(
-      'ol.bench-steps',
-      work.map((step, at) => benchStep(step, {plan, beside: beside(step), inHand: work[at - 1]?.tool})),
-    ),
+    // Who has done the work needs no chart of it.
+    work.every(({isDone}) => isDone) ? undefined : benchOpening(one),
+    h('ol.bench-steps', steps),
   ])
 }
 

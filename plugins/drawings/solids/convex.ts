@@ -5,6 +5,8 @@ export interface Half {
   normal: Vec
   atMm: number
   curve?: object | undefined
+  /** The face is made, or meant, at this moment of the work. */
+  isNow?: boolean | undefined
 }
 
 /** A body without hollows: what lies in all its halves, and the outline of the face on each. */
@@ -69,18 +71,19 @@ export function prism(outline: readonly Vec[], along: Vec): Convex {
   return convex([...sides, half(axis, plus(outline[0]!, along)), half(times(axis, -1), outline[0]!)])
 }
 
-/** How many flat faces stand for a whole turn. */
-export const facets = 24
+/** How many flat faces stand for a whole turn: a small hole is as round with fewer. */
+const facetsOf = (diameterMm: number) => (diameterMm < 12 ? 12 : 24)
 
 /**
- * A round rod from the middle of its one end to the other's: as many flat faces as `facets`, with the area of the
- * circle, so that what is computed from it is exact.
+ * A round rod from the middle of its one end to the other's: flat faces with the area of the circle, so that what is
+ * computed from it is exact.
  */
 export function cylinder(from: Vec, to: Vec, diameterMm: number): Convex {
   const along = minus(to, from)
   const axis = unit(along)
   const [u, v] = squareTo(axis)
   const curve = {}
+  const facets = facetsOf(diameterMm)
   // The apothem of the regular polygon that has the circle's area.
   const reachMm = (diameterMm / 2) * Math.sqrt(Math.PI / facets / Math.tan(Math.PI / facets))
   const sides = Array.from({length: facets}, (_, i): Half => {
@@ -90,6 +93,18 @@ export function cylinder(from: Vec, to: Vec, diameterMm: number): Convex {
   })
   return convex([...sides, half(axis, to), half(times(axis, -1), from)])
 }
+
+/** Shift a body. */
+export const shifted = ({halves, outlines}: Convex, by: Vec): Convex => ({
+  halves: halves.map((one) => ({...one, atMm: one.atMm + dot(one.normal, by)})),
+  outlines: outlines.map((outline) => outline.map((point) => plus(point, by))),
+})
+
+/** Say of a body's faces that they are made at this moment of the work; of all, or of those that one asks for. */
+export const madeNow = (body: Convex, which: (normal: Vec) => boolean = () => true): Convex => ({
+  ...body,
+  halves: body.halves.map((one) => (which(one.normal) ? {...one, isNow: true} : one)),
+})
 
 /** Does a point lie in a body? */
 export const holds = ({halves}: Convex, point: Vec): boolean =>

@@ -1,4 +1,4 @@
-import {type Convex, type Half, holds} from './convex.ts'
+import {type Convex, type Half, holds, shifted} from './convex.ts'
 import {boundary, type Flat, type Line} from './region.ts'
 import {dot, plus, squareTo, times, type Vec} from './space.ts'
 
@@ -10,6 +10,12 @@ export interface Solid {
 
 export const solid = (...of: Convex[]): Solid => ({of, less: []})
 
+/** Shift a piece. */
+export const moved = ({of, less}: Solid, by: Vec): Solid => ({
+  of: of.map((body) => shifted(body, by)),
+  less: less.map((body) => shifted(body, by)),
+})
+
 /** Cut bodies out of a piece. */
 export const cut = (from: Solid, ...away: Convex[]): Solid => ({...from, less: [...from.less, ...away]})
 
@@ -19,6 +25,8 @@ export interface Face {
   /** normal · p of its points. */
   atMm: number
   edges: Edge[]
+  /** It is made, or meant, at this moment of the work. */
+  isNow: boolean
 }
 
 export interface Edge {
@@ -28,6 +36,8 @@ export interface Edge {
   beyond: Vec
   /** It parts two faces of one round surface. */
   isSmooth: boolean
+  /** One of its two faces is made at this moment of the work. */
+  isNow: boolean
 }
 
 /** A face of one of the bodies, turned outwards from the piece's matter. */
@@ -41,19 +51,32 @@ const skinMm = 1e-5
 
 /** Find the faces of a piece: those of bodies that touch level become one, and what lies within the piece is none. */
 export function facesOf(piece: Solid): Face[] {
-  return grouped([
-    ...piece.of.flatMap((body) => sidesOf(body, 1)),
-    ...piece.less.flatMap((body) => sidesOf(body, -1)),
-  ])
-    .map((sides) => faceOf(piece, sides))
+  const bodies = [
+    ...piece.of.map((body) => ({body, turn: 1 as const, reach: reachOf(body.outlines)})),
+    ...piece.less.map((body) => ({body, turn: -1 as const, reach: reachOf(body.outlines)})),
+  ]
+  return grouped(bodies.flatMap(({body, turn}) => sidesOf(body, turn)))
+    .map((sides) => {
+      const here = reachOf(sides.map(({outline}) => outline))
+      return faceOf(
+        bodies.filter(({reach}) => meet(reach, here)),
+        sides,
+      )
+    })
     .filter(({edges}) => edges.length > 0)
 }
 
+interface Turned {
+  body: Convex
+  turn: 1 | -1
+}
+
 function sidesOf({halves, outlines}: Convex, turn: 1 | -1): Side[] {
-  return halves.map(({normal, atMm, curve}, i) => ({
+  return halves.map(({normal, atMm, curve, isNow}, i) => ({
     normal: times(normal, turn),
     atMm: atMm * turn,
     curve,
+    isNow,
     outline: outlines[i]!,
     turn,
   }))
@@ -72,7 +95,7 @@ function grouped(sides: readonly Side[]): [Side, ...Side[]][] {
   return groups
 }
 
-function faceOf(piece: Solid, sides: readonly [Side, ...Side[]]): Face {
+function faceOf(near: readonly Turned[], sides: readonly [Side, ...Side[]]): Face {
   const [{normal, atMm}] = sides
   const [u, v] = squareTo(normal)
   const middle = times(normal, atMm)
@@ -80,23 +103,20 @@ function faceOf(piece: Solid, sides: readonly [Side, ...Side[]]): Face {
   const inSpace = ([x, y]: Flat, upMm = 0): Vec => plus(plus(plus(middle, u, x), v, y), normal, upMm)
   const corners = sides.flatMap(({outline}) => outline.map(flat))
   const frame = frameAround(corners)
-  const bodies = [
-    ...piece.of.map((body) => ({body, turn: 1})),
-    ...piece.less.map((body) => ({body, turn: -1})),
-  ]
-  const near = bodies.filter(({body}) => reaches(body, normal, atMm))
   const lines = near.flatMap(({body, turn}) => sectionOf(body, {turn, normal, frame, flat, inSpace}))
   const matter = (point: Vec) =>
     near.some(({body, turn}) => turn > 0 && holds(body, point)) &&
     !near.some(({body, turn}) => turn < 0 && holds(body, point))
   const isFace = (point: Flat) => matter(inSpace(point, -skinMm)) && !matter(inSpace(point, skinMm))
+  const isNow = sides.some((side) => side.isNow === true)
   const edges = boundary(lines, isFace).map(({a, b, from}) => ({
     a: inSpace(a),
     b: inSpace(b),
     beyond: from.normal,
     isSmooth: from.curve !== undefined && sides.some(({curve}) => curve === from.curve),
+    isNow: isNow || from.isNow === true,
   }))
-  return {normal, atMm, edges}
+  return {normal, atMm, edges, isNow}
 }
 
 type Frame = readonly [left: number, low: number, right: number, high: number]
@@ -106,17 +126,23 @@ const frameAround = (points: readonly Flat[]): Frame => {
   return [Math.min(...xs) - 1, Math.min(...ys) - 1, Math.max(...xs) + 1, Math.max(...ys) + 1]
 }
 
-/** Does a body come up to a plane? */
-function reaches({outlines}: Convex, normal: Vec, atMm: number): boolean {
-  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+/** How far some points reach: lowest and highest corner. */
+type Reach = readonly [low: Vec, high: Vec]
+
+function reachOf(outlines: readonly (readonly Vec[])[]): Reach {
+  const low = [0, 1, 2].map(() => Number.POSITIVE_INFINITY) as [number, number, number]
+  const high = [0, 1, 2].map(() => Number.NEGATIVE_INFINITY) as [number, number, number]
   for (const outline of outlines)
-    for (const point of outline) {
-      const at = dot(normal, point) - atMm
-      least = Math.min(least, at)
-      most = Math.max(most, at)
-    }
-  return least <= 2 * skinMm && most >= -2 * skinMm
+    for (const point of outline)
+      for (const axis of [0, 1, 2] as const) {
+        if (point[axis] < low[axis]) low[axis] = point[axis]
+        if (point[axis] > high[axis]) high[axis] = point[axis]
+      }
+  return [low, high]
 }
+
+const meet = ([low, high]: Reach, [from, to]: Reach) =>
+  ([0, 1, 2] as const).every((axis) => from[axis] <= high[axis] + 0.01 && to[axis] >= low[axis] - 0.01)
 
 interface Plane {
   turn: number

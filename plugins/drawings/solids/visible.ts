@@ -128,6 +128,7 @@ export interface SeenLine<Of> {
   of: Of
   a: Flat
   b: Flat
+  isNow: boolean
 }
 
 /**
@@ -144,7 +145,12 @@ export function seenLines<Of>(faces: readonly SeenFace<Of>[], view: Projection):
       if (known.has(key)) return []
       known.add(key)
       const line = {a, b, near: [view.nearness(from.a), view.nearness(from.b)] as const}
-      return seenParts(line, hiding).map(([s, t]) => ({of: seen.of, a: along(a, b, s), b: along(a, b, t)}))
+      return seenParts(line, hiding).map(([s, t]) => ({
+        of: seen.of,
+        a: along(a, b, s),
+        b: along(a, b, t),
+        isNow: from.isNow,
+      }))
     })
   })
 }

@@ -65,6 +65,7 @@ function blocks(facts: WorkFacts): StepDraft[] {
       stations: (design.box?.blocks ?? []).map((block) => ({
         what: {block: block.of},
         stationMm: block.stationMm,
+        alongMm: block.alongMm,
         offMm: block.offMm,
       })),
       parts: partsOf(design, (path) => path.startsWith('box.')),

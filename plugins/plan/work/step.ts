@@ -27,6 +27,8 @@ export interface Step {
 export interface StepStation {
   what: Place | HoleUse | {block: string}
   stationMm: number
+  /** On the box: from its head-side edge. */
+  alongMm?: number | undefined
   /** Off the centre line, of a hole. */
   offMm?: number | undefined
   /** Of a hole. */

@@ -113,9 +113,10 @@ export function holesOn(
       facts: {of: draft.of, setting: bits.length > 0 ? {bits} : undefined},
       tool: 'drill press',
       after: draft.after,
-      stations: here.map(({what, face, stationMm, offMm, bit, depthMm}) => ({
+      stations: here.map(({what, face, stationMm, alongMm, offMm, bit, depthMm}) => ({
         what,
         stationMm,
+        alongMm,
         offMm,
         face,
         bit,

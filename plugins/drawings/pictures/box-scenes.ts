@@ -1,0 +1,260 @@
+import {writing} from '../../words/step-writing.ts'
+import {box, cylinder, madeNow} from '../solids/convex.ts'
+import {moved, solid} from '../solids/solid.ts'
+import type {Vec} from '../solids/space.ts'
+import {blockPieces} from './box-bodies.ts'
+import {bridgePiece, hardwarePieces, stringMarks} from './hardware.ts'
+import {bitNotes, type SceneOf} from './neck-scenes.ts'
+import {type Mark, type Note, type Piece, scene} from './scene.ts'
+import {fromFar, type Moment, pieceReach, workedBox, workedNeck} from './worked.ts'
+
+const upNow = (piece: Piece): Piece => ({
+  ...piece,
+  solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => n[2] > 0.9))},
+})
+
+const prepare: SceneOf = (moment) => {
+  const {box: look, plan, step} = moment
+  if (!look || step.facts.of !== 'box-prepare') return undefined
+  const {asWritten} = writing(plan)
+  const {atMm, tailMm, topZ, outside} = look
+  const marks: Mark[] = step.facts.isStripped
+    ? []
+    : [
+        {of: 'centre', a: [0, atMm, topZ], b: [0, tailMm, topZ], isNow: true},
+        {of: 'centre end', a: [0, atMm, topZ], b: [0, atMm, topZ - outside.depthMm], isNow: true},
+      ]
+  const [long, wide, deep] = step.facts.sizes.map(asWritten)
+  const half = outside.widthMm / 2
+  const notes: Note[] = [
+    ...(long ? [{at: [half, (atMm + tailMm) / 2, topZ - outside.depthMm] as Vec, text: long}] : []),
+    ...(wide ? [{at: [0, tailMm, topZ] as Vec, text: wide}] : []),
+    ...(deep ? [{at: [half, tailMm, topZ - outside.depthMm / 2] as Vec, text: deep}] : []),
+  ]
+  return scene(workedBox(moment), {marks, notes})
+}
+
+const strip: SceneOf = (moment) =>
+  scene(workedBox(moment).map((piece) => (piece.of === 'box.top' ? upNow(piece) : piece)))
+
+const blocks: SceneOf = (moment) => {
+  const {box: look, plan} = moment
+  if (!look) return undefined
+  const {size} = writing(plan)
+  const lift = 34
+  const blocks = blockPieces(look).map(
+    (piece): Piece => ({
+      ...piece,
+      solid: moved({...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}, [0, 0, lift]),
+    }),
+  )
+  if (blocks.length === 0) return undefined
+  const middle = (piece: Piece): Vec => {
+    const [low, high] = pieceReach(piece)
+    return [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, high[2]]
+  }
+  return scene([...workedBox(moment, true), ...blocks], {
+    pushes: blocks.map((piece) => {
+      const at = middle(piece)
+      return {from: [at[0], at[1], at[2] + 45], to: [at[0], at[1], at[2] + 3]}
+    }),
+    notes: blocks.map((piece) => ({at: middle(piece), text: size(middle(piece)[1] - look.atMm)})),
+  })
+}
+
+const drill =
+  (id: string): SceneOf =>
+  (moment) => {
+    if (!moment.box) return undefined
+    const isFromInside = id === 'drill-top' && (moment.plan.holes ?? []).every(({face}) => face !== 'top')
+    return scene(workedBox(moment), {notes: bitNotes(moment, id), isTurned: isFromInside && false})
+  }
+
+const notch: SceneOf = (moment) => {
+  const {box: look, plan, step} = moment
+  if (!look || step.facts.of !== 'notch-box') return undefined
+  const {asWritten} = writing(plan)
+  const {width, depth} = step.facts.setting
+  const at: Vec = [0, look.atMm, look.topZ - look.outside.topMm]
+  return scene(workedBox(moment, true), {
+    notes: [{at, text: `${asWritten(width)} wide, ${asWritten(depth)} deep`}],
+  })
+}
+
+/** Put neck and box together; the neck lifted off by so much (mm). */
+function together(near: Moment, lift: Vec = [0, 0, 0], isOpen = false): Piece[] {
+  const moment = fromFar(near)
+  const neck = workedNeck(moment).map((piece) => ({...piece, solid: moved(piece.solid, lift)}))
+  const {box: look, done} = moment
+  if (!look) return neck
+  const inside = isOpen && done.has('fit-blocks') ? blockPieces(look) : []
+  return [...neck, ...inside, ...workedBox(moment, isOpen)]
+}
+
+const sand: SceneOf = (moment) => {
+  const pieces = together(moment, [0, 0, moment.box ? 60 : 0]).map(upNow)
+  return pieces.length > 0 ? scene(pieces, {notes: [{at: topOf(pieces), text: '120, 180, 220'}]}) : undefined
+}
+
+function topOf(pieces: readonly Piece[]): Vec {
+  const [low, high] = pieceReach(pieces[0]!)
+  return [0, low[1] + 0.55 * (high[1] - low[1]), high[2]]
+}
+
+const finish: SceneOf = (moment) => {
+  const {step} = moment
+  if (step.facts.of !== 'finish') return undefined
+  const pieces = together(moment, [0, 0, moment.box ? 60 : 0])
+  const coats = step.facts.coats === 1 ? '1 coat' : `${step.facts.coats} coats`
+  return pieces.length > 0 ? scene(pieces.map(upNow), {notes: [{at: topOf(pieces), text: coats}]}) : undefined
+}
+
+const fasten: SceneOf = (moment) => {
+  const {plan, box: look, step} = moment
+  if (!look || !moment.neck || step.facts.of !== 'fasten') return undefined
+  const isEnd = moment.neck.neck.joins === 'end'
+  const isThrough = moment.neck.neck.joins === 'through'
+  const lift: Vec = isEnd ? [0, -70, 0] : [0, 0, 75]
+  const pieces = together(moment, lift, isThrough)
+  const screws = (plan.fasteners ?? []).map(({stationMm, offMm}): Piece => {
+    const x = moment.x(offMm)
+    const low = look.topZ + 18
+    return {
+      of: 'screws',
+      grain: 'none',
+      solid: solid(madeNow(cylinder([x, stationMm, low], [x, stationMm, low + 34], 5))),
+    }
+  })
+  const from: Vec = [0, (look.atMm + look.tailMm) / 2, 0]
+  const push = isEnd
+    ? {from: [0, look.atMm - 230, -10] as Vec, to: [0, look.atMm - 150, -10] as Vec}
+    : {from: [0, from[1], 75 + 70] as Vec, to: [0, from[1], 75 + 6] as Vec}
+  const {screws: set} = step.facts.setting ?? {}
+  const notes: Note[] = set
+    ? [{at: [0, look.atMm, look.topZ - look.outside.depthMm], text: `${set.count} of No. ${set.size}`}]
+    : []
+  return scene([...pieces, ...(isThrough || isEnd ? [] : screws)], {pushes: [push], notes})
+}
+
+const hardware: SceneOf = (moment) => {
+  const posts = hardwarePieces(moment).map((piece) => ({
+    ...piece,
+    solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))},
+  }))
+  const pieces = workedNeck(fromFar(moment))
+  return pieces.length + posts.length > 0 ? scene([...pieces, ...posts]) : undefined
+}
+
+/** The whole instrument as it stands by now, with its hardware. */
+const strungWhole = (moment: Moment): Piece[] => [
+  ...together(moment),
+  ...hardwarePieces(moment),
+  ...bridgePiece(moment),
+]
+
+const string: SceneOf = (moment) => {
+  const names = (moment.plan.strings ?? []).map(({name}) => name).join(' ')
+  const at: Vec = [0, (moment.plan.scale?.lengthMm ?? 400) * 0.45, 5]
+  return scene(strungWhole(moment), {
+    marks: stringMarks(moment, true),
+    notes: names ? [{at, text: names}] : [],
+  })
+}
+
+const setUp: SceneOf = (moment) => {
+  const {plan, step} = moment
+  if (step.facts.of !== 'set-up') return undefined
+  const {asWritten} = writing(plan)
+  const {nut, octave} = step.facts.setting ?? {}
+  const octaveMm = (plan.scale?.lengthMm ?? 0) / 2
+  const notes: Note[] = [
+    ...(nut ? [{at: [0, 0, 3] as Vec, text: `nut ${asWritten(nut)}`}] : []),
+    ...(octave ? [{at: [0, octaveMm, 5] as Vec, text: `octave ${asWritten(octave)}`}] : []),
+  ]
+  const pieces = strungWhole(moment).map((piece) =>
+    piece.of === 'bridge'
+      ? {...piece, solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}}
+      : piece,
+  )
+  return scene(pieces, {marks: stringMarks(moment, false), notes})
+}
+
+const closeTop: SceneOf = (moment) => {
+  const {box: look} = moment
+  if (!look) return undefined
+  const pieces = together(moment).map((piece) =>
+    piece.of === 'box.top'
+      ? {...piece, solid: moved({...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}, [0, 0, 0])}
+      : piece,
+  )
+  return scene(pieces)
+}
+
+const wire: SceneOf = (moment) => {
+  const {plan, box: look} = moment
+  if (!look) return undefined
+  const jack = (plan.holes ?? []).find(({what}) => what.hole === 'jack')
+  const plug: Piece[] = []
+  if (jack) {
+    const near = moment.x(jack.offMm) > 0 ? 1 : -1
+    const z = look.topZ - (jack.downMm ?? look.outside.depthMm / 2)
+    const [x, y] = [(near * look.outside.widthMm) / 2, jack.stationMm]
+    const body =
+      jack.face === 'tail end'
+        ? cylinder(
+            [moment.x(jack.offMm), look.tailMm, z],
+            [moment.x(jack.offMm), look.tailMm + 14, z],
+            jack.diameterMm,
+          )
+        : cylinder([x, y, z], [x + near * 14, y, z], jack.diameterMm)
+    plug.push({of: 'pickup.jack', grain: 'none', solid: solid(madeNow(body))})
+  }
+  return scene([...together(moment), ...plug])
+}
+
+const rod: SceneOf = ({plan, step, neck}) => {
+  if (step.facts.of !== 'cut-rod') return undefined
+  const {asWritten} = writing(plan)
+  const {thick, long} = step.facts.setting ?? {}
+  const length = long?.mm ?? neck?.neck.nutWidthMm ?? 40
+  const body = cylinder([0, 0, 0], [0, length, 0], thick?.mm ?? 5)
+  return scene(
+    [{of: step.facts.for, grain: 'none', solid: solid(madeNow(body, (n) => Math.abs(n[1]) > 0.9))}],
+    {
+      notes: [
+        ...(long ? [{at: [0, length, 0] as Vec, text: `${asWritten(long)} long`}] : []),
+        ...(thick ? [{at: [0, 0, 0] as Vec, text: `${asWritten(thick)} thick`}] : []),
+      ],
+    },
+  )
+}
+
+const further: SceneOf = ({plan, step}) => {
+  const parts = (plan.cuts?.parts ?? []).filter(({id}) => step.parts?.includes(id)).slice(0, 6)
+  let x = 0
+  const pieces = parts.map((part): Piece => {
+    const body = box([x, 0, 0], [x + part.widthMm, part.lengthMm, part.thicknessMm])
+    x += part.widthMm * 1.3 + 6
+    return {of: part.id, wood: part.wood, solid: solid(madeNow(body))}
+  })
+  return pieces.length > 0 ? scene(pieces) : undefined
+}
+
+export const boxScenes: Readonly<Record<string, SceneOf>> = {
+  'box-prepare': prepare,
+  'box-strip': strip,
+  'fit-blocks': blocks,
+  'drill-top': drill('drill-top'),
+  'drill-box': drill('drill-box'),
+  'notch-box': notch,
+  sand,
+  finish,
+  'cut-rod': rod,
+  'fit-parts': further,
+  'fasten-hardware': hardware,
+  fasten,
+  wire,
+  'fasten-top': closeTop,
+  string,
+  'set-up': setUp,
+}

@@ -1,0 +1,279 @@
+import type {Element, Properties} from 'hast'
+import {s} from 'hastscript'
+import {lookOf} from '../../tables/wood-colours.ts'
+import type {Projection} from '../solids/projection.ts'
+import {parallel} from '../solids/projection.ts'
+import {type Flat, type Line, loops} from '../solids/region.ts'
+import {type Edge, facesOf} from '../solids/solid.ts'
+import type {Vec} from '../solids/space.ts'
+import {type SeenFace, seenLines, seenParts, seenRegions, turnedHere} from '../solids/visible.ts'
+import {at, type Frame, num} from './on-page.ts'
+import {notesAround, notesBeside} from './picture-notes.ts'
+import type {Piece, Scene} from './scene.ts'
+
+/** How pictures of the work look at what is in hand: its length to the right, from in front and above. */
+export const benchView = parallel(18, 32)
+
+/** The same piece laid on its face: head still to the left. */
+const turnedView: Projection = {
+  page: ([x, y, z]) => benchView.page([-x, y, -z]),
+  nearness: ([x, y, z]) => benchView.nearness([-x, y, -z]),
+  towards: [-benchView.towards[0], benchView.towards[1], -benchView.towards[2]],
+}
+
+export const viewOf = ({isTurned}: Pick<Scene, 'isTurned'>): Projection => (isTurned ? turnedView : benchView)
+
+/** A picture of the work: how wide it asks to be on a screen, and what of it is told to those who don't see it. */
+interface Told {
+  id: string
+  title: string
+  says: string
+}
+
+const widePx = 340
+const tallPx = 250
+
+/**
+ * Write a scene as SVG in mm: faces filled by their woods, edges that are seen, what is made now in the accent, numbers
+ * above and below, led to their places. `id` starts the ids of what is in it; those of one page must differ.
+ */
+export function picture(scene: Scene, {id, title, says}: Told): Element {
+  const view = viewOf(scene)
+  const seen = turnedHere(
+    scene.pieces.map((piece) => ({of: piece, faces: facesOf(piece.solid)})),
+    view,
+  )
+  const frame = around(scene, seen, view)
+  const mmPx = Math.max((frame.right - frame.left) / (widePx - 20), (frame.bottom - frame.top) / tallPx)
+  const notes = (scene.areNotesBeside ? notesBeside : notesAround)(scene, {view, frame, mmPx})
+  const top = frame.top - notes.above * mmPx
+  const bottom = frame.bottom + notes.below * mmPx
+  const [left, right] = [
+    Math.min(frame.left - 6 * mmPx, notes.left),
+    Math.max(frame.right + 6 * mmPx, notes.right),
+  ]
+  const size = {
+    className: ['picture'],
+    viewBox: [left, top, right - left, bottom - top].map(num).join(' '),
+    width: Math.round((right - left) / mmPx),
+    height: Math.round((bottom - top) / mmPx),
+    role: 'img',
+    ariaLabelledBy: [`${id}-title`],
+    ariaDescribedBy: [`${id}-desc`],
+    fill: 'none',
+    stroke: 'currentColor',
+    strokeLineJoin: 'round',
+    strokeLineCap: 'round',
+  }
+  return s('svg', size as Properties, [
+    s('title', {id: `${id}-title`}, title),
+    s('desc', {id: `${id}-desc`}, says),
+    ...fills(seen, {id, view, mmPx}),
+    ...edges(seen, view, mmPx),
+    ...marks(scene, seen, {view, mmPx}),
+    ...pushes(scene, view, mmPx),
+    ...notes.drawn,
+  ])
+}
+
+function around(scene: Scene, seen: readonly SeenFace<Piece>[], {page}: Projection): Frame {
+  const points: Flat[] = [
+    ...seen.flatMap(({lines}) => lines.map(({a}) => a)),
+    ...scene.marks.flatMap(({a, b}) => [page(a), page(b)]),
+    ...scene.pushes.flatMap(({from, to}) => [page(from), page(to)]),
+  ]
+  if (points.length === 0) return {left: 0, top: 0, right: 1, bottom: 1}
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
+  return {
+    left: xs.reduce((a, b) => Math.min(a, b)),
+    top: ys.reduce((a, b) => Math.min(a, b)),
+    right: xs.reduce((a, b) => Math.max(a, b)),
+    bottom: ys.reduce((a, b) => Math.max(a, b)),
+  }
+}
+
+interface Drawn {
+  id: string
+  view: Projection
+  mmPx: number
+}
+
+/** Fill what is seen of each face: one path a wood and the way it is turned, what is made now besides. */
+function fills(seen: readonly SeenFace<Piece>[], {id, view, mmPx}: Drawn): Element[] {
+  const groups = new Map<string, {face: SeenFace<Piece>; d: string}>()
+  let now = ''
+  for (const {seen: face, region} of seenRegions(seen)) {
+    const d = pathOf(region)
+    const key = `${lookKey(face.of)} ${sideOf(face)}`
+    const group = groups.get(key)
+    groups.set(key, {face: group?.face ?? face, d: (group?.d ?? '') + d})
+    if (face.face.isNow) now += d
+  }
+  const filled = [...groups.values()].map(({face, d}, i) => ({face, d, pattern: `${id}-w${i}`}))
+  return [
+    s('defs', [
+      ...filled.flatMap(({face, pattern}) => grainPattern(face, {pattern, view, mmPx})),
+      ...(now ? [hatch(`${id}-now`, mmPx)] : []),
+    ]),
+    ...filled.map(({face, d, pattern}) =>
+      s('path', {
+        d,
+        className: ['pic-wood'],
+        stroke: 'none',
+        fill: hasGrain(face) ? `url(#${pattern})` : shade(face),
+      }),
+    ),
+    ...(now
+      ? [s('path', {d: now, className: ['pic-now-face'], stroke: 'none', fill: `url(#${id}-now)`})]
+      : []),
+  ]
+}
+
+const lookKey = ({wood, grain}: Piece) =>
+  grain === 'none' ? 'metal' : `${lookOf(wood).colour} ${grain ?? 'along'}`
+
+/** Which way a face is turned: up, to the side, or with its end towards who looks. */
+function sideOf({face: {normal}, of}: SeenFace<Piece>): 'up' | 'side' | 'end' {
+  const [across, along, up] = normal.map(Math.abs) as [number, number, number]
+  const end = of.grain === 'across' ? across : along
+  if (end > 0.75) return 'end'
+  return up > 0.7 ? 'up' : 'side'
+}
+
+const hasGrain = (face: SeenFace<Piece>) => face.of.grain !== 'none' && sideOf(face) !== 'end'
+
+const darker = {up: 1, side: 0.88, end: 0.76} as const
+
+function shade(face: SeenFace<Piece>): string {
+  const colour = face.of.grain === 'none' ? '#c9c5ba' : lookOf(face.of.wood).colour
+  const by = darker[sideOf(face)]
+  const parts = [1, 3, 5].map((i) => Math.round(Number.parseInt(colour.slice(i, i + 2), 16) * by))
+  return `#${parts.map((part) => part.toString(16).padStart(2, '0')).join('')}`
+}
+
+/** A wood on a face: its colour, and its grain along the piece as parallel projection shows it. */
+function grainPattern(
+  face: SeenFace<Piece>,
+  {pattern, view, mmPx}: {pattern: string; view: Projection; mmPx: number},
+): Element[] {
+  if (!hasGrain(face)) return []
+  const along: Vec = face.of.grain === 'across' ? [1, 0, 0] : [0, 1, 0]
+  const up: Vec = sideOf(face) === 'up' ? (face.of.grain === 'across' ? [0, 1, 0] : [1, 0, 0]) : [0, 0, 1]
+  const [o, u, v] = [view.page([0, 0, 0]), view.page(along), view.page(up)]
+  const matrix = [u[0] - o[0], u[1] - o[1], v[0] - o[0], v[1] - o[1], 0, 0].map((one) =>
+    Number(one.toFixed(4)),
+  )
+  const tile = {width: num(150 * mmPx), height: num(17 * mmPx)}
+  const pen = {fine: 0.14, open: 0.3, lined: 0.26}[lookOf(face.of.wood).grain]
+  const line = (part: number, bend: number) =>
+    `M0 ${num(17 * mmPx * part)}c${num(50 * mmPx)} ${num(bend * mmPx)} ${num(100 * mmPx)} ${num(-bend * mmPx)} ${tile.width} 0`
+  return [
+    s(
+      'pattern',
+      {id: pattern, ...tile, patternUnits: 'userSpaceOnUse', patternTransform: `matrix(${matrix.join(' ')})`},
+      [
+        s('rect', {...tile, className: ['pic-wood'], fill: shade(face), stroke: 'none'}),
+        s('path', {
+          d: `${line(0.2, 2)}${line(0.55, -2.5)}${line(0.85, 1.5)}`,
+          stroke: '#2a1c12',
+          strokeOpacity: pen,
+          strokeWidth: num(0.7 * mmPx),
+        }),
+      ],
+    ),
+  ]
+}
+
+const hatch = (id: string, mmPx: number) =>
+  s(
+    'pattern',
+    {
+      id,
+      width: num(5 * mmPx),
+      height: num(5 * mmPx),
+      patternUnits: 'userSpaceOnUse',
+      patternTransform: 'rotate(45)',
+    },
+    [s('path', {d: `M0 0V${num(5 * mmPx)}`, className: ['pic-now'], strokeWidth: num(2.4 * mmPx)})],
+  )
+
+/** Write loops as a path; corners that lie on a straight line are left out. */
+function pathOf(region: readonly Line<Edge>[]): string {
+  return loops(region)
+    .map((loop) => {
+      const points = loop.map(({a}) => a)
+      const corners = points.filter((point, i) => {
+        const [p, n] = [points.at(i - 1)!, points[(i + 1) % points.length]!]
+        return Math.abs((point[0] - p[0]) * (n[1] - p[1]) - (point[1] - p[1]) * (n[0] - p[0])) > 1e-4
+      })
+      return corners.length > 2 ? `M${corners.map(at).join('L')}Z` : ''
+    })
+    .join('')
+}
+
+/** Draw the edges that are seen; those of what is made now by themselves, heavier. */
+function edges(seen: readonly SeenFace<Piece>[], view: Projection, mmPx: number): Element[] {
+  const all = seenLines(seen, view)
+  const run = (isNow: boolean) => lineRuns(all.filter((line) => line.isNow === isNow))
+  const [plain, now] = [run(false), run(true)]
+  return [
+    ...(plain ? [s('path', {d: plain, className: ['pic-edge'], strokeWidth: num(0.9 * mmPx)})] : []),
+    ...(now ? [s('path', {d: now, className: ['pic-now'], strokeWidth: num(2 * mmPx)})] : []),
+  ]
+}
+
+/** Join lines that follow each other, so that a path is short. */
+function lineRuns(lines: readonly {a: Flat; b: Flat}[]): string {
+  let d = ''
+  let last = ''
+  for (const {a, b} of lines) {
+    const [from, to] = [at(a), at(b)]
+    if (from === to) continue
+    d += from === last ? `L${to}` : `M${from}L${to}`
+    last = to
+  }
+  return d
+}
+
+/** Draw lines on faces where nothing hides them. */
+function marks(
+  scene: Scene,
+  seen: readonly SeenFace<Piece>[],
+  {view, mmPx}: {view: Projection; mmPx: number},
+): Element[] {
+  const runs = [false, true].map((isNow) =>
+    scene.marks
+      .filter((mark) => mark.isNow === isNow)
+      .flatMap(({a, b}) => {
+        const [from, to] = [view.page(a), view.page(b)]
+        const near = [view.nearness(a) + 0.02, view.nearness(b) + 0.02] as const
+        return seenParts({a: from, b: to, near}, seen).map(
+          ([t, u]) =>
+            `M${at([from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])])}L${at([from[0] + u * (to[0] - from[0]), from[1] + u * (to[1] - from[1])])}`,
+        )
+      })
+      .join(''),
+  )
+  return runs.flatMap((d, i) =>
+    d
+      ? [s('path', {d, className: [i ? 'pic-now' : 'pic-mark'], strokeWidth: num((i ? 1.8 : 0.8) * mmPx)})]
+      : [],
+  )
+}
+
+/** Arrows say which way something is pushed or pressed. */
+function pushes({pushes: all}: Scene, {page}: Projection, mmPx: number): Element[] {
+  if (all.length === 0) return []
+  const d = all.map(({from, to}) => {
+    const [a, b] = [page(from), page(to)]
+    const long = Math.hypot(b[0] - a[0], b[1] - a[1])
+    if (long < 1e-6) return ''
+    const [ux, uy] = [(b[0] - a[0]) / long, (b[1] - a[1]) / long]
+    const barb = (side: number): Flat => [
+      b[0] - 9 * mmPx * ux - side * 5 * mmPx * uy,
+      b[1] - 9 * mmPx * uy + side * 5 * mmPx * ux,
+    ]
+    return `M${at(a)}L${at(b)}M${at(barb(1))}L${at(b)}L${at(barb(-1))}`
+  })
+  return [s('path', {d: d.join(''), className: ['pic-push'], strokeWidth: num(2.6 * mmPx)})]
+}

@@ -1,0 +1,34 @@
+import type {Element} from 'hast'
+import type {BuildValues} from '../../build-file/schema.ts'
+import type {Plan} from '../../plan/plan.ts'
+import {pictureWords} from '../../words/drawings/pictures.ts'
+import type {WoodsBeside} from './box-bodies.ts'
+import {boxScenes} from './box-scenes.ts'
+import {neckScenes, type SceneOf} from './neck-scenes.ts'
+import {picture} from './picture.ts'
+import type {Scene} from './scene.ts'
+import {woodsBeside} from './woods-beside.ts'
+import {type Moment, momentsOf} from './worked.ts'
+
+const scenes: Readonly<Record<string, SceneOf>> = {...neckScenes, ...boxScenes}
+
+/** Show what each step of a plan has in hand; nothing where a step has nothing to show. */
+export function stepScenes(plan: Plan, woods: WoodsBeside): {moment: Moment; scene: Scene | undefined}[] {
+  return momentsOf(plan, woods).map((moment) => {
+    const found = scenes[moment.step.facts.of]?.(moment)
+    return {moment, scene: found && found.pieces.length > 0 ? found : undefined}
+  })
+}
+
+/** Draw a picture for each step that is still to be done, by its id: SVG in mm. What has nothing to show has none. */
+export function stepPictures(plan: Plan, values: BuildValues): ReadonlyMap<string, Element> {
+  const pictures = new Map<string, Element>()
+  for (const {moment, scene} of stepScenes(plan, woodsBeside(values))) {
+    if (!scene || moment.step.isDone) continue
+    const {id} = moment.step
+    const numbers = scene.notes.map(({text}) => text)
+    const told = pictureWords(moment.step, plan, {numbers, isTurned: scene.isTurned})
+    pictures.set(id, picture(scene, {id: `picture-${id}`, ...told}))
+  }
+  return pictures
+}
