@@ -45,6 +45,13 @@ export function neckPieces(look: NeckLook, done: Done): Piece[] {
   return [...pieces, ...scarfedHead(look, done), ...platePiece(look, done)]
 }
 
+/** The height of the neck's upper face by now: the lowest is under what is not glued on yet. */
+export function upperFaceZ({plan}: NeckLook, done: Done): number {
+  const layers = plan.neck?.layup?.layers ?? []
+  const here = depths(layers).filter((_, i) => isThere(layers[i]!, done))
+  return here[0]?.topMm ?? 0
+}
+
 /** The head that was turned over and glued on, where there is one by now. */
 function scarfedHead(look: NeckLook, done: Done): Piece[] {
   if (look.head?.joint !== 'scarf' || !done.has('glue-head')) return []
@@ -103,7 +110,7 @@ function depths(layers: readonly {thicknessMm: number}[]): {topMm: number}[] {
 }
 
 /** Is a layer on the neck by now? */
-function isThere({of, beforeScarf}: Layer, done: Done): boolean {
+function isThere({of, beforeScarf}: Pick<Layer, 'of' | 'beforeScarf'>, done: Done): boolean {
   if (of === 'fingerboard') return done.has('glue-up-board')
   return beforeScarf || done.has('glue-up-face')
 }

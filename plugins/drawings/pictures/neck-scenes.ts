@@ -10,7 +10,6 @@ import {type Mark, type Note, type Piece, type Push, type Scene, scene} from './
 import {
   across,
   between,
-  boresOf,
   counted,
   faceZ,
   halfAt,
@@ -322,11 +321,11 @@ const shortest = (bit: HoleBit): string =>
 /** Say which bit makes which hole. */
 export function bitNotes(moment: Moment, id: string): Note[] {
   const {plan, step} = moment
+  const {size} = writing(plan)
   return counted(
-    boresOf(moment, id).map(({bore}, i) => {
+    moment.bores(id).map(({bore, diameterMm}, i) => {
       const bit = step.stations[i]?.bit
-      const size = writing(plan).size(boresOf(moment, id)[i]!.diameterMm)
-      return {at: bore.at, text: bit ? shortest(bit) : size}
+      return {at: bore.at, text: bit ? shortest(bit) : size(diameterMm)}
     }),
   )
 }
@@ -342,7 +341,7 @@ const drillHead: SceneOf = (moment) => {
 }
 
 const drillNeck: SceneOf = (moment) => {
-  const bores = boresOf(moment, 'drill-neck')
+  const bores = moment.bores('drill-neck')
   if (bores.length === 0) return undefined
   const places = bores.map(({bore}) => bore.at[1])
   const isTurned = bores.some(({bore}) => bore.way[2] > 0.5)

@@ -6,7 +6,7 @@ import {parallel} from '../solids/projection.ts'
 import {type Flat, type Line, loops} from '../solids/region.ts'
 import {type Edge, facesOf} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
-import {type SeenFace, seenLines, seenParts, seenRegions, turnedHere} from '../solids/visible.ts'
+import {isTowards, type SeenFace, seenLines, seenParts, seenRegions, turnedHere} from '../solids/visible.ts'
 import {at, type Frame, num} from './on-page.ts'
 import {notesAround, notesBeside} from './picture-notes.ts'
 import type {Piece, Scene} from './scene.ts'
@@ -40,7 +40,7 @@ const tallPx = 250
 export function picture(scene: Scene, {id, title, says}: Told): Element {
   const view = viewOf(scene)
   const seen = turnedHere(
-    scene.pieces.map((piece) => ({of: piece, faces: facesOf(piece.solid)})),
+    scene.pieces.map((piece) => ({of: piece, faces: facesOf(piece.solid, isTowards(view))})),
     view,
   )
   const frame = around(scene, seen, view)
@@ -101,10 +101,13 @@ interface Drawn {
 /** Fill what is seen of each face: one path a wood and the way it is turned, what is made now besides. */
 function fills(seen: readonly SeenFace<Piece>[], {id, view, mmPx}: Drawn): Element[] {
   const groups = new Map<string, {face: SeenFace<Piece>; d: string}>()
+  const looks = new Map<Piece, string>()
   let now = ''
   for (const {seen: face, region} of seenRegions(seen)) {
     const d = pathOf(region)
-    const key = `${lookKey(face.of)} ${sideOf(face)}`
+    const look = looks.get(face.of) ?? lookKey(face.of)
+    looks.set(face.of, look)
+    const key = `${look} ${sideOf(face)}`
     const group = groups.get(key)
     groups.set(key, {face: group?.face ?? face, d: (group?.d ?? '') + d})
     if (face.face.isNow) now += d

@@ -14,17 +14,20 @@ const scenes: Readonly<Record<string, SceneOf>> = {...neckScenes, ...boxScenes}
 
 /** Show what each step of a plan has in hand; nothing where a step has nothing to show. */
 export function stepScenes(plan: Plan, woods: WoodsBeside): {moment: Moment; scene: Scene | undefined}[] {
-  return momentsOf(plan, woods).map((moment) => {
-    const found = scenes[moment.step.facts.of]?.(moment)
-    return {moment, scene: found && found.pieces.length > 0 ? found : undefined}
-  })
+  return momentsOf(plan, woods).map((moment) => ({moment, scene: sceneOf(moment)}))
+}
+
+function sceneOf(moment: Moment): Scene | undefined {
+  const found = scenes[moment.step.facts.of]?.(moment)
+  return found && found.pieces.length > 0 ? found : undefined
 }
 
 /** Draw a picture for each step that is still to be done, by its id: SVG in mm. What has nothing to show has none. */
 export function stepPictures(plan: Plan, values: BuildValues): ReadonlyMap<string, Element> {
   const pictures = new Map<string, Element>()
-  for (const {moment, scene} of stepScenes(plan, woodsBeside(values))) {
-    if (!scene || moment.step.isDone) continue
+  for (const moment of momentsOf(plan, woodsBeside(values))) {
+    const scene = moment.step.isDone ? undefined : sceneOf(moment)
+    if (!scene) continue
     const {id} = moment.step
     const numbers = scene.notes.map(({text}) => text)
     const told = pictureWords(moment.step, plan, {numbers, isTurned: scene.isTurned})

@@ -5,7 +5,7 @@ import {box, type Convex, madeNow} from '../solids/convex.ts'
 import type {Vec} from '../solids/space.ts'
 import {type BoxLook, boxLook, boxPieces, notches, type WoodsBeside} from './box-bodies.ts'
 import {type Bore, bored, boreOf, cutDown, headCuts, nutGroove, roundedOff} from './cutters.ts'
-import {type Done, type NeckLook, neckLook, neckPieces} from './neck-bodies.ts'
+import {type Done, type NeckLook, neckLook, neckPieces, upperFaceZ} from './neck-bodies.ts'
 import type {Mark, Note, Piece} from './scene.ts'
 
 /** One moment of the work: what is done by then, the step in hand among it, and the design. */
@@ -16,6 +16,8 @@ export interface Moment {
   neck: NeckLook | undefined
   box: BoxLook | undefined
   x: (offMm: number) => number
+  /** What a drilling step bores, by its id. */
+  bores: (id: string) => readonly BoredHole[]
   /** The whole instrument is seen from so far that small holes and rounded edges are none. */
   isFar?: boolean
 }
@@ -32,9 +34,15 @@ export function momentsOf(plan: Plan, woods: WoodsBeside): Moment[] {
   const neck = neckLook(plan, woods.plate)
   const box = boxLook(plan, woods, x)
   const done = new Set<string>()
+  const known = new Map<string, readonly BoredHole[]>()
+  const bores = (id: string) => {
+    const found = known.get(id) ?? boresOf({plan, neck, box, x}, id)
+    known.set(id, found)
+    return found
+  }
   return (plan.work ?? []).map((step) => {
     done.add(step.id)
-    return {plan, step, done: new Set(done), neck, box, x}
+    return {plan, step, done: new Set(done), neck, box, x, bores}
   })
 }
 
@@ -79,9 +87,7 @@ const drilled = (moment: Moment, id: string): Convex[] =>
   made(
     moment,
     id,
-    boresOf(moment, id).flatMap(({body, diameterMm}) =>
-      moment.isFar && diameterMm < seenFarMm ? [] : [body],
-    ),
+    moment.bores(id).flatMap(({body, diameterMm}) => (moment.isFar && diameterMm < seenFarMm ? [] : [body])),
   )
 
 function made(moment: Moment, id: string, bodies: readonly Convex[]): Convex[] {
@@ -103,8 +109,7 @@ const faces: Readonly<Record<string, readonly string[]>> = {
   'drill-box': ['back', 'side bass', 'side treble', 'head end', 'tail end'],
 }
 
-/** List what a drilling step bores. */
-export function boresOf({plan, neck, box, x}: Moment, id: string): BoredHole[] {
+function boresOf({plan, neck, box, x}: Pick<Moment, 'plan' | 'neck' | 'box' | 'x'>, id: string): BoredHole[] {
   return (plan.holes ?? []).flatMap((hole): BoredHole[] => {
     if (!faces[id]?.includes(hole.face)) return []
     const bore = boreOf(hole, neck, box, x)
@@ -154,14 +159,8 @@ export function between(pieces: readonly Piece[], fromMm: number, toMm: number):
     .map((piece) => withCuts(piece, cuts))
 }
 
-/** The heights of the neck's upper face by now: the lowest is under what is not glued on yet. */
-export function faceZ({neck, done}: Moment): number {
-  if (!neck) return 0
-  const tops = neckPieces(neck, done)
-    .filter(({of}) => of.startsWith('neck') || of === 'fingerboard')
-    .map((piece) => Math.min(0, pieceReach(piece)[1][2]))
-  return tops.length > 0 ? Math.max(...tops) : 0
-}
+/** The height of the neck's upper face by now: the lowest is under what is not glued on yet. */
+export const faceZ = ({neck, done}: Moment): number => (neck ? upperFaceZ(neck, done) : 0)
 
 /** Half the neck's width at a place, by now (mm). */
 export function halfAt({neck, done}: Moment, stationMm: number): number {

@@ -9,7 +9,10 @@ export interface Half {
   isNow?: boolean | undefined
 }
 
-/** A body without hollows: what lies in all its halves, and the outline of the face on each. */
+/**
+ * A body without hollows: what lies in all its halves, and the outline of the face on each, anticlockwise as seen from
+ * outside.
+ */
 export interface Convex {
   halves: readonly Half[]
   outlines: readonly (readonly Vec[])[]
@@ -33,13 +36,18 @@ export function convex(halves: readonly Half[]): Convex {
 }
 
 /** Keep the part of a flat outline that lies in a half of space. */
-function clipped(outline: readonly Vec[], {normal, atMm}: Half): Vec[] {
-  return outline.flatMap((from, i) => {
-    const to = outline[(i + 1) % outline.length]!
+function clipped(outline: Vec[], {normal, atMm}: Half): Vec[] {
+  const kept: Vec[] = []
+  let isWhole = true
+  for (let i = 0; i < outline.length; i++) {
+    const [from, to] = [outline[i]!, outline[(i + 1) % outline.length]!]
     const [a, b] = [dot(normal, from) - atMm, dot(normal, to) - atMm]
-    const crosses = Math.min(a, b) < -slackMm && Math.max(a, b) > slackMm
-    return [...(a <= slackMm ? [from] : []), ...(crosses ? [plus(from, minus(to, from), a / (a - b))] : [])]
-  })
+    if (a <= slackMm) kept.push(from)
+    else isWhole = false
+    if (Math.min(a, b) < -slackMm && Math.max(a, b) > slackMm)
+      kept.push(plus(from, minus(to, from), a / (a - b)))
+  }
+  return isWhole ? outline : kept
 }
 
 /** Bound by a plane through a point, all that lies against its normal. */
@@ -50,25 +58,60 @@ export const half = (normal: Vec, through: Vec): Half => {
 
 /** The box between two opposite corners. */
 export function box([x1, y1, z1]: Vec, [x2, y2, z2]: Vec): Convex {
-  const between = (axis: Vec, a: number, b: number): Half[] => [
-    {normal: axis, atMm: Math.max(a, b)},
-    {normal: times(axis, -1), atMm: -Math.min(a, b)},
+  const [left, right] = [Math.min(x1, x2), Math.max(x1, x2)]
+  const [near, far] = [Math.min(y1, y2), Math.max(y1, y2)]
+  const [low, high] = [Math.min(z1, z2), Math.max(z1, z2)]
+  const base: Vec[] = [
+    [left, near, low],
+    [right, near, low],
+    [right, far, low],
+    [left, far, low],
   ]
-  return convex([...between([1, 0, 0], x1, x2), ...between([0, 1, 0], y1, y2), ...between([0, 0, 1], z1, z2)])
+  return pushed({base, along: [0, 0, high - low], axis: [0, 0, 1]}, boxSides)
 }
+
+const boxSides: readonly Vec[] = [
+  [0, -1, 0],
+  [1, 0, 0],
+  [0, 1, 0],
+  [-1, 0, 0],
+]
 
 /** Push a flat outline without hollows along a direction; its corners in either sense. */
 export function prism(outline: readonly Vec[], along: Vec): Convex {
+  const side = (i: number, all: readonly Vec[]) => minus(all[(i + 1) % all.length]!, all[i]!)
+  const turn = outline.reduce<Vec>((sum, corner, i) => plus(sum, cross(corner, side(i, outline))), [0, 0, 0])
+  const base = dot(turn, along) > 0 ? outline : [...outline].reverse()
   const axis = unit(along)
-  const middle = times(
-    outline.reduce((sum, corner) => plus(sum, corner)),
-    1 / outline.length,
+  return pushed(
+    {base, along, axis},
+    base.map((_, i) => unit(cross(side(i, base), axis))),
   )
-  const sides = outline.map((from, i) => {
-    const out = unit(cross(minus(outline[(i + 1) % outline.length]!, from), axis))
-    return half(dot(out, minus(from, middle)) < 0 ? times(out, -1) : out, from)
-  })
-  return convex([...sides, half(axis, plus(outline[0]!, along)), half(times(axis, -1), outline[0]!)])
+}
+
+interface Pushed {
+  /** Corners, anticlockwise as seen from where they are pushed to. */
+  base: readonly Vec[]
+  along: Vec
+  axis: Vec
+}
+
+/** Push an outline; `outwards` is the way each of its sides looks, from a corner to the next. */
+function pushed({base, along, axis}: Pushed, outwards: readonly Vec[], curve?: object): Convex {
+  const end = base.map((corner) => plus(corner, along))
+  const next = (i: number) => (i + 1) % base.length
+  return {
+    halves: [
+      ...base.map((from, i): Half => ({normal: outwards[i]!, atMm: dot(outwards[i]!, from), curve})),
+      {normal: axis, atMm: dot(axis, end[0]!)},
+      {normal: times(axis, -1), atMm: -dot(axis, base[0]!)},
+    ],
+    outlines: [
+      ...base.map((from, i) => [from, base[next(i)]!, end[next(i)]!, end[i]!]),
+      end,
+      [...base].reverse(),
+    ],
+  }
 }
 
 /** How many flat faces stand for a whole turn: a small hole is as round with fewer. */
@@ -82,16 +125,15 @@ export function cylinder(from: Vec, to: Vec, diameterMm: number): Convex {
   const along = minus(to, from)
   const axis = unit(along)
   const [u, v] = squareTo(axis)
-  const curve = {}
   const facets = facetsOf(diameterMm)
-  // The apothem of the regular polygon that has the circle's area.
-  const reachMm = (diameterMm / 2) * Math.sqrt(Math.PI / facets / Math.tan(Math.PI / facets))
-  const sides = Array.from({length: facets}, (_, i): Half => {
-    const turn = (2 * Math.PI * i) / facets
-    const normal = plus(times(u, Math.cos(turn)), v, Math.sin(turn))
-    return {...half(normal, plus(from, normal, reachMm)), curve}
-  })
-  return convex([...sides, half(axis, to), half(times(axis, -1), from)])
+  const round = (turn: number, mm: number): Vec => plus(times(u, Math.cos(turn) * mm), v, Math.sin(turn) * mm)
+  const step = (2 * Math.PI) / facets
+  // Its corners lie farther out than the circle: so far that the regular polygon has the circle's area.
+  const cornerMm = (diameterMm / 2) * Math.sqrt((2 * Math.PI) / facets / Math.sin(step))
+  const turns = Array.from({length: facets}, (_, i) => i * step)
+  const base = turns.map((turn) => plus(from, round(turn - step / 2, cornerMm)))
+  const outwards = turns.map((turn) => round(turn, 1))
+  return pushed({base, along, axis}, outwards, {})
 }
 
 /** Shift a body. */
@@ -105,7 +147,3 @@ export const madeNow = (body: Convex, which: (normal: Vec) => boolean = () => tr
   ...body,
   halves: body.halves.map((one) => (which(one.normal) ? {...one, isNow: true} : one)),
 })
-
-/** Does a point lie in a body? */
-export const holds = ({halves}: Convex, point: Vec): boolean =>
-  halves.every(({normal, atMm}) => dot(normal, point) <= atMm)

@@ -1,4 +1,4 @@
-import {type Convex, type Half, holds, shifted} from './convex.ts'
+import {type Convex, type Half, shifted} from './convex.ts'
 import {boundary, type Flat, type Line} from './region.ts'
 import {dot, plus, squareTo, times, type Vec} from './space.ts'
 
@@ -49,38 +49,38 @@ interface Side extends Half {
 /** So far before and behind a face it is asked whether there is matter (mm). */
 const skinMm = 1e-5
 
-/** Find the faces of a piece: those of bodies that touch level become one, and what lies within the piece is none. */
-export function facesOf(piece: Solid): Face[] {
-  const bodies = [
-    ...piece.of.map((body) => ({body, turn: 1 as const, reach: reachOf(body.outlines)})),
-    ...piece.less.map((body) => ({body, turn: -1 as const, reach: reachOf(body.outlines)})),
-  ]
-  return grouped(bodies.flatMap(({body, turn}) => sidesOf(body, turn)))
-    .map((sides) => {
-      const here = reachOf(sides.map(({outline}) => outline))
-      return faceOf(
-        bodies.filter(({reach}) => meet(reach, here)),
-        sides,
-      )
-    })
-    .filter(({edges}) => edges.length > 0)
+/**
+ * Find the faces of a piece, all or those that look a way that is asked for: those of bodies that touch level become
+ * one, and what lies within the piece is none.
+ */
+export function facesOf(piece: Solid, isAsked: (normal: Vec) => boolean = () => true): Face[] {
+  const turned = (turn: 1 | -1) => (body: Convex) => ({body, turn, reach: reachOf(body.outlines)})
+  const bodies: Turned[] = [...piece.of.map(turned(1)), ...piece.less.map(turned(-1))]
+  const sides = bodies.flatMap((body) => sidesOf(body).filter(({normal}) => isAsked(normal)))
+  return grouped(sides).flatMap((group) => {
+    const here = reachOf(group.map(({outline}) => outline))
+    const near = bodies.filter(({reach}) => meet(reach, here))
+    // What is cut out leaves a face only in what it is cut out of.
+    const face = near[0]!.turn > 0 && faceOf(near, group)
+    return face && face.edges.length > 0 ? [face] : []
+  })
 }
 
 interface Turned {
   body: Convex
   turn: 1 | -1
+  reach: Reach
 }
 
-function sidesOf({halves, outlines}: Convex, turn: 1 | -1): Side[] {
-  return halves.map(({normal, atMm, curve, isNow}, i) => ({
-    normal: times(normal, turn),
+const sidesOf = ({body: {halves, outlines}, turn}: Turned): Side[] =>
+  halves.map(({normal, atMm, curve, isNow}, i) => ({
+    normal: turn > 0 ? normal : times(normal, -1),
     atMm: atMm * turn,
     curve,
     isNow,
     outline: outlines[i]!,
     turn,
   }))
-}
 
 /** Gather sides that lie on one plane and face one way. */
 function grouped(sides: readonly Side[]): [Side, ...Side[]][] {
@@ -99,105 +99,159 @@ function faceOf(near: readonly Turned[], sides: readonly [Side, ...Side[]]): Fac
   const [{normal, atMm}] = sides
   const [u, v] = squareTo(normal)
   const middle = times(normal, atMm)
-  const flat = (point: Vec): Flat => [dot(u, point), dot(v, point)]
-  const inSpace = ([x, y]: Flat, upMm = 0): Vec => plus(plus(plus(middle, u, x), v, y), normal, upMm)
-  const corners = sides.flatMap(({outline}) => outline.map(flat))
-  const frame = frameAround(corners)
-  const lines = near.flatMap(({body, turn}) => sectionOf(body, {turn, normal, frame, flat, inSpace}))
-  const matter = (point: Vec) =>
-    near.some(({body, turn}) => turn > 0 && holds(body, point)) &&
-    !near.some(({body, turn}) => turn < 0 && holds(body, point))
-  const isFace = (point: Flat) => matter(inSpace(point, -skinMm)) && !matter(inSpace(point, skinMm))
+  const plane = {normal, u, v, middle, frame: frameAround(sides, u, v)}
+  const sections = near.flatMap(({body, turn}) => sectionOf(body, turn, plane) ?? [])
+  const lines = sections.flatMap(linesOf)
+  // A body by itself has its own outline.
+  const around = sections.length === 1 && sections[0]!.turn > 0 ? lines : boundary(lines, isFaceOf(sections))
+  const inSpace = ([x, y]: Flat): Vec => plus(plus(middle, u, x), v, y)
   const isNow = sides.some((side) => side.isNow === true)
-  const edges = boundary(lines, isFace).map(({a, b, from}) => ({
+  const edges = around.map(({a, b, from: {half, turn}}) => ({
     a: inSpace(a),
     b: inSpace(b),
-    beyond: from.normal,
-    isSmooth: from.curve !== undefined && sides.some(({curve}) => curve === from.curve),
-    isNow: isNow || from.isNow === true,
+    beyond: turn > 0 ? half.normal : times(half.normal, -1),
+    isSmooth: half.curve !== undefined && sides.some(({curve}) => curve === half.curve),
+    isNow: isNow || half.isNow === true,
   }))
   return {normal, atMm, edges, isNow}
 }
 
 type Frame = readonly [left: number, low: number, right: number, high: number]
 
-const frameAround = (points: readonly Flat[]): Frame => {
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
-  return [Math.min(...xs) - 1, Math.min(...ys) - 1, Math.max(...xs) + 1, Math.max(...ys) + 1]
+function frameAround(sides: readonly Side[], u: Vec, v: Vec): Frame {
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const {outline} of sides)
+    for (const point of outline) {
+      const [x, y] = [dot(u, point), dot(v, point)]
+      left = Math.min(left, x)
+      right = Math.max(right, x)
+      low = Math.min(low, y)
+      high = Math.max(high, y)
+    }
+  return [left - 1, low - 1, right + 1, high + 1]
 }
 
 /** How far some points reach: lowest and highest corner. */
 type Reach = readonly [low: Vec, high: Vec]
 
 function reachOf(outlines: readonly (readonly Vec[])[]): Reach {
-  const low = [0, 1, 2].map(() => Number.POSITIVE_INFINITY) as [number, number, number]
-  const high = [0, 1, 2].map(() => Number.NEGATIVE_INFINITY) as [number, number, number]
+  const low: [number, number, number] = [Infinity, Infinity, Infinity]
+  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity]
   for (const outline of outlines)
     for (const point of outline)
-      for (const axis of [0, 1, 2] as const) {
+      for (let axis = 0 as 0 | 1 | 2; axis < 3; axis++) {
         if (point[axis] < low[axis]) low[axis] = point[axis]
         if (point[axis] > high[axis]) high[axis] = point[axis]
       }
   return [low, high]
 }
 
-const meet = ([low, high]: Reach, [from, to]: Reach) =>
-  ([0, 1, 2] as const).every((axis) => from[axis] <= high[axis] + 0.01 && to[axis] >= low[axis] - 0.01)
+const near = 0.01
+const meet = ([a, b]: Reach, [c, d]: Reach) =>
+  c[0] <= b[0] + near &&
+  c[1] <= b[1] + near &&
+  c[2] <= b[2] + near &&
+  d[0] >= a[0] - near &&
+  d[1] >= a[1] - near &&
+  d[2] >= a[2] - near
 
 interface Plane {
-  turn: number
   normal: Vec
+  u: Vec
+  v: Vec
+  middle: Vec
   frame: Frame
-  flat: (point: Vec) => Flat
-  inSpace: (point: Flat) => Vec
 }
 
-/** A side of an outline on a plane, and the half of space that it comes from; none is the frame's. */
-interface Bound {
-  point: Flat
-  from: Half | undefined
+/** Where a body's half of space comes from. */
+interface From {
+  half: Half
+  turn: 1 | -1
 }
 
-/** Cut a body by a plane, within the frame there: the lines that its other faces leave on it. */
-function sectionOf({halves}: Convex, plane: Plane): Line<Half>[] {
-  const {turn, normal, frame, inSpace} = plane
+/** A body cut by a plane: its halves there, x · a + y · b + c ≤ 0, how these change over the plane, and its outline. */
+interface Section {
+  turn: 1 | -1
+  halves: readonly Half[]
+  /** Four numbers a half: a, b, c, and how c grows with each mm over the plane. */
+  bounds: Float64Array
+  /** Corners in turn: x, y, and which half the side after it comes from; −1 is the frame. */
+  xs: number[]
+  ys: number[]
+  froms: number[]
+}
+
+/** Cut a body by a plane, within the frame there; undefined where they do not meet. */
+function sectionOf({halves}: Convex, turn: 1 | -1, plane: Plane): Section | undefined {
+  const {normal, u, v, middle, frame} = plane
   const [left, low, right, high] = frame
-  const corners: Flat[] = [
-    [left, low],
-    [right, low],
-    [right, high],
-    [left, high],
+  const bounds = new Float64Array(halves.length * 4)
+  let [xs, ys, froms] = [
+    [left, right, right, left],
+    [low, low, high, high],
+    [-1, -1, -1, -1],
   ]
-  let outline: Bound[] = corners.map((point) => ({point, from: undefined}))
-  for (const half of halves) {
-    if (Math.abs(dot(half.normal, normal)) > 1 - 1e-10) continue
-    const off = (point: Flat) => dot(half.normal, inSpace(point)) - half.atMm
-    outline = bounded(outline, off, half)
-    if (outline.length < 3) return []
+  for (let i = 0; i < halves.length; i++) {
+    const {normal: n, atMm} = halves[i]!
+    const [a, b, c, over] = [dot(n, u), dot(n, v), dot(n, middle) - atMm, dot(n, normal)]
+    bounds.set([a, b, c, over], i * 4)
+    if (Math.abs(over) > 1 - 1e-10) {
+      if (c > 2 * skinMm) return undefined
+      continue
+    }
+    const offs = xs.map((x, k) => a * x + b * ys[k]! + c)
+    if (!offs.some((off) => off > 0)) continue
+    const [nextXs, nextYs, nextFroms]: [number[], number[], number[]] = [[], [], []]
+    for (let k = 0; k < offs.length; k++) {
+      const next = (k + 1) % offs.length
+      const [off, offNext] = [offs[k]!, offs[next]!]
+      if (off <= 0) {
+        nextXs.push(xs[k]!)
+        nextYs.push(ys[k]!)
+        nextFroms.push(froms[k]!)
+      }
+      if (off <= 0 === offNext <= 0) continue
+      const t = off / (off - offNext)
+      nextXs.push(xs[k]! + t * (xs[next]! - xs[k]!))
+      nextYs.push(ys[k]! + t * (ys[next]! - ys[k]!))
+      nextFroms.push(off <= 0 ? i : froms[k]!)
+    }
+    if (nextXs.length < 3) return undefined
+    ;[xs, ys, froms] = [nextXs, nextYs, nextFroms]
   }
-  return outline.flatMap(({point, from}, i): Line<Half>[] => {
-    const b = outline[(i + 1) % outline.length]!.point
-    return from ? [{a: point, b, from: {...from, normal: times(from.normal, turn)}}] : []
-  })
+  return {turn, halves, bounds, xs, ys, froms}
 }
 
-/** Keep the part of an outline where `off` is not above 0; each corner carries where the side after it comes from. */
-function bounded(outline: readonly Bound[], off: (point: Flat) => number, from: Half): Bound[] {
-  const offs = outline.map(({point}) => off(point))
-  return outline.flatMap((one, i): Bound[] => {
-    const next = outline[(i + 1) % outline.length]!
-    const [a, b] = [offs[i]!, offs[(i + 1) % outline.length]!]
-    const at = (): Flat => {
-      const t = a / (a - b)
-      return [
-        one.point[0] + t * (next.point[0] - one.point[0]),
-        one.point[1] + t * (next.point[1] - one.point[1]),
-      ]
+/** The lines that a body's faces leave on a plane. */
+function linesOf({turn, halves, xs, ys, froms}: Section): Line<From>[] {
+  const lines: Line<From>[] = []
+  for (let i = 0; i < xs.length; i++) {
+    if (froms[i]! < 0) continue
+    const next = (i + 1) % xs.length
+    lines.push({a: [xs[i]!, ys[i]!], b: [xs[next]!, ys[next]!], from: {half: halves[froms[i]!]!, turn}})
+  }
+  return lines
+}
+
+/** Say where a plane has a piece's matter right under it and none over it; what is cut out comes last. */
+function isFaceOf(sections: readonly Section[]): (x: number, y: number) => boolean {
+  return (x, y) => {
+    let [under, over] = [false, false]
+    for (let i = 0; i < sections.length; i++) {
+      const {turn, bounds} = sections[i]!
+      if (turn < 0 && !under) return false
+      let [isUnder, isOver] = [true, true]
+      for (let k = 0; k < bounds.length && (isUnder || isOver); k += 4) {
+        const off = bounds[k]! * x + bounds[k + 1]! * y + bounds[k + 2]!
+        const skin = bounds[k + 3]! * skinMm
+        if (off - skin > 0) isUnder = false
+        if (off + skin > 0) isOver = false
+      }
+      if (isUnder) under = turn > 0
+      if (isOver) over = turn > 0
     }
-    if (a <= 0 && b <= 0) return [one]
-    if (a <= 0) return [one, {point: at(), from}]
-    return b <= 0 ? [{point: at(), from: one.from}] : []
-  })
+    return under && !over
+  }
 }
 
 /** Give a face's area in mm². */

@@ -1,5 +1,5 @@
 import type {Projection} from './projection.ts'
-import {boundary, encloses, type Flat, type Line} from './region.ts'
+import {boundary, encloses, type Flat, isKnown, type Line} from './region.ts'
 import type {Edge, Face} from './solid.ts'
 import {dot, type Vec} from './space.ts'
 
@@ -9,41 +9,66 @@ export interface SeenFace<Of> {
   face: Face
   lines: Line<Edge>[]
   /** Left, top, right and bottom of it (mm). */
-  frame: readonly [number, number, number, number]
-  /** How near its plane is at a place of the page. */
-  nearAt: (point: Flat) => number
+  frame: Frame
+  /** How near its plane is at a place of the page, in mm: at 0, and by each mm to the right and down. */
+  near: readonly [at: number, right: number, down: number]
+  /** Its lines follow each other round a shape without hollows. */
+  isConvex: boolean
+  /** Of faces that lie level the first hides the others. */
+  rank: number
+  /** Faces that may hide some of it. */
+  before: SeenFace<Of>[]
 }
+
+type Frame = readonly [left: number, top: number, right: number, bottom: number]
 
 /** Nearer than this counts as level (mm). */
 const levelMm = 1e-6
 const slack = 1e-9
+
+/** Is a face of this direction turned towards who looks? */
+export const isTowards =
+  ({towards}: Projection) =>
+  (normal: Vec): boolean =>
+    dot(normal, towards) >= 1e-6
 
 /** Put the faces that are turned towards who looks on the page; `of` says what each belongs to. */
 export function turnedHere<Of>(
   pieces: readonly {of: Of; faces: readonly Face[]}[],
   view: Projection,
 ): SeenFace<Of>[] {
-  return pieces.flatMap(({of, faces}) =>
-    faces.flatMap((face): SeenFace<Of>[] => {
-      const lean = dot(face.normal, view.towards)
-      if (lean < 1e-6) return []
-      const lines = face.edges.map((edge) => ({a: view.page(edge.a), b: view.page(edge.b), from: edge}))
-      const [xs, ys] = [lines.map(({a}) => a[0]), lines.map(({a}) => a[1])]
-      return [
-        {
-          of,
-          face,
-          lines,
-          frame: [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)],
-          nearAt: nearnessOn(face, view),
-        },
-      ]
-    }),
+  const isSeen = isTowards(view)
+  let rank = 0
+  const seen = pieces.flatMap(({of, faces}) =>
+    faces
+      .filter(({normal}) => isSeen(normal))
+      .map((face): SeenFace<Of> => {
+        const lines = face.edges.map((edge) => ({a: view.page(edge.a), b: view.page(edge.b), from: edge}))
+        const near = nearnessOn(face, view)
+        rank += 1
+        return {of, face, lines, frame: frameOf(lines), near, isConvex: isConvex(lines), rank, before: []}
+      }),
   )
+  for (const one of seen) one.before = seen.filter((other) => other !== one && mayHide(other, one))
+  return seen
+}
+
+function frameOf(lines: readonly Line<Edge>[]): Frame {
+  let left = Infinity
+  let top = Infinity
+  let right = -Infinity
+  let bottom = -Infinity
+  for (const {a} of lines) {
+    if (a[0] < left) left = a[0]
+    if (a[0] > right) right = a[0]
+    if (a[1] < top) top = a[1]
+    if (a[1] > bottom) bottom = a[1]
+  }
+  return [left, top, right, bottom]
 }
 
 /** Say how near a plane is at each place of the page, from three of its points. */
-function nearnessOn({normal, atMm}: Face, {page, nearness, towards}: Projection): (point: Flat) => number {
+function nearnessOn({normal, atMm}: Face, {page, nearness, towards}: Projection): SeenFace<unknown>['near'] {
   const lean = dot(normal, towards)
   // How near the plane is over a place is linear in the place; the page's two directions are found by their images.
   const over = (point: Vec): number => nearness(point) + (atMm - dot(normal, point)) / lean
@@ -52,23 +77,75 @@ function nearnessOn({normal, atMm}: Face, {page, nearness, towards}: Projection)
   const [no, nx, ny] = [over(o), over(x), over(y)]
   const [ax, ay, bx, by] = [px[0] - po[0], px[1] - po[1], py[0] - po[0], py[1] - po[1]]
   const turn = ax * by - ay * bx
-  const alongX = ((nx - no) * by - (ny - no) * ay) / turn
-  const alongY = ((ny - no) * ax - (nx - no) * bx) / turn
-  return ([at, down]) => no + (at - po[0]) * alongX + (down - po[1]) * alongY
+  const right = ((nx - no) * by - (ny - no) * ay) / turn
+  const down = ((ny - no) * ax - (nx - no) * bx) / turn
+  return [no - po[0] * right - po[1] * down, right, down]
 }
 
-const meet = ([a, b, c, d]: SeenFace<unknown>['frame'], [e, f, g, h]: SeenFace<unknown>['frame']) =>
-  a < g - slack && e < c - slack && b < h - slack && f < d - slack
-
-/** Does a face come before another at a place of the page? Of two that lie level the first does. */
-const comesBefore = <Of>(other: Ranked<Of>, one: Ranked<Of>, point: Flat) => {
-  const byMm = other.seen.nearAt(point) - one.seen.nearAt(point)
-  return byMm > levelMm || (byMm > -levelMm && other.rank < one.rank)
+/** Do lines follow each other, turning one way only? */
+function isConvex(lines: readonly Line<Edge>[]): boolean {
+  let way = 0
+  for (let i = 0; i < lines.length; i++) {
+    const {a, b} = lines[i]!
+    const {a: c, b: d} = lines[(i + 1) % lines.length]!
+    if (Math.abs(b[0] - c[0]) > slack || Math.abs(b[1] - c[1]) > slack) return false
+    const turn = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])
+    if (turn * way < 0) return false
+    if (Math.abs(turn) > slack) way = turn
+  }
+  return true
 }
 
-interface Ranked<Of> {
-  seen: SeenFace<Of>
-  rank: number
+/** How much nearer one plane is than another at a place of the page (mm). */
+const nearer = ({near: a}: SeenFace<unknown>, {near: b}: SeenFace<unknown>, x: number, y: number): number =>
+  a[0] - b[0] + (a[1] - b[1]) * x + (a[2] - b[2]) * y
+
+/** May a face hide some of another? Where it lies before it somewhere, or all of it level: then the first does. */
+function mayHide(other: SeenFace<unknown>, one: SeenFace<unknown>): boolean {
+  const [a, b] = [one.frame, other.frame]
+  const left = Math.max(a[0], b[0])
+  const right = Math.min(a[2], b[2])
+  if (left >= right - slack) return false
+  const top = Math.max(a[1], b[1])
+  const bottom = Math.min(a[3], b[3])
+  if (top >= bottom - slack) return false
+  // Where both frames are, the other is nearest at a corner.
+  const nearest = Math.max(
+    nearer(other, one, left, top),
+    nearer(other, one, right, top),
+    nearer(other, one, left, bottom),
+    nearer(other, one, right, bottom),
+  )
+  if (nearest < -levelMm) return false
+  let isBefore = false
+  let isLevel = other.rank < one.rank
+  for (let i = 0; i < other.lines.length && !isBefore; i++) {
+    const at = other.lines[i]!.a
+    const byMm = nearer(other, one, at[0], at[1])
+    if (byMm > levelMm) isBefore = true
+    if (byMm < -levelMm) isLevel = false
+  }
+  return (isBefore || isLevel) && !parts(one, other) && !parts(other, one)
+}
+
+/** How far outside a side of a face a point of the page lies, times the side's length; matter is at the left. */
+const outside = ({a, b}: Line<Edge>, [x, y]: Flat): number =>
+  (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
+
+/** Does a side of a face without hollows part it from another? */
+const parts = ({lines, isConvex}: SeenFace<unknown>, other: SeenFace<unknown>): boolean =>
+  isConvex && lines.some((side) => other.lines.every(({a}) => outside(side, a) > -levelMm))
+
+/** Does a face without hollows hide all of another? */
+function covers(other: SeenFace<unknown>, seen: SeenFace<unknown>): boolean {
+  if (!other.isConvex) return false
+  let isBefore = other.rank < seen.rank
+  for (const {a} of seen.lines) {
+    const byMm = nearer(other, seen, a[0], a[1])
+    if (byMm < -levelMm || other.lines.some((side) => outside(side, a) > levelMm)) return false
+    if (byMm > levelMm) isBefore = true
+  }
+  return isBefore
 }
 
 /** What is seen of a face: the lines around that, in no order. */
@@ -79,47 +156,75 @@ export interface SeenRegion<Of> {
 
 /** Find what is seen of each face. */
 export function seenRegions<Of>(faces: readonly SeenFace<Of>[]): SeenRegion<Of>[] {
-  const ranked = faces.map((seen, rank) => ({seen, rank}))
-  return ranked.flatMap((one) => {
-    const {seen} = one
-    const hiding = ranked.filter(
-      (other) =>
-        other !== one &&
-        meet(seen.frame, other.seen.frame) &&
-        other.seen.lines.some(({a}) => comesBefore(other, one, a)),
-    )
-    const isSeen = (point: Flat) =>
-      encloses(seen.lines, point) &&
-      !hiding.some((other) => comesBefore(other, one, point) && encloses(other.seen.lines, point))
-    const [left, top, right, bottom] = seen.frame
-    const near = ({a, b}: Line<Edge>) =>
-      Math.min(a[0], b[0]) <= right &&
-      Math.max(a[0], b[0]) >= left &&
-      Math.min(a[1], b[1]) <= bottom &&
-      Math.max(a[1], b[1]) >= top
-    const around = hiding.flatMap((other) => other.seen.lines.filter(near))
-    const through = hiding.flatMap((other) => crossing(seen, other.seen))
-    const region = hiding.length === 0 ? seen.lines : boundary([...seen.lines, ...around, ...through], isSeen)
+  return faces.flatMap((seen) => {
+    if (seen.before.length === 0) return [{seen, region: seen.lines}]
+    if (seen.before.some((other) => covers(other, seen))) return []
+    const region = boundary(linesAround(seen), isSeenOf(seen))
     return region.length > 0 ? [{seen, region}] : []
   })
 }
 
+/** The lines where what is seen of a face may change: its own, of those before it, and where their planes cross. */
+function linesAround<Of>(seen: SeenFace<Of>): Line<Edge>[] {
+  const [left, top, right, bottom] = seen.frame
+  const lines = [...seen.lines]
+  for (const other of seen.before) {
+    let isBehind = false
+    for (const line of other.lines) {
+      const {a, b} = line
+      const [one, two] = [nearer(other, seen, a[0], a[1]), nearer(other, seen, b[0], b[1])]
+      if (one < -levelMm) isBehind = true
+      if (
+        (one >= -levelMm || two >= -levelMm) &&
+        Math.min(a[0], b[0]) <= right &&
+        Math.max(a[0], b[0]) >= left &&
+        Math.min(a[1], b[1]) <= bottom &&
+        Math.max(a[1], b[1]) >= top
+      )
+        lines.push(line)
+    }
+    if (isBehind) lines.push(...crossing(seen, other))
+  }
+  return lines
+}
+
+/** Say where a face is seen, between those that may hide it. */
+function isSeenOf<Of>(seen: SeenFace<Of>): (x: number, y: number) => boolean {
+  const {before, lines, rank} = seen
+  return (x, y) => {
+    if (!encloses(lines, x, y)) return false
+    for (let i = 0; i < before.length; i++) {
+      const other = before[i]!
+      const {frame} = other
+      if (x < frame[0] || x > frame[2] || y < frame[1] || y > frame[3]) continue
+      const byMm = nearer(other, seen, x, y)
+      if (byMm <= -levelMm || (byMm <= levelMm && other.rank > rank)) continue
+      if (encloses(other.lines, x, y)) return false
+    }
+    return true
+  }
+}
+
 /** The line on the page where two faces' planes cross, where they do within both: pieces may stand in each other. */
 function crossing<Of>(one: SeenFace<Of>, other: SeenFace<Of>): Line<Edge>[] {
-  const off = (point: Flat) => other.nearAt(point) - one.nearAt(point)
-  const [left, top] = [Math.max(one.frame[0], other.frame[0]), Math.max(one.frame[1], other.frame[1])]
-  const [right, bottom] = [Math.min(one.frame[2], other.frame[2]), Math.min(one.frame[3], other.frame[3])]
+  const left = Math.max(one.frame[0], other.frame[0])
+  const top = Math.max(one.frame[1], other.frame[1])
+  const right = Math.min(one.frame[2], other.frame[2])
+  const bottom = Math.min(one.frame[3], other.frame[3])
   const corners: Flat[] = [
     [left, top],
     [right, top],
     [right, bottom],
     [left, bottom],
   ]
-  const ends = corners.flatMap((from, i): Flat[] => {
+  const ends: Flat[] = []
+  for (let i = 0; i < 4; i++) {
+    const from = corners[i]!
     const to = corners[(i + 1) % 4]!
-    const [a, b] = [off(from), off(to)]
-    return a < 0 !== b < 0 ? [along(from, to, a / (a - b))] : []
-  })
+    const a = nearer(other, one, from[0], from[1])
+    const b = nearer(other, one, to[0], to[1])
+    if (a < 0 !== b < 0) ends.push(along(from, to, a / (a - b)))
+  }
   return ends.length === 2 ? [{a: ends[0]!, b: ends[1]!, from: one.lines[0]!.from}] : []
 }
 
@@ -136,16 +241,13 @@ export interface SeenLine<Of> {
  * turns away only; each edge once.
  */
 export function seenLines<Of>(faces: readonly SeenFace<Of>[], view: Projection): SeenLine<Of>[] {
-  const known = new Set<string>()
+  const known = new Map<number, number[]>()
   return faces.flatMap((seen) => {
-    const hiding = faces.filter((other) => other !== seen && meet(grown(seen.frame), other.frame))
     return seen.lines.flatMap(({a, b, from}) => {
       if (from.isSmooth && dot(from.beyond, view.towards) > 1e-6) return []
-      const key = [spot(from.a), spot(from.b)].sort().join(' ')
-      if (known.has(key)) return []
-      known.add(key)
       const line = {a, b, near: [view.nearness(from.a), view.nearness(from.b)] as const}
-      return seenParts(line, hiding).map(([s, t]) => ({
+      if (isKnown(known, spot(a, line.near[0]), spot(b, line.near[1]))) return []
+      return seenParts(line, seen.before).map(([s, t]) => ({
         of: seen.of,
         a: along(a, b, s),
         b: along(a, b, t),
@@ -155,19 +257,23 @@ export function seenLines<Of>(faces: readonly SeenFace<Of>[], view: Projection):
   })
 }
 
-/** An edge of a level face has no height of its own. */
-const grown = ([a, b, c, d]: SeenFace<unknown>['frame']) => [a - 1e-6, b - 1e-6, c + 1e-6, d + 1e-6] as const
+/** The cube of 0.01 mm that a point of the page lies in, as one number: up to 5 m across, 650 mm up and near. */
+const spot = ([x, y]: Flat, near: number) =>
+  (Math.round(x * 100) * 2 ** 17 + Math.round(y * 100)) * 2 ** 17 + Math.round(near * 100)
 
-const spot = (point: Vec) => point.map((mm) => Math.round(mm * 1e3)).join()
 const along = (a: Flat, b: Flat, t: number): Flat => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])]
 
 type Stretch = readonly [from: number, to: number]
 
+interface Drawn {
+  a: Flat
+  b: Flat
+  /** How near its ends are (mm). */
+  near: readonly [number, number]
+}
+
 /** Say which parts of a line, from 0 to 1, are hidden by no face. */
-export function seenParts<Of>(
-  line: {a: Flat; b: Flat; near: readonly [number, number]},
-  faces: readonly SeenFace<Of>[],
-): Stretch[] {
+export function seenParts<Of>(line: Drawn, faces: readonly SeenFace<Of>[]): Stretch[] {
   let seen: Stretch[] = [[0, 1]]
   for (const face of faces) {
     for (const hidden of hiddenParts(line, face)) seen = seen.flatMap((one) => without(one, hidden))
@@ -182,34 +288,47 @@ const without = ([a, b]: Stretch, [c, d]: Stretch): Stretch[] => {
   return [...(c > a ? [[a, c] as const] : []), ...(d < b ? [[d, b] as const] : [])]
 }
 
-function hiddenParts<Of>(
-  {a, b, near}: {a: Flat; b: Flat; near: readonly [number, number]},
-  {lines, nearAt, frame}: SeenFace<Of>,
-): Stretch[] {
+const nothing: readonly Stretch[] = []
+
+function hiddenParts<Of>({a, b, near}: Drawn, {lines, near: plane, frame}: SeenFace<Of>): readonly Stretch[] {
   if (
     Math.max(a[0], b[0]) < frame[0] ||
     Math.min(a[0], b[0]) > frame[2] ||
     Math.max(a[1], b[1]) < frame[1] ||
     Math.min(a[1], b[1]) > frame[3]
   )
-    return []
+    return nothing
   // The face comes before the line where this is above 0; it changes evenly along the line.
-  const [start, end] = [nearAt(a) - near[0] - levelMm, nearAt(b) - near[1] - levelMm]
-  if (start <= 0 && end <= 0) return []
-  const turn = start / (start - end)
-  const [from, to] = start > 0 ? (end > 0 ? [0, 1] : [0, turn]) : [turn, 1]
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]]
-  const places = lines.flatMap(({a: c, b: d}) => {
-    const [sx, sy] = [d[0] - c[0], d[1] - c[1]]
+  const start = plane[0] + plane[1] * a[0] + plane[2] * a[1] - near[0] - levelMm
+  const end = plane[0] + plane[1] * b[0] + plane[2] * b[1] - near[1] - levelMm
+  if (start <= 0 && end <= 0) return nothing
+  const from = start > 0 ? 0 : start / (start - end)
+  const to = end > 0 ? 1 : start / (start - end)
+  const dx = b[0] - a[0]
+  const dy = b[1] - a[1]
+  const cuts = [from, to]
+  for (let i = 0; i < lines.length; i++) {
+    const {a: c, b: d} = lines[i]!
+    const sx = d[0] - c[0]
+    const sy = d[1] - c[1]
     const cross = dx * sy - dy * sx
-    if (Math.abs(cross) < 1e-12) return []
-    const [qx, qy] = [c[0] - a[0], c[1] - a[1]]
+    if (Math.abs(cross) < 1e-12) continue
+    const qx = c[0] - a[0]
+    const qy = c[1] - a[1]
     const u = (qx * dy - qy * dx) / cross
-    return u >= -1e-9 && u <= 1 + 1e-9 ? [(qx * sy - qy * sx) / cross] : []
-  })
-  const cuts = [from, ...places.filter((t) => t > from && t < to), to].sort((s, t) => s - t)
-  return cuts.slice(1).flatMap((t, i): Stretch[] => {
-    const s = cuts[i]!
-    return t - s > 1e-12 && encloses(lines, along(a, b, (s + t) / 2)) ? [[s, t]] : []
-  })
+    if (u < -1e-9 || u > 1 + 1e-9) continue
+    const t = (qx * sy - qy * sx) / cross
+    if (t > from && t < to) cuts.push(t)
+  }
+  if (cuts.length > 2) cuts.sort(byNumber)
+  const hidden: Stretch[] = []
+  for (let i = 1; i < cuts.length; i++) {
+    const s = cuts[i - 1]!
+    const t = cuts[i]!
+    const middle = (s + t) / 2
+    if (t - s > 1e-12 && encloses(lines, a[0] + middle * dx, a[1] + middle * dy)) hidden.push([s, t])
+  }
+  return hidden
 }
+
+const byNumber = (a: number, b: number) => a - b
