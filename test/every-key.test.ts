@@ -234,18 +234,29 @@ const files = {
 const photographs = ['front.jpg', 'back.jpg'].map((name) => `builds/needle-box/photos/${name}`)
 const sounds = ['first-evening.mp3', 'second.mp3'].map((name) => `builds/needle-box/sounds/${name}`)
 
+const made = new Map<string, Promise<unknown>>()
+/** Make what a key stands for once: what another value of a key leaves as it was is not made again. */
+function kept<T>(key: string, make: () => Promise<T>): Promise<T> {
+  const there = made.get(key) ?? make()
+  made.set(key, there)
+  return there as Promise<T>
+}
+
 /** Every page of a journal that a browser shows, with its frame. */
 async function pagesOf(changes: Partial<typeof files>): Promise<string> {
   const {root, write, remove} = tempJournal({...files, ...changes})
   for (const [at, name] of photographs.entries())
     write(name, at === 0 ? readFileSync(`${example}/photos/front.jpg`) : smallPicture)
   for (const name of sounds) write(name, readFileSync(`${example}/sounds/first-evening.mp3`))
-  const cache = {
-    value: <T>(_: string, make: () => Promise<T>) => make(),
-    bytes: (_: string, make: () => Promise<Uint8Array>) => make(),
-    tidy: async () => {},
-  }
-  const {site} = await makeSite(root, {prefix: '/', isWriting: false, assets: {}}, cache)
+  const {site} = await makeSite(
+    root,
+    {prefix: '/', isWriting: false, assets: {}},
+    {
+      value: kept,
+      bytes: kept,
+      tidy: async () => {},
+    },
+  )
   remove()
   const layouts = {frame: frame(site.around), sheet: sheet(site.around), bare: () => ''}
   const own = pagesOfBuilds(site, [])

@@ -1,4 +1,4 @@
-import sharp, {type Metadata, type Sharp} from 'sharp'
+import type {Metadata, Sharp} from 'sharp'
 import type {FileTrouble} from '../../plugins/build-file/build.ts'
 import {keyOf} from '../cache.ts'
 import {pointsNowhere} from './svg-leads.ts'
@@ -29,12 +29,7 @@ const mostSlender = 100
 export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
   const hash = keyOf(bytes)
   const nothing = {hash, width: 0, height: 0}
-  const read =
-    bytes.length > 0
-      ? await opened(bytes)
-          .metadata()
-          .catch(() => undefined)
-      : undefined
+  const read = bytes.length > 0 ? await (await opened(bytes)).metadata().catch(() => undefined) : undefined
   if (!read?.width || !read.height || !formats.has(read.format ?? ''))
     return {...nothing, trouble: 'no picture'}
   if (read.format === 'svg' && !pointsNowhere(bytes)) return {...nothing, trouble: 'points elsewhere'}
@@ -44,7 +39,7 @@ export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
   if (Math.max(width, height) > mostSlender * Math.min(width, height))
     return {...look, trouble: 'too slender'}
   if (height * Math.min(1, widest / width) > longestSide) return {...look, trouble: 'too slender'}
-  const isWhole = await opened(bytes)
+  const isWhole = await (await opened(bytes))
     .resize({width: 32, height: 32, fit: 'fill'})
     .raw()
     .toBuffer()
@@ -55,9 +50,19 @@ export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
   return isWhole ? look : {...look, trouble: 'breaks off'}
 }
 
-/** Open a picture by its bytes, never by a path, so that nothing beside it can be read; the first of several. */
-export const opened = (bytes: Uint8Array): Sharp =>
-  sharp(bytes, {failOn: 'truncated', limitInputPixels: mostPixels * 4, sequentialRead: true, pages: 1})
+/**
+ * Open a picture by its bytes, never by a path, so that nothing beside it can be read; the first of several. The library
+ * is loaded where there is a picture.
+ */
+export async function opened(bytes: Uint8Array): Promise<Sharp> {
+  const {default: sharp} = await import('sharp')
+  return sharp(bytes, {
+    failOn: 'truncated',
+    limitInputPixels: mostPixels * 4,
+    sequentialRead: true,
+    pages: 1,
+  })
+}
 
 /** Orientations 5 to 8 lie on their side (EXIF 2.3, tag 0x0112). */
 function asSeen({width, height, orientation = 1}: Metadata): [number, number] {

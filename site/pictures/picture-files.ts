@@ -50,7 +50,7 @@ async function bytesOf(path: string, hash: string): Promise<Uint8Array> {
  * out. The same bytes give the same bytes.
  */
 async function encodePicture(picture: Uint8Array, width: number, format: PictureFormat): Promise<Uint8Array> {
-  const turned = opened(picture)
+  const turned = (await opened(picture))
     .rotate()
     .resize({width, withoutEnlargement: true})
     .flatten({background: '#ffffff'})

@@ -3,9 +3,9 @@ import {mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
 import type {Measure} from '../bench.ts'
+import {asWritten} from '../support/commands.ts'
 
 const project = resolve('.')
-const tsx = join(project, 'node_modules/tsx/dist/esm/index.mjs')
 
 /**
  * Measure the whole site at 100 and 1,000 generated builds, made anew and made from what is kept, each against a
@@ -23,7 +23,7 @@ function measure(count: number): Measure[] {
     ['node_modules/@11ty/eleventy/cmd.cjs'].map((file) => join(project, file)),
     ['--input=builds', '--output=bare', '--formats=md', '--quiet'],
   )
-  const build = ['--import', tsx, join(project, 'site/commands/build.ts')]
+  const build = asWritten('build')
   const anew = timed(root, build, [])
   const kept = timed(root, build, [])
   rmSync(root, {recursive: true})

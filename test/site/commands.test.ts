@@ -92,9 +92,8 @@ describe('plan', () => {
     expect(JSON.parse(stdout)).toMatchObject({slug: 'needle-box-one', title: 'Needle box', problems: []})
   })
   test('ends quietly where its reader has had enough', () => {
-    const command = join(root, 'site/commands/plan.ts')
-    const loader = join(root, 'node_modules/tsx/dist/esm/index.mjs')
-    const line = `"${process.execPath}" --import "${loader}" "${command}" builds/needle-box-one.md | head -c 1`
+    const [command] = compiled('plan')
+    const line = `"${process.execPath}" "${command}" builds/needle-box-one.md | head -c 1`
     const {stdout, stderr} = spawnSync('sh', ['-c', line], {cwd: home, encoding: 'utf8'})
     expect([stdout, stderr]).toEqual(['{', ''])
   })

@@ -1,5 +1,5 @@
 import {type ChildProcess, spawn} from 'node:child_process'
-import {join, resolve} from 'node:path'
+import {join} from 'node:path'
 import {pathToFileURL} from 'node:url'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {
@@ -25,6 +25,7 @@ import {
 } from 'vscode-languageserver-protocol/node.js'
 import {emptyKeys} from '../../site/editor/empty-keys.ts'
 import {journalFile} from '../../site/editor/whose-file.ts'
+import {compiled} from '../support/commands.ts'
 import '../support/slow.ts'
 import {tempJournal} from '../support/temp-journal.ts'
 
@@ -40,16 +41,7 @@ const waiting = new Map<string, (told: PublishDiagnosticsParams) => void>()
 let version = 0
 
 beforeAll(async () => {
-  client.server = spawn(
-    process.execPath,
-    [
-      '--import',
-      resolve('node_modules/tsx/dist/esm/index.mjs'),
-      resolve('site/commands/editor.ts'),
-      '--stdio',
-    ],
-    {cwd: journal.root},
-  )
+  client.server = spawn(process.execPath, [...compiled('editor'), '--stdio'], {cwd: journal.root})
   client.connection = createProtocolConnection(
     new StreamMessageReader(client.server.stdout!),
     new StreamMessageWriter(client.server.stdin!),

@@ -1,11 +1,10 @@
-import {cpSync, readFileSync, realpathSync} from 'node:fs'
-import {join, resolve} from 'node:path'
+import {cpSync, readFileSync} from 'node:fs'
+import {join} from 'node:path'
 import {brotliCompressSync} from 'node:zlib'
 import type {Browser, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {answer} from '../../site/serve/answer.ts'
-import {listen} from '../../site/serve/listen.ts'
 import {openBrowser} from '../support/browser.ts'
+import {demoJournal, demoPrefix, type Served, serveSite} from '../support/demo-site.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import told from './told-on-pages.json' with {type: 'json'}
@@ -19,15 +18,16 @@ const site = join(journal.root, '_site')
 let files: Record<string, string> = {}
 let browser: Browser
 let page: Page
-let server: Awaited<ReturnType<typeof listen>>
+let server: Served
 
 beforeAll(async () => {
-  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
+  // With what is kept of the journal's own site.
+  for (const folder of ['builds', '.cache'])
+    cpSync(join(demoJournal().root, folder), join(journal.root, folder), {recursive: true})
   journal.write('builds/unseen.md', fourLines('Unseen'))
-  expect(journal.run('build')).toMatchObject({status: 0})
+  expect(journal.run('build', `--path-prefix=${demoPrefix}`)).toMatchObject({status: 0})
   files = filesOf(site)
-  const folder = realpathSync(site)
-  server = await listen((request, response) => void answer({folder, prefix: '/'}, request, response), 8400)
+  server = await serveSite(site, 8400)
   browser = await openBrowser()
   const phone = {viewport: {width: 390, height: 844}, isMobile: true, hasTouch: true}
   page = await (await browser.newContext({...phone, reducedMotion: 'reduce'})).newPage()
@@ -39,8 +39,24 @@ afterAll(async () => {
 })
 
 const pagesOfBuilds = () => Object.keys(files).filter((name) => /^builds\/[^/]+\/index\.html$/.test(name))
+/** Show a page in the site's own face: where it comes too late for one, it is there for the next. */
 const show = async (name: string) => {
-  await page.goto(`http://localhost:${server.port}/${name.replace(/index\.html$/, '')}`)
+  const address = server.home + name.replace(/index\.html$/, '')
+  const hasFace = () =>
+    page.evaluate(async () => {
+      await document.fonts.ready
+      const span = document.body.appendChild(document.createElement('span'))
+      span.textContent = 'Sphinx of black quartz'
+      span.style.position = 'absolute'
+      const [own, other] = ['"Brygada 1918 Variable", monospace', 'monospace'].map((family) => {
+        span.style.fontFamily = family
+        return span.getBoundingClientRect().width
+      })
+      span.remove()
+      return own !== other
+    })
+  await page.goto(address)
+  while (!(await hasFace())) await page.reload()
 }
 
 describe('a build’s page on a phone', () => {
@@ -154,7 +170,7 @@ test('a build’s page is at most 20 kB compressed and 110 kB raw, its drawing 1
 test('a build’s page prints on at most 16 sheets of A4 with everything', async () => {
   const desk = await browser.newPage()
   for (const name of pagesOfBuilds()) {
-    await desk.goto(`http://localhost:${server.port}/${name}`)
+    await desk.goto(server.home + name)
     const pdf = (await desk.pdf({format: 'A4'})).toString('latin1')
     const sheets = pdf.match(/\/Type \/Page\b(?!s)/g)?.length ?? 0
     expect([name, sheets]).toSatisfy(([, count]) => count > 0 && count <= 16)

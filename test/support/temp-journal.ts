@@ -24,7 +24,13 @@ export interface TempJournal {
 
 /** Make a journal of files, by their paths from its root. */
 export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJournal {
-  const root = realpathSync(mkdtempSync(join(tmpdir(), 'journal-')))
+  const journal = journalAt(realpathSync(mkdtempSync(join(tmpdir(), 'journal-'))))
+  for (const [path, content] of Object.entries(files)) journal.write(path, content)
+  return journal
+}
+
+/** The journal that lies in a folder. */
+export function journalAt(root: string): TempJournal {
   const {INIT_CWD: _, ...rest} = process.env
   const env = {...rest, NO_COLOR: '1'}
   const write: TempJournal['write'] = (path, content) => {
@@ -40,7 +46,6 @@ export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJ
     })
     return {status, stdout, stderr}
   }
-  for (const [path, content] of Object.entries(files)) write(path, content)
   return {
     root,
     write,

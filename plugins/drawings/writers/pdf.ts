@@ -1,4 +1,4 @@
-import PdfDocument from 'pdfkit'
+import type PdfDocument from 'pdfkit'
 import {capitalHeight, extent, overlaps} from '../kit/extent.ts'
 import {type Ink, inks} from '../kit/inks.ts'
 import type {Placed, Point, Shape, Sheet, Text} from '../kit/shapes.ts'
@@ -18,7 +18,8 @@ export async function sheetsPdf(
   {title, day}: {title: string; day?: string | undefined},
 ): Promise<Uint8Array> {
   const made = new Date(`${day ?? '2000-01-01'}T00:00:00Z`)
-  const doc = new PdfDocument({
+  const {default: Document} = await import('pdfkit')
+  const doc = new Document({
     autoFirstPage: false,
     info: {Title: title, Producer: 'Nut to Bridge', Creator: 'Nut to Bridge', CreationDate: made},
   })

@@ -1,41 +1,33 @@
-import {cpSync, realpathSync} from 'node:fs'
-import {join, resolve} from 'node:path'
 import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {answer} from '../../../site/serve/answer.ts'
-import {listen} from '../../../site/serve/listen.ts'
 import {openBrowser} from '../../support/browser.ts'
+import {demoJournal, type Served, serveSite} from '../../support/demo-site.ts'
 import {filesOf} from '../../support/site-files.ts'
-import {tempJournal} from '../../support/temp-journal.ts'
 import '../../support/slow.ts'
 
 // The sheets of the project's own builds, printed by a real browser and read back.
 
-const journal = tempJournal()
 let browser: Browser
 let context: BrowserContext
 let page: Page
-let server: Awaited<ReturnType<typeof listen>>
-let slugs: string[] = []
-let files: Record<string, string> = {}
-const addressOf = (slug: string) => `http://localhost:${server.port}/builds/${slug}/bench/`
+let server: Served
+const {site} = demoJournal()
+const files = filesOf(site)
+const slugs = Object.keys(files).flatMap(
+  (name) => /^builds\/([^/]+)\/bench\/index\.html$/.exec(name)?.[1] ?? [],
+)
+const addressOf = (slug: string) => `${server.home}builds/${slug}/bench/`
 
 beforeAll(async () => {
-  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
-  expect(journal.run('build')).toMatchObject({status: 0})
-  const folder = realpathSync(join(journal.root, '_site'))
-  files = filesOf(folder)
-  slugs = Object.keys(files).flatMap((name) => /^builds\/([^/]+)\/bench\/index\.html$/.exec(name)?.[1] ?? [])
-  server = await listen((request, response) => void answer({folder, prefix: '/'}, request, response), 8700)
+  server = await serveSite(site, 8700)
   browser = await openBrowser()
   context = await browser.newContext()
   page = await context.newPage()
-}, 60_000)
+})
 afterAll(async () => {
   await browser?.close()
   server?.close()
-  journal.remove()
 })
 
 /** Print a page and read it back: its pages, and each size of type (points) that is on them. */

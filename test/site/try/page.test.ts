@@ -1,36 +1,28 @@
-import {cpSync, readFileSync, realpathSync} from 'node:fs'
-import {join, resolve} from 'node:path'
+import {readFileSync} from 'node:fs'
+import {join} from 'node:path'
 import {brotliCompressSync} from 'node:zlib'
 import axe from 'axe-core'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {answer} from '../../../site/serve/answer.ts'
-import {listen} from '../../../site/serve/listen.ts'
 import {openBrowser} from '../../support/browser.ts'
+import {demoJournal, type Served, serveSite} from '../../support/demo-site.ts'
 import {filesOf} from '../../support/site-files.ts'
-import {tempJournal} from '../../support/temp-journal.ts'
 import '../../support/slow.ts'
 
 // A build opened for change, in a real browser under the site's own policy and below a path prefix.
 
-const journal = tempJournal()
-const site = join(journal.root, '_site')
-let files: Record<string, string> = {}
+const {site} = demoJournal()
+const files = filesOf(site)
 let browser: Browser
 let context: BrowserContext
 let page: Page
-let server: Awaited<ReturnType<typeof listen>>
+let server: Served
 let home = ''
 const heard: string[] = []
 
 beforeAll(async () => {
-  cpSync(resolve('builds'), join(journal.root, 'builds'), {recursive: true})
-  expect(journal.run('build', '--path-prefix=/journal/')).toMatchObject({status: 0})
-  files = filesOf(site)
-  const folder = realpathSync(site)
-  const served = {folder, prefix: '/journal/'}
-  server = await listen((request, response) => void answer(served, request, response), 8500)
-  home = `http://localhost:${server.port}/journal/`
+  server = await serveSite(site, 8500)
+  home = server.home
   browser = await openBrowser()
   const phone = {viewport: {width: 390, height: 844}, isMobile: true, hasTouch: true, acceptDownloads: true}
   context = await browser.newContext({...phone, reducedMotion: 'reduce'})
@@ -41,7 +33,6 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser?.close()
   server?.close()
-  journal.remove()
 })
 
 const textOf = (name: string) => readFileSync(join(site, name), 'utf8')
@@ -198,13 +189,9 @@ test('storage that is refused changes nothing', async () => {
 })
 
 test('opened once, it needs no network: neither for itself nor for a build that was opened', async () => {
-  const folder = realpathSync(site)
-  const own = await listen(
-    (request, response) => void answer({folder, prefix: '/journal/'}, request, response),
-    8550,
-  )
+  const own = await serveSite(site, 8550)
   const away = await (await browser.newContext()).newPage()
-  const address = `http://localhost:${own.port}/journal/try/`
+  const address = `${own.home}try/`
   await away.goto(`${address}?from=left-bank`)
   await wait(0, away)
   const isKept = () =>
@@ -255,7 +242,7 @@ test.each(['light', 'dark'] as const)(
       const violations = await one.evaluate(async () => {
         const runner = (globalThis as unknown as {axe: typeof axe}).axe
         const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-        const found = await runner.run(document, {runOnly: tags})
+        const found = await runner.run(document, {runOnly: tags, resultTypes: ['violations']})
         return found.violations.map(({id, nodes}) => `${id}: ${nodes[0]?.html}`)
       })
       expect(violations).toEqual([])

@@ -1,0 +1,96 @@
+import {createHash, randomBytes} from 'node:crypto'
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
+import {dirname, join, relative} from 'node:path'
+import {fileURLToPath, pathToFileURL} from 'node:url'
+
+// The program is compiled once, into the cache, by what is in it, so that a command is at work at once. This file and
+// run.js are plain JavaScript, since they must run as they are.
+
+const site = dirname(fileURLToPath(import.meta.url))
+const project = join(site, '..')
+const home = join(project, '.cache/program')
+const sources = ['plugins', 'site'].flatMap((room) =>
+  readdirSync(join(project, room), {recursive: true, encoding: 'utf8'})
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => join(room, name)),
+)
+const hash = createHash('sha256')
+for (const name of ['package-lock.json', 'site/program.js', ...sources.sort()])
+  hash
+    .update(name)
+    .update('\0')
+    .update(readFileSync(join(project, name)))
+    .update('\0')
+
+/** Where the compiled program lies; named by all that it is made from. */
+export const program = join(home, hash.digest('hex').slice(0, 24))
+
+if (!existsSync(program)) await compile()
+
+/** Bundle the commands, all their libraries but those that have files of their own or load themselves. */
+async function compile() {
+  const {build} = await import('esbuild')
+  const {outputFiles} = await build({
+    absWorkingDir: site,
+    entryPoints: [
+      ...['build', 'check', 'editor', 'new', 'plan', 'start'].map((name) => `commands/${name}.ts`),
+      'editor/build-processor.ts',
+    ],
+    outbase: '.',
+    bundle: true,
+    splitting: true,
+    external: ['@11ty/eleventy', 'esbuild', 'pdfkit', 'sharp', 'unified-language-server'],
+    // Libraries of the older kind ask for Node's own modules by name.
+    banner: {
+      js: `import {createRequire as toRequire} from 'node:module'; const require = toRequire(import.meta.url);`,
+    },
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    outdir: program,
+    write: false,
+    logLevel: 'error',
+    plugins: [{name: 'files are found from where a module was written', setup: keepPlaces}],
+  })
+  const beside = join(home, randomBytes(8).toString('hex'))
+  for (const {path, contents} of outputFiles) {
+    const file = join(beside, relative(program, path))
+    mkdirSync(dirname(file), {recursive: true})
+    writeFileSync(file, contents)
+  }
+  try {
+    renameSync(beside, program)
+  } catch (error) {
+    // Another process was quicker.
+    rmSync(beside, {recursive: true})
+    if (!existsSync(program)) throw error
+  }
+  clear()
+}
+
+/** Let go of older programs but the last few, which a command that still runs may read on. */
+function clear() {
+  const made = readdirSync(home).map((name) => ({name, at: statSync(join(home, name)).mtimeMs}))
+  const old = made.sort((a, b) => b.at - a.at).slice(4)
+  for (const {name} of old) rmSync(join(home, name), {recursive: true, force: true})
+}
+
+/** @param {import('esbuild').PluginBuild} building */
+function keepPlaces(building) {
+  // The editor's library loads what lies beside the compiled command.
+  const inPlace = join(site, 'commands/editor.ts')
+  building.onLoad({filter: /\.ts$/}, ({path}) => {
+    if (path === inPlace) return undefined
+    const place = JSON.stringify(pathToFileURL(path).href)
+    return {contents: readFileSync(path, 'utf8').replaceAll('import.meta.url', place), loader: 'ts'}
+  })
+}
