@@ -38,7 +38,7 @@ afterAll(async () => {
 })
 
 async function until<T>(look: () => T | undefined | false | Promise<T | undefined | false>): Promise<T> {
-  for (let tries = 0; tries < 300; tries++) {
+  for (let tries = 0; tries < 1200; tries++) {
     // A connection kept open may be closed by the server just when it is used again; asking once more will do.
     const seen = await Promise.resolve()
       .then(look)
