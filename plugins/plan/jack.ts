@@ -12,6 +12,8 @@ export interface Jack {
   face: Wall
   stationMm?: number | undefined
   offMm: number
+  /** Below the top: the middle of the wall, by common practice, no source. */
+  downMm?: number | undefined
   /** The file does not place it: a place with room. */
   proposed?: true | undefined
   wallMm?: number | undefined
@@ -60,6 +62,7 @@ export function planJack(
     holeMm: jack.hole?.mm,
     stationMm: Number.isFinite(stationMm) ? stationMm : undefined,
     offMm,
+    downMm: outside && outside.depthMm / 2,
     proposed: isProposed || undefined,
     threadMm: jack.thread?.mm,
     bodyMm: jack.body?.mm,

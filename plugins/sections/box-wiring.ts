@@ -93,15 +93,17 @@ function wiringPlaces(plan: Plan, written = ''): [string, ...Inline[]][] {
     ],
   ]
   if (!jack) return rows
-  const {stationMm: jackMm, wallMm, leastThreadMm, threadMm, roomMm, proposed, face} = jack
+  const {stationMm: jackMm, downMm, wallMm, leastThreadMm, threadMm, roomMm, proposed, face} = jack
   const along =
     jackMm !== undefined && box?.atMm !== undefined && face !== 'tail end'
       ? [', ', at(jackMm - box.atMm), ' from the box’s head-side edge']
       : []
+  const down = downMm === undefined ? [] : [', ', at(downMm), ' below the top']
   rows.push([
     'Jack',
     `in the ${wallNames[face] ?? face}`,
     ...along,
+    ...down,
     proposed ? '; the file does not place it, and there is room here' : '',
   ])
   if (wallMm !== undefined && leastThreadMm !== undefined)

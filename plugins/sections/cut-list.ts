@@ -92,9 +92,10 @@ function cutParts(cuts: Cuts, plan: Plan): BlockContent[] {
     rows: rows.map(({part, count, name}): Cell[] => [
       [name, under(part.wood)],
       String(count),
-      lengthAlone(part.lengthMm, plan),
-      lengthAlone(part.widthMm, plan),
-      lengthAlone(part.thicknessMm, plan),
+      // What is sawn must not come out short.
+      lengthAlone(part.lengthMm, plan, 'up'),
+      lengthAlone(part.widthMm, plan, 'up'),
+      lengthAlone(part.thicknessMm, plan, 'up'),
     ]),
   })
   const why = list(

@@ -87,6 +87,8 @@ type Parts = ReadonlyMap<string, Part>
 /** Say in order how to cut one piece: square it, rip its strips, cut them to length, put the rest back. */
 function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
   const at = (mm: number) => lengthAlone(mm, plan)
+  // What is sawn must not come out short.
+  const sawn = (mm: number) => lengthAlone(mm, plan, 'up')
   const {lengthMm, widthMm, thicknessMm, fromMm, toMm, strips, offcuts} = piece
   const isSquared = fromMm > 0 || toMm < lengthMm
   const isWhole = strips.length === 1 && widthMm - strips[0]!.widthMm < 1e-6
@@ -100,7 +102,7 @@ function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
     ...(isSquared
       ? [{does: ['Square the ends at ', at(fromMm), ' and ', at(toMm), ' from the end you measure from.']}]
       : []),
-    ...ripSteps(strips, isWhole, parts, at),
+    ...ripSteps(strips, isWhole, parts, sawn),
     ...(back.length > 0
       ? [{does: ['Put back on the rack: ', ...back, '; ', at(thicknessMm), ' thick.']}]
       : []),

@@ -619,6 +619,7 @@ export const planValues: readonly string[] = [
   'pickup.jack.face',
   'pickup.jack.stationMm',
   'pickup.jack.offMm',
+  'pickup.jack.downMm',
   'pickup.jack.proposed',
   'pickup.jack.wallMm',
   'pickup.jack.threadMm',

@@ -1,5 +1,5 @@
 import {ownAt} from '../build-file/path.ts'
-import {writeLength} from '../build-file/quantities/write-length.ts'
+import {type Rounding, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Brought, WoodHere} from '../plan/cautions/bench-facts.ts'
 import type {Caution} from '../plan/cautions.ts'
 import {type HazardName, hazards} from '../tables/hazards.ts'
@@ -31,13 +31,13 @@ export function cautionInWords(caution: Caution, ruler: Ruler): CautionWords {
 }
 
 function whyHere<Name extends HazardName>(id: Name, here: Brought[Name], ruler: Ruler): string {
-  return because[id](here, {units: ruler.units, size: (mm) => writeLength(mm, ruler)})
+  return because[id](here, {units: ruler.units, size: (mm, rounding) => writeLength(mm, ruler, rounding)})
 }
 
 /** How to write for this build. */
 interface Written {
   units: Ruler['units']
-  size: (mm: number) => string
+  size: (mm: number, rounding?: Rounding) => string
 }
 
 const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => string} = {
@@ -79,7 +79,7 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
     `The neck is let into the box, ${size(widthMm)} wide and ${size(depthMm)} deep.`,
   'saw-kickback': ({part}, {size}) =>
     part
-      ? `The ${part.name} is ripped ${size(part.widthMm)} wide out of ${size(part.lengthMm)}.`
+      ? `The ${part.name} is ripped ${size(part.widthMm, 'up')} wide out of ${size(part.lengthMm, 'up')}.`
       : 'The neck is ripped to its width.',
   'short-part': ({names, shortestMm}, {size}) =>
     `Short here: ${firstFew(names)}; the shortest is ${size(shortestMm)} long.`,

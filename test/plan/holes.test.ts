@@ -41,6 +41,22 @@ describe('the drilling schedule', () => {
     expect(holes).toHaveLength(17)
   })
 
+  test('says how high jack and strap buttons sit: half way down a wall 2 in deep, or in the end of a neck that comes through', () => {
+    const downOf = (base: string, changes: Record<string, string>) =>
+      Object.fromEntries(
+        printedOf(changed(base, {extras: '[strap buttons]', ...changes}))
+          .holes!.filter(({what}) => /^(jack|strap)/.test(what))
+          .map(({what, face, downMm}) => [`${what}, ${face}`, downMm! / 25.4]),
+      )
+    const onTop = Object.values(downOf(soundBuilds['on top'], {'box.top.held': 'hinged'}))
+    expect(onTop).toHaveLength(3)
+    for (const down of onTop) expect(down).toBeCloseTo(1, 9)
+    // 1 1/4 in of neck, its face 1/4 in over the top: its end lies from the top to 1 in below it.
+    const through = downOf(soundBuilds.through, {'neck.length': '32 1/4'})
+    expect(through['strap button, tail end']).toBeCloseTo(1 / 2, 9)
+    expect(through['strap button, side bass']).toBeCloseTo(1, 9)
+  })
+
   test('bores a ferrule in two steps from one face, the string hole first', () => {
     const steps = printedOf(soundBuilds['on top']).holes!.filter(
       ({what}) => / D3$/.test(what) && !/tuner/.test(what),

@@ -1,6 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
+import {radians} from '../../tables/units.ts'
 import type {Cutter} from './cut.ts'
 import {headPoint} from './head-profile.ts'
+import type {HeadShape} from './head-shape.ts'
 import {layerWood} from './layers.ts'
 import type {NeckModel} from './model.ts'
 import {distinctPlaces} from './places.ts'
@@ -15,6 +17,8 @@ export interface NeckMass {
 
 /** Steps between two changes of the neck: its mass per length is smooth between them. */
 const steps = 2
+/** A head that leans less (sine of its angle) is as good as straight. */
+const leastLean = 0.01
 
 /**
  * Weigh the neck with its head (kg; no tuners, no strings) and find where it balances (mm from the nut line; negative
@@ -81,5 +85,30 @@ function headLumps(
     1e-9
   const middleMm = (head.ledgeMm + head.lengthMm) / 2
   const lengthMm = head.lengthMm - head.ledgeMm
-  return [{kg: kgMm2 * lengthMm * widthMm, atMm: -headPoint(head, middleMm).behindMm}]
+  return [
+    {
+      kg: kgMm2 * lengthMm * widthMm,
+      // Its middle lies half its thickness under its face, which leans.
+      atMm: (head.thicknessMm / 2) * Math.sin(radians(head.angleDeg)) - headPoint(head, middleMm).behindMm,
+    },
+    ...bendLumps(head, layup.totalMm - head.stepMm, densityKgM3 * 1e-9 * widthMm),
+  ]
+}
+
+/**
+ * Correct neck and head, each cut off square where the slope starts, to how they really meet: what both count there is
+ * taken off, and what fills the bend up to where their backs meet is added (two triangles; mm, `kgMm2` of the side).
+ * Source: geometry.
+ */
+function bendLumps({angleDeg, ledgeMm, thicknessMm}: HeadShape, deepMm: number, kgMm2: number): Lump[] {
+  const [sin, cos] = [Math.sin(radians(angleDeg)), Math.cos(radians(angleDeg))]
+  if (sin < leastLean) return []
+  const runMm = (deepMm - thicknessMm * cos) / sin
+  const squareTo = {behindMm: -thicknessMm * sin, downMm: thicknessMm * cos}
+  const meet = {behindMm: runMm * cos - thicknessMm * sin, downMm: deepMm}
+  const neckTo = {behindMm: 0, downMm: deepMm}
+  return [[squareTo, meet] as const, [meet, neckTo] as const].map(([a, b]) => ({
+    kg: (kgMm2 * (a.behindMm * b.downMm - b.behindMm * a.downMm)) / 2,
+    atMm: -ledgeMm - (a.behindMm + b.behindMm) / 3,
+  }))
 }

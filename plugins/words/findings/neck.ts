@@ -42,7 +42,9 @@ export function bowTooLarge(
   const over =
     label === undefined
       ? `${bow}, more than the ${writeLength(mostMm, ruler)} that frets bear`
-      : `${bow} at line ${label}, more than the ${writeLength(actionMm, ruler)} they stand above it there`
+      : actionMm < ruler.rulerMm
+        ? `${bow} at line ${label}, where a top that sinks under the bridge leaves them no height`
+        : `${bow} at line ${label}, more than the ${writeLength(actionMm, ruler)} they stand above it there`
   return {
     message: `${over}; ${text ? `${wouldDo.path} ${text} would do` : 'a stiffer neck or lighter strings would do'}`,
     expected: only(text),

@@ -85,13 +85,43 @@ describe('weight and balance', () => {
     expect(balanceMm).toBeCloseTo((33.5 / 2 - 6.25) * inch, 6)
   })
 
+  // 1 5/8 in of width times the polygon of the side view, gone round corner by corner: the head's face falls 14° from
+  // 1/4 in behind the nut line, its back 9/16 in under it meets the neck's back 13/16 in down.
+  test('of a leaning head are those of its side view, cut out of one board', () => {
+    const {massKg, balanceMm} = neckOf(soundBuilds['on top'])
+    const [sin, cos] = [Math.sin((14 * Math.PI) / 180), Math.cos((14 * Math.PI) / 180)]
+    const [t, h] = [0.8125, 0.5625]
+    const bend = -0.25 - ((t - h * cos) / sin) * cos + h * sin
+    const corners = [
+      [27.25, 0],
+      [-0.25, 0],
+      [-0.25 - 6 * cos, 6 * sin],
+      [-0.25 - 6 * cos + h * sin, 6 * sin + h * cos],
+      [bend, t],
+      [27.25, t],
+    ] as const
+    let [area, moment] = [0, 0]
+    for (const [i, [x, z]] of corners.entries()) {
+      const [u, w] = corners[(i + 1) % corners.length]!
+      area += (u * z - x * w) / 2
+      moment += ((u * z - x * w) * (x + u)) / 6
+    }
+    expect(massKg).toBeCloseTo(Math.abs(area) * 1.625 * inch ** 3 * 672e-9, 9)
+    expect(balanceMm).toBeCloseTo((moment / area) * inch, 6)
+  })
+
   test('a plate on the head adds its own, and draws the balance to the head', () => {
     const bare = neckOf(soundBuilds['on top'])
     const plated = neckOf(soundBuilds['on top'], {
       'head.plate': '{wood: ipe, thickness: 1/8}',
       'head.thickness': '11/16',
     })
-    expect(plated.massKg! - bare.massKg!).toBeCloseTo(6 * 1.625 * 0.125 * inch ** 3 * 1.08 * 1120e-9, 9)
+    // A thicker head fills less of the bend, and is cut off square over more of the neck.
+    const [lean, t] = [Math.tan((14 * Math.PI) / 180), 0.8125]
+    const bend = (h: number) => ((t - h * Math.hypot(1, lean)) ** 2 / lean - h ** 2 * lean) / 2
+    const plateKg = 6 * 1.625 * 0.125 * inch ** 3 * 1.08 * 1120e-9
+    const bendKg = (bend(0.6875) - bend(0.5625)) * 1.625 * inch ** 3 * 672e-9
+    expect(plated.massKg! - bare.massKg!).toBeCloseTo(plateKg + bendKg, 9)
     expect(plated.balanceMm!).toBeLessThan(bare.balanceMm!)
   })
 })
