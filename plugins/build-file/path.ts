@@ -14,7 +14,7 @@ import type {Pitch, Written} from './values.ts'
  * `constructor`, and a maker may have a rule, a score or a path of that name.
  */
 export const ownAt = <T>(record: Readonly<Record<string, T>> | undefined, key: string): T | undefined =>
-  record && Object.hasOwn(record, key) ? record[key] : undefined
+  record?.[key] !== undefined && Object.hasOwn(record, key) ? record[key] : undefined
 
 /** Tell whether something that was read is a value; a record, also one with keys of the maker's own, is none. */
 export const isWritten = (value: object): value is Written => typeof (value as Written).text === 'string'
@@ -22,10 +22,9 @@ export const isWritten = (value: object): value is Written => typeof (value as W
 /** Find what stands at a dotted path of a build's values: a value, a record or a list; undefined where nothing does. */
 export function valueAt(values: object, path: string): unknown {
   let at: unknown = values
-  for (let from = 0, dot = 0; dot >= 0; from = dot + 1) {
+  for (const step of path.split('.')) {
     if (typeof at !== 'object' || at === null) return undefined
-    dot = path.indexOf('.', from)
-    at = ownAt(at as Tree, keyOf(at, dot < 0 ? path.slice(from) : path.slice(from, dot)))
+    at = ownAt(at as Tree, keyOf(at, step))
   }
   return at
 }
@@ -62,7 +61,12 @@ export function leavesOf(values: unknown, path = ''): [path: string, value: Writ
 
 /** Tell whether what stands at a path, or anything of it, is proposed and not the file's. */
 export const proposedAt = (values: object, path: string): true | undefined =>
-  leavesOf(valueAt(values, path)).some(([, {proposed}]) => proposed) || undefined
+  isProposed(valueAt(values, path)) || undefined
+
+function isProposed(values: unknown): boolean {
+  if (typeof values !== 'object' || values === null) return false
+  return isWritten(values) ? values.proposed === true : Object.values(values).some(isProposed)
+}
 
 /** Name the strings by their notes, a second one of a note `D4-2`; one without a note by its number. */
 export function stringNames(strings: readonly {note?: Pick<Pitch, 'name'>}[] = []): string[] {

@@ -53,7 +53,8 @@ export function measures(values: BuildValues, drawn: Drawn): Measured[] {
     for (const measure of measuredOn(day, values, drawn)) {
       const before = last.get(measure.path)
       const earlier = before && [...(before.earlier ?? []), {on: before.on, measured: before.measured}]
-      last.set(measure.path, {...measure, of: `${day.of}.${measure.path}`, on: day.on?.iso, earlier})
+      const {path, measured, unit, planned} = measure
+      last.set(path, {path, measured, unit, planned, of: `${day.of}.${path}`, on: day.on?.iso, earlier})
     }
   return [...last.values()]
 }

@@ -79,7 +79,14 @@ export function planCuts(
   if (wanted.length === 0) return undefined
   const saw = {kerfMm: values.saw?.kerf?.mm ?? 0, trimMm: values.saw?.trim?.mm ?? 0}
   const pieces = stockAtHand(values, rack, wanted.length)
-  const parts = wanted.map(({woodRow, ...part}) => ({...part, wood: woodRow}))
+  const parts = wanted.map(({id, of, woodRow: wood, lengthMm, widthMm, thicknessMm}) => ({
+    id,
+    of,
+    wood,
+    lengthMm,
+    widthMm,
+    thicknessMm,
+  }))
   const plan = cutStock(parts, pieces, saw)
   const left = new Set(plan.unplaced)
   const unplaced = wanted.filter(({id}) => left.has(id))

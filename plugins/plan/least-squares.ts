@@ -39,10 +39,9 @@ function dampedStep(
   errors: readonly number[],
   damping: number,
 ) {
-  const slopes = at.map((_, i) => {
-    const up = errorsOf(at.map((value, k) => (k === i ? value + stepMm : value)))
-    const down = errorsOf(at.map((value, k) => (k === i ? value - stepMm : value)))
-    return errors.map((_, row) => (up[row]! - down[row]!) / (2 * stepMm))
+  const slopes = at.map((value, i) => {
+    const [up, down] = [errorsOf(at.with(i, value + stepMm)), errorsOf(at.with(i, value - stepMm))]
+    return up.map((error, row) => (error - down[row]!) / (2 * stepMm))
   })
   const down = slopes.map((slope) => -dot(slope, errors))
   const [first, second] = slopes
@@ -60,11 +59,13 @@ function dot(a: readonly number[], b: readonly number[]): number {
   return sum
 }
 
-export function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((sum, one) => sum + one * one, 0)
+function sumOfSquares(values: readonly number[]): number {
+  let sum = 0
+  for (const one of values) sum += one * one
+  return sum
 }
 
 /** Give the root of the mean of the squares; 0 of nothing. */
 export function rootMeanSquare(values: readonly number[]): number {
-  return Math.sqrt(values.reduce((sum, one) => sum + one * one, 0) / Math.max(1, values.length))
+  return Math.sqrt(sumOfSquares(values) / Math.max(1, values.length))
 }

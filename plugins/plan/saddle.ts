@@ -1,5 +1,6 @@
 import {degrees} from '../tables/units.ts'
-import {cents, type FrettedStrings, furthest, type Setback} from './intonation.ts'
+import {centsSharp} from './fretted-string.ts'
+import {type FrettedStrings, furthest, type Setback} from './intonation.ts'
 import {leastSquares, rootMeanSquare} from './least-squares.ts'
 
 /** Straight saddles under all strings. */
@@ -45,8 +46,8 @@ export function planSaddles(
   if (spreadMm <= 0) return undefined
   const along = fretted.strings.map(({at}) => (offsMm[at]! - first) / spreadMm)
   const start = setbacks[0]?.setbackMm ?? 0
-  const slanted = leastSquares((at) => allCents(fretted, along, at[0]!, at[1]!).flat(), [start, start])
-  const square = leastSquares((at) => allCents(fretted, along, at[0]!, at[0]!).flat(), [start])
+  const slanted = leastSquares((at) => allCents(fretted, along, at[0]!, at[1]!), [start, start])
+  const square = leastSquares((at) => allCents(fretted, along, at[0]!, at[0]!), [start])
   if (!slanted || !square) return undefined
   const slant = saddle(fretted, along, slanted[0]!, slanted[1]!)
   const angleDeg = degrees(Math.atan2(slant.firstMm - slant.lastMm, spreadMm))
@@ -56,16 +57,19 @@ export function planSaddles(
   }
 }
 
-/** The cents of every string at its first lines, over a saddle set back by so much at its two ends. */
+/** The cents of every string at its first lines, one string after the other, over a saddle set back by so much at its two ends. */
 function allCents(
   {strings, heard}: FrettedStrings,
   along: readonly number[],
   firstMm: number,
   lastMm: number,
-): number[][] {
-  return strings.map(({string}, i) =>
-    cents(string, heard, {saddleMm: firstMm + (lastMm - firstMm) * along[i]!, nutMm: 0}),
-  )
+): number[] {
+  const all: number[] = []
+  for (const [i, {string}] of strings.entries()) {
+    const ends = {saddleMm: firstMm + (lastMm - firstMm) * along[i]!, nutMm: 0}
+    for (const fret of heard) all.push(centsSharp(string, fret, ends))
+  }
+  return all
 }
 
 function saddle(
@@ -75,16 +79,16 @@ function saddle(
   lastMm: number,
 ): Omit<StraightSaddle, 'angleDeg'> {
   const left = allCents(fretted, along, firstMm, lastMm)
+  const lines = fretted.heard.length
   return {
     firstMm,
     lastMm,
-    rmsCents: rootMeanSquare(left.flat()),
-    worstCents: furthest(left.flat()),
-    strings: left.map((one, i) => ({
-      name: fretted.strings[i]!.name,
-      setbackMm: firstMm + (lastMm - firstMm) * along[i]!,
-      rmsCents: rootMeanSquare(one),
-      worstCents: furthest(one),
-    })),
+    rmsCents: rootMeanSquare(left),
+    worstCents: furthest(left),
+    strings: fretted.strings.map(({name}, i) => {
+      const own = left.slice(i * lines, (i + 1) * lines)
+      const setbackMm = firstMm + (lastMm - firstMm) * along[i]!
+      return {name, setbackMm, rmsCents: rootMeanSquare(own), worstCents: furthest(own)}
+    }),
   }
 }

@@ -59,15 +59,13 @@ export function planScale(
 
   const {atMm, tailMm = Number.POSITIVE_INFINITY} = place ?? {}
   const settings = {lengthMm, units, rulerMm, steps: steps === 'equal' ? undefined : steps}
-  const lines = layLines(pattern, settings).map((line): Line => {
+  const lines: Line[] = layLines(pattern, settings)
+  for (const line of lines) {
     const {fromNutMm} = line
-    return {
-      ...line,
-      widthMm: taper && neckWidthAt(fromNutMm, taper),
-      stringOffMm: spread && stringsAt(fromNutMm / lengthMm, spread),
-      overBox: atMm === undefined ? undefined : fromNutMm >= atMm && fromNutMm <= tailMm,
-    }
-  })
+    line.widthMm = taper && neckWidthAt(fromNutMm, taper)
+    line.stringOffMm = spread && stringsAt(fromNutMm / lengthMm, spread)
+    line.overBox = atMm === undefined ? undefined : fromNutMm >= atMm && fromNutMm <= tailMm
+  }
   const isMarked = lines.length > 0
   const labels = scale.dots?.map((dot) => dot.label)
   return {

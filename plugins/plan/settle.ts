@@ -5,7 +5,7 @@ import {kindAt, placeOf, setValueAt, valueAt} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
-import {practice} from '../build-file/usual/row.ts'
+import {type AssumptionRow, practice} from '../build-file/usual/row.ts'
 import type {Written} from '../build-file/values.ts'
 import {inch, inchMm} from '../tables/units.ts'
 import {planHeights} from './action.ts'
@@ -61,13 +61,20 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
   const [rulerMm, text] = units === 'in' ? [inch(1 / 32), '1/32'] : [0.5, '0.5']
   if (!values.ruler) assume('ruler', {mm: rulerMm}, {text, why: practice})
 
-  for (const row of assumptionRows)
-    for (const [path, item] of itemPaths(row.path, values)) {
-      if (valueAt(values, path)) continue
-      const value = row.value(values, item)
-      if (typeof value === 'string') assume(path, assumedValue(path, value, units), {...row, text: value})
-      else if (value) assume(path, value, {...row, text: lengthText(value.mm, units)})
-    }
+  const assumeBy = ({value: usual, why, listed}: AssumptionRow, path: string, item: number) => {
+    const value = usual(values, item)
+    if (typeof value === 'string') assume(path, assumedValue(path, value, units), {text: value, why, listed})
+    else if (value) assume(path, value, {text: lengthText(value.mm, units), why, listed})
+  }
+  for (const row of assumptionRows) {
+    const [list, key] = row.path.split('.*.') as [string, string | undefined]
+    const own = valueAt(values, list)
+    if (key === undefined) {
+      if (!own) assumeBy(row, list, 0)
+    } else
+      for (const [item, one] of ((own as object[] | undefined) ?? []).entries())
+        if (!valueAt(one, key)) assumeBy(row, `${list}.${item + 1}.${key}`, item)
+  }
   for (const {path, why} of followingRows) {
     const mm = valueAt(values, path) ? undefined : following[path](values)
     if (mm !== undefined) assume(path, {mm}, {why, text: lengthText(mm, units)})
@@ -120,15 +127,7 @@ interface Reason {
   text: string
   why: string
   /** The path that it is listed under, where that is a shorter one. */
-  listed?: string
-}
-
-/** The path of a row, once for each item where it goes through a list. */
-function itemPaths(path: string, values: BuildValues): [path: string, item: number][] {
-  const star = path.indexOf('.*')
-  if (star < 0) return [[path, 0]]
-  const items = (valueAt(values, path.slice(0, star)) as unknown[] | undefined) ?? []
-  return items.map((_, item) => [path.replace('*', String(item + 1)), item])
+  listed?: string | undefined
 }
 
 function lengthText(mm: number, units: 'in' | 'mm'): string {

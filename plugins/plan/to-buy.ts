@@ -118,8 +118,11 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
   const largest = fitting.at(-1)
   const count = largest && needed(largest, parts.length, parts, saw)
   if (!count) return []
-  const board =
-    fitting.find((one) => leastCount(one, parts, saw) <= count && needed(one, count, parts, saw)) ?? largest
+  const isEnough = (one: Board) => {
+    const least = leastCount(one, parts, saw)
+    return least <= count && (packs(one, count, parts, saw) || searched(one, count, parts, saw) !== undefined)
+  }
+  const board = fitting.find(isEnough) ?? largest
   const {countedIn, ...sold} = board
   const feet = countedIn && count * boardFeet({...sold, thicknessIn: countedIn})
   return [{...sold, wood, count, boardFeet: feet}]
@@ -127,6 +130,35 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
 
 /** How many boards of one size the parts take; undefined where `most` do not hold them. */
 function needed(board: Board, most: number, parts: readonly Wanted[], saw: Saw): number | undefined {
+  const least = leastCount(board, parts, saw)
+  return least <= most && packs(board, least, parts, saw) ? least : searched(board, most, parts, saw)
+}
+
+/**
+ * Tell whether parts go into so many boards at the first attempt: the widest first, each into the first strip that has
+ * room for it, else into a new one. Where it fails, a search may still find a way.
+ */
+function packs(board: Board, most: number, parts: readonly Wanted[], {kerfMm, trimMm}: Saw): boolean {
+  const boards: {leftMm: number; strips: number[]}[] = []
+  const longMm = board.lengthMm - 2 * trimMm + kerfMm
+  for (const part of [...parts].sort((a, b) => b.widthMm - a.widthMm || b.lengthMm - a.lengthMm)) {
+    const [partMm, wideMm] = [part.lengthMm + kerfMm, part.widthMm + kerfMm]
+    const into = boards.find(({strips}) => strips.some((mm) => mm >= partMm))
+    const at = into?.strips.findIndex((mm) => mm >= partMm) ?? 0
+    if (into) into.strips[at]! -= partMm
+    else {
+      const rest = boards.find(({leftMm}) => leftMm >= wideMm) ?? {leftMm: board.widthMm + kerfMm, strips: []}
+      if (rest.strips.length === 0) boards.push(rest)
+      if (boards.length > most || rest.leftMm < wideMm || longMm < partMm) return false
+      rest.leftMm -= wideMm
+      rest.strips.push(longMm - partMm)
+    }
+  }
+  return true
+}
+
+/** Search for the fewest boards of one size; undefined where `most` do not hold the parts. */
+function searched(board: Board, most: number, parts: readonly Wanted[], saw: Saw): number | undefined {
   const plan = cutStock(
     parts.map((part) => ({...part, wood: 'bought'})),
     Array.from({length: most}, (_, i) => ({...board, id: String(i), wood: 'bought'})),

@@ -26,7 +26,8 @@ const ownWords: readonly string[] = ['accept', 'measured', 'played', 'tolerances
 /** List the woods that the build names and the table does not know, with the nearest name that it does. */
 export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined {
   const found: UnknownWood[] = []
-  const look = (tree: Record<string, unknown>, keys: readonly (string | number)[]) => {
+  const keys: (string | number)[] = []
+  const look = (tree: Record<string, unknown>) => {
     const own = tree as {wood?: {value: string}; density?: {kgM3: number}; stiffness?: {mpa: number}}
     const wood = own.wood?.value
     // A head's plate only weighs.
@@ -34,15 +35,21 @@ export function planUnknownWoods(values: BuildValues): UnknownWood[] | undefined
     const mayBeAny = wood === 'any' && keys[0] === 'parts'
     if (wood !== undefined && !mayBeAny && !onlyWeighs && !woodOf(wood, own))
       found.push({path: [...keys, 'wood'].join('.'), wood, nearest: nearest(wood, names)})
-    for (const [key, value] of Object.entries(tree)) {
-      if (keys.length === 0 && ownWords.includes(key)) continue
-      if (Array.isArray(value)) {
-        value.forEach((item, i) => {
-          if (isTree(item)) look(item, [...keys, key, i + 1])
-        })
-      } else if (isTree(value)) look(value, [...keys, key])
+    for (const key of Object.keys(tree)) {
+      const value = tree[key]
+      if (!isTree(value) || (keys.length === 0 && ownWords.includes(key))) continue
+      keys.push(key)
+      if (!Array.isArray(value)) look(value)
+      else
+        for (const [i, item] of value.entries())
+          if (isTree(item)) {
+            keys.push(i + 1)
+            look(item)
+            keys.pop()
+          }
+      keys.pop()
     }
   }
-  look(values as Record<string, unknown>, [])
+  look(values as Record<string, unknown>)
   return found.length > 0 ? found : undefined
 }

@@ -36,11 +36,10 @@ export function screwRoute(row: ScrewRow, spot: Spot, pieces: Pieces): Route | u
   const way = wayOf(through, into, neckReach(spot, values, taper))
   const there = blockAt(spot, way, box)
   const block = there ?? box.blocks?.[0]
-  const piece = (name: string): Piece => screwPiece(name, {...pieces, way, spot, block, there})
-  const holds = piece(into)
+  const around: Around = {values, box, taper, way, spot, block, there}
   return {
-    passes: through.map(piece),
-    holds: {...holds, layers: screwLayers(into, {...pieces, way, spot, block})},
+    passes: through.map((name) => screwPiece(name, around)),
+    holds: {...screwPiece(into, around), layers: screwLayers(into, around)},
     way,
     missesBlock: !there && [...through, into].includes('block'),
   }

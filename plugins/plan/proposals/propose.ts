@@ -3,7 +3,7 @@ import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
 import {planStrings} from '../strings.ts'
 import {proposeAnchors} from './anchors.ts'
-import {lookAround, type Propose} from './around.ts'
+import {type Around, lookAround, type Propose} from './around.ts'
 import {proposeFastening} from './fastening.ts'
 import {proposeNut} from './nut.ts'
 import {proposePosts} from './posts.ts'
@@ -41,11 +41,16 @@ export function proposalsFor(settled: Settled): Proposal[] {
   const {tensionTotalN} = planStrings(settled) ?? {}
   const made: Proposal[] = []
   let so = settled
+  let around: Around | undefined
   for (const propose of all) {
-    const around = lookAround(so, tensionTotalN)
+    around ??= lookAround(so, tensionTotalN)
     const coarse = propose({...so, rulerMm: easyRulerMm(so)}, around)
     const proposals = coarse.some((one) => 'open' in one) ? propose(so, around) : coarse
-    for (const one of proposals) if ('texts' in one) so = {...so, values: withTexts(so, one.texts, units)}
+    for (const one of proposals) {
+      if (!('texts' in one)) continue
+      so = {...so, values: withTexts(so, one.texts, units)}
+      around = undefined
+    }
     made.push(...proposals)
   }
   return made

@@ -14,21 +14,28 @@ export function cautionsBeside(
   cautions: readonly Caution[],
   facts: WorkFacts,
 ): (step: StepDraft) => string[] {
+  const ofKind = new Map<string, Caution[]>()
+  for (const one of cautions)
+    for (const kind of rows[one.id]?.steps ?? []) {
+      const known = ofKind.get(kind)
+      if (known) known.push(one)
+      else ofKind.set(kind, [one])
+    }
   return (step) => {
+    const here = ofKind.get(step.kind)
+    if (!here) return []
     const inHand = placesInHand(step, facts)
-    return cautions.flatMap((one) =>
-      rows[one.id]?.steps.includes(step.kind) && isInHand(one, step, inHand) ? [one.id] : [],
-    )
+    return here.flatMap((one) => (isInHand(one, step, inHand) ? [one.id] : []))
   }
 }
 
-function isInHand(caution: Caution, {id, facts}: StepDraft, inHand: ReadonlySet<string>): boolean {
+function isInHand(caution: Caution, {id, facts}: StepDraft, inHand: readonly string[]): boolean {
   if ('does' in caution) return true
   const {here} = caution
   if (caution.id === 'planer' && facts.of === 'rip') return false
   if (caution.id === 'short-part') return shortSteps.includes(id)
   if ('kinds' in here) return facts.of === 'finish' && here.kinds.includes(facts.name)
-  const met = (places: readonly string[]) => places.some((place) => inHand.has(place))
+  const met = (places: readonly string[]) => places.some((place) => inHand.includes(place))
   if ('woods' in here) return here.woods.some(({places}) => met(places))
   if ('sheets' in here) return here.sheets.some(({places}) => met(places))
   if ('places' in here) return met(here.places)
@@ -41,16 +48,16 @@ const neckWoods = ['neck', 'neck.cap', 'head.plate', 'fingerboard']
 const joint = ['neck', 'box']
 
 /** The places, as paths of the build file, whose wood is cut or glued in a step. */
-function placesInHand({id, facts: {of}}: StepDraft, {design, hasBoard}: WorkFacts): ReadonlySet<string> {
+function placesInHand({id, facts: {of}}: StepDraft, {design, hasBoard}: WorkFacts): readonly string[] {
   const parts = design.cuts?.parts
   if (of === 'mill' || of === 'rip' || of === 'plane' || shortSteps.includes(id)) {
     const isShort = shortSteps.includes(id)
     const here = (parts ?? []).filter(({isSmall}) => of === 'mill' || isSmall === isShort)
-    return new Set(parts ? here.map(placeOf) : neckWoods)
+    return parts ? here.map(placeOf) : neckWoods
   }
-  if (of === 'fit-parts') return new Set((parts ?? []).map(placeOf))
-  if (of === 'slot-frets') return new Set(hasBoard ? ['fingerboard'] : ['neck', 'neck.cap'])
-  return new Set(places[of] ?? [])
+  if (of === 'fit-parts') return (parts ?? []).map(placeOf)
+  if (of === 'slot-frets') return hasBoard ? ['fingerboard'] : ['neck', 'neck.cap']
+  return places[of] ?? []
 }
 
 /** What is in hand in steps that always take the same. */

@@ -20,14 +20,12 @@ export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
     for (const id of after) followers.get(id)!.push(at)
     return after.length
   })
-  const settings: string[] = []
-  const settingOf = (at: number) => (settings[at] ??= JSON.stringify(drafts[at]!.facts.setting) ?? '')
   const order: PlacedStep[] = []
   let last = -1
   while (order.length < steps.length) {
     const next = choose(open, (at) => {
       if (drafts[at]!.tool !== drafts[last]?.tool) return 0
-      return settingOf(at) === settingOf(last) ? 2 : 1
+      return isSame(drafts[at]!.facts.setting, drafts[last]!.facts.setting) ? 2 : 1
     })
     if (next < 0) throw new Error(`The steps ${waiting(drafts, open).join(', ')} wait for each other.`)
     open[next] = -1
@@ -36,6 +34,16 @@ export function inOrder(drafts: readonly StepDraft[]): PlacedStep[] {
     order.push(steps[next]!)
   }
   return order
+}
+
+/** Tell whether two settings say the same, all the way down; what is undefined says nothing. */
+function isSame(one: unknown, other: unknown): boolean {
+  if (one === other) return true
+  if (typeof one !== 'object' || typeof other !== 'object' || !one || !other) return false
+  const [own, others] = [one, other] as Record<string, unknown>[]
+  for (const key in own) if (!isSame(own[key], others![key])) return false
+  for (const key in others) if (others[key] !== undefined && own![key] === undefined) return false
+  return true
 }
 
 function known(names: readonly string[], ids: ReadonlyMap<string, unknown>): string[] {
