@@ -65,6 +65,8 @@ export interface Build {
     | undefined
   /** What the ticked tasks of the body say. */
   ticked?: readonly string[]
+  /** Steps that `:step[name]` says are done. */
+  steps?: readonly {name: string; place: Place}[]
   /** Pictures and links of the body that point into the build's folder. */
   links: readonly {
     target: string
@@ -87,7 +89,7 @@ export interface Build {
 /** What the body of a build file tells besides its prose. */
 export type Body = Pick<
   Build,
-  'days' | 'unclear' | 'ticked' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
+  'days' | 'unclear' | 'ticked' | 'steps' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
 >
 
 /** Make the build of a file that nothing could be read from. */

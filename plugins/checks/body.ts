@@ -1,6 +1,7 @@
 import type {Build, Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {Plan} from '../plan/plan.ts'
+import {callsOf, stepCalled} from '../plan/work/step-called.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
 import * as words from '../words/findings/body.ts'
 import {keysMissingFor, planValue} from '../words/plan-value.ts'
@@ -20,6 +21,10 @@ const views: readonly string[] = drawingViews
 
 /** Write a whole file with nothing but prose. */
 const prose = (text: string) => `---\ntitle: Needle box\nscale: 24\n---\n\n${text}\n`
+
+/** The same of a build that there is work on. */
+const work = (text: string) =>
+  `---\ntitle: Needle box\nscale: 24\nneck: {width: 1 1/2, thickness: 3/4, wood: poplar}\n---\n\n${text}\n`
 
 export const bodyRules = {
   'day-unclear': rule({
@@ -111,6 +116,33 @@ export const bodyRules = {
         value.is === 'unknown' ? [{at, path, likely: value.likely}] : [],
       ),
     says: words.unknownValue,
+  }),
+  'unknown-step': rule({
+    severity: 'warning',
+    about: 'file',
+    what: 'A step that :step[...] names and that the work on this build does not have.',
+    why: 'It ticks nothing, and stays on the page as it was written.',
+    mend: 'Use the name proposed, as it stands on the bench sheet.',
+    passes: work(':step[Saw the scarf] in the morning.'),
+    fails: work(':step[Saw the scraf] in the morning.'),
+    find: ({steps = []}, {work: planned}) =>
+      planned
+        ? steps.flatMap(({name, place: at}) =>
+            stepCalled(name, planned)
+              ? []
+              : [
+                  {
+                    at,
+                    name,
+                    likely: nearest(
+                      name,
+                      planned.flatMap((step) => callsOf(step)),
+                    ),
+                  },
+                ],
+          )
+        : [],
+    says: words.unknownStep,
   }),
   'open-value': rule({
     severity: 'warning',

@@ -1,17 +1,27 @@
 import type {PhrasingContent, Root} from 'mdast'
 import {SKIP, visit} from 'unist-util-visit'
 import type {Plan} from '../plan/plan.ts'
+import {stepCalled} from '../plan/work/step-called.ts'
 import {type FoundValue, planValue} from '../words/plan-value.ts'
 import {type PrintedPlan, printedPlan} from '../words/printed-plan.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'
 import {behindNut, toSideSeen} from '../words/sides.ts'
+import {stepName} from '../words/steps.ts'
 import {type Inline, inline, text} from './kit.ts'
 import {area, force, fractions, length, mass} from './measures.ts'
 
 import './kit-nodes.ts'
 
-/** Put the plan's values where a sentence names them, in place; a name that the plan does not have stays as written. */
+/**
+ * Put the plan's values and the names of its steps where a sentence names them, in place; a name that the plan does not
+ * have stays as written.
+ */
 export function fillValues(tree: Root, plan: Plan): void {
+  visit(tree, 'stepReference', (node) => {
+    const step = stepCalled(node.value, plan.work ?? [])
+    const value = step ? stepName(step) : `:step[${node.value}]`
+    node.data = {hName: 'span', hChildren: [{type: 'text', value}]}
+  })
   let printed: PrintedPlan | undefined
   visit(tree, 'valueReference', (node, at, parent) => {
     printed ??= printedPlan(plan)

@@ -21,7 +21,7 @@ export const workOrder: Section = {
       ...fold('Waiting, hours, how steps are ticked', [
         ...(times.length > 0 ? [paragraph(times.join(' '))] : []),
         note(
-          'A day’s heading or a ticked task that names a step ticks it, and with it all that must have come before.',
+          'A day’s heading or a ticked task that names a step ticks it, as :step[Saw the scarf] does in any sentence, and with it all that must have come before.',
         ),
         ...(hasWaits ? [source(`waiting times: ${waitSource}.`)] : []),
       ]),

@@ -9,7 +9,7 @@ import {parseBuildFile} from './parse-build-file.ts'
 
 /**
  * Read the body of a build file (the whole text, or its tree where it is parsed already): the days that its
- * headings name, the tasks that are ticked, every relative picture and link (fragments and queries dropped), the directives and the value
+ * headings name, the tasks that are ticked, the steps that are named, every relative picture and link (fragments and queries dropped), the directives and the value
  * references, each with its place. Prose that is nested too deep is not read: its place is all that is told.
  */
 export function readBody(file: string | Root): Body {
@@ -28,6 +28,9 @@ export function readBody(file: string | Root): Body {
     ),
     unclear: unclearOf(tree),
     ticked: nodes.flatMap((node) => (node.type === 'listItem' && node.checked ? [textOf(node)] : [])),
+    steps: nodes.flatMap((node) =>
+      node.type === 'stepReference' ? [{name: node.value, place: placeOf(node)}] : [],
+    ),
     links: nodes.flatMap((node) =>
       targets(node, definitions).flatMap(({url, ...found}) => {
         const target = ownTarget(url, found.isPicture)

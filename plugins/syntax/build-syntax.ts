@@ -33,26 +33,29 @@ declare module 'micromark-util-types' {
     valueReference: 'valueReference'
     valueReferenceMarker: 'valueReferenceMarker'
     valueReferencePath: 'valueReferencePath'
+    stepReference: 'stepReference'
+    stepReferenceMarker: 'stepReferenceMarker'
+    stepReferencePath: 'stepReferencePath'
   }
 }
 
-const opening = ':value['
 const openBracket = 91
 const closeBracket = 93
 
 /**
- * Recognise `:value[path]` in a sentence, and nothing else that starts with a colon.
- * The path stands on one line and holds no bracket; with none, or with no end, all of it is ordinary text.
+ * Recognise `:value[path]` or `:step[name]` in a sentence, and nothing else that starts with a colon.
+ * What is in it stands on one line and holds no bracket; with nothing, or with no end, all of it is ordinary text.
  */
-const valueReference: Construct = {
-  name: 'valueReference',
+const reference = (to: 'value' | 'step'): Construct => ({
+  name: `${to}Reference`,
   tokenize(effects, ok, nok) {
+    const opening = `:${to}[`
     let read = 0
     return start
 
     function start(code: Code): State | undefined {
-      effects.enter('valueReference')
-      effects.enter('valueReferenceMarker')
+      effects.enter(`${to}Reference`)
+      effects.enter(`${to}ReferenceMarker`)
       return marker(code)
     }
 
@@ -61,13 +64,13 @@ const valueReference: Construct = {
       effects.consume(code)
       read += 1
       if (read < opening.length) return marker
-      effects.exit('valueReferenceMarker')
+      effects.exit(`${to}ReferenceMarker`)
       return beforePath
     }
 
     function beforePath(code: Code): State | undefined {
       if (endsText(code) || code === closeBracket) return nok(code)
-      effects.enter('valueReferencePath')
+      effects.enter(`${to}ReferencePath`)
       return path(code)
     }
 
@@ -77,15 +80,15 @@ const valueReference: Construct = {
         effects.consume(code)
         return path
       }
-      effects.exit('valueReferencePath')
-      effects.enter('valueReferenceMarker')
+      effects.exit(`${to}ReferencePath`)
+      effects.enter(`${to}ReferenceMarker`)
       effects.consume(code)
-      effects.exit('valueReferenceMarker')
-      effects.exit('valueReference')
+      effects.exit(`${to}ReferenceMarker`)
+      effects.exit(`${to}Reference`)
       return ok
     }
   },
-}
+})
 
 /** Say whether a path cannot go on: at the end of the text or of the line (codes below −2), or at a `[`. */
 function endsText(code: Code): boolean {
@@ -93,10 +96,10 @@ function endsText(code: Code): boolean {
 }
 
 /**
- * Extend micromark by what a build file adds to Markdown: section directives and value references.
+ * Extend micromark by what a build file adds to Markdown: section directives, and references to values and steps.
  * Every other colon is left as it is.
  */
 export const buildSyntax: Extension = {
   flow: {[colon]: sectionDirective},
-  text: {[colon]: valueReference},
+  text: {[colon]: [reference('value'), reference('step')]},
 }

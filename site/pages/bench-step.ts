@@ -2,12 +2,13 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Step} from '../../plugins/plan/work/step.ts'
+import {namesOf} from '../../plugins/tables/work-kinds.ts'
 import {bitName, holeGroup, shortBitName, stringOf} from '../../plugins/words/holes.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {shortStationName, stationName} from '../../plugins/words/places.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {behind, sideWord} from '../../plugins/words/sides.ts'
-import {meanwhileNames, stepInWords} from '../../plugins/words/steps.ts'
+import {meanwhileNames, stepInWords, stepName} from '../../plugins/words/steps.ts'
 import {withFractions} from '../markup.ts'
 
 /** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
@@ -38,7 +39,7 @@ export function benchStep(step: Step, {plan, beside, inHand, picture}: AroundSte
   const isListed = step.stations.some(({bit}) => bit !== undefined)
   const ticked = (words: string) => boxToTick(`${id} ${words}`, withFractions(words))
   const last = [...(check ? [ticked(check), ' '] : []), ...waiting(step, plan)]
-  return h('li', [
+  return h('li', {id, dataStep: nameToTick(step)}, [
     picture,
     boxToTick(id, [name, ' ', ...withFractions(does), ...mindAgain], isDone),
     first,
@@ -46,6 +47,12 @@ export function benchStep(step: Step, {plan, beside, inHand, picture}: AroundSte
     ...benchStations(step, plan),
     last.length > 0 ? h('p.last', last) : undefined,
   ])
+}
+
+/** How a build file ticks a step: by its name, or by its id where another step is called so too. */
+const nameToTick = (step: Step) => {
+  const name = stepName(step)
+  return namesOf(step.id, step.kind).name === name ? name : step.id
 }
 
 function waiting(step: Step, {work = []}: Plan): Element[] {

@@ -25,13 +25,14 @@ export function benchPages({builds, around}: SiteData): Page[] {
         title: `${one.title}: bench sheet`,
         describes: `The work on ${one.title}, step by step, to print and tick.`,
         within: `/builds/${one.slug}/`,
+        scripts: ['bench'],
         unlisted: one.isDraft,
       },
-      content: () => markup(withPrefix(sheet(one), around.prefix)),
+      content: () => markup(withPrefix(sheet(one, around.assets.unfold), around.prefix)),
     }))
 }
 
-function sheet(one: SiteBuild) {
+function sheet(one: SiteBuild, unfold: string | undefined) {
   const {title, plan} = one
   const {work = []} = plan
   const {others, beside} = benchCautions(plan)
@@ -55,12 +56,36 @@ function sheet(one: SiteBuild) {
         `${howFar(plan)[0]} Places in ${unit} from the nut line, behind it along the head’s face; on the box from its head end.`,
       ),
       ...others,
+      ...oneStepControls(unfold),
     ]),
     // Who has done the work needs no chart of it.
     work.every(({isDone}) => isDone) ? undefined : benchOpening(one),
     h('ol.bench-steps', steps),
   ])
 }
+
+/** What shows one step a screen, and tells what is ticked here; without scripts it is not there. */
+const oneStepControls = (unfold: string | undefined): ElementContent[] => [
+  h('template', [
+    h('p', [h('button.step-open', {type: 'button'}, 'One step a screen')]),
+    h('div.step-bar', {hidden: true, role: 'group', ariaLabel: 'Steps'}, [
+      h('button.step-back', {type: 'button'}, 'Back'),
+      h('output', {ariaLive: 'polite'}),
+      h('button.step-close', {type: 'button'}, 'All steps'),
+      h('button.step-next', {type: 'button'}, 'Next'),
+    ]),
+    h('details.ticked-here', {hidden: true}, [
+      h('summary', 'Ticked here, to write into the file'),
+      h(
+        'p',
+        'Paste this at the end of the build file. A step’s name ticks it, and those that come before it.',
+      ),
+      h('textarea', {readOnly: true, ariaLabel: 'Text for the build file', spellCheck: 'false'}),
+      h('button', {type: 'button'}, 'Copy'),
+    ]),
+  ]),
+  h('script', {src: unfold}),
+]
 
 const signs: Readonly<Record<string, {name: string; does: string} | undefined>> = cautionSigns
 

@@ -16,6 +16,7 @@ const scripts = [
   'try-worker',
   'unfold',
   'live',
+  'bench',
 ] as const
 
 /** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */

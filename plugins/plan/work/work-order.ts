@@ -11,6 +11,7 @@ import {inOrder, type PlacedStep} from './in-order.ts'
 import {joiningSteps} from './joining-steps.ts'
 import {lineSteps} from './line-steps.ts'
 import type {Step, StepDraft} from './step.ts'
+import {stepCalled} from './step-called.ts'
 import {stockSteps} from './stock-steps.ts'
 import {type Design, told, type WorkGroup, workFacts} from './work-facts.ts'
 
@@ -52,6 +53,7 @@ export function planWork(
   const {told: texts = [], minutes, values} = settled
   const done = doneSteps(steps, {
     told: texts,
+    named: (settled.steps ?? []).map(({name}) => name),
     status: values.status?.value,
     isMeasured: Boolean(values.measured),
   })
@@ -97,7 +99,7 @@ function meanwhile(steps: readonly PlacedStep[], at: number): string[] {
 }
 
 /**
- * Find the steps that are done: those that a day's heading or a ticked task names, the stringing of a build that is
+ * Find the steps that are done: those that a day's heading, a ticked task or `:step[...]` names, the stringing of a build that is
  * strung up (its setting up too, where it was measured), and all that must have come before any of these. The steps
  * are in an order that works.
  */
@@ -105,18 +107,26 @@ function doneSteps(
   steps: readonly PlacedStep[],
   {
     told: texts,
+    named,
     status,
     isMeasured,
-  }: {told: readonly string[]; status: string | undefined; isMeasured: boolean},
+  }: {
+    told: readonly string[]
+    named: readonly string[]
+    status: string | undefined
+    isMeasured: boolean
+  },
 ): ReadonlySet<string> {
   const isNamed = told(texts)
   const isStrung = isMade(status)
+  const drafts = steps.map(({draft}) => draft)
+  const called = new Set(named.map((name) => stepCalled(name, drafts)?.id))
   const done = new Set<string>()
   for (let at = steps.length - 1; at >= 0; at--) {
     const {draft, after} = steps[at]!
     const {id, kind, words = namesOf(id, kind).words} = draft
     const isStrungSo = isStrung && (kind === 'string' || (isMeasured && kind === 'set-up'))
-    if (!done.has(id) && !isStrungSo && !isNamed(words)) continue
+    if (!done.has(id) && !isStrungSo && !called.has(id) && !isNamed(words)) continue
     done.add(id)
     for (const before of after) done.add(before)
   }

@@ -35,6 +35,13 @@ export function unknownValue({path, likely}: {path: string; likely: readonly str
   }
 }
 
+export function unknownStep({name, likely}: {name: string; likely: string | undefined}): Wording {
+  return {
+    message: `no step of this build is called “${name}”${likely ? `; ${likely} would do` : ''}`,
+    expected: likely ? [`:step[${likely}]`] : undefined,
+  }
+}
+
 export function openValue({path, needs}: {path: string; needs: string | undefined}): Wording {
   return {
     message: `“${path}” is not known yet, and reads “open” on the page${needs ? `; it needs ${needs}` : ''}`,

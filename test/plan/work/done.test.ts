@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../../plugins/build-file/read.ts'
 import {planBuild} from '../../../plugins/plan/plan.ts'
+import {stepCalled} from '../../../plugins/plan/work/step-called.ts'
 import {named} from '../../../plugins/plan/work/work-facts.ts'
 import {readBody} from '../../../plugins/syntax/body.ts'
 
@@ -45,6 +46,15 @@ describe('a journal ticks', () => {
   test('a finish by its own name', () => {
     expect(doneAfter('## 2026-03-08 Oil')).toContain('finish-oil')
     expect(doneAfter('## 2026-03-08 Oil')).not.toContain('finish-shellac')
+  })
+
+  test('the step that :step[...] names exactly, in a sentence or in a day’s heading', () => {
+    expect(doneAfter('## 2026-03-08\n\n:step[saw the  SCARF], and tea.').at(-1)).toBe('saw-scarf')
+    const groove = {id: 'groove-nut', kind: 'groove-nut', facts: {of: 'groove-nut'}} as never
+    expect(stepCalled("Cut the nut's groove", [groove])).toBe(groove)
+    expect(doneAfter('## 2026-03-08 :step[shape-head] (1 h)').at(-1)).toBe('shape-head')
+    expect(doneAfter(':step[Set it up]').at(-1)).toBe('set-up')
+    expect(doneAfter(':step[Scarf]\n\n:step[]\n\nat 10:step[x')).toEqual([])
   })
 
   test('everything but the setting up once it is strung up, and that too once it was measured', () => {

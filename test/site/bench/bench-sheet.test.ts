@@ -80,7 +80,7 @@ test('is black on white', async () => {
 
 /** A step starts with its picture, where there is one, and its own box. */
 const stepStart =
-  /<li>(?=(?:<div class="step-picture">[\s\S]*?<\/div>)?<label><input type="checkbox" value="[a-z-]+\d*"[^>]*>)/
+  /<li id="[a-z-]+\d*" data-step="[^"]+">(?=(?:<div class="step-picture">[\s\S]*?<\/div>)?<label><input type="checkbox" value="[a-z-]+\d*"[^>]*>)/
 
 describe('every step of the plan', () => {
   test('has a box, its setting, its places and its check have theirs, and each caution stands with it', () => {
@@ -114,6 +114,49 @@ test('ticks stay in the browser between visits, where scripts run', async () => 
   await page.reload()
   expect(await box.isChecked()).toBe(true)
   expect(await page.locator('input:checked').count()).toBe(1)
+})
+
+test('shows one step a screen on a phone, next and back under the thumb, and tells what is ticked', async () => {
+  const phone = await browser.newContext({
+    viewport: {width: 390, height: 844},
+    isMobile: true,
+    hasTouch: true,
+  })
+  const small = await phone.newPage()
+  await small.goto(addressOf('needle-box-one'))
+  expect(await small.locator('.ticked-here').isVisible()).toBe(false)
+  await small.getByRole('button', {name: 'One step a screen'}).tap()
+  const seen = () =>
+    small.evaluate(() => ({
+      steps: [...document.querySelectorAll<HTMLElement>('.bench-steps > li')].filter(
+        (one) => one.offsetHeight > 0,
+      ).length,
+      wide: document.documentElement.scrollWidth,
+      at: document.querySelector('.step-bar output')!.textContent,
+      thumbs: [...document.querySelectorAll('.step-bar button')].map((one) => {
+        const {height, bottom} = one.getBoundingClientRect()
+        return height >= 44 && bottom > innerHeight - 120 && bottom <= innerHeight
+      }),
+    }))
+  const first = await seen()
+  expect(first).toMatchObject({steps: 1, wide: 390, thumbs: [true, true, true]})
+  const [, count] = /^1 of (\d+)$/.exec(first.at!)!
+  for (let at = 1; at < Number(count); at++) {
+    expect(await small.locator('.bench-steps > li.here input').first().isVisible()).toBe(true)
+    if (at === 2) await small.locator('.bench-steps > li.here input').first().check()
+    await small.getByRole('button', {name: 'Next'}).tap()
+    expect(await seen()).toMatchObject({steps: 1, wide: 390, at: `${at + 1} of ${count}`})
+  }
+  expect(await small.getByRole('button', {name: 'Next'}).isDisabled()).toBe(true)
+  await small.getByRole('button', {name: 'Back'}).tap()
+  await small.reload()
+  expect((await seen()).at).toBe(`${Number(count) - 1} of ${count}`)
+  await small.getByRole('button', {name: 'All steps'}).tap()
+  expect((await seen()).steps).toBe(Number(count))
+  await small.locator('.ticked-here summary').tap()
+  const text = await small.locator('.ticked-here textarea').inputValue()
+  expect(text).toMatch(/^## \d{4}-\d\d-\d\d\n\n:step\[[^\]]+\]\n$/)
+  await phone.close()
 })
 
 test('boxes can be ticked with scripts off', async () => {
