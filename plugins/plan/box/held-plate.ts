@@ -74,7 +74,8 @@ function sizesOf(
       right[rows.length] = pressed(i, j)
       for (let k = Math.max(0, i - 2); k <= i; k++)
         for (let l = 0; l < inY[j]!.length && k * across.length + l < row.length; l++) {
-          const [x, y] = [inX[i]![k]!, inY[j]![l]!]
+          const [x, y] = [inX[i]![k], inY[j]![l]]
+          if (!x || !y) continue
           row[k * across.length + l] =
             alongNmm * x.bent * y.plain + 2 * twistNmm * x.sloped * y.sloped + acrossNmm * x.plain * y.bent
         }
@@ -83,16 +84,18 @@ function sizesOf(
   return solved(rows, right, band)
 }
 
+/** What two shapes that meet come to. */
 interface Products {
   plain: number
   sloped: number
   bent: number
 }
 
-/** Integrate each two shapes over a plate's length, as they are, by their slopes and by their curvatures. */
-function productsOf(waves: readonly Waves[], sizeMm: number): Products[][] {
+/** Integrate each two shapes over a plate's length, as they are, by their slopes and by their curvatures; nothing of two that share no wave. */
+function productsOf(waves: readonly Waves[], sizeMm: number): (Products | undefined)[][] {
   return waves.map(([k, higher], i) =>
     waves.slice(0, i + 3).map(([l, higherL]) => {
+      if (k !== l && k !== higherL && higher !== l) return undefined
       const found: Products = {plain: 0, sloped: 0, bent: 0}
       meet(found, k, k === l ? sizeMm / 2 : 0)
       meet(found, higher, higher === higherL ? sizeMm / 2 : 0)

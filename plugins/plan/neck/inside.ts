@@ -69,15 +69,11 @@ export function layersAlong(layers: readonly NeckLayer[], inside: InsideBox | un
     [box[1], Number.POSITIVE_INFINITY, 0],
   ] as const
   return layers.flatMap((layer) =>
-    stretches.flatMap(([fromMm, toMm, deepMm]) => {
-      const part = {
-        ...layer,
-        fromMm: Math.max(layer.fromMm, fromMm),
-        toMm: Math.min(layer.toMm, toMm),
-        fromFaceMm: Math.max(layer.fromFaceMm, deepMm),
-        thicknessMm: Math.min(layer.thicknessMm, layer.fromFaceMm + layer.thicknessMm - deepMm),
-      }
-      return part.toMm > part.fromMm && part.thicknessMm > 0 ? [part] : []
+    stretches.flatMap(([startMm, endMm, deepMm]) => {
+      const [fromMm, toMm] = [Math.max(layer.fromMm, startMm), Math.min(layer.toMm, endMm)]
+      const thicknessMm = Math.min(layer.thicknessMm, layer.fromFaceMm + layer.thicknessMm - deepMm)
+      if (!(toMm > fromMm && thicknessMm > 0)) return []
+      return [{...layer, fromMm, toMm, fromFaceMm: Math.max(layer.fromFaceMm, deepMm), thicknessMm}]
     }),
   )
 }
