@@ -114,7 +114,7 @@ const builds = [
 const rack =
   '- {id: R1, wood: bog oak, length: 40, width: 4, thickness: 1, clear: [1, 39], count: 2, cost: 7, remark: a knot, bought: 2026-01-01, density: 800 kg/m3, stiffness: 12 GPa}\n- {id: TU, item: tuners, count: 3}'
 const journal =
-  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nsite: https://example.org'
+  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nday: 3 h\nsite: https://example.org'
 
 type Value = Leaf | Choice
 

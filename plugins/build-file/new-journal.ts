@@ -8,6 +8,7 @@ const examples: Readonly<Record<keyof typeof journalSchema.fields, string>> = {
   units: 'in',
   ruler: '1/32',
   saw: '{kerf: 1/8, trim: 1/2, plane: 1/16}',
+  day: '3 h',
   site: 'https://journal.example/',
 }
 

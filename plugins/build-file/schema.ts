@@ -3,6 +3,7 @@ import {
   angle,
   choice,
   date,
+  duration,
   either,
   flag,
   type Infer,
@@ -36,6 +37,7 @@ export const journalSchema = record('Settings that every build of the journal in
   units,
   ruler,
   saw,
+  day: duration('How long a day at the bench is: the work is proposed in such days.', {min: 15, max: 1440}),
   site: text('The address where the site is published.'),
 })
 

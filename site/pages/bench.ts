@@ -9,30 +9,36 @@ import {keyOf} from '../cache.ts'
 import {markup, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
+import {benchDays} from './bench-days.ts'
 import {benchOpening} from './bench-opening.ts'
 import {sheetPictures} from './bench-pictures.ts'
 import {type Beside, benchStep} from './bench-step.ts'
 
 /** Write the sheet that lies on the bench, for each build that there is work on. */
-export function benchPages({builds, around}: SiteData): Page[] {
+export function benchPages(data: SiteData): Page[] {
+  const {builds, around} = data
+  const daysOf = benchDays(data)
   return builds
     .filter(({plan}) => plan.work)
-    .map((one) => ({
-      address: `/builds/${one.slug}/bench/`,
-      layout: 'sheet',
-      key: keyOf('bench', one.key),
-      data: {
-        title: `${one.title}: bench sheet`,
-        describes: `The work on ${one.title}, step by step, to print and tick.`,
-        within: `/builds/${one.slug}/`,
-        scripts: ['bench'],
-        unlisted: one.isDraft,
-      },
-      content: () => markup(withPrefix(sheet(one, around.assets.unfold), around.prefix)),
-    }))
+    .map((one) => {
+      const days = daysOf(one)
+      return {
+        address: `/builds/${one.slug}/bench/`,
+        layout: 'sheet',
+        key: keyOf('bench', one.key, days ? markup(days) : ''),
+        data: {
+          title: `${one.title}: bench sheet`,
+          describes: `The work on ${one.title}, step by step, to print and tick.`,
+          within: `/builds/${one.slug}/`,
+          scripts: ['bench'],
+          unlisted: one.isDraft,
+        },
+        content: () => markup(withPrefix(sheet(one, days, around.assets.unfold), around.prefix)),
+      }
+    })
 }
 
-function sheet(one: SiteBuild, unfold: string | undefined) {
+function sheet(one: SiteBuild, days: Element | undefined, unfold: string | undefined) {
   const {title, plan} = one
   const {work = []} = plan
   const {others, beside} = benchCautions(plan)
@@ -60,6 +66,7 @@ function sheet(one: SiteBuild, unfold: string | undefined) {
     ]),
     // Who has done the work needs no chart of it.
     work.every(({isDone}) => isDone) ? undefined : benchOpening(one),
+    days,
     h('ol.bench-steps', steps),
   ])
 }
