@@ -186,7 +186,9 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
     ...need({is: 'jack'}, pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
     ...(extras ?? []).map(({value}, i): Needed => {
       const isCalled = (listed: string) => listed.toLowerCase().includes(value.toLowerCase())
-      return {item: value, count: 1, from: `extras.${i + 1}`, isCalled}
+      // Holes are proposed for two.
+      const count = /strap buttons/i.test(value) ? 2 : 1
+      return {item: value, count, from: `extras.${i + 1}`, isCalled}
     }),
   ]
 }

@@ -147,46 +147,43 @@ function anchorHoles(values: BuildValues, drilled: Drilled): Hole[] {
 const button = {gauge: 6, depthMm: inch(5 / 8), alongMm: inch(1.5)}
 
 /**
- * Propose where strap buttons go: one in the middle of the tail, or in the end of a neck that runs through there; the
- * second in the side towards the player's chin, near the head. Common practice, no source; a number 6 screw each.
+ * Propose where strap buttons go: one in the middle of the tail, clear of a neck that runs through there; the second
+ * in the side towards the player's chin, near the head. Common practice, no source; a number 6 screw each.
  */
 function strapButtonHoles(values: BuildValues, box: Box): Hole[] {
   const index = values.extras?.findIndex(({value}) => /strap/i.test(value)) ?? -1
   if (index < 0 || box.atMm === undefined || box.tailMm === undefined || !box.outside) return []
   const diameterMm = pilotOf(button.gauge, 'hard').bit.mm
   const middleMm = box.outside.depthMm / 2
-  const neckEndMm = neckEndInTail(box)
   const shared = {
     what: {hole: 'strap button'},
     diameterMm,
     depthMm: button.depthMm,
+    backing: 'block',
     of: `extras.${index + 1}`,
     proposed: true,
   } as const
   return [
-    {
-      face: 'tail end',
-      stationMm: box.tailMm,
-      offMm: 0,
-      downMm: neckEndMm ?? middleMm,
-      backing: neckEndMm === undefined ? 'block' : undefined,
-      ...shared,
-    },
+    {face: 'tail end', stationMm: box.tailMm, ...freeInTail(box), ...shared},
     {
       face: 'side bass',
       stationMm: box.atMm + button.alongMm,
       offMm: (signOf('bass', values.strings?.length) * box.outside.widthMm) / 2,
       downMm: middleMm,
-      backing: 'block',
       ...shared,
     },
   ]
 }
 
-/** Where the middle of a neck that runs through lies in the tail wall, below the top (mm); undefined where none is there. */
-function neckEndInTail({neck, tailMm = 0, outside}: Box): number | undefined {
-  if (neck?.joins !== 'through' || !outside) return undefined
-  const {aboveTopMm, backBelowTopMm, tailMm: endMm = Number.POSITIVE_INFINITY} = neck
-  if (endMm < tailMm - outside.sidesMm / 2) return undefined
-  return (Math.max(-aboveTopMm, 0) + Math.min(backBelowTopMm, outside.depthMm)) / 2
+/** Least height of wall under a neck that takes a button (mm): common practice, no source. */
+const buttonNeedsMm = inch(1 / 2)
+
+/** Give the middle of what the tail wall has free: of all of it, or of what a neck that runs through leaves under or beside it. */
+function freeInTail({neck, tailMm = 0, outside}: Box): {offMm: number; downMm: number} {
+  const {depthMm = 0, widthMm = 0, sidesMm = 0} = outside ?? {}
+  const isCrossed = neck?.joins === 'through' && (neck.tailMm ?? tailMm) > tailMm - sidesMm
+  if (!isCrossed) return {offMm: 0, downMm: depthMm / 2}
+  if (depthMm - neck.backBelowTopMm >= buttonNeedsMm)
+    return {offMm: 0, downMm: (neck.backBelowTopMm + depthMm) / 2}
+  return {offMm: -(neck.widthMm + widthMm) / 4, downMm: depthMm / 2}
 }

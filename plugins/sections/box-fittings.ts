@@ -138,24 +138,18 @@ function endsInWords(ends: readonly string[], kind: string): string {
 export function strapButtons(plan: Plan): BlockContent[] {
   const buttons = (plan.holes ?? []).filter(({what}) => what.hole === 'strap button')
   if (!buttons.length) return []
-  const behindEach = buttons.every(({backing}) => backing)
   return [
     subHeading('Strap buttons'),
     list([
       ...buttons.map((button) => placeInWords(button, plan)),
-      `Glue a block of hardwood inside behind ${behindEach ? 'each' : 'the one in the side'}; a felt washer goes under the button. Places by common practice, no source.`,
+      'Glue a block of hardwood inside behind each; a felt washer goes under the button. Places by common practice, no source.',
     ]),
   ]
 }
 
-function placeInWords({face, alongMm, downMm, backing}: Hole, plan: Plan): Inline[] {
+function placeInWords({face, alongMm, offMm, downMm}: Hole, plan: Plan): Inline[] {
   const down: Inline[] = downMm === undefined ? [] : [', ', lengthAlone(downMm, plan), ' below the top']
-  if (face === 'tail end')
-    return [
-      backing ? 'One in the middle of the tail wall' : 'One in the neck’s end at the tail',
-      ...down,
-      '.',
-    ]
+  if (face === 'tail end') return ['One in the tail wall, ', ...offCentre(offMm, plan), ...down, '.']
   return [
     'One in the side towards the player’s chin',
     ...(alongMm === undefined ? [] : [', ', length(alongMm, plan), ' from the box’s head-side edge']),

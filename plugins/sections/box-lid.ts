@@ -38,7 +38,9 @@ function sinking({sinkMm, rangeMm, sinkAfterCreepMm, pushN, tooLimp}: Lid, plan:
     at(high),
     ' if it lies loose on them and its wood is limp), and in time by up to ',
     at(sinkAfterCreepMm),
-    '. Build the bridge higher by the first, and shim it when the strings have come down.',
+    plan.action?.bridgeToBuildMm === undefined
+      ? '. Build the bridge higher by the first, and shim it when the strings have come down.'
+      : '. The height to build the bridge to counts the first, and the neck’s bow against it; shim it when the strings have come down.',
   ]
 }
 

@@ -2,7 +2,7 @@ import type {BlockContent} from 'mdast'
 import type {Face, Hole} from '../plan/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
-import {backingWords, bitName, holeName} from '../words/holes.ts'
+import {backingWords, bitName, holeName, oneBit} from '../words/holes.ts'
 import {faceNames, faceSeen, sidesExplained} from '../words/sides.ts'
 import {fold, note, paragraph, source, strong} from './kit.ts'
 import {type Cell, table, under} from './kit-table.ts'
@@ -24,7 +24,7 @@ export const drilling: Section = {
     const holes = plan.holes ?? []
     const faces = [...new Set(holes.map(({face}) => face))]
     const isProposed = holes.some((hole) => hole.proposed)
-    const bits = new Set(holes.map(({bit}) => bit)).size
+    const bits = new Set(holes.flatMap(({bit}) => (bit ? [oneBit(bit)] : []))).size
     const counted = (count: number, one: string, more = `${one}s`) => `${count} ${count === 1 ? one : more}`
     const what = [counted(holes.length, 'hole'), counted(bits, 'bit'), counted(faces.length, 'face')]
     return [

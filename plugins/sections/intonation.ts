@@ -1,7 +1,7 @@
 import type {BlockContent, RootContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
-import {inWords, number} from '../words/quantities.ts'
+import {centsOff, inWords, number} from '../words/quantities.ts'
 import {centsPlotted, centsTable, saddleFigures} from './intonation-figures.ts'
 import {fold, type Inline, note, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
@@ -88,14 +88,14 @@ function saddleInWords(plan: Plan): Inline[][] {
     [
       'The bridge line lies ',
       length(bridge.stationMm, plan),
-      ` from the nut line. So set back, no fret of the first twelve is more than ${number(worstCents, 1)} cents off; as drawn, with no setback, the worst would be ${drawn}.`,
+      ` from the nut line. So set back, no fret of the first twelve is more than ${centsOff(worstCents)} off; as drawn, with no setback, the worst would be ${drawn}.`,
     ],
     ...(square
       ? [
           [
             'Square to the neck, ',
             lengthAlone(square.firstMm, ruler),
-            ` back leaves at most ${number(square.worstCents, 1)} cents; ears notice about ${number(noticeable, 0)}.`,
+            ` back leaves at most ${centsOff(square.worstCents)}; ears notice about ${number(noticeable, 0)}.`,
           ],
         ]
       : []),
@@ -127,8 +127,8 @@ function saddleTable(plan: Plan): BlockContent[] {
         name,
         length(setbackMm, ruler),
         length(stationMm, ruler),
-        `${number(worstCents, 1)} cents`,
-        `${number(plainWorstCents, 1)} cents`,
+        centsOff(worstCents),
+        centsOff(plainWorstCents),
       ]),
     }),
   ]
@@ -173,7 +173,7 @@ function saddleDoubts(plan: Plan, hasCrown: boolean): Inline[][] {
       ? []
       : [
           [
-            `In time, as neck and top give way, one of the first twelve frets comes to sound ${number(Math.abs(creepCents), 1)} cents ${creepCents > 0 ? 'sharper' : 'flatter'}, the others less, until the heights are set again.`,
+            `In time, as neck and top give way, one of the first twelve frets comes to sound ${centsOff(creepCents)} ${creepCents > 0 ? 'sharper' : 'flatter'}, the others less, until the heights are set again.`,
           ],
         ]),
     ...(slides.length

@@ -4,7 +4,7 @@ import type {Plan} from '../plan/plan.ts'
 import {noticeableSource} from '../tables/hearing.ts'
 import {inchMm} from '../tables/units.ts'
 import {exactBoth, lengthWords} from '../words/lengths.ts'
-import {cents, number} from '../words/quantities.ts'
+import {cents, centsOff, number} from '../words/quantities.ts'
 import {figures, fold, holds, type Inline, paragraph, source, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, length, measure} from './measures.ts'
@@ -70,7 +70,7 @@ function markingInWords({scale, ...plan}: Plan): Inline[][] {
       strong(`${lines.length} ${things}`),
       '. Marked to ',
       ...ruler,
-      `, line ${worstMarkLabel} is the furthest off, ${number(worstMarkErrorCents, 1)} cents; ears notice about ${number(noticeableCents, 0)}. `,
+      `, line ${worstMarkLabel} is the furthest off, ${centsOff(worstMarkErrorCents)}; ears notice about ${number(noticeableCents, 0)}. `,
       ...(isFine ? ['That is fine enough.'] : ['Finer would be heard: ', ...finer]),
     ],
   ]
@@ -153,7 +153,7 @@ function rulersTried({scale}: Plan): BlockContent[] {
         columns: [{head: 'Marked to'}, {head: 'Furthest off', align: 'right'}, {head: 'At line'}],
         rows: rulers.map(({text, worstCents, worstLabel}) => [
           fractions(text),
-          `${number(worstCents, 1)} cents`,
+          centsOff(worstCents),
           fractions(worstLabel),
         ]),
       }),

@@ -70,8 +70,10 @@ function heightsInWords({action, bridge, units}: Plan): Inline[][] {
   const build: Inline[] = [
     'The heights drawn are those of the strung instrument (common practice, no source). So build the bridge to ',
     length(bridgeToBuildMm - bridgeStandsMm, ruler),
-    `, ${from} to the strings: strung, the neck is hollow by `,
-    lengthAlone(Math.abs(reliefMm), ruler),
+    `, ${from} to the strings: strung, the neck is `,
+    ...(Math.abs(reliefMm) < ruler.rulerMm / 2
+      ? ['straight']
+      : [reliefMm > 0 ? 'hollow by ' : 'raised by ', lengthAlone(Math.abs(reliefMm), ruler)]),
     ` at the octave${reliefFrom === 'file' ? ', as the file says' : ''}, `,
     ...(sinkMm > 0 ? ['the top sinks under the bridge by ', lengthAlone(sinkMm, ruler), ', '] : []),
     'and the octave stands as drawn.',

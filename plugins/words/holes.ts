@@ -39,6 +39,12 @@ export function bitName(of: HoleBit): string {
   return of.with === 'rim' ? `${shortBitName(of)} bit` : shortBitName(of)
 }
 
+/** Name a bit so that two holes which it bores alike name it alike, whatever else would do for one of them. */
+export function oneBit(of: HoleBit): string {
+  const bit = of.with === 'twist' ? (of.units === 'mm' && of.or ? of.or : of.bit) : undefined
+  return bit ? bareBit(bit) : bitName(of)
+}
+
 /** Name a bit where it is plain that it is one: `1/4 in`, `35 mm Forstner`. */
 export function shortBitName(of: HoleBit): string {
   if (of.with === 'brad-point') return bareBit(of.bit)

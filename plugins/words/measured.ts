@@ -17,7 +17,8 @@ export function writeMeasured(
   }
   if (unit === 'N') return units === 'in' ? `${short(value / poundForceN)} lbf` : `${short(value)} N`
   if (unit === 'deg') return `${short(value)}°`
-  return `${short(value)} ${unit}`
+  const written = short(value)
+  return unit === 'cents' && Math.abs(Number(written)) === 1 ? `${written} cent` : `${written} ${unit}`
 }
 
 const short = (value: number) => String(Number(value.toFixed(1)) + 0)

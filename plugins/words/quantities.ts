@@ -59,6 +59,12 @@ export function cents(value: number, digits = 0): string {
   return `${sign}${written} ${written === '1' ? 'cent' : 'cents'}`
 }
 
+/** Write how far off a pitch is, sharp or flat: `2.3 cents`, `1 cent`. */
+export function centsOff(value: number, digits = 1): string {
+  const written = number(Math.abs(value), digits)
+  return `${written} ${written === '1' ? 'cent' : 'cents'}`
+}
+
 /** Write an angle (degrees) to half a degree: `13°`, `13.5°`. */
 export function angle(deg: number): string {
   return `${number(Math.round(deg * 2) / 2, 1)}°`

@@ -60,6 +60,12 @@ describe('drilling', () => {
     expect(text).toMatch(/\| screw, pilot into neck 5\/64 in \(or 2 mm\)/)
   })
 
+  // Tuners 1/4 in, pilots and buttons 5/64 in, strings 3/32 in, ferrules 5/16 in, jack 3/8 in, screws 9/64 in, sound hole 1 3/8 in.
+  test('counts a bit once, however many holes it bores', () => {
+    const text = read(drilling, changed(soundBuilds['on top'], {'box.top.held': 'hinged'}))
+    expect(text).toContain('**17 holes, 7 bits, 6 faces**')
+  })
+
   test('tells a proposed place from one that the file gives', () => {
     expect(read(drilling, soundBuilds['on top'])).toContain('| jack (proposed)')
     const placed = changed(soundBuilds['on top'], {
