@@ -1,4 +1,5 @@
 import type {UsualKind} from '../tables/usual-kinds.ts'
+import {journalSchema} from './schema.ts'
 
 /** What a new build is given besides its kind; sizes as a maker writes them, in `units`. */
 interface NewBuildOptions {
@@ -51,4 +52,25 @@ export function newBuild(kind: UsualKind, {title, scale, units = 'in'}: NewBuild
     '# played: [{on: 2026-03-16, again: yes}]        # yes, with changes or no',
   ]
   return `---\n${lines.map((line) => line.trimEnd()).join('\n')}\n---\n\nWhat is this one for, and what should it do better than the last?\n\n<!-- A heading that starts with a date begins a day; its hours may stand in brackets:\n## 2026-03-07 Milling the strips (1 h 30 min) -->\n`
+}
+
+/** What each key of `journal.yaml` may hold, to be filled in. */
+const examples: Readonly<Record<keyof typeof journalSchema.fields, string>> = {
+  title: 'The loft by the quay',
+  maker: 'the loft by the quay',
+  currency: 'EUR',
+  units: 'in',
+  ruler: '1/32',
+  saw: '{kerf: 1/8, trim: 1/2, plane: 1/16}',
+  day: '3 h',
+  site: 'https://journal.example/',
+}
+
+/** Write the settings of a new journal: every key with what it means, none of them set. */
+export function newJournal(): string {
+  const keys = Object.entries(journalSchema.fields).map(([key, {says}]) => {
+    const line = `# ${key}: ${examples[key as keyof typeof examples]}`
+    return `${line.padEnd(44)} # ${says}`
+  })
+  return `# ${journalSchema.says} Take off the first # of those that you want.\n${keys.join('\n')}\n`
 }

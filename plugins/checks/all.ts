@@ -16,7 +16,6 @@ import {pickupRules} from './pickup.ts'
 import type {Rule} from './rule.ts'
 import {scaleRules} from './scale.ts'
 import {screwRules} from './screws.ts'
-import {spacingRules} from './spacing.ts'
 import {stockRules} from './stock.ts'
 import {stringRules} from './strings.ts'
 import {tunerRules} from './tuners.ts'
@@ -39,7 +38,6 @@ const known = {
   ...pickupRules,
   ...scaleRules,
   ...screwRules,
-  ...spacingRules,
   ...stockRules,
   ...stringRules,
   ...tunerRules,
@@ -52,3 +50,12 @@ const byName: Record<RuleName, Rule> = {...known, 'unknown-rule': unknownRule(na
 
 /** Every rule that a problem can name, sorted by name: those of the reader, of the checks, and of whoever opens the journal. */
 export const rules = names.map((name) => ({name, ...byName[name]}))
+
+/** Write every rule as a row of a Markdown table: its name, how grave it is, what it finds and what to do. */
+export function ruleReference(): string {
+  const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('<', '&lt;')
+  const rows = rules.map(
+    ({name, severity, what, mend}) => `| \`${name}\` | ${severity} | ${cell(what)} | ${cell(mend)} |`,
+  )
+  return ['| rule | is | finds | mend it |', '| --- | --- | --- | --- |', ...rows].join('\n')
+}

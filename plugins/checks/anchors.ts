@@ -1,7 +1,6 @@
 import {stringHole} from '../words/findings/anchors.ts'
 import {tooNear as says} from '../words/findings/conflicts.ts'
-import {rule} from './rule.ts'
-import {tooNear} from './too-near.ts'
+import {rule, tooNear} from './rule.ts'
 
 export const anchorRules = {
   'anchors-crowded': rule({

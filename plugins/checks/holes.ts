@@ -1,6 +1,5 @@
 import {tooNear as says} from '../words/findings/conflicts.ts'
-import {rule} from './rule.ts'
-import {tooNear} from './too-near.ts'
+import {rule, tooNear} from './rule.ts'
 
 /** Write a box with one hole beside whatever else is listed. */
 const box = (hole: string, more = '') => `box: {length: 10, width: 8, depth: 2${more}, holes: [${hole}]}`

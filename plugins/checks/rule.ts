@@ -1,5 +1,6 @@
 import type {Place, Severity} from '../build-file/problem.ts'
 import type {FileExample, RuleText} from '../build-file/rule-text.ts'
+import type {ConflictKind} from '../plan/conflicts.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Settled} from '../plan/settled.ts'
 import type {Wording} from '../words/findings/wording.ts'
@@ -29,3 +30,9 @@ export type Rule = RuleText & Partial<Pick<Check<object>, 'find' | 'says'>>
 
 /** Hold the facts that a rule finds to those that are worded. */
 export const rule = <Facts extends object>(check: Check<Facts>): Rule => check as Rule
+
+/** List what the plan has that is too near something, of one kind, each at the value to change. */
+export const tooNear = ({conflicts = []}: Plan, kind: ConflictKind) =>
+  conflicts
+    .filter((conflict) => conflict.kind === kind)
+    .map((conflict) => ({at: conflict.wouldDo?.path ?? conflict.of, cause: conflict.to, conflict}))

@@ -3,8 +3,7 @@ import type {Fastener} from '../plan/fasteners/fasteners.ts'
 import type {Plan} from '../plan/plan.ts'
 import {tooNear as nearEdge} from '../words/findings/conflicts.ts'
 import * as words from '../words/findings/screws.ts'
-import {rule} from './rule.ts'
-import {tooNear} from './too-near.ts'
+import {rule, tooNear} from './rule.ts'
 
 /** Write screws up through a box's top, and through a block where one is asked for, into a neck on top of it. */
 const screws = (

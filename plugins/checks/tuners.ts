@@ -1,7 +1,6 @@
 import {tooNear as says} from '../words/findings/conflicts.ts'
 import {tunersUneven} from '../words/findings/tuners.ts'
-import {rule} from './rule.ts'
-import {tooNear} from './too-near.ts'
+import {rule, tooNear} from './rule.ts'
 
 export const tunerRules = {
   'tuners-uneven': rule({

@@ -11,7 +11,7 @@
  * `rootDesignIn` National Design Specification for Wood Construction, Table L3, from memory;
  * `shankMm` Wood Handbook, FPL-GTR-282, Table 8-9.
  */
-export interface ScrewRow {
+interface ScrewRow {
   gauge: number
   shankMm?: number
   rootIn: number
@@ -56,3 +56,6 @@ export const screwSources = {
   shank: 'ANSI/ASME B18.6.1: 0.060 + 0.013 in times the gauge',
   root: 'mid-thread average of cut-thread screws (Wood Handbook, ch. 8); the NDS, Table L3, from memory, is larger',
 } as const
+
+/** The gauges that are proposed, the usual ones for small work first (common practice, no source). */
+export const usualGauges = [6, 8, 10, 12, 14] as const

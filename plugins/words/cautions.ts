@@ -3,9 +3,8 @@ import {type Rounding, writeLength} from '../build-file/quantities/write-length.
 import type {Brought, WoodHere} from '../plan/cautions/bench-facts.ts'
 import type {Caution} from '../plan/cautions.ts'
 import {type HazardName, hazards} from '../tables/hazards.ts'
-import {tradeNotes} from '../tables/trade-notes.ts'
 import {poundForceN} from '../tables/units.ts'
-import {woodHazards} from '../tables/wood-hazards.ts'
+import {tradeNotes, woodHazards} from '../tables/wood-hazards.ts'
 import type {Ruler} from './lengths.ts'
 import {inWords} from './quantities.ts'
 

@@ -1,6 +1,6 @@
 import {lstat, mkdir, readdir, rename, rmdir, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
-import {newJournal} from '../../plugins/build-file/new-journal.ts'
+import {newJournal} from '../../plugins/build-file/new-build.ts'
 
 /** Where the builds at hand would be moved to; undefined where there are none. */
 export async function asideFor(root: string): Promise<string | undefined> {

@@ -1,6 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {newBuild} from '../../plugins/build-file/new-build.ts'
-import {newJournal} from '../../plugins/build-file/new-journal.ts'
+import {newBuild, newJournal} from '../../plugins/build-file/new-build.ts'
 import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
 import {journalSchema} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'

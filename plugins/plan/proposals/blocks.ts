@@ -1,3 +1,4 @@
+import {usualGauges} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {planBlocks} from '../box/box-blocks.ts'
 import {planSoundHoles} from '../box/sound-holes.ts'
@@ -7,7 +8,6 @@ import {neckWidthAt} from '../neck/taper.ts'
 import {planPickup} from '../pickup.ts'
 import type {Settled} from '../settled.ts'
 import type {Around} from './around.ts'
-import {usualGauges} from './sold-screws.ts'
 import {markAt, type Texts, withTexts} from './texts.ts'
 
 /** A block leaves this much bare beside it, for glue that is squeezed out (mm): common practice, no source. */

@@ -1,3 +1,4 @@
+import {screwLengths, usualGauges} from '../../tables/screws.ts'
 import {type Block, planBlocks} from '../box/box-blocks.ts'
 import {planEndJoint} from '../fasteners/end-joint.ts'
 import {type Fastener, planFasteners} from '../fasteners/fasteners.ts'
@@ -7,7 +8,6 @@ import type {Settled} from '../settled.ts'
 import type {Around, Propose} from './around.ts'
 import {blocksUnder, endBlock} from './blocks.ts'
 import type {Proposal} from './proposal.ts'
-import {soldLengths, usualGauges} from './sold-screws.ts'
 import {added, markAt, sizeOf, type Texts, withTexts} from './texts.ts'
 
 /**
@@ -119,7 +119,7 @@ function screwsThatHold(
   wideMm: readonly number[],
   row: Row,
 ): Texts | undefined {
-  const lengths = soldLengths(settled.units)
+  const lengths = screwLengths[settled.units]
   for (const mm of wideMm)
     for (const gauge of usualGauges) {
       const tries = (length: string) => {

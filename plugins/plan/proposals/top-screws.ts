@@ -1,3 +1,4 @@
+import {screwLengths} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {planBlocks} from '../box/box-blocks.ts'
 import {gapToRectangle, type Rectangle, rectangle} from '../box/gap.ts'
@@ -9,7 +10,6 @@ import {planJack} from '../jack.ts'
 import type {Settled} from '../settled.ts'
 import type {Around, Propose} from './around.ts'
 import type {Proposal} from './proposal.ts'
-import {soldLengths} from './sold-screws.ts'
 import {added, markAt, sizeOf, type Texts, withTexts} from './texts.ts'
 
 /** The gauges that hold a top, thin before thick, and how far apart they stand at the most (mm): common practice, no source. */
@@ -41,7 +41,7 @@ function withGauge(gauge: number, settled: Settled, around: Around): Proposal[] 
   const {shankMm} = screwSize(gauge)
   const threadMm = Math.max(2 * shankMm, inch(1 / 4))
   const leastMm = Math.max(outside.topMm + threadMm, threadMm / threadPart)
-  const length = soldLengths(settled.units).find((text) => sizeOf(text, text, settled).mm >= leastMm - 1e-6)
+  const length = screwLengths[settled.units].find((text) => sizeOf(text, text, settled).mm >= leastMm - 1e-6)
   if (!length) return undefined
   const isInWall = outside.sidesMm >= 2 * screwKeeps.edge * shankMm - 1e-6
   const long = markAt(2 * screwKeeps.end * shankMm, settled, 'up')
