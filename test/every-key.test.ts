@@ -105,7 +105,7 @@ const builds = [
     'stock.1':
       '{id: B1, wood: bog oak, length: 900, width: 60, thickness: 30, density: 800 kg/m3, stiffness: 12 GPa}',
   }),
-  frontMatter('builds/mooring-line.md', {'strings.1.gauge': '.017', 'strings.1.material': 'steel'}),
+  frontMatter('builds/mooring-line/index.md', {'strings.1.gauge': '.017', 'strings.1.material': 'steel'}),
   'title: With units\nunits: in\nbox: 10 in x 7 in x 2 in\nscale: 24 in\nstrings: [{note: D3, gauge: .03 in w}]',
   frontMatter('builds/tide-table.md', {'screws.1.thread': '30'}),
   frontMatter('builds/harbour-bell.md', {'neck.inside': '5/8'}),

@@ -34,7 +34,8 @@ export function fillBody(tree: Root, given: BodyInput): void {
   const before = ready.filter(({name}) => beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   const after = ready.filter(({name}) => !beforeProse.includes(name)).flatMap(({nodes}) => nodes)
   tree.children.splice(tree.children[0]?.type === 'yaml' ? 1 : 0, 0, ...before)
-  tree.children.push(...after, ...stillOpen(rest))
+  // What is open in its file is the maker's alone.
+  tree.children.push(...after, ...(given.isForVisitors ? [] : stillOpen(rest)))
 }
 
 /** List the sections that the file neither places nor leaves out, in their order; cautions are never left out. */

@@ -26,3 +26,6 @@ const ownNames: readonly string[] = [
 
 /** Tell whether a file of the build's folder would lie where the page has one of its own, or below it. */
 export const isOwnName = (inside: string): boolean => ownNames.includes(inside.split('/')[0]!.toLowerCase())
+
+/** What stands in for a build's photograph, among the drawings of its page. */
+export const drawnCover = 'cover.svg'

@@ -4,6 +4,7 @@ import {lengthOf, withFractions} from '../markup.ts'
 import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
 import {kindFacts, said} from './build-facts.ts'
+import {drawnCover} from './drawn-cover.ts'
 
 /** Open a build's page: its name, a sentence, and what it is at a glance. */
 export function buildHead(one: SiteBuild): Element {
@@ -27,8 +28,12 @@ function heard({build}: SiteBuild): Element | undefined {
   return said ? h('p.heard', `“${said}”`) : undefined
 }
 
-function cover({cover: picture, title}: SiteBuild): Element | undefined {
-  return picture && h('figure.cover', [showPicture(picture, title, '(min-width: 64rem) 44rem, 100vw')])
+/** Its photograph, or else the instrument as it is drawn from its dimensions. */
+function cover(one: SiteBuild): Element | undefined {
+  if (one.cover)
+    return h('figure.cover', [showPicture(one.cover, one.title, '(min-width: 64rem) 44rem, 100vw')])
+  const drawn = drawnCover(one, `${one.title}, drawn`)
+  return drawn && h('figure.cover.as-planned', [drawn, h('figcaption', 'Drawn from its dimensions')])
 }
 
 function glance(one: SiteBuild): [string, ElementContent[]][] {

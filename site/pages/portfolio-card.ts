@@ -4,6 +4,7 @@ import {lengthOnly, withFractions} from '../markup.ts'
 import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
 import {type KindFacts, kindFacts, said} from './build-facts.ts'
+import {drawnCover} from './drawn-cover.ts'
 import {num, pen} from './hanging-row.ts'
 
 /** Write a build's card: its cover or its own drawing, and what tells it apart. */
@@ -41,8 +42,15 @@ const joined = (parts: ElementContent[][]): ElementContent[] =>
 
 const text = (value: string): ElementContent => ({type: 'text', value})
 
-function picture({cover, slug, made: {hanging}}: SiteBuild): Element | undefined {
+function picture(one: SiteBuild): Element | undefined {
+  const {
+    cover,
+    slug,
+    made: {hanging},
+  } = one
   if (cover) return showPicture(cover, '', '(min-width: 60rem) 23rem, (min-width: 40rem) 46vw, 100vw')
+  const drawn = drawnCover(one, '')
+  if (drawn) return drawn
   if (!hanging) return undefined
   const {x, y, width, height} = hanging.frame
   // The hanging drawing laid on its side, head to the left.

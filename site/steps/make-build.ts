@@ -2,9 +2,11 @@ import {h} from 'hastscript'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
+import {coverOf} from '../../plugins/drawings/pictures/cover.ts'
 import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
 import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {makersWords} from '../../plugins/words/makers-words.ts'
+import {drawnCover} from '../journal/own-names.ts'
 import {markup, withPrefix} from '../markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
@@ -29,6 +31,8 @@ export function makeBuild(input: BuildParts): MadeBuild {
   const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
   const drawings: Record<string, string> = {}
   const {headings, ...body} = bodyOf(input, drawings, failed)
+  const cover = tried('the cover', () => coverFile(input), failed)
+  if (cover) drawings[drawnCover] = cover
   const hanging = tried('the drawing', () => hangingOf(input), failed)
   const words = tried('the words', () => wordsOf(`${input.text}\n${makersWords(input)}`), failed) ?? ''
   return {...body, headings: [...headings], drawings, hanging, words, faults}
@@ -67,4 +71,11 @@ function hangingOf({plan, build: {values}}: Pick<BuildParts, 'plan' | 'build'>):
   const woods = {boxWood: values.box?.wood?.value, plateWood: values.head?.plate?.wood?.value}
   const figure = figureDrawing(plan, woods)
   return figure && {shapes: markup(figure.parts, 'svg'), frame: figure.frame, woods: figure.woods}
+}
+
+/** Draw a cover for a build that has no photograph of its own. */
+function coverFile({plan, build: {values}, pictures}: BuildParts): string | undefined {
+  if (values.cover && pictures.has(values.cover.value)) return undefined
+  const cover = coverOf(plan, values)
+  return cover && markup([cover], 'svg')
 }

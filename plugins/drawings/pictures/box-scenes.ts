@@ -146,7 +146,7 @@ const hardware: SceneOf = (moment) => {
 }
 
 /** The whole instrument as it stands by now, with its hardware. */
-const strungWhole = (moment: Moment): Piece[] => [
+export const strungWhole = (moment: Moment): Piece[] => [
   ...together(moment),
   ...hardwarePieces(moment),
   ...bridgePiece(moment),

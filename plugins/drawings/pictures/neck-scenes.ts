@@ -386,7 +386,7 @@ function boardAlone({plan, neck}: Moment): Piece[] {
 }
 
 /** What lines and slots come on to by now, and those lines, at the height of its face. */
-function lined(moment: Moment, isNow: boolean): {pieces: Piece[]; marks: Mark[]; z: number} {
+export function lined(moment: Moment, isNow: boolean): {pieces: Piece[]; marks: Mark[]; z: number} {
   const {facts} = moment.step
   const isAlone = 'onBoard' in facts && facts.onBoard && !moment.done.has('glue-up-board')
   const pieces = isAlone ? boardAlone(moment) : workedNeck(moment)

@@ -46,8 +46,14 @@ interface Side extends Half {
   turn: 1 | -1
 }
 
-/** So far before and behind a face it is asked whether there is matter (mm). */
-const skinMm = 1e-5
+/** Planes that lie so near each other count as one (mm). */
+const levelMm = 1e-5
+
+/**
+ * So far before and behind a face it is asked whether there is matter (mm): a side that tapers by less than a part in
+ * ten thousand still parts from its neighbour at their edge.
+ */
+const skinMm = 1e-8
 
 /**
  * Find the faces of a piece, all or those that look a way that is asked for: those of bodies that touch level become
@@ -87,7 +93,7 @@ function grouped(sides: readonly Side[]): [Side, ...Side[]][] {
   const groups: [Side, ...Side[]][] = []
   for (const side of sides) {
     const group = groups.find(
-      ([{normal, atMm}]) => Math.abs(atMm - side.atMm) < skinMm && dot(normal, side.normal) > 1 - 1e-10,
+      ([{normal, atMm}]) => Math.abs(atMm - side.atMm) < levelMm && dot(normal, side.normal) > 1 - 1e-10,
     )
     if (group) group.push(side)
     else groups.push([side])
@@ -196,7 +202,7 @@ function sectionOf({halves}: Convex, turn: 1 | -1, plane: Plane): Section | unde
     const [a, b, c, over] = [dot(n, u), dot(n, v), dot(n, middle) - atMm, dot(n, normal)]
     bounds.set([a, b, c, over], i * 4)
     if (Math.abs(over) > 1 - 1e-10) {
-      if (c > 2 * skinMm) return undefined
+      if (c > 2 * levelMm) return undefined
       continue
     }
     const offs = xs.map((x, k) => a * x + b * ys[k]! + c)

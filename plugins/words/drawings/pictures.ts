@@ -78,3 +78,9 @@ export const apartWords = (
   title: ['Pulled apart', title].filter(Boolean).join(', '),
   says: `The finished instrument pulled apart, seen from above and in front, the head to the left. From below: ${parts.join('; ')}. The numbers are those of the cut list.`,
 })
+
+/** Title and description of the finished instrument, drawn as it will stand. */
+export const coverWords = ({title}: Pick<Plan, 'title'>): {title: string; says: string} => ({
+  title: title ?? 'The instrument',
+  says: 'The finished instrument, drawn from its dimensions: seen from above and in front, the head to the left.',
+})

@@ -93,6 +93,28 @@ describe('volumes', () => {
     )
   })
 
+  // A strip of a neck that widens from the nut line on, however little: its faces close (the sum of their areas, each
+  // by its direction, is nothing, by the divergence theorem), and its volume is that of a box and a trapezium.
+  test.each([0.1, 0.009, 0.0002])('of a strip that widens by %d for each mm close there', (slope) => {
+    const along = (fromMm: number, toMm: number, ...sides: ReturnType<typeof half>[]) =>
+      convex([
+        half([0, 0, 1], [0, 0, 0]),
+        half([0, 0, -1], [0, 0, -21]),
+        half([-1, 0, 0], [7, 0, 0]),
+        half([0, -1, 0], [0, fromMm, 0]),
+        half([0, 1, 0], [0, toMm, 0]),
+        ...sides,
+      ])
+    const strip = solid(
+      along(-150, 0, half([1, 0, 0], [19, 0, 0])),
+      along(0, 344, half([1, -slope, 0], [19, 0, 0])),
+    )
+    const faces = facesOf(strip)
+    const sum = faces.reduce((all, face) => plus(all, face.normal, areaOf(face)), [0, 0, 0] as Vec)
+    for (const part of sum) expect(part).toBeCloseTo(0, 6)
+    expect(volumeOf(strip)).toBeCloseTo(21 * (12 * 494 + (344 * 344 * slope) / 2), 5)
+  })
+
   test('the faces of any piece close: their areas and directions come to nothing', () => {
     fc.assert(
       fc.property(pieces, (piece) => {
