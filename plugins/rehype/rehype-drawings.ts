@@ -1,9 +1,8 @@
 import type {Element, Root} from 'hast'
-import {toHtml} from 'hast-util-to-html'
 import {toString as textOf} from 'hast-util-to-string'
 import {h} from 'hastscript'
 import {SKIP, visit} from 'unist-util-visit'
-import {wellFormed} from '../drawings/writers/svg.ts'
+import {svgText} from '../drawings/writers/svg.ts'
 
 /** Keep a drawing as a file of its own, and give the address that it is shown from. */
 export type KeepDrawing = (name: string, svg: string) => string
@@ -41,6 +40,6 @@ function shown(svg: Element, keep: KeepDrawing): Element {
     },
     children: svg.children.filter((child) => child !== told),
   }
-  const src = keep(name, `${wellFormed(toHtml(file, {space: 'svg', closeEmptyElements: true}))}\n`)
+  const src = keep(name, svgText(file))
   return h('img', {src, alt: told ? textOf(told) : '', width, height, loading: 'lazy'})
 }

@@ -33,7 +33,7 @@ function cover(one: SiteBuild): Element | undefined {
   if (one.cover)
     return h('figure.cover', [showPicture(one.cover, one.title, '(min-width: 64rem) 44rem, 100vw')])
   const drawn = drawnCover(one, `${one.title}, drawn`)
-  return drawn && h('figure.cover.as-planned', [drawn, h('figcaption', 'Drawn from its dimensions')])
+  return drawn && h('figure.cover.as-planned', [drawn, h('figcaption', 'Drawn to scale')])
 }
 
 function glance(one: SiteBuild): [string, ElementContent[]][] {

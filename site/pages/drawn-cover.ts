@@ -9,5 +9,5 @@ export function drawnCover({slug, made: {drawings}}: SiteBuild, alt: string): El
   if (!width || !height) return undefined
   const src = `/builds/${slug}/drawings/${file}`
   // In a list most pictures are out of sight.
-  return h('img', {src, alt, width, height, decoding: 'async', ...(alt ? {} : {loading: 'lazy'})})
+  return h('img', {src, alt, width, height, ...(alt ? {} : {loading: 'lazy'})})
 }

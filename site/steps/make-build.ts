@@ -3,6 +3,7 @@ import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
 import {coverOf} from '../../plugins/drawings/pictures/cover.ts'
+import {svgText} from '../../plugins/drawings/writers/svg.ts'
 import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
 import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {makersWords} from '../../plugins/words/makers-words.ts'
@@ -77,5 +78,5 @@ function hangingOf({plan, build: {values}}: Pick<BuildParts, 'plan' | 'build'>):
 function coverFile({plan, build: {values}, pictures}: BuildParts): string | undefined {
   if (values.cover && pictures.has(values.cover.value)) return undefined
   const cover = coverOf(plan, values)
-  return cover && markup([cover], 'svg')
+  return cover && svgText(cover)
 }

@@ -199,6 +199,6 @@ test('all that was told before is told still, on the page, its bench sheet or it
   expect(told.filter((name) => !found.has(name))).toEqual([])
   const ids = ['layout', 'lines', 'strings', 'intonation', 'neck', 'scarf', 'box', 'drilling', 'fasteners']
   const more = ['cut-list', 'bill', 'work-order', 'setting-up', 'cautions', 'as-built', 'played', 'lineage']
-  const rest = ['assumptions', 'before-you-cut', 'drawing', 'still-open', 'TakeAway']
+  const rest = ['assumptions', 'before-you-cut', 'drawing', 'TakeAway']
   for (const id of [...ids, ...more, ...rest]) expect(text).toContain(` id="${id}"`)
 })

@@ -89,11 +89,15 @@ export function fileSvg(sheet: Sheet, title: string): string {
       })),
     ],
   )
-  return `<?xml version="1.0" encoding="UTF-8"?>\n${wellFormed(toHtml(svg, {space: 'svg', closeEmptyElements: true}))}\n`
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${svgText(svg)}`
 }
 
+/** Write an element of SVG as the text of a file. */
+export const svgText = (svg: Element): string =>
+  `${wellFormed(toHtml(svg, {space: 'svg', closeEmptyElements: true}))}\n`
+
 /** Leave out what no XML document can hold (XML 1.0, 2.2), and escape what would end a section of text (2.4). */
-export const wellFormed = (written: string): string =>
+const wellFormed = (written: string): string =>
   written.replaceAll(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '').replaceAll(']]>', ']]&gt;')
 
 // The class is `ink-cut`, the id `cut`.
