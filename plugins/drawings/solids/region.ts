@@ -55,8 +55,11 @@ export function boundary<From>(
 const none: readonly number[] = []
 const byNumber = (a: number, b: number) => a - b
 
+/** No mark of a ruler, in inches or millimetres, lies on the edge of a square that is shifted so. */
+const aside = 0.137
+
 /** The square of a tenth of a micrometre that a point lies in, as one number (up to 6.7 m either way). */
-const keyOf = ([x, y]: Flat) => Math.round(x * 1e4) * 2 ** 27 + Math.round(y * 1e4)
+const keyOf = ([x, y]: Flat) => Math.round(x * 1e4 + aside) * 2 ** 27 + Math.round(y * 1e4 + aside)
 
 /** Is a stretch between two points known, in either sense? From now on it is. */
 export function isKnown(known: Map<number, number[]>, one: number, other: number): boolean {

@@ -6,7 +6,8 @@ import {roundedOff} from '../../../plugins/drawings/pictures/cutters.ts'
 import {neckLook, neckPieces} from '../../../plugins/drawings/pictures/neck-bodies.ts'
 import {benchView, picture, viewOf} from '../../../plugins/drawings/pictures/picture.ts'
 import {stepPictures, stepScenes} from '../../../plugins/drawings/pictures/step-pictures.ts'
-import {volumeOf} from '../../../plugins/drawings/solids/solid.ts'
+import {areaOf, facesOf, volumeOf} from '../../../plugins/drawings/solids/solid.ts'
+import {plus, type Vec} from '../../../plugins/drawings/solids/space.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 import {randomWork} from '../../support/random-work.ts'
@@ -159,7 +160,7 @@ parts: [{name: "部品 <b>א</b>", wood: 桐, length: 1200 mm, width: 30 mm, thi
 })
 
 describe('the solids', () => {
-  test('of neck and head weigh what the plan says, but for the wedge where the head bends', () => {
+  test('of neck and head weigh what the plan says, the bend of the head among it', () => {
     let weighed = 0
     for (const {name, plan} of builds) {
       const look = neckLook(plan, undefined)
@@ -173,20 +174,20 @@ describe('the solids', () => {
         0,
       )
       const kgMm3 = density / 1000 / sections![0]!.areaMm2
-      // The plan weighs neck and head square up to where the face bends. There the neck's back runs on, as a triangle
-      // under the head, and the two meet in a kite that is counted twice.
-      const {thicknessMm: deep, nutWidthMm: wide} = look.neck
-      const {angleDeg, thicknessMm: thick} = look.head!
-      if (angleDeg === 0 || plan.neck?.head?.joint !== 'scarf') continue
-      const lean = (angleDeg * Math.PI) / 180
-      const triangle = (deep - thick / Math.cos(lean)) ** 2 / 2 / Math.tan(lean)
-      const kite = thick ** 2 * Math.tan(lean / 2)
-      const kg = massKg + wide * (triangle - kite) * kgMm3
+      if (look.head!.angleDeg === 0 || plan.neck?.head?.joint !== 'scarf') continue
       // What flat faces stand for a rounded edge leave on is less than 0.2 %.
-      expect([name, (mm3 * kgMm3) / kg]).toSatisfy(([, share]) => Math.abs((share as number) - 1) < 0.002)
+      expect([name, (mm3 * kgMm3) / massKg]).toSatisfy(([, share]) => Math.abs((share as number) - 1) < 0.002)
       weighed++
     }
     expect(weighed).toBeGreaterThan(1)
+  })
+
+  test('of the finished instrument close: areas and directions of a piece’s faces come to nothing', () => {
+    for (const {name, plan} of everyKind)
+      for (const {of, solid} of stepScenes(plan, {}).at(-1)!.scene!.pieces) {
+        const sum = facesOf(solid).reduce<Vec>((all, face) => plus(all, face.normal, areaOf(face)), [0, 0, 0])
+        expect([name, of, Math.hypot(...sum)]).toSatisfy(([, , mm2]) => (mm2 as number) < 0.1)
+      }
   })
 
   test('of parts to cut have the volume that the cut list has', () => {
