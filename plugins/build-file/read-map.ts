@@ -1,11 +1,11 @@
-import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
+import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
 import {date, force, type Kind, type Leaf, label as labelKind, length, type MapOf, number} from './kinds.ts'
 import {nearest} from './nearest.ts'
 import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
-import {whyOf} from './quantities/reading.ts'
+import {whatWouldDo, whyOf} from './quantities/reading.ts'
 import {pairsOf} from './read-record.ts'
-import {isFull, nameOf, type ReadingContext, readValue, report, wrongShape} from './read-value.ts'
+import {isFull, nameOf, type ReadingContext, readValue, report, textOf, wrongShape} from './read-value.ts'
 import type {Day, Force, Length, MeasuredDay, MeasuredValues, Numeral} from './values.ts'
 
 /** Scores of one day; each is a column of the table. */
@@ -144,6 +144,15 @@ function byLabel<T>(
     return []
   }
   const read: {label: string; value: T}[] = []
+  const bare = node.items.filter(({value}) => value === null)
+  if (node.flow && bare.length > 0 && bare.length === node.items.length) {
+    const names = bare.map(({key}) => textOf(key as Scalar))
+    const expected = names.length === 2 ? [`{${names.join(': ')}}`] : []
+    const why = `${nameOf(path)}: between a line and what was measured there stands a colon`
+    context.places[path] ??= context.placeOf(node)
+    report(context, 'wrong-shape', context.places[path]!, why + whatWouldDo(expected), {expected})
+    return read
+  }
   for (const {key, name, value} of pairsOf(node, path, context)) {
     const label = readLeaf('label', name, {units: context.units, limits: {}})
     if (!label.ok)

@@ -166,7 +166,8 @@ function askOfEnd(
   {path, context}: {path: string; context: ReadingContext},
 ): void {
   const [bare = ''] = /^.*?(?=\s*[,;]+$)/s.exec(text) ?? []
-  if (node.type !== 'PLAIN' || bare === '') return
+  const isTold = context.problems.at(-1)?.rule === 'list-without-brackets'
+  if (node.type !== 'PLAIN' || bare === '' || isTold) return
   const why = `${nameOf(path)}: the text ends in ${/,$/.test(text) ? 'a comma' : 'a semicolon'}`
   const expected = [bare, JSON.stringify(text)]
   report(context, 'comma-at-end', context.places[path]!, `${why}; ${expected.join(' or ')} would do`, {
@@ -230,10 +231,11 @@ const readList: Read<ListOf<Kind>> = (node, kind, path, context) => {
 /** Ask whether a text with commas was meant as a list: `tags: evening, harbour`. */
 function askOfCommas(node: Scalar, path: string, context: ReadingContext): void {
   const text = textOf(node)
-  const isList = /^[^,[\]{}:#"“”]+(,[^,[\]{}:#"“”]+)+$/.test(text) && text.split(',').every(isName)
+  const items = text.replace(/[,;\s]+$/, '')
+  const isList = /^[^,[\]{}:#"“”]+(,[^,[\]{}:#"“”]+)+$/.test(items) && items.split(',').every(isName)
   if (node.type !== 'PLAIN' || !isList) return
   const why = `${nameOf(path)}: without brackets this is one text; a list stands in square brackets`
-  const expected = [`[${text}]`, JSON.stringify(text)]
+  const expected = [`[${items}]`, JSON.stringify(text)]
   report(context, 'list-without-brackets', context.places[path]!, `${why}, as in ${expected[0]}`, {expected})
 }
 

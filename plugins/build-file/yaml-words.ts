@@ -88,6 +88,7 @@ export function rewritingInWords(own: string, way: string, slip: Slip): string {
   if (differs(/(?<=[A-G]) (?=#\d)/g))
     return 'a # after a blank starts a comment, so what stands open before it never ends; write a sharp without the blank: F#3'
   if (differs(/(?<=:)\s*/g)) return 'a blank is missing behind a colon'
+  if (differs(/[,\s]+/g) && more(/,/g)) return 'a comma is missing'
   if (differs(/,\s*/g)) return more(/,/g) ? 'a comma is missing' : 'there is a comma too many'
   if (differs(/[[\]{}]/g)) {
     const [added] = [']', '}', '[', '{'].filter((sign) => way.split(sign).length > own.split(sign).length)

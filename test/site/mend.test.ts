@@ -71,6 +71,51 @@ describe('what is written', () => {
     expect(await mended(file(slippedLines), {mode: 0o600})).toMatchObject({mode: 0o600})
     expect(readdirSync(folder)).toEqual(['box.md'])
   })
+  test.each([
+    [
+      'what belongs under an empty key',
+      ['box:', 'length: 10 1/8', 'width: 7'],
+      ['box:', '  length: 10 1/8', '  width: 7'],
+    ],
+    [
+      'a key of a list item at the dash',
+      ['strings:', '  - note: D3', '  gauge: .030w'],
+      ['strings:', '  - note: D3', '    gauge: .030w'],
+    ],
+    [
+      'a remark with a comma to come',
+      ['strings: [D3, A3   # bass side: both'],
+      ['strings: [D3, A3]   # bass side: both'],
+    ],
+    ['a key of measured that is no path', ['measured: {rsonance: 205}'], ['measured: {resonance: 205}']],
+    [
+      'a colon left out in braces',
+      ['strings: [{note D3, gauge: .030w}]'],
+      ['strings: [{note: D3, gauge: .030w}]'],
+    ],
+    [
+      'a count of what each string has',
+      ['strings: [D3, A3]', 'tuners: 2 on the bass side'],
+      ['strings: [D3, A3]', 'tuners: {side: bass}'],
+    ],
+  ])('%s', async (_, slipped, meant) => {
+    const title = 'title: Needle box'
+    expect((await mended(file([title, ...slipped]), {read: readOnly})).text).toBe(file([title, ...meant]))
+  })
+  test.each([
+    ['a comma at the end of a text', 'title: Needle box,'],
+    ['a comma within quotes that never end', 'title: "Needle box,'],
+    ['a figure that several keys can have', 'bridge: bolt, 5/16'],
+    ['a tuning without its octaves', 'strings: open G'],
+    ['a line and its place without a colon', 'measured: {lines: {12, 12 1/8}}'],
+  ])('%s is asked about, not written', async (_, line) => {
+    const source = file(line.startsWith('title') ? [line] : ['title: Needle box', line])
+    const {text, left} = await mended(source, {read: readOnly})
+    expect(text).toBe(source)
+    expect(left.some(({expected, sure}) => expected && !sure)).toBe(true)
+    const asked = await mended(source, {read: readOnly, asks: true, answers: '1\n'})
+    expect(asked.text).not.toBe(source)
+  })
   test('curly quotes round a text, and what they hid', async () => {
     const {text, left} = await mended(file(['title: “Needle box”', 'scale: “24 1/4”']))
     expect([text, left.filter(({severity}) => severity === 'error')]).toEqual([

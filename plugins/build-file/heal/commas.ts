@@ -32,6 +32,11 @@ export function healComma({key, map, kind, why}: Slip, {context, source}: Healin
       message: `"${said}" wants a blank behind its colon; ${text} would do`,
     }
   }
+  const [, word = '', rest = ''] = /^([\w-]+)\s+(\S.*)$/.exec(textOf(key as never)) ?? []
+  if (Object.hasOwn(kind.fields, word) && !present(items).has(word)) {
+    const text = `${word}: ${asScalar(rest, true)}`
+    return {texts: [text], isSure: true, message: `"${word} ${rest}" wants a colon; ${text} would do`}
+  }
   if (first < at - 1) return {texts: [], isSure: false, isTold: false}
   const setting = {units: context.units, inBraces: true, sourceOf: source.sourceOf}
   const head = items[first]

@@ -3,9 +3,10 @@ import type {Kind} from '../kinds.ts'
 import {type Slip, textOf} from '../read-value.ts'
 import {buildSchema} from '../schema.ts'
 import type {Healing, Mend} from './heal.ts'
+import {shapesOf} from './shapes.ts'
 import type {Source} from './source.ts'
 import {braces} from './source.ts'
-import {asScalar, meaningOfNode} from './trial.ts'
+import {asScalar, meaningOfNode, nodeOf, readable} from './trial.ts'
 
 const pairOf = (source: Source, name: string): Pair | undefined =>
   isMap(source.root) ? source.root.items.find(({key}) => isScalar(key) && textOf(key) === name) : undefined
@@ -14,6 +15,8 @@ const pairOf = (source: Source, name: string): Pair | undefined =>
 export function healCount(slip: Slip, healing: Healing): Mend | undefined {
   const {node, path, why} = slip
   const {source} = healing
+  const beside = isScalar(node) ? /^(\d{1,2})\s+(\S+ .+)$/.exec(textOf(node)) : null
+  if (beside && node && isOfStrings(path)) return healBeside(slip, beside, healing)
   const count = isScalar(node) ? /^(\d{1,2})\s*(?:[a-z]+)?$/i.exec(textOf(node))?.[1] : undefined
   if (!count) return undefined
   const pair = pairOf(source, path)
@@ -26,7 +29,7 @@ export function healCount(slip: Slip, healing: Healing): Mend | undefined {
       healing,
       ['fretted', 'true'],
     )
-  if (path !== 'tuners' && path !== 'anchors') return undefined
+  if (!isOfStrings(path)) return undefined
   const [from, to] = source.extentOf(pair)
   const place = source.place(from, to)
   const message = `${why.split(':')[0]}: there is one for each string, so their number is not said here`
@@ -41,6 +44,28 @@ export function healCount(slip: Slip, healing: Healing): Mend | undefined {
     isSure: own === Number(count),
     at: place,
     message: `${message}; take the line out, or make a remark of it`,
+  }
+}
+
+const isOfStrings = (path: string): boolean => path === 'tuners' || path === 'anchors'
+
+/** A count before what is said of each: `tuners: 3 on the bass side`. */
+function healBeside(
+  {kind, node, why}: Slip,
+  [, count, said = '']: RegExpExecArray,
+  {source, context}: Healing,
+): Mend | undefined {
+  const setting = {units: context.units, inBraces: false, sourceOf: source.sourceOf}
+  const text =
+    kind && readable(shapesOf(nodeOf(JSON.stringify(said), false)!, kind, setting), kind, setting)[0]
+  if (!text) return undefined
+  const strings = pairOf(source, 'strings')?.value as Node | null | undefined
+  const isOwn = strings && !isMap(strings) && countOf(strings) === Number(count)
+  return {
+    texts: [text],
+    isSure: Boolean(isOwn),
+    at: source.place(node!.range![0], source.endOf(node!)),
+    message: `${why.split(':')[0]}: there is one for each string, so their number is not said here; ${text} would do`,
   }
 }
 

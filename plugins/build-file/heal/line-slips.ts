@@ -164,6 +164,15 @@ function inQuotes(value: string): string {
   return JSON.stringify(bare.replace(/\\(?=["'])/g, ''))
 }
 
+/** Whether a dash is put before a key that the item above it does not have yet, where an indent is likelier. */
+function isNewItem(by: string, above: readonly string[]): boolean {
+  const key = /^\s*- ([\w-]+):\s/.exec(by)?.[1]
+  const start = above.findLastIndex((each) => /^\s*- [\w-]+:\s/.test(each))
+  return key !== undefined && start >= 0 && !above.slice(start).some((each) => keyOf(each) === key)
+}
+
+const keyOf = (line: string): string | undefined => /^\s*(?:- )?([\w-]+):/.exec(line)?.[1]
+
 const indentOf = (line: string): string => /^\s*/.exec(line)![0]
 const isBlank = (line: string): boolean => /^\s*(?:#.*)?$/.test(line)
 
@@ -177,7 +186,8 @@ export function* rewritings(lines: readonly string[], at: number, known: Known):
   const withLine = (...by: string[]) => [...lines.slice(0, at), ...by, ...lines.slice(at + 1)]
   for (const change of ofSigns)
     for (const by of onText(change)(line, known))
-      if (by !== undefined && by !== line) yield {lines: withLine(by), reach: 0}
+      if (by !== undefined && by !== line)
+        yield {lines: withLine(by), reach: isNewItem(by, lines.slice(0, at)) ? 2 : 0}
   yield* overLines(lines, at)
   const body = line.trimStart()
   const indents = new Set([...lines.filter((each) => !isBlank(each)).map(indentOf), ''])

@@ -22,12 +22,10 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
   const name = textOf(key)
   if (!map || kind?.is !== 'record') return healPath(slip, name, healing)
   const pair = map.items.find((each) => each.key === key) as Pair
-  const record = slip.path
-    .split('.')
-    .slice(0, -1)
-    .join('.')
-    .replace(/\.\d+(?=\.|$)/g, '')
-  const isRoot = record === ''
+  const isRoot = map === source.root
+  // At the first level a point is part of the name.
+  const above = isRoot ? '' : slip.path.split('.').slice(0, -1).join('.')
+  const record = above.replace(/\.\d+(?=\.|$)/g, '')
   const glued = healColon(slip, name, kind, healing)
   if (glued) return glued
   if (isRoot && /^tunings?$/i.test(name) && isScalar(node))
@@ -38,6 +36,8 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
     if (target?.is === 'record' && rest.length === 1 && Object.hasOwn(target.fields, rest[0]!))
       return moveInto(slip, pair, [[head, rest[0]!]], healing)
   }
+  const below = isRoot ? healBelow(slip, map.items, healing) : undefined
+  if (below) return below
   const taken = present(map.items)
   // How many frets there are also says that there are frets.
   if (record === 'scale' && /^frets?$/i.test(name) && node && !taken.has('lines')) {
@@ -64,6 +64,38 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
     return {texts: keys.slice(0, most), isSure: keys.length === 1, message: `${why}; was ${last} meant?`}
   }
   return undefined
+}
+
+/** Keys that stand at the edge below a key without a value, and are keys of it, want two blanks before them. */
+function healBelow({key}: Slip, items: readonly Pair[], {source, context}: Healing): Mend | undefined {
+  const fields = buildSchema.fields as Record<string, Kind>
+  const nameOf = (pair: Pair) => (isScalar(pair.key) ? textOf(pair.key) : '')
+  const at = items.findIndex((each) => each.key === key)
+  const above = items.findLastIndex((each, i) => i < at && Object.hasOwn(fields, nameOf(each)))
+  const head = items[above]
+  const kind = head && fields[nameOf(head)]
+  const isEmpty = !head?.value || (isScalar(head.value) && head.value.value === null)
+  if (!head || !isEmpty || kind?.is !== 'record') return undefined
+  const after = items.slice(above + 1)
+  const last = after.findIndex(
+    (each) =>
+      Object.hasOwn(fields, nameOf(each)) ||
+      !Object.hasOwn(kind.fields, nameOf(each)) ||
+      (each.value &&
+        meaningOfNode(each.value as Node, kind.fields[nameOf(each)]!, context.units) === undefined),
+  )
+  const run = after.slice(0, last < 0 ? undefined : last)
+  if (!run.some((each) => each.key === key)) return undefined
+  if (run[0]!.key !== key) return {texts: [], isSure: false, isTold: false}
+  const [from] = source.extentOf(run[0]!)
+  const [, to] = source.extentOf(run.at(-1)!)
+  const text = source.text.slice(from, to).replace(/^(?=.)/gm, '  ')
+  return {
+    texts: [text],
+    isSure: true,
+    at: source.place(from, to),
+    message: `${nameOf(head)} is empty, and what belongs to it stands at the edge below it; two blanks before each line would do`,
+  }
 }
 
 const indentOf = (text: string, at: number): string => text.slice(text.lastIndexOf('\n', at - 1) + 1, at)

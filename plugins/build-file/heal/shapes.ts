@@ -4,6 +4,7 @@ import {textOf} from '../read-value.ts'
 import {choicesFor} from './choices.ts'
 import {spellings} from './spellings.ts'
 import {asScalar, meaningOf, type Setting} from './trial.ts'
+import {readTuning} from './tuning.ts'
 
 /** What is looked at to find a value's shape. */
 export interface Shape extends Setting {
@@ -144,10 +145,20 @@ function byFields(text: string, kind: RecordOf, shape: Shape): string[] {
     else left.push(word)
   }
   if (left.length > 0 || taken.size < 2) return whole
-  return [`{${[...taken].map(([key, value]) => `${key}: ${value}`).join(', ')}}`, ...whole]
+  const written = (pairs: [string, string][]) => `{${pairs.map((pair) => pair.join(': ')).join(', ')}}`
+  // A lone figure beside a word is a diameter where there is one; else it may be the value of any key that reads it.
+  const figures = words.filter((word) => /\d/.test(word) && partsOf(word).length === 1)
+  const may = figures.length === 1 ? fieldsFor(figures[0]!, kind, shape) : []
+  const rest = [...taken].filter(([key]) => key !== may[0]?.[0])
+  const ways =
+    may.length > 1 && may[0]![0] !== 'diameter' && rest.length < taken.size
+      ? may.filter(([key]) => !rest.some(([own]) => own === key)).map((pair) => written([...rest, pair]))
+      : [written([...taken])]
+  return [...ways, ...whole]
 }
 
-const figure = /(?<![\p{L}\d])[-+]?[\d.¼½¾⅛⅜⅝⅞][\d\s./¼½¾⅛⅜⅝⅞]*(?:(?:in|mm|cm|inch|inches)\b|["”″'])?/giu
+const figure =
+  /(?<![\p{L}\d])[-+]?[\d.¼½¾⅛⅜⅝⅞][\d\s./¼½¾⅛⅜⅝⅞]*(?:(?:in|mm|cm|inch|inches|deg|degrees)\b|["”″'°])?/giu
 
 /** Part a text into its words and its figures, sizes such as 9 x 6 whole. */
 function splitWords(text: string): string[] {
@@ -233,6 +244,8 @@ function noteLists(node: Node, kind: ListOf<Kind>, shape: Shape): string[] {
   const text = shape.sourceOf(node).replace(/^[[({\s]+|[\])}\s]+$/g, '')
   if (/:\s/.test(text) && /\b(?:note|gauge)\b/.test(text)) return []
   const notes = [...text.matchAll(noteToken)]
+  if (notes.length === 0 && isScalar(node))
+    return readTuning(textOf(node), undefined).map((tuning) => `[${tuning.join(', ')}]`)
   if (notes.length === 0) return []
   const isLast = /^\s*[\d.]/.test(text) && notes[0]!.index > 0
   const items = notes.map((note, at) => {
