@@ -37,12 +37,14 @@ interface StartOptions {
   /** Another scale length, as a maker writes it; whatever lies past the octave keeps its distance from the bridge. */
   scale?: string
   units?: 'in' | 'mm'
+  /** Paths whose measures the setting up called for mending: there the copy is as planned. */
+  mended?: readonly string[]
 }
 
 /**
- * Write a build file that starts from a past build: its dimensions, as measured where they were measured, with the
- * remarks beside them and the day of each measure; without its days, photographs, recordings, scores, measurements, dates, cost and stock.
- * Undefined where the past build's front matter cannot be read.
+ * Write a build file that starts from a past build: its dimensions, as measured where they were measured and not to be
+ * mended, with the remarks beside them and the day of each measure; without its days, photographs, recordings, scores,
+ * measurements, dates, cost and stock. Undefined where the past build's front matter cannot be read.
  */
 export function startFrom(source: string, slug: string, options: StartOptions = {}): string | undefined {
   const {journal} = options
@@ -54,19 +56,28 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   const units = options.units ?? own
   const doc = documentOf(units === own ? plain : giveUnits(plain, past, own))
 
-  const made = asMade(past.values).map((one) => ({...one, path: byNumber(one.path, past.values)}))
+  const {mended = []} = options
+  const made = asMade(past.values, mended).map((one) => ({...one, path: byNumber(one.path, past.values)}))
   for (const {path, value} of made) {
     const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
     setText(doc, path, text)
   }
-  sayWhenMeasured(doc, made)
-  dropContradicted(doc, past)
+  sayBeside(doc, [
+    ...made.map(({path, on}) => ({path, says: ['measured', on?.iso].filter(Boolean).join(' ')})),
+    ...asMade(past.values)
+      .filter(({path}) => mended.includes(path))
+      .map(({path, value, on}) => ({
+        path,
+        says: `as planned, measured ${value.text}${on ? ` on ${on.iso}` : ''} and to be set right`,
+      })),
+  ])
+  dropContradicted(doc, past, new Set(made.map(({path}) => path)))
   for (const key of left) doc.delete(key)
   if (options.scale !== undefined) {
     const before = readText(frame(doc)).values.scale?.length
     setText(doc, 'scale.length', options.scale)
     const after = readText(frame(doc)).values.scale?.length
-    if (before && after) moveWithBridge(doc, readText(frame(doc)), after.mm - before.mm, before.mm / 2, units)
+    if (before && after) moveWithBridge(doc, readText(frame(doc)), {before, after, units})
   }
   const head = {
     title: options.title ?? `${past.values.title?.value ?? slug}, again`,
@@ -78,16 +89,16 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   return frame(doc, head, `# Dimensions of ${slug}: ${from}.\n`)
 }
 
-/** Put beside each measured value, or beside the line that it stands in, that it was measured, and when. */
-function sayWhenMeasured(doc: Document, made: readonly {path: string; on?: {iso: string}}[]): void {
+/** Put beside values, or beside the line that they stand in, where they come from. */
+function sayBeside(doc: Document, values: readonly {path: string; says: string}[]): void {
   const remarks = new Map<Node, string[]>()
-  for (const {path, on} of made) {
+  for (const {path, says} of values) {
     const steps = stepsOf(path)
     let node: unknown = doc.contents
     let at = 0
     for (; isCollection(node) && !node.flow && at < steps.length; at++) node = node.get(steps[at], true)
     if (!isScalar(node) && !isCollection(node)) continue
-    const what = [path.split('.').slice(at).join('.'), 'measured', on?.iso].filter(Boolean).join(' ')
+    const what = [path.split('.').slice(at).join('.'), says].filter(Boolean).join(' ')
     remarks.set(node, [...(remarks.get(node) ?? []), what])
   }
   for (const [node, said] of remarks)
@@ -113,8 +124,7 @@ function documentOf(text: string): Document {
 }
 
 /** Of two ways to say one thing, leave out the one that was drawn where the other was measured. */
-function dropContradicted(doc: Document, {values}: Build): void {
-  const measured = new Set(asMade(values).map(({path}) => path))
+function dropContradicted(doc: Document, {values}: Build, measured: ReadonlySet<string>): void {
   const heights = ['bridge.height', 'action.octave', 'action.nut'].filter((path) => hasAt(doc, path))
   const drawn = heights.find((path) => !measured.has(path))
   if (heights.length === 3 && drawn && heights.some((path) => measured.has(path))) deleteAt(doc, drawn)
@@ -150,13 +160,25 @@ function byNumber(path: string, {strings}: BuildValues): string {
   return at < 0 ? path : [list, at + 1, ...rest].join('.')
 }
 
-/** Move whatever stands at or past the octave along with the bridge: the box, and what is measured from it. */
-function moveWithBridge(doc: Document, build: Build, byMm: number, fromMm: number, units: 'in' | 'mm'): void {
+/**
+ * Move whatever stands at or past the octave, or the box's edge where that comes before it, along with the bridge: the
+ * box, what is measured from it, and a board that ends there.
+ */
+function moveWithBridge(
+  doc: Document,
+  {values}: Build,
+  {before, after, units}: {before: Length; after: Length; units: 'in' | 'mm'},
+): void {
+  const byMm = after.mm - before.mm
   const move = (path: string, value: Length | undefined) => {
     if (value) setText(doc, path, writeBare(value.mm + byMm, fineRulers[units]))
   }
-  for (const [path, value] of stations(build.values)) if (value.mm >= fromMm - 0.5) move(path, value)
-  move('neck.length', build.values.neck?.length)
+  const {box, bridge} = values
+  const tailMm = bridge?.['from-tail'] && before.mm + bridge['from-tail'].mm
+  const boxMm = box?.at?.mm ?? (tailMm && box?.length ? tailMm - box.length.mm : before.mm)
+  const fromMm = Math.min(before.mm / 2, boxMm) - 0.5
+  for (const [path, value] of stations(values)) if (value.mm >= fromMm) move(path, value)
+  move('neck.length', values.neck?.length)
 }
 
 const isStation = /^(?!tuners)(?:.*\.)?(?:at|from|to)(?:\.\d+)?$/

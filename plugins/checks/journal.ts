@@ -32,11 +32,20 @@ export const journalRules = {
     mend: 'Name the build by its slug, as in its address.',
     passes: {text: 'based-on: ferry-bell', builds: [{slug: 'ferry-bell'}]},
     fails: {text: 'based-on: fery-bell', builds: [{slug: 'ferry-bell'}]},
-    find: ({values, surroundings}) => {
+    find: ({slug, values, surroundings}) => {
       const named = values['based-on']?.value
       const slugs = surroundings?.builds.map(({slug}) => slug)
       if (named === undefined || !slugs || slugs.includes(named)) return []
-      return [{at: 'based-on', named, likely: nearest(named, slugs)}]
+      return [
+        {
+          at: 'based-on',
+          named,
+          likely: nearest(
+            named,
+            slugs.filter((one) => one !== slug),
+          ),
+        },
+      ]
     },
     says: words.basedOnMissing,
   }),

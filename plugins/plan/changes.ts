@@ -22,13 +22,14 @@ const dimensions = [
 
 /**
  * List what a build changes on the one it was copied from, in the order of its own file, then what it drops.
- * Values are compared, not spellings: `3/4` and `0.75` are the same. What was measured on the original wins.
+ * Values are compared, not spellings: `3/4` and `0.75` are the same. What was measured on the original wins, but for
+ * what was then set right (`mended`: its paths).
  */
-export function changesFrom(original: Build, build: Build): Change[] {
+export function changesFrom(original: Build, build: Build, mended: readonly string[] = []): Change[] {
   const names = stringNames(build.values.strings)
   const oldNames = stringNames(original.values.strings)
   const before = written(original, oldNames.length === names.length ? names : oldNames)
-  for (const {path, value} of asMade(original.values)) before.set(path, value)
+  for (const {path, value} of asMade(original.values, mended)) before.set(path, value)
   const now = written(build, names)
   return [...new Set([...now.keys(), ...before.keys()])].flatMap((path) => {
     const was = before.get(path)

@@ -41,13 +41,16 @@ const mostAlone = 24
  * Plan a build, the one it was copied from as it was made, and that one with each change alone. Both as read, with
  * nothing assumed, since a change may bring other usual values. Stock is left out: it changes nothing that is felt.
  */
-export function effectsOf(original: Build, build: Build, {journal}: Pick<Context, 'journal'>): Effects {
+export function effectsOf(
+  original: Build,
+  build: Build,
+  {journal, mended = []}: Pick<Context, 'journal'> & {mended?: readonly string[]},
+): Effects {
   const felt = (values: BuildValues, of: Build) => feltOf(planBuild({...of, values}, {journal, pieces: []}))
-  const made = asMade(original.values).reduce((values, {path, value}) => withValueAt(values, path, value), {
-    ...original.values,
-  })
+  const measured = asMade(original.values, mended)
+  const made = measured.reduce((values, {path, value}) => withValueAt(values, path, value), original.values)
   const was = felt(made, original)
-  const alone = [...unitsOf(original, build)].map(([unit, paths]) => ({
+  const alone = [...unitsOf(original, build, mended)].map(([unit, paths]) => ({
     paths,
     is: felt(withValueAt(made, unit, valueAt(build.values, unit)), original),
   }))
@@ -55,8 +58,8 @@ export function effectsOf(original: Build, build: Build, {journal}: Pick<Context
 }
 
 /** Gather the changes by what can be changed alone: a value, a string, a whole list; or by part where they are many. */
-function unitsOf(original: Build, build: Build): Map<string, string[]> {
-  const paths = changesFrom(original, build).map(({path}) => path)
+function unitsOf(original: Build, build: Build, mended: readonly string[]): Map<string, string[]> {
+  const paths = changesFrom(original, build, mended).map(({path}) => path)
   const gathered = (of: (path: string) => string) => {
     const units = new Map<string, string[]>()
     for (const path of paths) units.set(of(path), [...(units.get(of(path)) ?? []), path])

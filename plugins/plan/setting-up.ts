@@ -28,6 +28,17 @@ export interface Fault {
   likely?: Likely | undefined
 }
 
+/** What a move of the setting up puts right. */
+const righted: Readonly<Record<Move['move'], readonly string[]>> = {
+  nut: ['action.nut'],
+  octave: ['action.octave'],
+  bridge: ['scale', 'scale.length', 'bridge.from-tail'],
+}
+
+/** List the paths whose measures the setting up calls for mending: whoever copies the build takes what was planned. */
+export const mendedPaths = (settingUp: readonly SettingUp[] = []): string[] =>
+  settingUp.flatMap((one) => ('move' in one ? righted[one.move] : []))
+
 const names = Object.keys(setupFaults) as SetupFault[]
 
 /**

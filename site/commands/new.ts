@@ -5,6 +5,7 @@ import {nearest} from '../../plugins/build-file/nearest.ts'
 import {newBuild} from '../../plugins/build-file/new-build.ts'
 import {readLeaf} from '../../plugins/build-file/quantities/read-leaf.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
+import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {asCalled} from '../called.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
@@ -161,6 +162,7 @@ async function fromPast(from: string): Promise<string> {
   const started = startFrom(past.text, from, {
     journal: settings,
     title,
+    mended: mendedPaths(past.plan.settingUp),
     ...(values.scale === undefined ? {} : {scale: values.scale}),
     ...(units === undefined ? {} : {units}),
   })

@@ -30,7 +30,7 @@ export async function makeSite(
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
   const among = {
-    shown: kinOf(shown.map(({build}) => build)),
+    shown: kinOf(shown),
     hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
     textOf: new Map(shown.map(({slug, text}) => [slug, text])),
     around,

@@ -6,6 +6,7 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
 import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
+import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
@@ -105,12 +106,14 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
 async function effectsOf(
   build: PlannedBuild,
   {original}: Relatives,
-  {textOf, journal, steps}: Among,
+  {shown, textOf, journal, steps}: Among,
 ): Promise<{effects?: Effects; faults: Problem<RuleName>[]}> {
   const text = original && textOf.get(original.slug)
   if (!original?.changes.length || text === undefined) return {faults: []}
   try {
-    return {effects: await steps.compare({build, original: {...original, text}, journal}), faults: []}
+    const mended = shown.mended.get(original.slug) ?? []
+    const effects = await steps.compare({build, original: {...original, text, mended}, journal})
+    return {effects, faults: []}
   } catch (error) {
     return {faults: [programFails('compare', error)]}
   }
@@ -219,25 +222,34 @@ function givenFiles(slug: string, given: Downloads): Artefact[] {
 interface Kin {
   bySlug: ReadonlyMap<string, Build>
   copies: ReadonlyMap<string, readonly Build[]>
+  /** Of each, what was measured only to be set right. */
+  mended: ReadonlyMap<string, readonly string[]>
 }
 
 /** Gather which builds were copied from which. */
-export function kinOf(builds: readonly Build[]): Kin {
+export function kinOf(planned: readonly Pick<PlannedBuild, 'build' | 'plan'>[]): Kin {
+  const builds = planned.map(({build}) => build)
   const copies = new Map<string, Build[]>()
   for (const build of builds) {
     const from = build.values['based-on']?.value
     if (from === undefined || from === build.slug) continue
     copies.set(from, [...(copies.get(from) ?? []), build])
   }
-  return {bySlug: new Map(builds.map((build) => [build.slug, build])), copies}
+  return {
+    bySlug: new Map(builds.map((build) => [build.slug, build])),
+    copies,
+    mended: new Map(planned.map(({build, plan}) => [build.slug, mendedPaths(plan.settingUp)])),
+  }
 }
 
 /** Find what a build was copied from and what was changed, and what was copied from it. */
-function relativesOf(build: Build, {bySlug, copies}: Kin): Relatives {
+function relativesOf(build: Build, {bySlug, copies, mended}: Kin): Relatives {
   const from = build.values['based-on']?.value
   const original = from === undefined || from === build.slug ? undefined : bySlug.get(from)
   return {
-    ...(original && {original: {...named(original), changes: changesFrom(original, build)}}),
+    ...(original && {
+      original: {...named(original), changes: changesFrom(original, build, mended.get(original.slug))},
+    }),
     copies: (copies.get(build.slug) ?? []).map(named),
   }
 }

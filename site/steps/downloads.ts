@@ -3,6 +3,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {templateDxf, templatePdf, templateSvg} from '../../plugins/drawings/templates/files.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
+import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import {type DownloadName, downloadNames} from '../journal/own-names.ts'
 
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */
@@ -25,7 +26,7 @@ export interface DownloadParts {
  */
 export async function downloads({build, plan, text, journal}: DownloadParts): Promise<Downloads> {
   const writers: Readonly<Record<DownloadName, () => File | Promise<File>>> = {
-    'start.md': () => startFrom(text, build.slug, {journal}),
+    'start.md': () => startFrom(text, build.slug, {journal, mended: mendedPaths(plan.settingUp)}),
     'template-letter.pdf': () => templatePdf(plan, build, 'letter'),
     'template-a4.pdf': () => templatePdf(plan, build, 'a4'),
     'template.svg': () => templateSvg(plan, build),

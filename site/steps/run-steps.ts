@@ -41,8 +41,9 @@ export function uncachedSteps(): Steps {
       return makeHere(input, tree)
     },
     compare: async ({build, original, journal}) => {
+      const {mended} = original
       const read = ({slug, text}: typeof build) => readBuild(text, {slug, journal}).build
-      return effectsOf(read(original), read(build), {journal})
+      return effectsOf(read(original), read(build), {journal, mended})
     },
     give: downloads,
   }

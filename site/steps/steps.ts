@@ -80,7 +80,8 @@ interface DownloadsInput extends DownloadParts {
 /** A build that was copied from another: both files as they are. */
 interface CompareInput {
   build: {slug: string; text: string}
-  original: {slug: string; text: string}
+  /** With the paths of what was measured on it only to be set right. */
+  original: {slug: string; text: string; mended: readonly string[]}
   journal: JournalSettings
 }
 
@@ -117,7 +118,7 @@ const compareKey = ({build, original, journal}: CompareInput): string =>
   keyOf(
     'compare',
     ...[original, build].map(({text}) => text.split(/^---[ \t]*\r?$/m)[1] ?? ''),
-    JSON.stringify(journal),
+    JSON.stringify([journal, original.mended]),
   )
 
 const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>

@@ -3,6 +3,7 @@ import {leavesOf, valueAt} from '../../plugins/build-file/path.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import type {Written} from '../../plugins/build-file/values.ts'
+import {changesFrom} from '../../plugins/plan/changes.ts'
 import fc from '../support/properties.ts'
 
 const fenced = (lines: readonly string[]) => `---\n${lines.join('\n')}\n---\n`
@@ -200,5 +201,45 @@ describe('what was carried says where it came from', () => {
     expect(startFrom(fenced(['title: A', 'box: 10 x 7 x 2']), 'a')).toContain(
       '# Dimensions of a: as planned.',
     )
+  })
+})
+
+describe('what was measured only to be set right', () => {
+  const past = fenced([
+    'title: Slipway',
+    'scale: 24 1/4',
+    'action: {nut: 1/8, octave: 7/32}',
+    'measured: {on: 2026-03-15, action.nut: 11/64, neck.thickness: 51/64}',
+    'neck: {width: 1 5/8, thickness: 13/16}',
+  ])
+  test('is carried as planned, and says so', () => {
+    const text = startFrom(past, 'slipway', {mended: ['action.nut']})!
+    expect(read(text).build.values).toMatchObject({
+      action: {nut: {text: '1/8'}},
+      neck: {thickness: {text: '51/64'}},
+    })
+    expect(text).toContain('# nut as planned, measured 11/64 on 2026-03-15 and to be set right')
+    expect(errorsOf(text)).toEqual([])
+  })
+  test('is no change of the copy', () => {
+    const copy = read(startFrom(past, 'slipway', {mended: ['action.nut']})!).build
+    expect(changesFrom(read(past).build, copy, ['action.nut'])).toEqual([])
+    expect(changesFrom(read(past).build, copy).map(({path}) => path)).toEqual(['action.nut'])
+  })
+})
+
+test('a board that ended at a box before the octave still does at another scale', () => {
+  const past = fenced([
+    'title: Slipway',
+    'scale: 24',
+    'box: {length: 14 1/2, width: 7, depth: 2, at: 11 1/2}',
+    'bridge: {from-tail: 2}',
+    'fingerboard: {wood: maple, thickness: 1/4, to: 11 1/2}',
+  ])
+  // By hand: 3 in less to the bridge, and to all that is built round it.
+  expect(read(startFrom(past, 'slipway', {scale: '21'})!).build.values).toMatchObject({
+    box: {at: {text: '8 1/2'}},
+    bridge: {'from-tail': {text: '2'}},
+    fingerboard: {to: {text: '8 1/2'}},
   })
 })
