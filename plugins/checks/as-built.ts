@@ -1,6 +1,14 @@
 import {pathAt} from '../build-file/path.ts'
+import type {MeasuredDay} from '../build-file/values.ts'
 import * as words from '../words/findings/as-built.ts'
 import {rule} from './rule.ts'
+
+const farYears = 10
+/** A found box is measured before the work begins, a strung instrument is not. */
+const isOfStrung = ({lines, cents, tensions, paths}: MeasuredDay): boolean =>
+  lines.length + cents.length + tensions.length > 0 ||
+  paths.some(({path}) => /^(?:action|scale)\b/.test(path))
+const yearOf = (iso: string): number => Number(iso.slice(0, 4))
 
 export const asBuiltRules = {
   'measure-out-of-tolerance': rule({
@@ -66,5 +74,31 @@ export const asBuiltRules = {
         on !== undefined && earlier?.at(-1)?.on === on ? [{at: of, path, on}] : [],
       ),
     says: words.measuredTwice,
+  }),
+  'measured-day-off': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'Measures of a day before the build was started, or long after every other day of it.',
+    why: 'Lines and strings are measured on what was made, and a day like that is most often a slip of the year; the last day counts, so a wrong one would count for ever. Long after is more than ten years (common practice, no source).',
+    mend: 'Mend the day under on, or started.',
+    passes: 'started: 2026-03-07\nscale: 24\nmeasured: {on: 2026-03-15, scale.length: 24}',
+    fails: 'started: 2026-03-07\nscale: 24\nmeasured: {on: 2025-03-15, scale.length: 24}',
+    find: ({values: {measured, started, finished, played = []}}) => {
+      const days = measured?.days ?? []
+      const others = [started, finished, ...played.map(({on}) => on)].flatMap((day) => (day ? [day.iso] : []))
+      return days.flatMap(
+        (day): {at: string; cause?: string; on: string; before?: string; after?: string}[] => {
+          const on = day.on?.iso
+          if (on === undefined) return []
+          const at = `${day.of}.on`
+          if (started && on < started.iso && isOfStrung(day))
+            return [{at, cause: 'started', on, before: started.iso}]
+          const own = days.flatMap((one) => (one === day || !one.on ? [] : [one.on.iso]))
+          const after = [...others, ...own].sort().at(-1)
+          return after !== undefined && yearOf(on) > yearOf(after) + farYears ? [{at, on, after}] : []
+        },
+      )
+    },
+    says: words.measuredDayOff,
   }),
 }

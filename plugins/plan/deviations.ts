@@ -78,6 +78,53 @@ export function spread(differences: readonly number[]): Spread {
   }
 }
 
+/** A habit of a workshop: one measure that comes out to the same side of its plan on build after build. */
+export interface Habit {
+  /** Of the front matter: what was measured. */
+  path: string
+  unit: string
+  /** How much more is measured than was planned, the middle build; negative: less. */
+  off: number
+  /** How many builds it rests on, and how many of them are off to that side. */
+  builds: number
+  same: number
+}
+
+/** Fewer builds than this say nothing about a workshop; common practice, no source. */
+export const fewestBuilds = 5
+/** What chance may do as often as this is no habit; common practice in tests of significance. */
+const byChance = 0.05
+
+/**
+ * Find what a workshop does to its plans: measures that at least five builds have, off to the same side so often that
+ * chance alone would do it in less than one of twenty workshops. Source: the sign test (from memory).
+ */
+export function habits<B extends {plan: Plan}>(compared: readonly Comparison<B>[]): Habit[] {
+  const found = new Map<string, {unit: string; differences: number[]}>()
+  for (const {unit, deviations} of compared)
+    for (const {path, difference} of deviations) {
+      const one = found.get(path) ?? {unit, differences: []}
+      found.set(path, {unit, differences: [...one.differences, difference]})
+    }
+  return [...found].flatMap(([path, {unit, differences}]) => {
+    const {median, above, below} = spread(differences)
+    const same = Math.max(above, below)
+    if (differences.length < fewestBuilds || chanceOf(same, differences.length) > byChance) return []
+    return [{path, unit, off: median, builds: differences.length, same}]
+  })
+}
+
+/** The chance that of `count` fair coins at least `same` fall to one given side. */
+function chanceOf(same: number, count: number): number {
+  let ways = 1
+  let sum = 0
+  for (let k = 0; k <= count; k += 1) {
+    if (k >= same) sum += ways
+    ways = (ways * (count - k)) / (k + 1)
+  }
+  return sum / 2 ** count
+}
+
 function middle(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b)
   const at = (sorted.length - 1) / 2

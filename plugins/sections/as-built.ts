@@ -1,7 +1,9 @@
 import type {BlockContent} from 'mdast'
+import {overTimePlot} from '../drawings/plots/over-time-plot.ts'
 import type {AsBuilt} from '../plan/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
-import {fold, list, note, paragraph, strong, subHeading} from './kit.ts'
+import {measureName, movedInWords, writeMeasured} from '../words/measured.ts'
+import {figure, fold, list, note, paragraph, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -56,6 +58,7 @@ function howItMoved(measures: readonly AsBuilt[], {units}: SectionInput['plan'])
   if (moved.length === 0) return []
   return [
     subHeading('How it moved'),
+    ...moved.flatMap((measure) => overTime(measure, units)),
     table({
       caption: 'Measured more than once',
       columns: [
@@ -76,6 +79,32 @@ function howItMoved(measures: readonly AsBuilt[], {units}: SectionInput['plan'])
     }),
   ]
 }
+
+/** Draw how a measure moved, where at least two of its days are known. */
+function overTime(
+  {path, on, measured: last, unit, earlier = [], planned}: AsBuilt,
+  units: 'in' | 'mm',
+): BlockContent[] {
+  const written = (value: number) => writeMeasured(value, unit, {units, near: planned ?? value})
+  const days = [...earlier, {on, measured: last}].flatMap(({on: day, measured: value}) =>
+    day === undefined ? [] : [{on: day, value, figure: written(value)}],
+  )
+  if (new Set(days.map((day) => day.on)).size < 2) return []
+  const name = measureName(path)
+  const says = movedInWords(name, days, planned === undefined ? undefined : written(planned))
+  const id = `over-time-${path.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`
+  const drawn = {
+    id,
+    title: name,
+    says,
+    days,
+    planned: planned === undefined ? undefined : {value: planned, figure: written(planned)},
+  }
+  const caption = planned === undefined ? `${name}.` : `${name}; the broken line is what was planned.`
+  return [figure(overTimePlot(drawn), {alt: says, caption: fractions(capital(caption))})]
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** Say how far a measure is off, and which way: `1/32 in more`. */
 function offInWords(difference: number, unit: AsBuilt['unit'], by: Parameters<typeof measured>[2]): Cell {

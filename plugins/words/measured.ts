@@ -1,4 +1,5 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
+import type {Habit} from '../plan/deviations.ts'
 import {inch, poundForceN} from '../tables/units.ts'
 
 /**
@@ -27,4 +28,43 @@ const short = (value: number) => String(Number(value.toFixed(1)) + 0)
 export function writeForce(n: number, units: 'in' | 'mm'): string {
   const newtons = `${n.toFixed(n < 10 ? 1 : 0)} N`
   return units === 'in' ? `${(n / poundForceN).toFixed(1)} lbf (${newtons})` : newtons
+}
+
+const names: Readonly<Record<string, string>> = {
+  'action.nut': 'string height at the nut',
+  'action.octave': 'string height at the octave',
+  'action.relief': 'relief of the neck',
+  'bridge.from-tail': 'bridge from the tail of the box',
+  'box.at': 'box from the nut line',
+  resonance: 'the box’s own pitch',
+  scale: 'scale length',
+}
+
+/** Name what was measured in words: `lines.12` is line 12, `strings.D4.tension` the pull of D4. */
+export function measureName(path: string): string {
+  const own = Object.hasOwn(names, path) ? names[path] : undefined
+  const [first, second = '', third] = path.split('.')
+  if (own) return own
+  if (first === 'lines') return `line ${second}`
+  if (first === 'cents') return `note at line ${second}`
+  if (first === 'strings' && third === 'tension') return `pull of ${second}`
+  return path.replaceAll('.', ' ').replaceAll('-', ' ')
+}
+
+/** Tell how a measure went: `Relief of the neck: 0.3 mm on 2026-03-15, 0.5 mm on 2026-09-01; 0.2 mm planned.` */
+export function movedInWords(
+  name: string,
+  days: readonly {on: string; figure: string}[],
+  planned: string | undefined,
+): string {
+  const told = days.map(({on, figure}) => `${figure} on ${on}`).join(', ')
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${told}${planned === undefined ? '' : `; ${planned} planned`}.`
+}
+
+/** Say what a workshop does again and again, how many builds that rests on, and what to plan for it to come out right. */
+export function habitInWords({path, unit, off, builds, same}: Habit, units: 'in' | 'mm'): string {
+  const name = measureName(path)
+  const by = writeMeasured(Math.abs(off), unit, {units})
+  const [is, plan] = off > 0 ? ['over', 'less'] : ['under', 'more']
+  return `${name.charAt(0).toUpperCase()}${name.slice(1)} comes out ${by} ${is} the plan, the middle of ${builds} builds, ${same} of them ${is}: ${unit === 'mm' || unit === 'deg' ? `plan ${by} ${plan} for it to come out as meant` : 'expect that of the next one'}.`
 }

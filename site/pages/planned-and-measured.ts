@@ -1,15 +1,21 @@
-import type {ElementContent} from 'hast'
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {type Comparison, comparisons, type MeasureKind, spread} from '../../plugins/plan/deviations.ts'
-import {link, paragraph, toElements} from '../../plugins/sections/kit.ts'
+import {offPlanPlot} from '../../plugins/drawings/plots/off-plan-plot.ts'
+import {
+  type Comparison,
+  comparisons,
+  fewestBuilds,
+  type Habit,
+  habits,
+  type MeasureKind,
+  spread,
+} from '../../plugins/plan/deviations.ts'
+import {fold, link, list, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions, measured} from '../../plugins/sections/measures.ts'
-import {writeMeasured} from '../../plugins/words/measured.ts'
+import {habitInWords, measureName, writeMeasured} from '../../plugins/words/measured.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
-
-/** Fewer builds than this say nothing about a workshop; common practice, no source. */
-const fewest = 5
 
 const names: Record<MeasureKind, string> = {
   lines: 'Line positions',
@@ -29,7 +35,7 @@ export function plannedAndMeasuredPage({around, builds}: SiteData): Page[] {
   const built = builds.filter((one) => (one.plan.asBuilt?.length ?? 0) > 0)
   const content = [
     h('header.page-head', [h('h1', 'Planned and measured'), h('p', describes)]),
-    h('div.prose', built.length < fewest ? tooFew(built.length) : toldOf(built)),
+    h('div.prose', built.length < fewestBuilds ? tooFew(built.length) : toldOf(built)),
   ]
   const data = {title: 'Planned and measured', describes, within: '/planned-and-measured/'}
   return [pageOf('/planned-and-measured/', data, content, around.prefix)]
@@ -40,19 +46,62 @@ function tooFew(count: number): ElementContent[] {
   return [
     h(
       'p',
-      `It takes ${fewest} measured builds before a habit can be told from chance. ${so} measured so far.`,
+      `It takes ${fewestBuilds} measured builds before a habit can be told from chance. ${so} measured so far.`,
     ),
     h('p', ['What was measured stands in a build’s file under ', h('code', 'measured'), '.']),
   ]
 }
 
 function toldOf(built: readonly SiteBuild[]): ElementContent[] {
-  return comparisons(built)
-    .filter(({builds}) => builds >= fewest)
-    .flatMap((comparison) => [
-      h('h2', names[comparison.kind]),
-      ...toElements([paragraph(...fractions(sentence(comparison))), deviationTable(comparison)]),
-    ])
+  const compared = comparisons(built)
+  const {units} = built[0]!.plan
+  return [
+    ...habitsTold(habits(compared), units),
+    ...compared
+      .filter(({builds}) => builds >= fewestBuilds)
+      .flatMap((comparison) => [
+        h('h2', names[comparison.kind]),
+        ...toElements([paragraph(...fractions(sentence(comparison)))]),
+        h('figure.drawing', [dots(comparison)]),
+        ...toElements(fold('Each of them', [deviationTable(comparison)])),
+      ]),
+  ]
+}
+
+/** Say what this workshop does again and again, and what to plan instead. */
+function habitsTold(found: readonly Habit[], units: 'in' | 'mm'): ElementContent[] {
+  if (found.length === 0) return []
+  return [
+    h('h2#habits', 'What this workshop does'),
+    ...toElements([
+      list(found.map((habit) => fractions(habitInWords(habit, units)))),
+      paragraph(
+        'Told where at least five builds have the measure, and so many are off to one side that chance would do it in fewer than one of twenty workshops (the sign test, from memory). A new file from npm run new has these beside it.',
+      ),
+    ]),
+  ]
+}
+
+/** Draw a dot for each measure about its plan. */
+function dots({kind, unit, deviations}: Comparison<SiteBuild>): Element {
+  const {median, typical, furthest} = spread(deviations.map(({difference}) => difference))
+  const {one, planned} = deviations[0]!
+  const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
+  const side = (value: number) => `${write(Math.abs(value))} ${value > 0 ? 'more' : 'less'}`
+  const middle = `the middle one ${write(Math.abs(median)) === write(0) ? 'as planned' : side(median)}`
+  const all = deviations.map(
+    ({one: {title}, path, difference}) =>
+      `${title}, ${measureName(path)}: ${difference === 0 ? 'as planned' : side(difference)}`,
+  )
+  return offPlanPlot({
+    id: `off-plan-${kind}-${unit}`.toLowerCase(),
+    title: `${names[kind]}: how far off the plan`,
+    says: `${all.join('; ')}. ${middle.charAt(0).toUpperCase()}${middle.slice(1)}.`,
+    differences: deviations.map(({difference}) => difference),
+    median,
+    typical,
+    words: {least: `${write(furthest)} less`, most: `${write(furthest)} more`, middle, plan: 'plan'},
+  })
 }
 
 function sentence({deviations, builds, unit}: Comparison<SiteBuild>): string {
@@ -61,7 +110,10 @@ function sentence({deviations, builds, unit}: Comparison<SiteBuild>): string {
   const write = (value: number) => writeMeasured(value, unit, {units: one.plan.units, near: planned})
   const leans =
     above >= 2 * below ? 'mostly over' : below >= 2 * above ? 'mostly under' : 'as often over as under'
-  const middle = Math.abs(median) > typical / 2 ? `, the middle one by ${write(Math.abs(median))}` : ''
+  const middle =
+    Math.abs(median) > typical / 2 && write(Math.abs(median)) !== write(0)
+      ? `, the middle one by ${write(Math.abs(median))}`
+      : ''
   return `${deviations.length} measures of ${builds} builds: half lie within ${write(typical)} of the plan, the furthest ${write(furthest)} off; ${leans}${middle}.`
 }
 
@@ -79,7 +131,7 @@ function deviationTable({kind, unit, deviations}: Comparison<SiteBuild>) {
       const by = {units: one.plan.units, near: planned}
       return [
         link(`/builds/${one.slug}/`, one.title),
-        {type: 'inlineCode', value: path},
+        measureName(path),
         measured(planned, unit, by),
         measured(found, unit, by),
         [measured(Math.abs(difference), unit, by), difference > 0 ? ' more' : difference < 0 ? ' less' : ''],

@@ -41,22 +41,40 @@ function chooser(builds: readonly SiteBuild[], {assets}: SiteData['around']): El
   ]
 }
 
-/** Two builds that played well may agree by chance; from three on it is worth saying. */
+/** Fewer builds than this that played well may agree by chance; common practice, no source. */
+const fewestAlike = 3
+
+/** What instruments of one kind that played well have in common: as many strings, played alike, with frets or without. */
 function common(played: readonly SiteBuild[], ruler: Ruler): ElementContent[] {
-  if (played.length < 3) return []
-  const lines = inCommon(played).map(({dimension, low, high}) => {
-    const from = written(low, ruler)
-    const to = written(high, ruler)
-    const isOne = JSON.stringify(from) === JSON.stringify(to)
-    return h('div', [h('dt', dimension.name), h('dd', isOne ? from : [...from, ' to ', ...to])])
+  const kinds = new Map<string, SiteBuild[]>()
+  for (const one of played) {
+    const {strings, play, frets} = kindFacts(one)
+    if (strings === undefined || !play || !frets) continue
+    const kind = `${strings === 1 ? 'one string' : `${strings} strings`}, ${frets}, ${playedWith[play] ?? play}`
+    kinds.set(kind, [...(kinds.get(kind) ?? []), one])
+  }
+  return [...kinds].flatMap(([kind, alike]) => {
+    if (alike.length < fewestAlike) return []
+    const lines = inCommon(alike).map(({dimension, low, high}) => {
+      const from = written(low, ruler)
+      const to = written(high, ruler)
+      const isOne = JSON.stringify(from) === JSON.stringify(to)
+      return h('div', [h('dt', dimension.name), h('dd', isOne ? from : [...from, ' to ', ...to])])
+    })
+    return [
+      h('section.common', [
+        h('h2', `What those that played well have in common: ${kind}`),
+        h('p', `All ${alike.length} of them lie within these.`),
+        h('dl', lines),
+      ]),
+    ]
   })
-  return [
-    h('section.common', [
-      h('h2', 'What those that played well have in common'),
-      h('p', `All ${played.length} of them lie within these.`),
-      h('dl', lines),
-    ]),
-  ]
+}
+
+const playedWith: Readonly<Record<string, string>> = {
+  slide: 'played with a slide',
+  fingers: 'played with fingers',
+  both: 'played with slide and fingers',
 }
 
 /** Lay builds' dimensions next to each other, one build a line; data attributes are for marking differences. */

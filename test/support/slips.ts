@@ -146,13 +146,16 @@ export const slips: Readonly<Record<string, Slip>> = {
       ([word]) => misspelt(word!, random),
       random,
     ),
+  // The kind of a finish is a text of its own, printed as it is written.
   'a word with a capital': (line, random) =>
-    change(
-      line,
-      /(?<=(?:kind|joins|held|status|play|side|pattern|handed|joint|ends): )[a-z]+/,
-      ([word]) => word!.charAt(0).toUpperCase() + word!.slice(1),
-      random,
-    ),
+    /coats: /.test(line)
+      ? undefined
+      : change(
+          line,
+          /(?<=(?:kind|joins|held|status|play|side|pattern|handed|joint|ends): )[a-z]+/,
+          ([word]) => word!.charAt(0).toUpperCase() + word!.slice(1),
+          random,
+        ),
   'a wood misspelt': (line, random) =>
     change(line, /(?<=wood: )[a-z]{5,}(?=[,}]|$)/, ([word]) => misspelt(word!, random), random),
   // Forms.

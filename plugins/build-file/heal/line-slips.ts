@@ -189,6 +189,8 @@ export function* rewritings(lines: readonly string[], at: number, known: Known):
       if (by !== undefined && by !== line)
         yield {lines: withLine(by), reach: isNewItem(by, lines.slice(0, at)) ? 2 : 0}
   yield* overLines(lines, at)
+  const gap = Math.min(...lines.filter((each) => !isBlank(each)).map((each) => indentOf(each).length))
+  if (gap > 0) yield {lines: lines.map((each) => (isBlank(each) ? each : each.slice(gap))), reach: 1}
   const body = line.trimStart()
   const indents = new Set([...lines.filter((each) => !isBlank(each)).map(indentOf), ''])
   const before = lines.slice(0, at).findLast((each) => !isBlank(each))

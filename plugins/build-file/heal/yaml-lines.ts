@@ -1,6 +1,7 @@
 import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
 import type {Kind, RecordOf} from '../kinds.ts'
-import {readValue} from '../read-value.ts'
+import {isSlip} from '../nearest.ts'
+import {type ReadingContext, readValue} from '../read-value.ts'
 import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
 import {trialContext} from './trial.ts'
 
@@ -219,6 +220,12 @@ function suspects({lines}: Way): number[] {
 const ofShape = new Set(['unknown-key', 'wrong-shape', 'comma-in-braces', 'key-twice'])
 const shapeWeight = 3
 
+/** A key that only wants one letter is nearly the right one. */
+function weightOf({rule, message, expected}: ReadingContext['problems'][number]): number {
+  if (ofShape.has(rule) && expected?.length !== 1) return shapeWeight
+  return rule !== 'unknown-key' || isSlip(message.split(' ')[0]!, expected![0]!, 1) ? 1 : 1.5
+}
+
 function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   const doc = parsed(rewriting.lines)
   const [slip] = slipsOf(rewriting.lines)
@@ -235,12 +242,9 @@ function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   return {
     ...rewriting,
     reads: Number.POSITIVE_INFINITY,
-    // A key that only wants one letter is nearly the right one.
-    wrong: context.problems.reduce(
-      (sum, {rule, expected}) => sum + (ofShape.has(rule) && expected?.length !== 1 ? shapeWeight : 1),
-      0,
-    ),
-    meaning: JSON.stringify(value, bareOf) ?? '',
+    wrong: context.problems.reduce((sum, problem) => sum + weightOf(problem), 0),
+    // What is not read belongs to what it may mean: a misspelt key may stand at several depths.
+    meaning: [JSON.stringify(value, bareOf), ...context.problems.map(({message}) => message)].join('\n'),
     texts,
     isSure: false,
   }

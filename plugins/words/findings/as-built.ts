@@ -33,3 +33,18 @@ export const measuredWithoutDay = (): Wording => ({
 export const measuredTwice = ({path, on}: {path: string; on: string}): Wording => ({
   message: `${path} was measured twice on ${on}, and only the one further down counts; keep one, or mend a day`,
 })
+
+/** `before` is the day it was started, `after` the last other day of the build. */
+export const measuredDayOff = ({
+  on,
+  before,
+  after,
+}: {
+  on: string
+  before?: string | undefined
+  after?: string | undefined
+}): Wording => ({
+  message: before
+    ? `measured on ${on}, before the build was started on ${before}; one of the two is a slip`
+    : `measured on ${on}, more than ten years after ${after}, the last other day of this build; look at the year`,
+})
