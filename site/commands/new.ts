@@ -1,13 +1,16 @@
-import {lstat, mkdir, rm, writeFile} from 'node:fs/promises'
+import {lstat, mkdir, readFile, rm, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
 import {createInterface} from 'node:readline/promises'
 import {nearest} from '../../plugins/build-file/nearest.ts'
 import {newBuild} from '../../plugins/build-file/new-build.ts'
 import {readLeaf} from '../../plugins/build-file/quantities/read-leaf.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
+import {comparisons, fewestBuilds, habits} from '../../plugins/plan/deviations.ts'
 import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
+import {habitInWords} from '../../plugins/words/measured.ts'
 import {asCalled} from '../called.ts'
+import {listBuilds} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readSettings} from '../journal/settings.ts'
 import {uncachedSteps} from '../steps/run-steps.ts'
@@ -83,7 +86,8 @@ for (const file of [`${slug}.md`, `${slug}/index.md`])
 const {settings} = await readSettings(join(root, 'builds'))
 const journalUnits = units ?? settings.units?.value ?? 'in'
 
-const text = values.from === undefined ? await fromKind() : await fromPast(values.from)
+const begun = values.from === undefined ? await fromKind() : await fromPast(values.from)
+const text = withHabits(begun, await habitsHere())
 await mkdir(join(root, 'builds'), {recursive: true})
 await writeFile(target, text, {flag: 'wx'}).catch(async (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EEXIST') await rm(target, {force: true})
@@ -167,6 +171,22 @@ async function fromPast(from: string): Promise<string> {
     ...(units === undefined ? {} : {units}),
   })
   return started ?? wrong(`${past.file} cannot be read; npm run check says where, and what would mend it`, 1)
+}
+
+/** Find what this workshop does to its plans again and again; nothing where too little was measured. */
+async function habitsHere(): Promise<string[]> {
+  const {builds: listed} = await listBuilds(root).catch(() => ({builds: []}))
+  const texts = await Promise.all(listed.map(({path}) => readFile(path, 'utf8').catch(() => '')))
+  if (texts.filter((one) => /^measured:/m.test(one)).length < fewestBuilds) return []
+  const {builds} = await readJournalFolder(root, uncachedSteps()).catch(() => ({builds: []}))
+  return habits(comparisons(builds)).map((habit) => habitInWords(habit, journalUnits))
+}
+
+/** Put what this workshop does before the end of the dimensions, as remarks. */
+function withHabits(written: string, found: readonly string[]): string {
+  if (found.length === 0) return written
+  const remarks = ['As this workshop’s measures have it:', ...found].map((line) => `# ${line}\n`).join('')
+  return written.replace(/(?<=\n)---\n/, () => `${remarks}---\n`)
 }
 
 function titleOf(name: string): string {
