@@ -3,6 +3,7 @@ import type {Problem} from '../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../plugins/build-file/schema.ts'
 import type {Lot} from '../plugins/plan/context.ts'
 import type {Effects} from '../plugins/plan/effects.ts'
+import type {Family} from '../plugins/plan/family.ts'
 import type {Plan} from '../plugins/plan/plan.ts'
 import type {RackContext, RackPiece} from '../plugins/plan/rack.ts'
 import type {Relatives} from '../plugins/sections/section.ts'
@@ -48,6 +49,8 @@ export interface SiteBuild {
   plan: Plan
   problems: readonly Problem[]
   relatives: Relatives
+  /** All that it was copied from or is an original of. */
+  family: Family
   /** What its changes on the one that it was copied from come to. */
   effects?: Effects | undefined
   /** What stands on the rack for it; no draft is named. */

@@ -11,7 +11,7 @@ export const lineage: Section = {
     build.values['based-on'] || relatives?.original || relatives?.copies.length ? [] : ['based-on'],
   content: ({build, plan, relatives}) => [
     ...origin(build.values['based-on']?.value, plan.slug, relatives),
-    ...copies(relatives),
+    ...copies(plan.slug, relatives),
   ],
 }
 
@@ -30,11 +30,11 @@ function origin(basedOn: string | undefined, here: string, relatives: Relatives 
   return [paragraph('Copied from ', link(`/builds/${slug}/`, title), ...differs)]
 }
 
-function copies(relatives: Relatives | undefined): RootContent[] {
+function copies(here: string, relatives: Relatives | undefined): RootContent[] {
   const made = relatives?.copies ?? []
   if (made.length === 0) return []
   return [
-    paragraph('Copied from this one:'),
+    paragraph('Copied from this one (', link(`/builds/${here}/changes/`, 'its family'), '):'),
     list(made.map(({slug, title}) => [link(`/builds/${slug}/`, title)])),
   ]
 }

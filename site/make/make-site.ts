@@ -29,9 +29,10 @@ export async function makeSite(
   const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
   const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
   const around = surround(settings, options)
+  const hidden = builds.filter((one) => !shown.includes(one)).map(({slug}) => slug)
   const among = {
-    shown: kinOf(shown),
-    hidden: builds.filter((one) => !shown.includes(one)).map(({slug}) => slug),
+    shown: kinOf(shown, hidden),
+    hidden,
     textOf: new Map(shown.map(({slug, text}) => [slug, text])),
     around,
     journal: settings,

@@ -5,6 +5,7 @@ import {isMade, type JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
+import {familyOf, type Kinship} from '../../plugins/plan/family.ts'
 import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
 import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
@@ -82,6 +83,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     plan,
     problems: [...told, ...faults],
     relatives,
+    family: familyOf(slug, shown.kinship),
     effects: compared.effects,
     rack: withoutDraftsOnRack(one.rack, among.hidden),
     isDraft: build.values.publish?.value === false,
@@ -89,7 +91,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     cover,
     key: keyOf(
       madeKey,
-      JSON.stringify([around, given.failed, compared.effects]),
+      JSON.stringify([around, given.failed, compared.effects, familyOf(slug, shown.kinship)]),
       [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
     files: [
@@ -134,6 +136,7 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     plan,
     problems: faults,
     relatives: {copies: []},
+    family: {rows: [], isCircle: false, more: 0},
     rack: noRack,
     isDraft: values.publish?.value === false,
     made: {
@@ -224,10 +227,15 @@ interface Kin {
   copies: ReadonlyMap<string, readonly Build[]>
   /** Of each, what was measured only to be set right. */
   mended: ReadonlyMap<string, readonly string[]>
+  /** What all were copied from; of what is hidden nothing is told. */
+  kinship: ReadonlyMap<string, Kinship>
 }
 
 /** Gather which builds were copied from which. */
-export function kinOf(planned: readonly Pick<PlannedBuild, 'build' | 'plan'>[]): Kin {
+export function kinOf(
+  planned: readonly Pick<PlannedBuild, 'build' | 'plan'>[],
+  hidden: readonly string[],
+): Kin {
   const builds = planned.map(({build}) => build)
   const copies = new Map<string, Build[]>()
   for (const build of builds) {
@@ -238,6 +246,13 @@ export function kinOf(planned: readonly Pick<PlannedBuild, 'build' | 'plan'>[]):
   return {
     bySlug: new Map(builds.map((build) => [build.slug, build])),
     copies,
+    kinship: new Map(
+      builds.map((build) => {
+        const from = build.values['based-on']?.value
+        const basedOn = from === undefined || hidden.includes(from) ? undefined : from
+        return [build.slug, {title: named(build).title, basedOn}]
+      }),
+    ),
     mended: new Map(planned.map(({build, plan}) => [build.slug, mendedPaths(plan.settingUp)])),
   }
 }

@@ -1,5 +1,6 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {familyTree} from '../../plugins/drawings/plots/family-tree.ts'
 import type {Change} from '../../plugins/plan/changes.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
@@ -10,17 +11,19 @@ import {markup, withFractions, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
-/** Write, for each build that was copied from another, what differs from that one, and what each difference does. */
+/**
+ * Write, for each build that was copied from another, what differs from that one, what each difference does, and its
+ * family; for one that others were copied from, its family alone.
+ */
 export function changesPages({builds, around}: SiteData): Page[] {
   return builds
-    .filter(({relatives: {original}}) => original && original.changes.length > 0)
+    .filter(({relatives: {original}, family}) => original?.changes.length || family.rows.length > 1)
     .map((one) => ({
       address: `/builds/${one.slug}/changes/`,
       layout: 'frame',
       key: keyOf('changes', one.key),
       data: {
-        title: `${one.title}: what differs`,
-        describes: `What ${one.title} changes on the build that it was copied from, and what that does.`,
+        ...named(one),
         within: '/',
         unlisted: one.isDraft,
       },
@@ -28,8 +31,21 @@ export function changesPages({builds, around}: SiteData): Page[] {
     }))
 }
 
+const named = ({title, relatives}: SiteBuild) =>
+  relatives.original
+    ? {
+        title: `${title}: what differs`,
+        describes: `What ${title} changes on the build that it was copied from, and what that does.`,
+      }
+    : {title: `${title}: its family`, describes: `What was copied from ${title}, and from its copies.`}
+
 function content(one: SiteBuild): Element {
   const {slug, title, relatives} = one
+  if (!relatives.original)
+    return h('article.prose.changes', [
+      h('header.page-head', [h('h1', 'Its family'), h('p', [h('a', {href: `/builds/${slug}/`}, title)])]),
+      ...family(one),
+    ])
   const {changes = [], slug: from, title: there = ''} = relatives.original ?? {}
   const changed = changes.filter(({was, is}) => was !== undefined && is !== undefined)
   return h('article.prose.changes', [
@@ -53,7 +69,20 @@ function content(one: SiteBuild): Element {
       changes.filter((change) => !changed.includes(change)),
       there,
     ),
+    ...(one.family.rows.length > 1 ? [h('h2#family', 'Family'), ...family(one)] : []),
   ])
+}
+
+/** Draw what it was copied from, what was copied from it, and copies of copies. */
+function family({slug, family: {rows, isCircle, more}}: SiteBuild): ElementContent[] {
+  return [
+    h('p', 'Each stands below the one that it was copied from.'),
+    h('figure.drawing', [familyTree(rows, slug)]),
+    ...(more > 0 ? [h('p', `${more} more are not shown.`)] : []),
+    ...(isCircle
+      ? [h('p', 'Some of them are copied from each other in a circle, so none of those came first.')]
+      : []),
+  ]
 }
 
 /** What is felt of all changes at once. */

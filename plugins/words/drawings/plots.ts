@@ -23,3 +23,8 @@ export const wiringWords = {
   sleeve: 'sleeve',
   jack: 'jack',
 } as const
+
+export const familyWords = {
+  title: 'Builds copied from each other',
+  name: (title: string, isMissing: boolean): string => (isMissing ? `${title}, not in this journal` : title),
+}
