@@ -58,6 +58,8 @@ export interface SiteBuild {
   isDraft: boolean
   made: MadeBuild
   cover?: Picture | undefined
+  /** Its pictures by the names that the file gives them. */
+  pictures: ReadonlyMap<string, Picture>
   /** Stands for all that the build's own pages are made of. */
   key: string
   /** Its pictures, recordings and other files that its page shows or leads to. */

@@ -1,6 +1,7 @@
 import type {Element, ElementContent, Root, RootContent} from 'hast'
 import {toString as textOf} from 'hast-util-to-string'
 import {h} from 'hastscript'
+import {EXIT, visit} from 'unist-util-visit'
 import type {VFile} from 'vfile'
 import './rehype-headings.ts'
 
@@ -9,13 +10,16 @@ export interface DayOptions {
   told?: string | undefined
   /** Whether the last day told of stands open: the work goes on. */
   isNewestOpen?: boolean | undefined
+  /** What was measured on each day (ISO), in words. */
+  measured?: ReadonlyMap<string, string> | undefined
 }
 
 /**
  * Make the prose the journal of a build: its opening, then a fold a day, named by what was done, when and for how
- * long. Prose without days stays as it is. Headings come down one level under the journal's own; anchors stay outside.
+ * long, with its first picture small beside it; what was measured on it stands at its end. Prose without days stays as
+ * it is. Headings come down one level under the journal's own; anchors stay outside.
  */
-export function rehypeDays({told, isNewestOpen}: DayOptions) {
+export function rehypeDays({told, isNewestOpen, measured}: DayOptions) {
   return (tree: Root, file: VFile): void => {
     const [from, to] = proseOf(tree.children)
     const days = tree.children.slice(from, to).filter(isDay)
@@ -24,9 +28,11 @@ export function rehypeDays({told, isNewestOpen}: DayOptions) {
     const headings = new Set(prose.filter(isHeading).map(({properties}) => properties.id))
     for (const one of prose) if (isHeading(one)) one.tagName = `h${Math.min(6, levelOf(one) + 1)}`
     const newest = isNewestOpen ? days.at(-1) : undefined
+    const parts = folded(prose, newest)
+    for (const part of parts) if (isFold(part)) furnish(part, measured)
     const journal = h('section.days', {ariaLabelledBy: 'Journal'}, [
       h('h2', {id: 'Journal'}, ['Journal', ...(told ? [' ', h('small', told)] : [])]),
-      ...(folded(prose, newest) as ElementContent[]),
+      ...(parts as ElementContent[]),
     ])
     tree.children.splice(from, to - from, journal)
     const known = file.data.headings ?? []
@@ -61,6 +67,37 @@ function folded(prose: readonly RootContent[], newest: RootContent | undefined):
   }
   return parts
 }
+
+const isFold = (node: RootContent): node is Element =>
+  node.type === 'element' && node.tagName === 'details' && String(node.properties.className) === 'day'
+
+/** Put a day's first picture, small, beside its name, and what was measured on it at its end. */
+function furnish(day: Element, measured: DayOptions['measured']): void {
+  const [summary] = day.children as [Element]
+  const first = found(day, 'img')
+  if (first) summary.children.push(small(first))
+  const words = measured?.get(String(found(summary, 'time')?.properties.dateTime))
+  if (words) day.children.push(h('p.measured', `Measured: ${words}.`))
+}
+
+function found(within: Element, tagName: string): Element | undefined {
+  let first: Element | undefined
+  visit(within, {tagName}, (element: Element) => {
+    first = element
+    return EXIT
+  })
+  return first
+}
+
+/** The same picture where it says nothing new: in its smallest version, without words. */
+function small({properties: {src, srcSet, width, height}}: Element): Element {
+  const smallest = /^(\S+)\s/.exec(String(srcSet ?? ''))?.[1] ?? src
+  const isSized = typeof width === 'number' && typeof height === 'number'
+  const size = isSized ? {width: thumbPx, height: Math.round((thumbPx * height) / width)} : {}
+  return h('img.thumb', {src: String(smallest), alt: '', loading: 'lazy', ...size})
+}
+
+const thumbPx = 64
 
 /** Name a day's fold: what was done, then the date and the hours that stood in brackets. */
 function opener(heading: Element): Element {

@@ -9,6 +9,7 @@ import type {Failed} from '../sections/fill-body.ts'
 import type {Relatives} from '../sections/section.ts'
 import {buildFileParser} from '../syntax/parse-build-file.ts'
 import type {SectionName} from '../tables/section-names.ts'
+import {measuredByDay} from '../words/measured.ts'
 import {number} from '../words/quantities.ts'
 import {computedHandlers, rehypeComputed} from './computed.ts'
 import {rehypeAuthor} from './rehype-author.ts'
@@ -64,7 +65,11 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(rehypeTaskLists)
     .use(rehypePictures, input)
     .use(rehypeHeadings)
-    .use(rehypeDays, {told: daysInWords(build), isNewestOpen: plan.status === 'on the bench'})
+    .use(rehypeDays, {
+      told: daysInWords(build),
+      isNewestOpen: plan.status === 'on the bench',
+      measured: measuredByDay(plan),
+    })
     .use(rehypeLinks, input)
     .use(rehypeComputed)
     .use(rehypeDrawings, input)

@@ -1,5 +1,6 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Habit} from '../plan/deviations.ts'
+import type {Plan} from '../plan/plan.ts'
 import {inch, poundForceN} from '../tables/units.ts'
 
 /**
@@ -49,6 +50,18 @@ export function measureName(path: string): string {
   if (first === 'cents') return `note at line ${second}`
   if (first === 'strings' && third === 'tension') return `pull of ${second}`
   return path.replaceAll('.', ' ').replaceAll('-', ' ')
+}
+
+/** Say what was measured on each day (ISO): `scale length: 24 9/32 in; line 12: 12 5/32 in`. */
+export function measuredByDay({asBuilt = [], units}: Pick<Plan, 'asBuilt' | 'units'>): Map<string, string> {
+  const days = new Map<string, string>()
+  for (const {path, unit, planned, on, measured, earlier = []} of asBuilt)
+    for (const one of [...earlier, {on, measured}]) {
+      if (one.on === undefined) continue
+      const said = `${measureName(path)}: ${writeMeasured(one.measured, unit, {units, near: planned ?? one.measured})}`
+      days.set(one.on, [days.get(one.on), said].filter(Boolean).join('; '))
+    }
+  return days
 }
 
 /** Tell how a measure went: `Relief of the neck: 0.3 mm on 2026-03-15, 0.5 mm on 2026-09-01; 0.2 mm planned.` */

@@ -89,6 +89,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     isDraft: build.values.publish?.value === false,
     made: {...made, faults, words: withoutDrafts(made.words, one.build, among.hidden)},
     cover,
+    pictures,
     key: keyOf(
       madeKey,
       JSON.stringify([around, given.failed, compared.effects, familyOf(slug, shown.kinship)]),
@@ -136,6 +137,7 @@ function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown):
     plan,
     problems: faults,
     relatives: {copies: []},
+    pictures: new Map(),
     family: {rows: [], isCircle: false, more: 0},
     rack: noRack,
     isDraft: values.publish?.value === false,

@@ -1,23 +1,31 @@
 import {createHash} from 'node:crypto'
+import {h} from 'hastscript'
 import type {Element} from 'xast'
 import {x} from 'xastscript'
-import {xmlDocument} from '../markup.ts'
+import {markup, xmlDocument} from '../markup.ts'
 import {type Page, textPage} from '../page.ts'
+import {type Picture, versionOf} from '../pictures/picture.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {kindFacts} from './build-facts.ts'
 
-/** Write the feed (Atom, RFC 4287) of builds that carry a date, newest first. Dates are those of the files. */
+/** Days told of, the newest; who reads a feed has read what is older. */
+const mostDays = 40
+
+/**
+ * Write the feed (Atom, RFC 4287) of builds that carry a date, and of the days at the bench with their pictures,
+ * newest first. Dates are those of the files.
+ */
 export function feedPage({around, builds, journal}: SiteData): Page[] {
   const home = (around.origin ?? '') + around.prefix
   const dated = builds.flatMap((one) => {
     const {date} = kindFacts(one)
     return date ? [{one, date}] : []
   })
-  const newest =
-    dated
-      .map(({date}) => date)
-      .sort()
-      .at(-1) ?? '1970-01-01'
+  const days = builds
+    .flatMap((one) => daysOf(one))
+    .sort((a, b) => (a.iso < b.iso ? 1 : a.iso > b.iso ? -1 : 0))
+    .slice(0, mostDays)
+  const newest = [...dated.map(({date}) => date), ...days.map(({iso}) => iso)].sort().at(-1) ?? '1970-01-01'
   const feed = x('feed', {xmlns: 'http://www.w3.org/2005/Atom'}, [
     x('title', around.title),
     x('id', idOf(home)),
@@ -25,7 +33,12 @@ export function feedPage({around, builds, journal}: SiteData): Page[] {
     x('link', {rel: 'self', href: `${home}feed.xml`}),
     x('updated', atNoon(newest)),
     x('author', [x('name', journal.maker?.value ?? around.title)]),
-    ...dated.map(({one, date}) => entry(one, date, home)),
+    ...[
+      ...dated.map(({one, date}) => ({date, is: entry(one, date, home)})),
+      ...days.map((day) => ({date: day.iso, is: dayEntry(day, home)})),
+    ]
+      .sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0))
+      .map(({is}) => is),
   ])
   return [textPage('/feed.xml', 'Feed', xmlDocument(feed))]
 }
@@ -39,6 +52,49 @@ function entry({slug, title, build}: SiteBuild, date: string, home: string): Ele
     x('link', {rel: 'alternate', href: address}),
     x('updated', atNoon(date)),
     summary ? x('summary', summary) : undefined,
+  ])
+}
+
+/** A day of a build, where its page has it, and its pictures. */
+interface BenchDay {
+  one: SiteBuild
+  iso: string
+  title: string
+  anchor: string
+  pictures: readonly {picture: Picture; alt: string}[]
+}
+
+/** List the days of a build that its page has a heading of; two of one day are two. */
+function daysOf(one: SiteBuild): BenchDay[] {
+  const {build, made, pictures} = one
+  const left = [...made.headings]
+  return build.days.flatMap(({iso, title, place}, at) => {
+    const heading = left.findIndex((each) => each.title.startsWith(iso))
+    if (heading < 0) return []
+    const [{id}] = left.splice(heading, 1) as [(typeof left)[number]]
+    const until = build.days[at + 1]?.place.line ?? Number.POSITIVE_INFINITY
+    const own = build.links.flatMap(({target, alt, isPicture, place: {line}}) => {
+      const picture = isPicture && line > place.line && line < until ? pictures.get(target) : undefined
+      return picture ? [{picture, alt: alt ?? ''}] : []
+    })
+    return [{one, iso, title, anchor: id, pictures: own}]
+  })
+}
+
+function dayEntry({one, iso, title, anchor, pictures}: BenchDay, home: string): Element {
+  const address = `${home}builds/${one.slug}/#${encodeURIComponent(anchor)}`
+  const shown = pictures.map(({picture, alt}) => {
+    const {width, height} = picture
+    const src = new URL(versionOf(picture, picture.widths[0]!, 'jpeg').slice(1), `http://feed.invalid/`)
+      .pathname
+    return h('p', [h('img', {src: `${home}${src.slice(1)}`, alt, width, height})])
+  })
+  return x('entry', [
+    x('title', title ? `${one.title}: ${title}` : `${one.title}: ${iso}`),
+    x('id', idOf(address)),
+    x('link', {rel: 'alternate', href: address}),
+    x('updated', atNoon(iso)),
+    shown.length > 0 ? x('content', {type: 'html'}, markup(shown)) : undefined,
   ])
 }
 

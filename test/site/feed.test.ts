@@ -13,6 +13,8 @@ const journal = tempJournal({
   'builds/journal.yaml': 'title: Loft & <quay>\nmaker: the loft\nsite: https://journal.example/\n',
   'builds/tea-tin.md': fourLines('Tea "tin" & co', 'summary: "a < b"\nfinished: 2026-02-03\n'),
   'builds/undated.md': fourLines('Undated'),
+  'builds/bench/index.md': `${fourLines('Bench')}\n## 2026-03-01 Milling & more (1 h)\n\n![A <strip>](a.png)\n\n## 2026-03-02\n\nNone.\n`,
+  'builds/bench/a.png': readFileSync('site/readme/four-lines.png'),
 })
 afterAll(() => journal.remove())
 
@@ -24,12 +26,23 @@ describe('the feed', () => {
     for (const part of [
       '<title>Loft &#x26; &#x3C;quay></title>',
       '<id>https://journal.example/x/</id>',
-      '<updated>2026-02-03T12:00:00Z</updated>',
+      '<updated>2026-03-02T12:00:00Z</updated>',
     ])
       expect(feed).toContain(part)
     expect(feed).toContain('<author><name>the loft</name></author>')
     const entries = feed.match(/<entry>[\s\S]*?<\/entry>/g) ?? []
-    expect(entries).toHaveLength(1)
+    expect(entries).toHaveLength(3)
+    expect(entries.map((each) => /<title>(.*?)<\/title>/.exec(each)?.[1])).toEqual([
+      'Bench: 2026-03-02',
+      'Bench: Milling &#x26; more',
+      'Tea "tin" &#x26; co',
+    ])
+    const day = entries[1]!
+    expect(day).toContain('<id>https://journal.example/x/builds/bench/#2026-03-01-milling--more-1-h</id>')
+    expect(day).toMatch(
+      /<content type="html">.*src="https:\/\/journal\.example\/x\/builds\/bench\/photos\/a-[\w-]+\.jpeg" alt="A &#x3C;strip>"/,
+    )
+    entries.reverse()
     for (const part of [
       '<title>',
       '<id>https://journal.example/x/builds/tea-tin/</id>',
@@ -60,7 +73,7 @@ describe('the feed', () => {
     const feed = readFileSync(join(journal.root, '_site/feed.xml'), 'utf8')
     // RFC 9562, section 5.8: version 8, variant 10.
     const ids = [...feed.matchAll(/<id>(.*?)<\/id>/g)].map(([, id]) => id)
-    expect(new Set(ids).size).toBe(2)
+    expect(new Set(ids).size).toBe(4)
     for (const id of ids)
       expect(id).toMatch(/^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-8[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/)
   })

@@ -23,7 +23,7 @@ export interface TempJournal {
 }
 
 /** Make a journal of files, by their paths from its root. */
-export function tempJournal(files: Readonly<Record<string, string>> = {}): TempJournal {
+export function tempJournal(files: Readonly<Record<string, string | Uint8Array>> = {}): TempJournal {
   const journal = journalAt(realpathSync(mkdtempSync(join(tmpdir(), 'journal-'))))
   for (const [path, content] of Object.entries(files)) journal.write(path, content)
   return journal
