@@ -40,7 +40,7 @@ function sinking({sinkMm, rangeMm, sinkAfterCreepMm, pushN, tooLimp}: Lid, plan:
     at(sinkAfterCreepMm),
     plan.action?.bridgeToBuildMm === undefined
       ? '. Build the bridge higher by the first, and shim it when the strings have come down.'
-      : '. The height to build the bridge to counts the first, and the neck’s bow against it; shim it when the strings have come down.',
+      : '. Shim the bridge when the strings have come down.',
   ]
 }
 

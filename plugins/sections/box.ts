@@ -1,5 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
+import {saddleRuler} from '../words/lengths.ts'
 import {angle, inWords, number, percent, stringAtLine} from '../words/quantities.ts'
 import {endJointInWords} from './box-end-joint.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
@@ -80,7 +81,11 @@ function whereBoxLies(plan: Plan): BlockContent[] {
       ` from the box’s head-side edge, ${percent(box.bridgeFraction)} of the way along it; on the ${bridge.on ?? 'top'}`,
     ])
   if (bridge?.heightMm !== undefined)
-    rows.push(['Bridge height', at(bridge.heightMm), `, from the ${bridge.on ?? 'top'} to the strings`])
+    rows.push([
+      'Bridge height',
+      length(bridge.heightMm, saddleRuler(plan)),
+      `, from the ${bridge.on ?? 'top'} to the strings`,
+    ])
   if (bridge?.breakAngleDeg !== undefined)
     rows.push([
       'Strings behind the bridge',

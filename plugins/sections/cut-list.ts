@@ -92,10 +92,10 @@ function cutParts(cuts: Cuts, plan: Plan): BlockContent[] {
     rows: rows.map(({part, count, name}): Cell[] => [
       [name, under(part.wood)],
       String(count),
-      // What is sawn must not come out short.
+      // What is sawn must not come out short; across, what is planed off leaves room.
       lengthAlone(part.lengthMm, plan, 'up'),
-      lengthAlone(part.widthMm, plan, 'up'),
-      lengthAlone(part.thicknessMm, plan, 'up'),
+      lengthAlone(part.widthMm, plan),
+      lengthAlone(part.thicknessMm, plan),
     ]),
   })
   const why = list(

@@ -86,9 +86,7 @@ type Parts = ReadonlyMap<string, Part>
 
 /** Say in order how to cut one piece: square it, rip its strips, cut them to length, put the rest back. */
 function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
-  const at = (mm: number) => lengthAlone(mm, plan)
-  // What is sawn must not come out short.
-  const sawn = (mm: number) => lengthAlone(mm, plan, 'up')
+  const at = (mm: number, rounding?: 'up') => lengthAlone(mm, plan, rounding)
   const {lengthMm, widthMm, thicknessMm, fromMm, toMm, strips, offcuts} = piece
   const isSquared = fromMm > 0 || toMm < lengthMm
   const isWhole = strips.length === 1 && widthMm - strips[0]!.widthMm < 1e-6
@@ -102,7 +100,7 @@ function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
     ...(isSquared
       ? [{does: ['Square the ends at ', at(fromMm), ' and ', at(toMm), ' from the end you measure from.']}]
       : []),
-    ...ripSteps(strips, isWhole, parts, sawn),
+    ...ripSteps(strips, isWhole, parts, at),
     ...(back.length > 0
       ? [{does: ['Put back on the rack: ', ...back, '; ', at(thicknessMm), ' thick.']}]
       : []),
@@ -114,7 +112,7 @@ function ripSteps(
   strips: readonly Strip[],
   isWhole: boolean,
   parts: Parts,
-  at: (mm: number) => Inline,
+  at: (mm: number, rounding?: 'up') => Inline,
 ): BenchStep[] {
   const runs: {strip: Strip; key: string; count: number; first: number}[] = []
   let number = 1
@@ -143,7 +141,7 @@ function cutsInWords(
   strips: number,
   first: number,
   parts: Parts,
-  at: (mm: number) => Inline,
+  at: (mm: number, rounding?: 'up') => Inline,
 ): Inline[] {
   const runs: {part: Part; count: number; from: number; widthMm: number}[] = []
   cuts.forEach((cut, i) => {
@@ -158,7 +156,7 @@ function cutsInWords(
     numbersOf(strips, from, count),
     several(count) ? plainName(part.name) : part.name,
     ', ',
-    at(part.lengthMm),
+    at(part.lengthMm, 'up'),
     count > 1 ? ' each' : '',
     ...(own < widthMm - 1e-6 ? [', ripped to ', at(own)] : []),
   ])

@@ -99,7 +99,7 @@ function stepsInWords(plan: Plan): Inline[][] {
               ? `On the way to their posts ${names} touch the edge of the face, `
               : `On the way to its post ${names} touches the edge of the face, `,
             lengthAlone(overEdge[0]!.atMm, plan),
-            ` behind the nut, and ${overEdge.length > 1 ? 'turn' : 'turns'} there once more: round that edge, or end the face sooner. The angle below is the one at the nut.`,
+            ` behind the nut, and ${overEdge.length > 1 ? 'turn' : 'turns'} there once more: round it, or end the face sooner. Below is the angle at the nut.`,
           ],
         ]
       : []),

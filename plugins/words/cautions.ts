@@ -78,7 +78,7 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
     `The neck is let into the box, ${size(widthMm)} wide and ${size(depthMm)} deep.`,
   'saw-kickback': ({part}, {size}) =>
     part
-      ? `The ${part.name} is ripped ${size(part.widthMm, 'up')} wide out of ${size(part.lengthMm, 'up')}.`
+      ? `The ${part.name} is ripped ${size(part.widthMm)} wide out of ${size(part.lengthMm, 'up')}.`
       : 'The neck is ripped to its width.',
   'short-part': ({names, shortestMm}, {size}) =>
     `Short here: ${firstFew(names)}; the shortest is ${size(shortestMm)} long.`,

@@ -26,10 +26,9 @@ const finest = ({units, rulerMm}: Ruler): Ruler => ({
 })
 
 const blanks = {
-  scarf: 'the whole stick, with what the scarf gains and its saw cut takes, and 1/2 in more at each end',
-  'leaning head':
-    'the whole stick, thick enough to saw the leaning head out of it, and 1/2 in more at each end',
-  plain: 'the whole stick, and 1/2 in more at each end',
+  scarf: 'the whole stick, with what the scarf gains and its saw cut takes',
+  'leaning head': 'the whole stick, thick enough to saw the leaning head out of it',
+  plain: 'the whole stick',
 } as const
 
 /** Say why a part has its size as sawn. */
@@ -38,9 +37,7 @@ export function partWhy({why, isSmall}: Pick<Part, 'why' | 'isSmall'>, ruler: Ru
     return `listed, cut as written${isSmall ? '; small, so cut it off its strip last' : ''}`
   const size = (mm: number) => writeLength(mm, finest(ruler))
   const {lengthMm, widthMm, thicknessMm, planeMm, blank} = why
-  const length = blank
-    ? blanks[blank]
-    : `${size(lengthMm)} long, and ${size(endAllowanceMm)} more at each end`
+  const length = `${blank ? blanks[blank] : `${size(lengthMm)} long`}, and ${size(endAllowanceMm)} more at each end`
   const planed = `${size(widthMm)} by ${size(thicknessMm)} once ${size(planeMm)} is planed off each face`
   return `${length}; ${planed}${isSmall ? '; small, so plane the strip first and cut this off it last' : ''}`
 }

@@ -34,7 +34,7 @@ describe('cut list', () => {
     )
     expect(text).toContain('A saw cut takes 1/8 in (3.2 mm).')
     expect(text).toContain(
-      'Rip 3 strips 11/16 in wide, and cut each to length: neck lamination 2, 34 31/32 in.',
+      'Rip 3 strips 21/32 in wide, and cut each to length: neck lamination 2, 34 31/32 in.',
     )
     expect(text).toContain('Put back on the rack: 38 in by 1 1/8 in; 3/4 in thick.')
     expect(text).toContain('Small parts stay on their strip')
