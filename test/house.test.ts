@@ -67,7 +67,7 @@ describe('the house', () => {
     expect(backUp).toEqual([])
   })
 
-  test.each(rooms.filter((room) => room !== 'plugins/build-file' && room !== 'site'))(
+  test.each(rooms.filter((room) => room !== 'site'))(
     'there is no circle between the files of %s, by types neither',
     (room) => {
       const own = [...files].filter(([file]) => roomOf(file) === room)

@@ -12,7 +12,7 @@ import {
 import type {Kind, ListOf, RecordOf} from './kinds.ts'
 import {kindAt} from './path.ts'
 import {shortParts} from './read-record.ts'
-import {textOf} from './read-value.ts'
+import {textOf} from './reading-context.ts'
 import {buildSchema} from './schema.ts'
 import type {YamlTree} from './yaml-tree.ts'
 

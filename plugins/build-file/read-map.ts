@@ -5,7 +5,7 @@ import {leafAt, quantityPaths} from './path.ts'
 import {readLeaf} from './quantities/read-leaf.ts'
 import {whatWouldDo, whyOf} from './quantities/reading.ts'
 import {pairsOf} from './read-record.ts'
-import {isFull, nameOf, type ReadingContext, readValue, report, textOf, wrongShape} from './read-value.ts'
+import {isFull, nameOf, type ReadingContext, report, textOf, wrongShape} from './reading-context.ts'
 import type {Day, Force, Length, MeasuredDay, MeasuredValues, Numeral} from './values.ts'
 
 /** Scores of one day; each is a column of the table. */
@@ -28,7 +28,7 @@ export function readMap(
     kind.keys === 'score' ? mostScores : undefined,
   )) {
     const of = kind.keys === 'path' ? howFarOff(quantityKind(name, key, context)) : kind.value
-    const got = of && value ? readValue(value, of, `${path}.${name}`, context) : undefined
+    const got = of && value ? context.readValue(value, of, `${path}.${name}`, context) : undefined
     if (got !== undefined) read[name] = got
   }
   return read
@@ -47,10 +47,15 @@ function quantityKind(name: string, key: Node, context: ReadingContext): Leaf | 
   if (isFull(context)) return undefined
   const close = nearest(name, allQuantityPaths)
   const why = `${name} is not the path of a measure in this file`
-  report(context, 'unknown-key', context.placeOf(key), `${why}${close ? `; was ${close} meant?` : ''}`, {
-    expected: close ? [close] : undefined,
-    about: {path: name, key, why},
-  })
+  report(
+    context,
+    {rule: 'unknown-key', place: context.placeOf(key)},
+    `${why}${close ? `; was ${close} meant?` : ''}`,
+    {
+      expected: close ? [close] : undefined,
+      about: {path: name, key, why},
+    },
+  )
   return undefined
 }
 
@@ -70,7 +75,7 @@ export function readMeasured(node: Node, path: string, context: ReadingContext):
   }
   if (node.items.length > mostDays) {
     const why = `${nameOf(path)}: ${node.items.length} given, where at most ${mostDays} can be`
-    report(context, 'out-of-range', context.places[path]!, why, {about: {path, node, why}})
+    report(context, {rule: 'out-of-range', place: context.places[path]!}, why, {about: {path, node, why}})
     return undefined
   }
   const read = (node.items as Node[]).flatMap((item, i) => {
@@ -96,25 +101,25 @@ function readMeasuredDay(node: Node, path: string, context: ReadingContext): Mea
     const tension = /^strings\.(.+)\.tension$/.exec(name)
     if (name === 'on')
       setIfRead(
-        readValue(value, date('The day it was measured.'), own, context) as Day | undefined,
+        context.readValue(value, date('The day it was measured.'), own, context) as Day | undefined,
         (on) => (read.on = on),
       )
     else if (name === 'resonance')
       setIfRead(
-        readValue(withoutHertz(value), frequency, own, context) as Numeral | undefined,
+        context.readValue(withoutHertz(value), frequency, own, context) as Numeral | undefined,
         (it) => (read.resonance = it),
       )
     else if (name === 'lines') read.lines.push(...byLabel<Length>(value, lineStation, own, context))
     else if (name === 'cents') read.cents.push(...byLabel<Numeral>(value, lineCents, own, context))
     else if (tension)
       setIfRead(
-        readValue(value, force('The pull.', {min: 1, max: 2000}), own, context) as Force | undefined,
+        context.readValue(value, force('The pull.', {min: 1, max: 2000}), own, context) as Force | undefined,
         (it) => read.tensions.push({name: tension[1]!, value: it}),
       )
     else {
       const leaf = quantityKind(name, key, context)
       if (leaf)
-        setIfRead(readValue(value, leaf, own, context), (it) =>
+        setIfRead(context.readValue(value, leaf, own, context), (it) =>
           read.paths.push({path: name, value: it as MeasuredDay['paths'][number]['value']}),
         )
     }
@@ -150,18 +155,20 @@ function byLabel<T>(
     const expected = names.length === 2 ? [`{${names.join(': ')}}`] : []
     const why = `${nameOf(path)}: between a line and what was measured there stands a colon`
     context.places[path] ??= context.placeOf(node)
-    report(context, 'wrong-shape', context.places[path]!, why + whatWouldDo(expected), {expected})
+    report(context, {rule: 'wrong-shape', place: context.places[path]!}, why + whatWouldDo(expected), {
+      expected,
+    })
     return read
   }
   for (const {key, name, value} of pairsOf(node, path, context)) {
     const label = readLeaf('label', name, {units: context.units, limits: {}})
     if (!label.ok)
-      report(context, label.rule, context.placeOf(key), `${nameOf(path)}: ${label.message}`, {
+      report(context, {rule: label.rule, place: context.placeOf(key)}, `${nameOf(path)}: ${label.message}`, {
         expected: label.expected,
         about: {path, node: key, kind: lineLabel, text: name, why: `${nameOf(path)}: ${whyOf(label)}`},
       })
     else if (value) {
-      const got = readValue(value, kind, `${path}.${name}`, context)
+      const got = context.readValue(value, kind, `${path}.${name}`, context)
       if (got !== undefined) read.push({label: label.value.label, value: got as T})
     }
   }

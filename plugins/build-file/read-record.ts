@@ -6,16 +6,7 @@ import type {Place} from './problem.ts'
 import {readLength} from './quantities/read-length.ts'
 import {whatWouldDo} from './quantities/reading.ts'
 import {fineRulers, writeBare} from './quantities/write-length.ts'
-import {
-  isFull,
-  nameOf,
-  type ReadingContext,
-  readText,
-  readValue,
-  report,
-  textOf,
-  wrongShape,
-} from './read-value.ts'
+import {isFull, nameOf, type ReadingContext, readText, report, textOf, wrongShape} from './reading-context.ts'
 
 /** Read a mapping by its fields, or the one line of text that stands for its commonest form. */
 export function readRecord(
@@ -37,7 +28,7 @@ export function readRecord(
       unknownKey({path: own, key, node: value, map: node, kind}, name, path, context)
       continue
     }
-    const got = value ? readValue(value, field, own, context) : undefined
+    const got = value ? context.readValue(value, field, own, context) : undefined
     if (got !== undefined) read[name] = got
   }
   return read
@@ -63,8 +54,7 @@ export function pairsOf(
   if (tooMany)
     report(
       context,
-      'out-of-range',
-      context.placeOf(tooMany),
+      {rule: 'out-of-range', place: context.placeOf(tooMany)},
       `${nameOf(path) || 'the file'}: ${items.length} keys given, where at most ${most} can be; those from here on are not read`,
     )
   const seen = new Map<string, Node>()
@@ -72,7 +62,7 @@ export function pairsOf(
   for (const pair of items.slice(0, most)) {
     const key = pair.key as Node
     if (!isScalar(key)) {
-      report(context, 'wrong-shape', context.placeOf(key), 'a key must be one word')
+      report(context, {rule: 'wrong-shape', place: context.placeOf(key)}, 'a key must be one word')
       continue
     }
     const name = textOf(key)
@@ -80,7 +70,7 @@ export function pairsOf(
     if (first) {
       const own = path ? `${path}.${name}` : name
       const why = `${nameOf(own)} is given twice, first in line ${context.placeOf(first).line}; keep one`
-      report(context, 'key-twice', context.placeOf(key), why, {
+      report(context, {rule: 'key-twice', place: context.placeOf(key)}, why, {
         cause: context.placeOf(first),
         about: {path: own, key, node: pair.value as Node | null, map: {items}, why},
       })
@@ -108,7 +98,7 @@ function unknownKey(
   const place = context.placeOf(key)
   if (map.flow && (!node || (isScalar(node) && node.value === null))) {
     const why = `the comma before "${name}" has made a key of it`
-    report(context, 'comma-in-braces', place, `${why}; put quotes round the whole text`, {
+    report(context, {rule: 'comma-in-braces', place}, `${why}; put quotes round the whole text`, {
       about: {...about, why},
     })
     return
@@ -123,7 +113,7 @@ function unknownKey(
       ? `; what is known there: ${known.join(', ')}`
       : ''
   const why = `${name} is not a key that is known${where}`
-  report(context, 'unknown-key', place, why + instead, {
+  report(context, {rule: 'unknown-key', place}, why + instead, {
     expected: close ? [close] : isShort ? known : undefined,
     about: {...about, why},
   })
@@ -150,7 +140,7 @@ function readShort(
     const from = piece.index + quoted
     const isOneLine = node.type === 'PLAIN' || quoted
     const place = isOneLine ? context.placeOf(node, from, from + piece.text.length) : context.places[path]!
-    const got = readPiece(node, piece.text, place, fields[i]!, key, context)
+    const got = readPiece(node, {text: piece.text, place}, fields[i]!, {path: key, context})
     if (got !== undefined) read[keys[i]!] = got
   })
   if (context.problems.length > before) context.records.push({node, kind, path})
@@ -176,8 +166,7 @@ function askWhichWay(node: Scalar, {short}: RecordOf, path: string, context: Rea
   const sold = dressed ? `; sold as ${first}x${second}, a board measures ${less} x ${more}` : ''
   report(
     context,
-    'sides-unclear',
-    context.places[path]!,
+    {rule: 'sides-unclear', place: context.places[path]!},
     `${nameOf(path)}: "${text}" is ${wide} x ${thick}, and the ${wide} is less than the ${thick}${sold}${whatWouldDo(expected)}`,
     {expected},
   )
@@ -194,17 +183,15 @@ function dressedSize(first: string, second: string): readonly [string, string] |
 /** Read one part of a short form; a record there is itself given by its one short value. */
 function readPiece(
   node: Scalar,
-  text: string,
-  place: Place,
+  {text, place}: {text: string; place: Place},
   field: Kind,
-  path: string,
-  context: ReadingContext,
+  {path, context}: {path: string; context: ReadingContext},
 ): unknown {
   context.places[path] = place
   if (field.is === 'leaf') return readText(node, text, field, {path, context})
   const inner = field.is === 'record' ? field.short?.keys[0] : undefined
-  if (field.is !== 'record' || !inner) return readValue(node, field, path, context)
-  const got = readPiece(node, text, place, field.fields[inner]!, `${path}.${inner}`, context)
+  if (field.is !== 'record' || !inner) return context.readValue(node, field, path, context)
+  const got = readPiece(node, {text, place}, field.fields[inner]!, {path: `${path}.${inner}`, context})
   return got === undefined ? undefined : {[inner]: got}
 }
 

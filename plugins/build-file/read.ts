@@ -10,7 +10,8 @@ import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {ownAt} from './path.ts'
 import {type Place, type Problem, wholeFile} from './problem.ts'
-import {type ReadingContext, readValue, report, textOf} from './read-value.ts'
+import {readValue} from './read-value.ts'
+import {type ReadingContext, report, textOf} from './reading-context.ts'
 import type {ReaderRule} from './rules.ts'
 import {type RackEntry, rackSchema} from './schema/wood.ts'
 import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
@@ -45,7 +46,9 @@ export function readBuild(
   const {front, problems} = splitFrontMatter(text)
   const empty: Build = {...emptyBuild(slug), surroundings}
   if (!front) return {build: empty, problems}
-  const read = readYaml<BuildValues>(front.yaml, front.firstLine, schemas.build, journal?.units?.value)
+  const read = readYaml<BuildValues>(front.yaml, front.firstLine, schemas.build, {
+    journalUnits: journal?.units?.value,
+  })
   const second = secondDocument(front.body, front.bodyLine)
   if (second) read.problems.push(second)
   // Where the YAML breaks off before the title, the title is not what is missing.
@@ -85,7 +88,10 @@ export function readRack(
   journal: JournalSettings = {},
 ): {pieces: RackEntry[]; problems: Problem<ReaderRule>[]} {
   const text = plainLines(source)
-  const read = readYaml<{pieces?: RackEntry[]}>(text, 1, schemas.rack, journal.units?.value, 'pieces')
+  const read = readYaml<{pieces?: RackEntry[]}>(text, 1, schemas.rack, {
+    journalUnits: journal.units?.value,
+    listAs: 'pieces',
+  })
   return {pieces: read.values?.pieces ?? [], problems: inOrder(read.problems)}
 }
 
@@ -102,8 +108,7 @@ function readYaml<T>(
   text: string,
   firstLine: number,
   schema: RecordOf,
-  journalUnits?: 'in' | 'mm',
-  listAs?: string,
+  {journalUnits, listAs}: {journalUnits?: 'in' | 'mm' | undefined; listAs?: string} = {},
 ): YamlRead<T> {
   const asWritten = yamlTree(text, firstLine)
   const isBroken =
@@ -116,6 +121,7 @@ function readYaml<T>(
   const {doc, targetOf, placeOf, problems, soundUpToLine} = tree
   const sound = soundUpToLine === Number.POSITIVE_INFINITY
   const context: ReadingContext = {
+    readValue,
     targetOf,
     placeOf,
     places: Object.create(null),
@@ -134,8 +140,7 @@ function readYaml<T>(
   else if (root && sound)
     report(
       context,
-      'front-matter-not-keys',
-      placeOf(root),
+      {rule: 'front-matter-not-keys', place: placeOf(root)},
       `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`,
     )
   delete context.places['']

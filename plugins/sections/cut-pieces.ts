@@ -132,14 +132,13 @@ function ripSteps(
       : count === 1
         ? ['Rip ', at(strip.widthMm), ' wide, and cut to length: ']
         : [`Rip ${count} strips `, at(strip.widthMm), ' wide, and cut each to length: ']
-    return {does: [...rip, ...cutsInWords(strip, count, first, parts, at), '.']}
+    return {does: [...rip, ...cutsInWords(strip, {count, first}, parts, at), '.']}
   })
 }
 
 function cutsInWords(
   {widthMm, cuts}: Strip,
-  strips: number,
-  first: number,
+  {count: strips, first}: {count: number; first: number},
   parts: Parts,
   at: (mm: number, rounding?: 'up') => Inline,
 ): Inline[] {

@@ -1,9 +1,9 @@
 import {isScalar, type Node, type Pair} from 'yaml'
 import type {Kind} from '../kinds.ts'
-import {type Slip, textOf} from '../read-value.ts'
-import type {Healing, Mend} from './heal.ts'
+import {type Slip, textOf} from '../reading-context.ts'
 import {present} from './keys.ts'
 import {leafTexts, shapesOf} from './shapes.ts'
+import type {Healing, Mend} from './source.ts'
 import {asScalar, nodeOf, readable} from './trial.ts'
 
 /**

@@ -1,10 +1,9 @@
 import {isMap, isScalar, type Node, type Pair} from 'yaml'
 import type {Kind} from '../kinds.ts'
-import {type Slip, textOf} from '../read-value.ts'
+import {type Slip, textOf} from '../reading-context.ts'
 import {buildSchema} from '../schema.ts'
-import type {Healing, Mend} from './heal.ts'
 import {shapesOf} from './shapes.ts'
-import type {Source} from './source.ts'
+import type {Healing, Mend, Source} from './source.ts'
 import {braces} from './source.ts'
 import {asScalar, meaningOfNode, nodeOf, readable} from './trial.ts'
 
@@ -25,9 +24,8 @@ export function healCount(slip: Slip, healing: Healing): Mend | undefined {
     return moveInto(
       {...slip, why: `frets: the wire's sizes stand here, and how many frets there are is said by the scale`},
       pair,
-      [['scale', 'lines']],
+      {places: [['scale', 'lines']], also: ['fretted', 'true']},
       healing,
-      ['fretted', 'true'],
     )
   if (!isOfStrings(path)) return undefined
   const [from, to] = source.extentOf(pair)
@@ -78,9 +76,8 @@ function countOf(node: Node): number | undefined {
 export function moveInto(
   {node, why}: Slip,
   pair: Pair,
-  places: readonly (readonly [string, string])[],
+  {places, also}: {places: readonly (readonly [string, string])[]; also?: readonly [string, string]},
   {source, context}: Healing,
-  also?: readonly [string, string],
 ): Mend | undefined {
   if (!node) return undefined
   const value = isScalar(node) ? asScalar(textOf(node), true) : source.sourceOf(node)

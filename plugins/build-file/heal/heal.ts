@@ -1,35 +1,16 @@
 import {isScalar, isSeq, type Node, type Pair} from 'yaml'
 import type {Kind} from '../kinds.ts'
-import type {Edit, Problem} from '../problem.ts'
+import type {Problem} from '../problem.ts'
 import {likelyDays} from '../quantities/read-date.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
-import {nameOf, type ReadingContext, type Slip, textOf} from '../read-value.ts'
+import {nameOf, type ReadingContext, type Slip, textOf} from '../reading-context.ts'
 import type {ReaderRule} from '../rules.ts'
 import {healComma} from './commas.ts'
 import {healCount} from './counts.ts'
 import {healKey} from './lost-keys.ts'
 import {leafTexts, shapesOf} from './shapes.ts'
-import type {Source} from './source.ts'
+import type {Healing, Mend} from './source.ts'
 import {readable} from './trial.ts'
-
-/** What would mend a slip: texts for the place of the problem, or edits that reach further. */
-export interface Mend {
-  texts: readonly string[]
-  isSure: boolean
-  /** The place that the texts take, where it is not the problem's own. */
-  at?: Omit<Edit, 'text'>
-  edits?: Edit[][]
-  /** The whole message, where "x would do" is not how to say it. */
-  message?: string
-  /** A problem that goes with another, and is not told for itself. */
-  isTold?: boolean
-}
-
-/** What mends are looked for in. */
-export interface Healing {
-  context: ReadingContext
-  source: Source
-}
 
 /** More slips than these of one file are not looked into: they are of one kind, or the file is none of a build. */
 const mostLooked = 40

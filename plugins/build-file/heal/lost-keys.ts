@@ -3,12 +3,13 @@ import {otherKeys} from '../../tables/other-names.ts'
 import type {Kind, RecordOf} from '../kinds.ts'
 import {isSlip, nearest} from '../nearest.ts'
 import {leafAt, quantityPaths} from '../path.ts'
-import {readValue, type Slip, textOf} from '../read-value.ts'
+import {readValue} from '../read-value.ts'
+import {type Slip, textOf} from '../reading-context.ts'
 import {buildSchema} from '../schema.ts'
 import {folded} from './choices.ts'
 import {moveInto} from './counts.ts'
-import type {Healing, Mend} from './heal.ts'
 import {keysFor, placesFor, present} from './keys.ts'
+import type {Healing, Mend} from './source.ts'
 import {asScalar, meaningOfNode} from './trial.ts'
 import {readTuning} from './tuning.ts'
 
@@ -34,7 +35,7 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
     const [head = '', ...rest] = name.split('.')
     const target = (buildSchema.fields as Record<string, Kind>)[head]
     if (target?.is === 'record' && rest.length === 1 && Object.hasOwn(target.fields, rest[0]!))
-      return moveInto(slip, pair, [[head, rest[0]!]], healing)
+      return moveInto(slip, pair, {places: [[head, rest[0]!]]}, healing)
   }
   const below = isRoot ? healBelow(slip, map.items, healing) : undefined
   if (below) return below
@@ -52,7 +53,7 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
   const isOther = otherKeys.some((one) => one.in === record && folded(one.says) === folded(name))
   const isOwn = Object.keys(kind.fields).some((field) => folded(field) === folded(name))
   if (elsewhere.length > 0 && !isOther && !isOwn)
-    return moveInto(slip, pair, elsewhere.slice(0, most), healing)
+    return moveInto(slip, pair, {places: elsewhere.slice(0, most)}, healing)
   const keys = keysFor({name, node, record, kind, taken, units: context.units})
   if (keys.length > 0) {
     const [only] = keys

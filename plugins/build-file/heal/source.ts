@@ -2,9 +2,28 @@ import {isCollection, isMap, isScalar, type Node, type Pair, visit, type YAMLMap
 import type {RecordOf} from '../kinds.ts'
 import type {Edit, Place} from '../problem.ts'
 import {shortParts} from '../read-record.ts'
-import {textOf} from '../read-value.ts'
+import {type ReadingContext, textOf} from '../reading-context.ts'
 import type {YamlTree} from '../yaml-tree.ts'
 import {asScalar} from './trial.ts'
+
+/** What would mend a slip: texts for the place of the problem, or edits that reach further. */
+export interface Mend {
+  texts: readonly string[]
+  isSure: boolean
+  /** The place that the texts take, where it is not the problem's own. */
+  at?: Omit<Edit, 'text'>
+  edits?: Edit[][]
+  /** The whole message, where "x would do" is not how to say it. */
+  message?: string
+  /** A problem that goes with another, and is not told for itself. */
+  isTold?: boolean
+}
+
+/** What mends are looked for in. */
+export interface Healing {
+  context: ReadingContext
+  source: Source
+}
 
 type Block = Pick<YAMLMap, 'items' | 'flow' | 'range'>
 

@@ -1,6 +1,7 @@
 import {isMap, isScalar, type Node, parseDocument} from 'yaml'
 import type {Kind} from '../kinds.ts'
-import {type ReadingContext, readValue, textOf} from '../read-value.ts'
+import {readValue} from '../read-value.ts'
+import {type ReadingContext, textOf} from '../reading-context.ts'
 
 const nowhere = {line: 1, column: 1, endLine: 1, endColumn: 1}
 
@@ -22,6 +23,7 @@ export function nodeOf(text: string, inBraces: boolean): Node | undefined {
 
 /** A reading that tells nobody. */
 export const trialContext = (units: 'in' | 'mm'): ReadingContext => ({
+  readValue,
   targetOf: () => undefined,
   placeOf: () => nowhere,
   units,

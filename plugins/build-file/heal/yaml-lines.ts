@@ -1,7 +1,8 @@
 import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
 import type {Kind, RecordOf} from '../kinds.ts'
 import {isSlip} from '../nearest.ts'
-import {type ReadingContext, readValue} from '../read-value.ts'
+import {readValue} from '../read-value.ts'
+import type {ReadingContext} from '../reading-context.ts'
 import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
 import {trialContext} from './trial.ts'
 

@@ -98,7 +98,7 @@ export function readLengthWithin(
     units === 'mm'
       ? `${limit} mm`
       : writeLength(limit, {units, rulerMm: inch(limit < 10 ? 0.001 : 1 / 16)}, rounding)
-  const within = withinLimits(mm, text, limits, word, () => inAnotherUnit(text, units, limits))
+  const within = withinLimits(mm, text, limits, {word, likely: () => inAnotherUnit(text, units, limits)})
   return within.ok ? length : within
 }
 

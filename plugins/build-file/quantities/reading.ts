@@ -42,11 +42,9 @@ type Word = (value: number, rounding: 'up' | 'down') => string
 export function withinLimits(
   value: number,
   text: string,
-  limits: Limits,
-  word: Word,
-  likely: () => string[] = () => [],
+  {min, max, whole}: Limits,
+  {word, likely = () => []}: {word: Word; likely?: () => string[]},
 ): Reading<number> {
-  const {min, max, whole} = limits
   if (whole && !Number.isInteger(value)) {
     return misreading('out-of-range', `${quoted(text)} is not a whole number`)
   }
@@ -78,6 +76,6 @@ export const limited =
     const found = read(text)
     return named(
       key,
-      found.ok ? withinLimits(found.value, text, limits, (limit) => `${limit}${unit}`) : found,
+      found.ok ? withinLimits(found.value, text, limits, {word: (limit) => `${limit}${unit}`}) : found,
     )
   }
