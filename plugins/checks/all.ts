@@ -5,6 +5,7 @@ import {asBuiltRules} from './as-built.ts'
 import {bodyRules} from './body.ts'
 import {boxRules} from './box.ts'
 import {bridgeRules} from './bridge.ts'
+import {finishRules} from './finish.ts'
 import {gaugeRules} from './gauges.ts'
 import {headRules} from './head.ts'
 import {heightRules} from './heights.ts'
@@ -28,6 +29,7 @@ const known = {
   ...bodyRules,
   ...boxRules,
   ...bridgeRules,
+  ...finishRules,
   ...gaugeRules,
   ...headRules,
   ...heightRules,
