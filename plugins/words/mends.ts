@@ -1,13 +1,47 @@
 import {applied, type Change, changeBetween, editsOf} from '../build-file/heal/apply.ts'
 import type {Problem} from '../build-file/problem.ts'
 
-/** Show a change as its lines before and after: `3  - scale: 24 inn`, then `   + scale: 24 in`. */
-export function changeInWords({line, before, after}: Change): string[] {
-  const number = String(line)
-  const gap = ' '.repeat(number.length)
-  return [...before.map((each) => `- ${each}`), ...after.map((each) => `+ ${each}`)].map(
-    (each, at) => `  ${at === 0 ? number : gap}  ${each}`,
-  )
+/** Show a change as its lines before and after: `3  - scale: 24 inn`, then `   + scale: 24 in`; lines that stay are not. */
+export function changeInWords(change: Change): string[] {
+  return stretchesOf(change).flatMap(({line, before, after}) => {
+    const number = String(line)
+    const gap = ' '.repeat(number.length)
+    return [...before.map((each) => `- ${each}`), ...after.map((each) => `+ ${each}`)].map(
+      (each, at) => `  ${at === 0 ? number : gap}  ${each}`,
+    )
+  })
+}
+
+/** Part a change where lines between stay as they are: a value may have moved from one line to another further up. */
+function stretchesOf({line, before, after}: Change): Change[] {
+  // How many lines stay of those from here on (the longest common subsequence).
+  const stay = Array.from({length: before.length + 1}, () => new Array<number>(after.length + 1).fill(0))
+  for (let i = before.length - 1; i >= 0; i--)
+    for (let k = after.length - 1; k >= 0; k--)
+      stay[i]![k] =
+        before[i] === after[k] ? stay[i + 1]![k + 1]! + 1 : Math.max(stay[i + 1]![k]!, stay[i]![k + 1]!)
+  const found: Change[] = []
+  let here: {line: number; before: string[]; after: string[]} = {line, before: [], after: []}
+  const close = (next: number) => {
+    if (here.before.length + here.after.length > 0) found.push(here)
+    here = {line: next, before: [], after: []}
+  }
+  let [i, k] = [0, 0]
+  while (i < before.length || k < after.length) {
+    if (i < before.length && before[i] === after[k]) {
+      close(line + i + 1)
+      i += 1
+      k += 1
+    } else if (k >= after.length || (i < before.length && stay[i + 1]![k]! >= stay[i]![k + 1]!)) {
+      here.before.push(before[i]!)
+      i += 1
+    } else {
+      here.after.push(after[k]!)
+      k += 1
+    }
+  }
+  close(line)
+  return found
 }
 
 /** The lines that would do for a problem, each way as a person would paste it; lines left out are no way to paste. */
