@@ -1,5 +1,5 @@
 import type {Build} from '../build-file/build.ts'
-import type {Fastener} from '../plan/fasteners/fasteners.ts'
+import type {Fastener} from '../plan/fasteners/fastener.ts'
 import type {Plan} from '../plan/plan.ts'
 import {tooNear as nearEdge} from '../words/findings/conflicts.ts'
 import * as words from '../words/findings/screws.ts'

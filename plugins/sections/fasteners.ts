@@ -1,5 +1,5 @@
 import type {BlockContent} from 'mdast'
-import type {Fastener} from '../plan/fasteners/fasteners.ts'
+import type {Fastener} from '../plan/fasteners/fastener.ts'
 import type {Plan} from '../plan/plan.ts'
 import {screwSources} from '../tables/screws.ts'
 import {bitName} from '../words/holes.ts'

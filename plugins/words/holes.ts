@@ -1,5 +1,5 @@
 import type {Bit, HoleBit} from '../plan/bits.ts'
-import type {Fastener} from '../plan/fasteners/fasteners.ts'
+import type {Fastener} from '../plan/fasteners/fastener.ts'
 import type {Backing, Hole, HoleUse} from '../plan/hole.ts'
 import {inchMm} from '../tables/units.ts'
 

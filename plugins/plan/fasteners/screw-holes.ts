@@ -1,7 +1,7 @@
 import type {Box} from '../box/box.ts'
 import type {Face, Hole, Wall} from '../hole.ts'
 import {sideOf} from '../sides.ts'
-import type {Fastener} from './fasteners.ts'
+import type {Fastener} from './fastener.ts'
 
 /** List two holes a screw, of a build of so many strings: clearance through what it passes, pilot into what holds it. */
 export function screwHoles(

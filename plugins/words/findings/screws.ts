@@ -1,5 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import type {Fastener} from '../../plan/fasteners/fasteners.ts'
+import type {Fastener} from '../../plan/fasteners/fastener.ts'
 import {inch} from '../../tables/units.ts'
 import {farFace} from '../holes.ts'
 import type {Ruler} from '../lengths.ts'
