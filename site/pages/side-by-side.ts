@@ -1,6 +1,6 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {inchMm} from '../../plugins/tables/units.ts'
+import {inchMm, poundForceN} from '../../plugins/tables/units.ts'
 import type {Ruler} from '../../plugins/words/lengths.ts'
 import {number} from '../../plugins/words/quantities.ts'
 import {lengthOnly} from '../markup.ts'
@@ -109,15 +109,23 @@ function row(one: SiteBuild, shown: readonly Dimension[], ruler: Ruler): Element
   ])
 }
 
-function cell(has: Has, ruler: Ruler): Element {
-  if (!has) return h('td')
+function cell(metric: Has, ruler: Ruler): Element {
+  if (!metric) return h('td')
+  const has = inUnits(metric, ruler)
   if ('words' in has) return h('td', {dataWords: has.words}, has.words)
   const value = 'mm' in has ? {dataMm: has.mm.toFixed(3)} : {dataNumber: has.number.toFixed(has.digits)}
   return h('td.number', value, written(has, ruler))
 }
 
+/** Give forces in pounds where lengths are in inches. */
+const inUnits = (has: NonNullable<Has>, {units}: Ruler): NonNullable<Has> =>
+  'unit' in has && has.unit === 'N' && units === 'in'
+    ? {number: has.number / poundForceN, unit: 'lbf', digits: 1}
+    : has
+
 /** Write what a build has for a dimension, in the units of `ruler`. */
-function written(has: NonNullable<Has>, ruler: Ruler): ElementContent[] {
+function written(metric: NonNullable<Has>, ruler: Ruler): ElementContent[] {
+  const has = inUnits(metric, ruler)
   if ('mm' in has) return lengthOnly(has.mm, ruler)
   return [{type: 'text', value: 'words' in has ? has.words : `${number(has.number, has.digits)} ${has.unit}`}]
 }
