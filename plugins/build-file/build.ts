@@ -36,6 +36,9 @@ export interface FileTrouble {
     | 'points elsewhere'
     | 'too large'
     | 'name taken'
+    | 'wrong ending'
+  /** What it is, where its ending says otherwise. */
+  format?: string | undefined
 }
 
 /** What the folder around a build tells: needed by checks that look past the file itself. */
@@ -74,6 +77,8 @@ export interface Build {
     isPicture: boolean
     place: Place
   }[]
+  /** Film, sound and frames as HTML of the body's own, which the page leaves out; with what they lead to. */
+  rawMedia?: readonly {tag: string; target: string; place: Place}[] | undefined
   directives: readonly Directive[]
   references: readonly ValueReference[]
   /** Where the prose is nested so deep that it is not read. */
@@ -89,7 +94,16 @@ export interface Build {
 /** What the body of a build file tells besides its prose. */
 export type Body = Pick<
   Build,
-  'days' | 'unclear' | 'ticked' | 'steps' | 'links' | 'directives' | 'references' | 'tooNested' | 'tooMuch'
+  | 'days'
+  | 'unclear'
+  | 'ticked'
+  | 'steps'
+  | 'links'
+  | 'rawMedia'
+  | 'directives'
+  | 'references'
+  | 'tooNested'
+  | 'tooMuch'
 >
 
 /** Make the build of a file that nothing could be read from. */

@@ -2,7 +2,7 @@ import type {Build} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {RuleText} from '../build-file/rule-text.ts'
 import * as words from '../words/findings/journal.ts'
-import {buildLinked, isPicture, namedFiles, plainPath} from './own-files.ts'
+import {buildLinked, endingOf, isPicture, isPublished, namedFiles, plainPath} from './own-files.ts'
 import {rule} from './rule.ts'
 
 /** Write a whole file with nothing but prose. */
@@ -17,9 +17,26 @@ function inTrouble(build: Build) {
       .toReversed()
       .map((one) => [plainPath(one.target), one]),
   )
-  return (build.surroundings?.troubles ?? []).flatMap(({file, is}) => {
+  return (build.surroundings?.troubles ?? []).flatMap(({file, is, format}) => {
     const {target, at} = named.get(file) ?? {}
-    return target === undefined || at === undefined ? [] : [{at, target, is, isPicture: isPicture(file)}]
+    return target === undefined || at === undefined
+      ? []
+      : [{at, target, is, format, isPicture: isPicture(file)}]
+  })
+}
+
+/** The files of those that cannot be shown or published; one of a wrong ending can. */
+const notShown = (build: Build) =>
+  inTrouble(build).flatMap((one) => (one.is === 'wrong ending' ? [] : [{...one, is: one.is}]))
+
+/** Files that are there and named as a photograph or a link, and of a kind that no page can show or give away. */
+function unshown(build: Build, as: 'photograph' | 'link') {
+  const {files = []} = build.surroundings ?? {}
+  return namedFiles(build).flatMap(({target, at, what}) => {
+    const path = plainPath(target)
+    const isOther = !isPicture(path) && (what === 'photograph' || !isPublished(path))
+    const isNamed = what === as && files.includes(path) && endingOf(path) !== '' && !buildLinked(path)
+    return isNamed && isOther ? [{at, target, is: 'of another kind' as const}] : []
   })
 }
 
@@ -141,8 +158,34 @@ export const journalRules = {
       files: ['front.jpg'],
       troubles: [{file: 'front.jpg', is: 'breaks off'}],
     },
-    find: (build) => inTrouble(build).filter(({isPicture}) => isPicture),
+    find: (build) => [...notShown(build).filter(({isPicture}) => isPicture), ...unshown(build, 'photograph')],
     says: words.pictureUnreadable,
+  }),
+  'picture-ending': rule({
+    severity: 'remark',
+    about: 'journal',
+    what: 'A photograph whose ending says another format than it is.',
+    why: 'It is shown all the same, but other programs go by the ending.',
+    mend: 'Give it the ending of what it is, here and in the folder.',
+    passes: {text: 'cover: front.jpg', files: ['front.jpg'], troubles: []},
+    fails: {
+      text: 'cover: front.jpg',
+      files: ['front.jpg'],
+      troubles: [{file: 'front.jpg', is: 'wrong ending', format: 'png'}],
+    },
+    find: (build) => inTrouble(build).filter(({is}) => is === 'wrong ending'),
+    says: words.pictureEnding,
+  }),
+  'media-left-out': rule({
+    severity: 'warning',
+    about: 'journal',
+    what: 'Film, sound or a frame written as HTML in the prose.',
+    why: 'A page holds nothing that loads or plays by itself, so it is left out.',
+    mend: 'Write a link to the file; a recording may stand under recordings.',
+    passes: prose('[The film](film.mp4)'),
+    fails: prose('<video src="film.mp4" controls></video>'),
+    find: ({rawMedia = []}) => rawMedia.map(({place, ...one}) => ({...one, at: place})),
+    says: words.mediaLeftOut,
   }),
   'file-unpublished': rule({
     severity: 'warning',
@@ -156,7 +199,7 @@ export const journalRules = {
       files: ['slow.wav'],
       troubles: [{file: 'slow.wav', is: 'too large'}],
     },
-    find: (build) => inTrouble(build).filter(({isPicture}) => !isPicture),
+    find: (build) => [...notShown(build).filter(({isPicture}) => !isPicture), ...unshown(build, 'link')],
     says: words.fileUnpublished,
   }),
   'alt-missing': rule({

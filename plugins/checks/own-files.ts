@@ -46,3 +46,9 @@ export const isPicture = (path: string): boolean => pictureEndings.has(endingOf(
 
 /** The ending of a file's name in small letters, without its point; empty where it has none. */
 export const endingOf = (path: string): string => /[^/]\.([^./]+)$/.exec(path)?.[1]?.toLowerCase() ?? ''
+
+/** What else of a build's folder is published; the rest a browser would open could run or reach outside. */
+const publishedEndings = new Set('mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' '))
+
+/** Tell by its ending whether a file that is no photograph is published. */
+export const isPublished = (path: string): boolean => publishedEndings.has(endingOf(path))

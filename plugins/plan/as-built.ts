@@ -59,6 +59,15 @@ function soundingMm(found: readonly Measure[], {scale}: Drawn): number | undefin
   return scale?.lengthMm === undefined ? undefined : scale.lengthMm + offMm
 }
 
+/** Count what was measured on each day (ISO) that is known. */
+export function measuredByDay(asBuilt: readonly AsBuilt[] = []): Map<string, number> {
+  const days = new Map<string, number>()
+  for (const {on, earlier = []} of asBuilt)
+    for (const day of [...earlier.map((one) => one.on), on])
+      if (day !== undefined) days.set(day, (days.get(day) ?? 0) + 1)
+  return days
+}
+
 /** A pull read off a balance is this part of it out (common practice, no source). */
 const pullFraction = 0.1
 const angleDeg = 0.5

@@ -10,13 +10,13 @@ export interface DayOptions {
   told?: string | undefined
   /** Whether the last day told of stands open: the work goes on. */
   isNewestOpen?: boolean | undefined
-  /** What was measured on each day (ISO), in words. */
-  measured?: ReadonlyMap<string, string> | undefined
+  /** How many values were measured on each day (ISO); they stand in the section of what was built. */
+  measured?: ReadonlyMap<string, number> | undefined
 }
 
 /**
  * Make the prose the journal of a build: its opening, then a fold a day, named by what was done, when and for how
- * long, with its first picture small beside it; what was measured on it stands at its end. Prose without days stays as
+ * long, with its first picture small beside it; how much was measured on it is told at its end. Prose without days stays as
  * it is. Headings come down one level under the journal's own; anchors stay outside.
  */
 export function rehypeDays({told, isNewestOpen, measured}: DayOptions) {
@@ -71,13 +71,16 @@ function folded(prose: readonly RootContent[], newest: RootContent | undefined):
 const isFold = (node: RootContent): node is Element =>
   node.type === 'element' && node.tagName === 'details' && String(node.properties.className) === 'day'
 
-/** Put a day's first picture, small, beside its name, and what was measured on it at its end. */
+/** Put a day's first picture, small, beside its name, and at its end that it was measured on it. */
 function furnish(day: Element, measured: DayOptions['measured']): void {
   const [summary] = day.children as [Element]
   const first = found(day, 'img')
   if (first) summary.children.push(small(first))
-  const words = measured?.get(String(found(summary, 'time')?.properties.dateTime))
-  if (words) day.children.push(h('p.measured', `Measured: ${words}.`))
+  const count = measured?.get(String(found(summary, 'time')?.properties.dateTime))
+  if (count)
+    day.children.push(
+      h('p', ['Measured: ', h('a', {href: '#as-built'}, count === 1 ? 'one value' : `${count} values`), '.']),
+    )
 }
 
 function found(within: Element, tagName: string): Element | undefined {

@@ -4,12 +4,12 @@ import rehypeStringify from 'rehype-stringify'
 import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
+import {measuredByDay} from '../plan/as-built.ts'
 import {type KnownBuild, remarkBuild} from '../remark-build.ts'
 import type {Failed} from '../sections/fill-body.ts'
 import type {Relatives} from '../sections/section.ts'
 import {buildFileParser} from '../syntax/parse-build-file.ts'
 import type {SectionName} from '../tables/section-names.ts'
-import {measuredByDay} from '../words/measured.ts'
 import {number} from '../words/quantities.ts'
 import {computedHandlers, rehypeComputed} from './computed.ts'
 import {rehypeAuthor} from './rehype-author.ts'
@@ -68,7 +68,7 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(rehypeDays, {
       told: daysInWords(build),
       isNewestOpen: plan.status === 'on the bench',
-      measured: measuredByDay(plan),
+      measured: measuredByDay(plan.asBuilt),
     })
     .use(rehypeLinks, input)
     .use(rehypeComputed)

@@ -2,7 +2,7 @@ import type {BlockContent} from 'mdast'
 import {overTimePlot} from '../drawings/plots/over-time-plot.ts'
 import type {AsBuilt} from '../plan/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
-import {measureName, movedInWords, writeMeasured} from '../words/measured.ts'
+import {measureName, writeMeasured} from '../words/measured.ts'
 import {figure, fold, list, note, paragraph, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'
@@ -56,28 +56,35 @@ function againInWords(measures: readonly AsBuilt[]): string[] {
 function howItMoved(measures: readonly AsBuilt[], {units}: SectionInput['plan']): BlockContent[] {
   const moved = measures.filter(({earlier}) => earlier)
   if (moved.length === 0) return []
+  const plots = moved.map((measure) => overTime(measure, units))
+  const others = moved.filter((_, at) => plots[at]!.length === 0)
   return [
     subHeading('How it moved'),
-    ...moved.flatMap((measure) => overTime(measure, units)),
-    table({
-      caption: 'Measured more than once',
-      columns: [
-        {head: 'What'},
-        {head: 'Day'},
-        {head: 'Measured', align: 'right'},
-        {head: 'Since the day before', align: 'right'},
-      ],
-      rows: moved.flatMap(({path, on, measured: last, unit, earlier = [], planned}) => {
-        const by = {units, ...(planned !== undefined && {near: planned})}
-        return [...earlier, {on, measured: last}].map(({on: day, measured: found}, i): Cell[] => [
-          {type: 'inlineCode', value: path},
-          day ?? 'no day given',
-          measured(found, unit, by),
-          i === 0 ? '' : offInWords(found - earlier[i - 1]!.measured, unit, by),
-        ])
-      }),
-    }),
+    ...plots.flat(),
+    ...(others.length > 0 ? [dayTable(others, units)] : []),
   ]
+}
+
+/** Set out measures whose days are not all known. */
+function dayTable(moved: readonly AsBuilt[], units: 'in' | 'mm'): BlockContent {
+  return table({
+    caption: 'Measured more than once',
+    columns: [
+      {head: 'What'},
+      {head: 'Day'},
+      {head: 'Measured', align: 'right'},
+      {head: 'Since the day before', align: 'right'},
+    ],
+    rows: moved.flatMap(({path, on, measured: last, unit, earlier = [], planned}) => {
+      const by = {units, ...(planned !== undefined && {near: planned})}
+      return [...earlier, {on, measured: last}].map(({on: day, measured: found}, i): Cell[] => [
+        {type: 'inlineCode', value: path},
+        day ?? 'no day given',
+        measured(found, unit, by),
+        i === 0 ? '' : offInWords(found - earlier[i - 1]!.measured, unit, by),
+      ])
+    }),
+  })
 }
 
 /** Draw how a measure moved, where at least two of its days are known. */
@@ -91,7 +98,7 @@ function overTime(
   )
   if (new Set(days.map((day) => day.on)).size < 2) return []
   const name = measureName(path)
-  const says = movedInWords(name, days, planned === undefined ? undefined : written(planned))
+  const says = `${capital(name)} over time.`
   const id = `over-time-${path.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`
   const drawn = {
     id,
@@ -100,8 +107,10 @@ function overTime(
     days,
     planned: planned === undefined ? undefined : {value: planned, figure: written(planned)},
   }
-  const caption = planned === undefined ? `${name}.` : `${name}; the broken line is what was planned.`
-  return [figure(overTimePlot(drawn), {alt: says, caption: fractions(capital(caption))})]
+  const figures = days.map(({on: day, figure: found}) => `${found} on ${day}`).join(', ')
+  const plan = planned === undefined ? '' : `; ${written(planned)} planned, the broken line`
+  const caption = fractions(`${capital(name)}: ${figures}${plan}.`)
+  return [figure(overTimePlot(drawn), {alt: says, caption})]
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

@@ -37,6 +37,7 @@ export function readBody(file: string | Root): Body {
         return target ? [{target, ...found, place: placeOf(node)}] : []
       }),
     ),
+    rawMedia: nodes.flatMap((node) => (node.type === 'html' ? mediaOf(node.value, placeOf(node)) : [])),
     directives: tree.children.flatMap((node) => (node.type === 'leafDirective' ? [directiveOf(node)] : [])),
     references: nodes.flatMap((node) =>
       node.type === 'valueReference' ? [{path: node.value, place: placeOf(node)}] : [],
@@ -71,6 +72,16 @@ function targets(node: Nodes, definitions: ReadonlyMap<string, string>): Found[]
     const alt = /\salt\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s>]+))/i.exec(node.value.slice(tag.index))
     return {url: tag[2] ?? '', isPicture, alt: isPicture ? (alt?.slice(1).join('') ?? '') : undefined}
   })
+}
+
+/** Find film, sound and frames in HTML, each with what it leads to, be that in a source of its own. */
+function mediaOf(html: string, place: Place): {tag: string; target: string; place: Place}[] {
+  return [...html.matchAll(/<(video|audio|iframe|embed|object)\b([^>]*)>(?:\s*<source\b([^>]*)>)?/gi)].map(
+    ([, tag = '', own = '', source = '']) => {
+      const said = /\s(?:src|data)\s*=\s*["']?([^"'\s>]+)/i
+      return {tag: tag.toLowerCase(), target: (said.exec(own) ?? said.exec(source))?.[1] ?? '', place}
+    },
+  )
 }
 
 /**

@@ -1,6 +1,5 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Habit} from '../plan/deviations.ts'
-import type {Plan} from '../plan/plan.ts'
 import {inch, poundForceN} from '../tables/units.ts'
 
 /**
@@ -50,28 +49,6 @@ export function measureName(path: string): string {
   if (first === 'cents') return `note at line ${second}`
   if (first === 'strings' && third === 'tension') return `pull of ${second}`
   return path.replaceAll('.', ' ').replaceAll('-', ' ')
-}
-
-/** Say what was measured on each day (ISO): `scale length: 24 9/32 in; line 12: 12 5/32 in`. */
-export function measuredByDay({asBuilt = [], units}: Pick<Plan, 'asBuilt' | 'units'>): Map<string, string> {
-  const days = new Map<string, string>()
-  for (const {path, unit, planned, on, measured, earlier = []} of asBuilt)
-    for (const one of [...earlier, {on, measured}]) {
-      if (one.on === undefined) continue
-      const said = `${measureName(path)}: ${writeMeasured(one.measured, unit, {units, near: planned ?? one.measured})}`
-      days.set(one.on, [days.get(one.on), said].filter(Boolean).join('; '))
-    }
-  return days
-}
-
-/** Tell how a measure went: `Relief of the neck: 0.3 mm on 2026-03-15, 0.5 mm on 2026-09-01; 0.2 mm planned.` */
-export function movedInWords(
-  name: string,
-  days: readonly {on: string; figure: string}[],
-  planned: string | undefined,
-): string {
-  const told = days.map(({on, figure}) => `${figure} on ${on}`).join(', ')
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${told}${planned === undefined ? '' : `; ${planned} planned`}.`
 }
 
 /** Say what a workshop does again and again, how many builds that rests on, and what to plan for it to come out right. */

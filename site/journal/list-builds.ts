@@ -77,16 +77,26 @@ async function candidate(home: string, name: string): Promise<Candidate | undefi
   const kind = await stat(join(home, name)).catch((error: NodeJS.ErrnoException) => error.code ?? '')
   if (typeof kind === 'string')
     return isNamed ? {why: `it is a link that leads nowhere (${kind})`} : undefined
+  if (kind.isFile() && otherMarkdown.test(name)) return {why: 'its ending must be .md, in small letters'}
   if (kind.isFile() && isNamed) return {slug: name.slice(0, -3), inside: name}
   if (!kind.isDirectory()) return isNamed ? {why: 'it is no plain file'} : undefined
   if (isNamed) return {why: 'it is a folder; a build is a file'}
   const index = await stat(join(home, name, 'index.md')).catch(
     (error: NodeJS.ErrnoException) => error.code ?? '',
   )
-  if (index === 'ENOENT' && !(await isLink(join(home, name, 'index.md')))) return undefined
+  if (index === 'ENOENT' && !(await isLink(join(home, name, 'index.md'))))
+    return (await holdsMarkdown(join(home, name)))
+      ? {why: 'a build in a folder of its own is called index.md, in small letters'}
+      : undefined
   if (typeof index === 'string') return {why: `its folder or its index.md cannot be read (${index})`}
   return index.isFile() ? {slug: name, inside: `${name}/index.md`} : {why: 'its index.md is no plain file'}
 }
+
+const otherMarkdown = /\.(?:M[dD]|mD|markdown|mdown|mkd)$/
+
+/** Whether a folder without index.md holds what may be meant for one. */
+const holdsMarkdown = async (folder: string): Promise<boolean> =>
+  (await readdir(folder).catch(() => [])).some((name) => /^[^.].*\.(?:md|markdown)$/i.test(name))
 
 const isLink = async (path: string): Promise<boolean> =>
   (await lstat(path).catch(() => undefined))?.isSymbolicLink() ?? false

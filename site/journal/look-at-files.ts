@@ -1,14 +1,11 @@
 import {join} from 'node:path'
 import pMap from 'p-map'
 import type {Build, FileTrouble} from '../../plugins/build-file/build.ts'
-import {endingOf, isPicture, namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
+import {endingOf, isPicture, isPublished, namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Steps} from '../steps/steps.ts'
 import {isOwnName} from './own-names.ts'
 import {type FileFault, readPlainFile, statPlainFile} from './plain-file.ts'
-
-// What else a browser would open could run or reach outside, so it is not published: pages, scripts, drawings as SVG.
-const published = new Set('mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' '))
 
 /** The largest photograph that is opened, and the largest file that is published; common practice, no source. */
 export const mostPictureBytes = 50e6
@@ -21,6 +18,17 @@ export interface LookedAt {
   /** Recordings and other files that can be published. */
   files: readonly string[]
   troubles: FileTrouble[]
+}
+
+/** The endings of each format that is shown. */
+const endingsOf: Readonly<Record<string, readonly string[]>> = {
+  jpeg: ['jpg', 'jpeg'],
+  png: ['png'],
+  webp: ['webp'],
+  gif: ['gif'],
+  tiff: ['tif', 'tiff'],
+  heif: ['avif', 'heic', 'heif'],
+  svg: ['svg'],
 }
 
 const troubleOf = (fault: FileFault): FileTrouble['is'] =>
@@ -51,8 +59,13 @@ export async function lookAtFiles(
     if (!seen.trouble) pictures.set(file, seen)
     return seen.trouble
   }
-  const own = [...named].filter((file) => all.has(file) && (isPicture(file) || published.has(endingOf(file))))
+  const otherwise = (file: string): FileTrouble[] => {
+    const format = pictures.get(file)?.format
+    const isOther = format !== undefined && !endingsOf[format]?.includes(endingOf(file))
+    return isOther ? [{file, is: 'wrong ending', format}] : []
+  }
+  const own = [...named].filter((file) => all.has(file) && (isPicture(file) || isPublished(file)))
   const found = await pMap(own, async (file) => ({file, is: await look(file)}), {concurrency: 4})
-  const troubles = found.flatMap(({file, is}) => (is ? [{file, is}] : []))
+  const troubles = found.flatMap(({file, is}): FileTrouble[] => (is ? [{file, is}] : otherwise(file)))
   return {pictures, files: own.filter((file) => files.includes(file)), troubles}
 }

@@ -9,6 +9,8 @@ export interface PictureLook {
   hash: string
   width: number
   height: number
+  /** What its bytes are, whatever it is called. */
+  format?: string | undefined
   trouble?: FileTrouble['is'] | undefined
 }
 
@@ -34,7 +36,7 @@ export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
     return {...nothing, trouble: 'no picture'}
   if (read.format === 'svg' && !pointsNowhere(bytes)) return {...nothing, trouble: 'points elsewhere'}
   const [width, height] = asSeen(read)
-  const look = {hash, width, height}
+  const look = {hash, width, height, format: read.format}
   if (width * height > mostPixels) return {...look, trouble: 'too many pixels'}
   if (Math.max(width, height) > mostSlender * Math.min(width, height))
     return {...look, trouble: 'too slender'}

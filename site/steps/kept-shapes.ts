@@ -55,6 +55,7 @@ export const isPictureLook = (value: unknown): value is PictureLook =>
   /^[0-9a-f]{24}$/.test(value.hash) &&
   isNumber(value.width) &&
   isNumber(value.height) &&
+  (value.format === undefined || isText(value.format)) &&
   (value.trouble === undefined ? value.width > 0 && value.height > 0 : isText(value.trouble))
 
 /** Tell whether a kept value is files to give away: none by any other name, since names become paths. */

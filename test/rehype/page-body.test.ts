@@ -232,14 +232,14 @@ Foot[^1] and https://example.org/ and ![](a.jpg).
 })
 
 describe('a day', () => {
-  it('has its first picture small beside its name, and what was measured on it at its end', () => {
+  it('has its first picture small beside its name, and at its end that it was measured on it', () => {
     const body = '## 2026-03-07 Milling (1 h)\n\n![Front](front.jpg)\n\n## 2026-03-08 Gluing\n\nGlue.\n'
     const {plan} = planOf('title: A\nscale: 24\nmeasured: {on: 2026-03-08, scale.length: 24 1/32}')
     const {html} = render(body, {plan: {...plan, settingUp: undefined}})
     const [first, second] = html.split('<details').slice(1, 3)
     expect(first).toMatch(/<summary>.*<img[^>]*class="thumb"[^>]*src="front\.jpg"[^>]*alt=""/s)
     expect(first).not.toContain('Measured')
-    expect(second).toContain('<p class="measured">Measured: scale length: 24 1/32 in.</p>')
+    expect(second).toContain('<p>Measured: <a href="#as-built">one value</a>.</p>')
     expect(second).not.toContain('thumb')
   })
 })

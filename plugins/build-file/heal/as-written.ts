@@ -14,6 +14,8 @@ interface Told {
   line: number
   count: number
   ways: string[]
+  /** How many of them, from the first, stand for the lines that the problems were found in. */
+  own: number
 }
 
 /**
@@ -43,6 +45,7 @@ export function placedAsWritten(
       line,
       count,
       ways: change.ways.map((each) => each.join('\n').slice(column - 1)),
+      own: 1,
       problem: {
         rule: 'unreadable-yaml',
         severity: 'error',
@@ -96,9 +99,13 @@ function fold(problem: Problem<ReaderRule>, told: Told): Problem<ReaderRule>[] {
   })
   const start = inWay(problem)
   const end = inWay({line: problem.endLine, column: problem.endColumn})
-  told.ways = told.ways.flatMap((way) =>
-    expected.map((text) => applied(way, [{...start, endLine: end.line, endColumn: end.column, text}])),
-  )
+  const mended = told.ways
+    .slice(0, told.own)
+    .flatMap((way) =>
+      expected.map((text) => applied(way, [{...start, endLine: end.line, endColumn: end.column, text}])),
+    )
+  told.ways = [...mended, ...told.ways.slice(told.own)]
+  told.own = mended.length
   return problem.sure ? [] : [{...place, expected: undefined, sure: undefined}]
 }
 

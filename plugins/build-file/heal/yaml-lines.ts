@@ -244,8 +244,13 @@ function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
     ...rewriting,
     reads: Number.POSITIVE_INFINITY,
     wrong: context.problems.reduce((sum, problem) => sum + weightOf(problem), 0),
-    // What is not read belongs to what it may mean: a misspelt key may stand at several depths.
-    meaning: [JSON.stringify(value, bareOf), ...context.problems.map(({message}) => message)].join('\n'),
+    // A misspelt key belongs to what it may mean: it may stand at several depths.
+    meaning: [
+      JSON.stringify(value, bareOf),
+      ...context.problems.flatMap(({rule, message, expected}) =>
+        rule === 'unknown-key' && expected?.length === 1 ? [message] : [],
+      ),
+    ].join('\n'),
     texts,
     isSure: false,
   }

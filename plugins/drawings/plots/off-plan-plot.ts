@@ -14,7 +14,7 @@ interface OffPlan {
   words: {least: string; most: string; middle: string; plan: string}
 }
 
-const width = 360
+const width = 340
 const [left, right, middleY] = [10, width - 10, 52]
 const dotPx = 7
 

@@ -12,7 +12,7 @@ interface OverTime {
   planned?: {value: number; figure: string} | undefined
 }
 
-const width = 360
+const width = 340
 const height = 132
 const [left, right, top, bottom] = [84, width - 14, 16, height - 30]
 

@@ -50,12 +50,12 @@ export function altMissing({target}: {target: string}): Wording {
 
 interface InTrouble {
   target: string
-  is: FileTrouble['is']
+  is: Exclude<FileTrouble['is'], 'wrong ending'> | 'of another kind'
 }
 
 const noFile = 'is no file but a folder, a pipe or a device; lay a file of that name beside the build'
 
-const pictureTroubles: Readonly<Record<FileTrouble['is'], string>> = {
+const pictureTroubles: Readonly<Record<InTrouble['is'], string>> = {
   'no file': noFile,
   unreadable: 'cannot be read; look at its rights, or lay it beside the build anew',
   'no picture': 'cannot be opened; save it as JPEG, PNG or WebP',
@@ -65,6 +65,24 @@ const pictureTroubles: Readonly<Record<FileTrouble['is'], string>> = {
   'points elsewhere': 'is a drawing that leads to other files; save it as PNG',
   'too large': 'is larger than 50 MB; save it smaller',
   'name taken': 'has the name of a file that the page itself has; give it another name',
+  'of another kind': 'is of a format that browsers do not show; save it as JPEG, PNG or WebP',
+}
+
+/** Word that a photograph is shown, and called what it is not. */
+export function pictureEnding({target, format = ''}: {target: string; format?: string | undefined}): Wording {
+  const ending = format === 'jpeg' ? 'jpg' : format
+  const name = target.replace(/[^./]+$/, ending)
+  return {
+    message: `the photograph ${target} is a ${format.toUpperCase()}; it is shown, and ${name} would name it rightly`,
+  }
+}
+
+/** Word that HTML with film, sound or a frame is left out. */
+export function mediaLeftOut({tag, target}: {tag: string; target: string}): Wording {
+  const link = target === '' ? 'a link' : `[words](${target})`
+  return {
+    message: `<${tag}> is left out of the page, which plays and loads nothing by itself; write ${link} instead`,
+  }
 }
 
 /** Word why a photograph cannot be shown. */
@@ -81,6 +99,8 @@ export function fileUnpublished({target, is}: InTrouble): Wording {
         ? 'would lie where the page has a file of its own; give it, or its folder, another name'
         : is === 'no file'
           ? noFile
-          : 'cannot be read; look at its rights, or lay it beside the build anew'
+          : is === 'of another kind'
+            ? 'is of a kind that is not published, as what a browser opens could run; save it as PDF, MP3, MP4, WebM, CSV, DXF or plain text'
+            : 'cannot be read; look at its rights, or lay it beside the build anew'
   return {message: `the file ${target} is not published: it ${why}`}
 }
