@@ -37,6 +37,9 @@ beforeAll(async () => {
   symlinkSync('../secret/rack.yaml', join(builds, 'rack.yaml'))
   mkdirSync(join(builds, 'folder.md'))
   mkdirSync(join(builds, 'deep/index.md'), {recursive: true})
+  put('CAPITALS.MD', fourLines('Capitals'))
+  mkdirSync(join(builds, 'loose'))
+  put('loose/box.md', fourLines('Loose'))
   journal = await readJournalFolder(root, uncachedSteps())
 })
 afterAll(() => rmSync(root, {recursive: true}))
@@ -50,6 +53,8 @@ describe('where a build belongs', () => {
     ['builds/diary.md', /leads out of the journal/],
     ['builds/folder.md', /a folder/],
     ['builds/deep', /index\.md is no plain file/],
+    ['builds/CAPITALS.MD', /ending must be \.md/],
+    ['builds/loose', /called index\.md/],
   ])('%s is named', (file, says) => {
     expect(journal.others.find((one) => one.file === file)?.message).toMatch(says)
   })
