@@ -120,7 +120,7 @@ export const cautionSigns = {
   'wood-dust': {name: 'dust', does: 'extraction or outdoors; mask'},
   'sheet-dust': {name: 'board dust', does: 'draught and mask'},
   'box-residue': {name: 'old box', does: 'wipe damp; pull nails; magnet'},
-  planer: {name: 'thin', does: 'carrier board; 1/32 in a pass'},
+  planer: {name: 'thin', does: 'carrier board; 1/32 in (1 mm) a pass'},
   'drill-clamp': {name: 'spin', does: 'clamp it; backing board'},
   'glue-epoxy': {name: 'epoxy', does: 'nitrile gloves; no green sanding'},
   'glue-ca': {name: 'quick glue', does: 'eyes covered; no cotton'},

@@ -36,12 +36,14 @@ export const joiningSteps = {
     does:
       held === 'glued'
         ? 'Look inside; scrape the rim bare, glue the top down.'
-        : `The top is ${held}; look inside first.`,
+        : held
+          ? `The top is ${held}; look inside first.`
+          : 'Look inside, then close the top as it was.',
     setting: setting && driven(setting.screws, asWritten),
     check: 'Nothing rattles.',
   }),
-  string: ({setting, setBack}, {fine}) => ({
-    does: `${setBack ? `Bridge set back: ${bridgeAt(setBack, fine)}` : 'Bridge on its line'}; all up by turns, a little each.`,
+  string: ({setting, setBack, bridgeMm, hasFlatNut}, {fine, size}) => ({
+    does: `${hasFlatNut ? 'Nut, bought or of hard wood, glued on its line. ' : ''}${setBack ? `Bridge set back: ${bridgeAt(setBack, fine)}` : 'Bridge on its line'}${bridgeMm !== undefined && bridgeMm > 0 ? `, bought or of hard wood, ${size(bridgeMm)} high` : ''}; all up by turns, a little each.`,
     setting: setting?.strings.join(', '),
     check: 'Each holds its note after a stretch.',
   }),

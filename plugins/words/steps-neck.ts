@@ -89,8 +89,8 @@ export const neckSteps = {
     setting: `${size(thicknessMm)} thick${retainer ? `; a ${retainer} holds the strings down` : ''}`,
     check: 'Face and back are parallel.',
   }),
-  'drill-head': ({setting}) => ({
-    does: '1/16 in through first, then to size from both faces.',
+  'drill-head': ({setting}, {units}) => ({
+    does: `${units === 'in' ? '1/16 in' : '1.5 mm'} through first, then to size from both faces.`,
     setting: setting && bitsInWords(setting.bits),
     check: 'A post turns without shaking.',
   }),

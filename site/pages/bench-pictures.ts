@@ -1,5 +1,4 @@
 import type {Element, ElementContent} from 'hast'
-import {toString as textOf} from 'hast-util-to-string'
 import {h, s} from 'hastscript'
 import {stepPictures} from '../../plugins/drawings/pictures/step-pictures.ts'
 import type {SiteBuild} from '../site-data.ts'
@@ -43,12 +42,15 @@ export function sheetPictures({plan, build}: SiteBuild): SheetPictures {
   }
 }
 
-/** Count the signs of a step's words; what a picture tells is none of them. */
-const signsOf = ({children}: Element) =>
-  children.reduce((sum, child) => sum + (isPicture(child) ? 0 : textOf(child as Element).length), 0)
+/** Count the signs of a step's words that come on paper. */
+function signsOf(node: ElementContent): number {
+  if (node.type === 'text') return node.value.length
+  if (node.type !== 'element' || isOffPaper(node)) return 0
+  return node.children.reduce((sum, child) => sum + signsOf(child), 0)
+}
 
-const isPicture = (child: ElementContent) =>
-  child.type === 'element' && String(child.properties.className) === 'step-picture'
+const isOffPaper = ({properties}: Element) =>
+  /^(step-picture|on-screen|in-hand)$/.test(String(properties.className))
 
 const isTold = (child: ElementContent) =>
   child.type === 'element' && (child.tagName === 'title' || child.tagName === 'desc')

@@ -27,13 +27,14 @@ interface AroundStep {
 
 /**
  * Write one step of the bench sheet: what to do and to mind, then setting, places, check and wait. The tool is named
- * unless it is in hand from the step before.
+ * unless it is in hand from the step before; that is said where the step is shown by itself.
  */
 export function benchStep(step: Step, {plan, beside, inHand, picture}: AroundStep): Element {
   const {first, again} = beside
   const {id, isDone} = step
   const {step: called, does, tool, setting, check} = stepInWords(step, plan)
-  const name = h('strong', `${called}${step.tool === inHand ? '' : ` (${tool})`}.`)
+  const hand = ` (${tool})`
+  const name = h('strong', [called, step.tool === inHand ? h('span.in-hand', hand) : hand, '.'])
   const mindAgain = again.length > 0 ? [' Mind ', ...again, '.'] : []
   // Where each place is listed under its bit, the bits need not be said before.
   const isListed = step.stations.some(({bit}) => bit !== undefined)
@@ -70,16 +71,32 @@ function benchStations({id, stations}: Step, plan: Plan): Element[] {
     const of = groupOf(station)
     groups.set(of, [...(groups.get(of) ?? []), station])
   }
-  return [...groups].map(([of, places]) =>
+  const isFromBox = stations.some(({alongMm}) => alongMm !== undefined)
+  const from = isFromBox ? [h('p.on-screen', h('em', 'From the box’s head end:'))] : []
+  const lists = [...groups].map(([of, places]) =>
     h(of ? 'div.places.holes' : 'div.places', [
-      ...(of ? [h('em', withFractions(`${of}: `))] : []),
+      ...(of ? [h('em', [...withFractions(of), ...proposedMark(places, plan), ': '])] : []),
       h(
         'ul',
         places.flatMap((place) => [h('li', [boxToTick(`${id} ${keyOf(place)}`, words(place, plan))]), ' ']),
       ),
     ]),
   )
+  return [...from, ...lists]
 }
+
+/** Say that holes are proposed, so that nobody takes them for the file's own; paper has no room for it. */
+const proposedMark = (places: readonly Station[], {holes = []}: Plan): Element[] =>
+  holes.some(
+    (hole) =>
+      hole.proposed &&
+      places.some(
+        ({face, stationMm, offMm}) =>
+          face === hole.face && stationMm === hole.stationMm && offMm === hole.offMm,
+      ),
+  )
+    ? [h('span.on-screen', ' (proposed)')]
+    : []
 
 /** Holes of one face, bit and kind stand together: `neck back, 5/16 in, ferrule`. */
 function groupOf({what, face, bit}: Station): string {

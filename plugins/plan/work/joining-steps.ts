@@ -133,7 +133,8 @@ function wire({values: {pickup}}: WorkFacts): StepDraft[] {
 
 function close(facts: WorkFacts): StepDraft[] {
   const held = facts.values.box?.top?.held?.value
-  if (!held) return []
+  // A neck that runs through went in while the box was open.
+  if (!held && facts.design.box?.neck?.joins !== 'through') return []
   const isGlued = held === 'glued'
   const screws = held === 'screwed' ? drivenIn(facts, ({holdsTop}) => holdsTop === true) : undefined
   return [
@@ -174,6 +175,8 @@ function strung(facts: WorkFacts): StepDraft[] {
         of: 'string',
         setting: strings.length > 0 ? {strings} : undefined,
         setBack: setBack(facts),
+        bridgeMm: values.bridge?.kind?.value === 'rod' ? undefined : design.bridge?.heightMm,
+        hasFlatNut: values.nut?.kind?.value === 'flat',
       },
       tool: 'hands',
       after: ['fasten-hardware', 'fasten', 'wire', 'fasten-top', 'cut-rod-nut', 'cut-rod-bridge'],

@@ -114,8 +114,16 @@ export type StepFacts =
       length?: AsWritten | undefined
     }
   | {of: 'wire'; setting?: undefined; under?: string | undefined}
-  | {of: 'fasten-top'; setting?: {screws: DrivenScrews} | undefined; held: string}
-  | {of: 'string'; setting?: {strings: string[]} | undefined; setBack?: SetBack | undefined}
+  | {of: 'fasten-top'; setting?: {screws: DrivenScrews} | undefined; held?: string | undefined}
+  | {
+      of: 'string'
+      setting?: {strings: string[]} | undefined
+      setBack?: SetBack | undefined
+      /** How high a bridge stands that is no rod: it is bought, or made. */
+      bridgeMm?: number | undefined
+      /** The nut is no rod, bolt or fret. */
+      hasFlatNut: boolean
+    }
   | {
       of: 'set-up'
       setting?: {nut?: AsWritten | undefined; octave?: AsWritten | undefined} | undefined
