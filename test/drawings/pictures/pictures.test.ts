@@ -126,7 +126,7 @@ describe('a picture for each step', () => {
     expect(read).toBeGreaterThan(5)
   })
 
-  test('has a part 3 mm thin or 1.2 m long, one part, no box, no strings, and names in any script', () => {
+  test('has a part 3 mm thin or 1.2 m long, one part, forty steps, no box, no strings, and names in any script', () => {
     const long = soundBuilds['on top']
       .replace('length: 33 1/2', 'length: 48')
       .replace('thickness: 1/8', 'thickness: 3 mm')
@@ -134,7 +134,13 @@ describe('a picture for each step', () => {
 parts: [{name: "部品 <b>א</b>", wood: 桐, length: 1200 mm, width: 30 mm, thickness: 3 mm, count: 40}]`
     const noStrings = soundBuilds['on top'].replace(/strings:\n( {2}.*\n)+/, '')
     const noBox = soundBuilds['on top'].replace(/box:\n( {2}.*\n)+/, '')
+    const forty = `${soundBuilds.through}\nfinish: [${'oil, '.repeat(20)}wax]`.replace(
+      /^finish:.*\n(?=[\s\S]*finish:)/m,
+      '',
+    )
+    expect(planOf(forty).plan.work!.length).toBeGreaterThan(40)
     for (const text of [
+      forty,
       long,
       parts,
       noStrings,

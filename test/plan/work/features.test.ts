@@ -43,7 +43,8 @@ const features: Record<string, Feature> = {
   },
   'a neck that runs through': {
     changes: {'neck.joins': 'through'},
-    steps: ['notch-box', 'cut-down'],
+    // The neck goes in while the box is open.
+    steps: ['notch-box', 'cut-down', 'fasten-top'],
     cautions: ['chisel'],
   },
   'a scarfed head': {

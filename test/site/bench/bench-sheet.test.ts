@@ -1,3 +1,4 @@
+import axe from 'axe-core'
 import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
@@ -140,6 +141,15 @@ test('shows one step a screen on a phone, next and back under the thumb, and tel
     }))
   const first = await seen()
   expect(first).toMatchObject({steps: 1, wide: 390, thumbs: [true, true, true]})
+  // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
+  await small.evaluate(axe.source)
+  const violations = await small.evaluate(async () => {
+    const found = await (globalThis as unknown as {axe: typeof axe}).axe.run(document, {
+      resultTypes: ['violations'],
+    })
+    return found.violations.map(({id, nodes}) => `${id}: ${nodes[0]?.html}`)
+  })
+  expect(violations).toEqual([])
   const [, count] = /^1 of (\d+)$/.exec(first.at!)!
   for (let at = 1; at < Number(count); at++) {
     expect(await small.locator('.bench-steps > li.here input').first().isVisible()).toBe(true)
