@@ -16,7 +16,11 @@ export const demoPrefix = '/journal/'
  * two workers never write the same folder. It is only read.
  */
 export function demoJournal(): TempJournal & {site: string} {
-  const key = keyOf(program, ...Object.entries(filesOf('builds')).flat(), readFileSync('package-lock.json'))
+  const key = keyOf(
+    program,
+    ...['builds', 'site/styles'].flatMap((folder) => Object.entries(filesOf(folder)).flat()),
+    readFileSync('package-lock.json'),
+  )
   const home = resolve('.cache/demo')
   const to = join(home, key)
   if (!existsSync(to)) {
