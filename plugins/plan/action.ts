@@ -30,6 +30,8 @@ export interface Action extends Heights {
   sinkMm: number
   /** The bridge above the bare, straight playing face and the level top, for the strung octave to be as drawn. */
   bridgeToBuildMm: number
+  /** The same from what the bridge stands on. */
+  bridgeBuiltMm: number
   /** What the octave comes to once neck and top have crept as far as they may. */
   octaveAfterCreepMm?: number | undefined
   /** The least height of the strings over nut, lines and octave. */
@@ -126,6 +128,7 @@ export function planAction(
     reliefFrom: givenMm !== undefined ? 'file' : bow && 'bow',
     sinkMm,
     bridgeToBuildMm: strungMm + sinkMm,
+    bridgeBuiltMm: strungMm + sinkMm - (heights.bridgeStandsMm ?? 0),
     octaveAfterCreepMm: bow || lid ? octaveMm + (bow?.creepMm ?? 0) - settlesMm / 2 : undefined,
     leastMm: Math.min(nutMm, octaveMm, ...(overRound ? (ofStrings ?? []).flat() : (heightsMm ?? []))),
     atLinesMm: ofStrings,

@@ -1,6 +1,5 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
-import {screwSources} from '../tables/screws.ts'
 import {number} from '../words/quantities.ts'
 import {facts, figures, type Inline, note, paragraph, source} from './kit.ts'
 import {force, length} from './measures.ts'
@@ -49,7 +48,7 @@ export function endJointInWords(plan: Plan): BlockContent[] {
       ]),
       note('A third of it is the most to ask of glue that stays under load: common practice, no source.'),
       source(
-        `Statics of a free body; the glued face as a rectangle pressed off its middle. End grain: at best 25 % of the tensile strength (Wood Handbook, FPL-GTR-190, ch. 10), which the strength in bending stands for (ch. 5); across the grain by the density (Table 5-11a, from memory). Screws in ${screwSources.endGrain}.`,
+        `Statics; the glued face as a rectangle pressed off its middle. End grain: at best 25 % of the tensile strength (Wood Handbook, FPL-GTR-190, ch. 10), which the strength in bending stands for (ch. 5); across the grain by the density (Table 5-11a, from memory).`,
       ),
     ]),
   ]

@@ -64,9 +64,10 @@ function boxInWords(plan: Plan): Inline[] {
 
 /** Say where the box lies under the strings, and how the bridge stands on it and is pushed. */
 function whereBoxLies(plan: Plan): BlockContent[] {
-  const {box, bridge} = plan
+  const {action, box, bridge} = plan
   const {outside, inside} = box ?? {}
   const at = (mm: number) => length(mm, plan)
+  const high = (mm: number) => lengthAlone(mm, saddleRuler(plan))
   const rows: [string, ...Inline[]][] = []
   if (outside)
     rows.push(['Outside', at(outside.lengthMm), ' × ', at(outside.widthMm), ' × ', at(outside.depthMm)])
@@ -83,8 +84,9 @@ function whereBoxLies(plan: Plan): BlockContent[] {
   if (bridge?.heightMm !== undefined)
     rows.push([
       'Bridge height',
-      length(bridge.heightMm, saddleRuler(plan)),
-      `, from the ${bridge.on ?? 'top'} to the strings`,
+      high(bridge.heightMm),
+      ` strung, from the ${bridge.on ?? 'top'} to the strings`,
+      ...(action ? ['; build it to ', high(action.bridgeBuiltMm)] : []),
     ])
   if (bridge?.breakAngleDeg !== undefined)
     rows.push([

@@ -56,20 +56,12 @@ function doubts(plan: Plan, {reliefMm, rangeMm, mostMm}: Bow): Inline[][] {
 /** Say that the heights are those of the strung instrument, what to build the bridge to, and what time makes of them. */
 function heightsInWords({action, bridge, units}: Plan): Inline[][] {
   if (!action) return []
-  const {
-    bridgeToBuildMm,
-    bridgeStandsMm = 0,
-    reliefMm,
-    reliefFrom,
-    sinkMm,
-    octaveMm,
-    octaveAfterCreepMm,
-  } = action
+  const {bridgeBuiltMm, reliefMm, reliefFrom, sinkMm, octaveMm, octaveAfterCreepMm} = action
   const ruler = saddleRuler({units})
   const from = bridge?.on === 'top' ? 'from the top' : 'from the neck'
   const build: Inline[] = [
     'The heights drawn are those of the strung instrument (common practice, no source). So build the bridge to ',
-    length(bridgeToBuildMm - bridgeStandsMm, ruler),
+    length(bridgeBuiltMm, ruler),
     `, ${from} to the strings: strung, the neck is `,
     ...(Math.abs(reliefMm) < ruler.rulerMm / 2
       ? ['straight']

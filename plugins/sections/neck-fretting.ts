@@ -1,7 +1,7 @@
 import type {RootContent} from 'mdast'
 import type {Crowns} from '../plan/neck/fretting.ts'
 import type {Plan} from '../plan/plan.ts'
-import {fineBoth} from '../words/lengths.ts'
+import {fineBoth, lengthWords} from '../words/lengths.ts'
 import {type Inline, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'
 import {length, lengthAlone, measure} from './measures.ts'
@@ -31,11 +31,26 @@ export function fretting(plan: Plan): RootContent[] {
           table({
             caption: 'Pieces of wire to cut',
             columns: [{head: 'Fret'}, {head: 'Long', align: 'right'}],
-            rows: pieces.map(({label, lengthMm}) => [label, length(lengthMm, plan, 'up')]),
+            rows: alike(pieces, plan).map(({labels, lengthMm}) => [
+              labels.length > 1 ? `${labels[0]} to ${labels.at(-1)}` : labels[0]!,
+              lengthAlone(lengthMm, plan, 'up'),
+            ]),
           }),
         ]
       : []),
   ]
+}
+
+/** Put neighbours together that are cut to the same mark. */
+function alike(pieces: readonly {label: string; lengthMm: number}[], plan: Plan) {
+  const runs: {labels: string[]; lengthMm: number; written: string}[] = []
+  for (const {label, lengthMm} of pieces) {
+    const written = lengthWords(lengthMm, plan, 'up')
+    const last = runs.at(-1)
+    if (last?.written === written) last.labels.push(label)
+    else runs.push({labels: [label], lengthMm, written})
+  }
+  return runs
 }
 
 /** Say what the wire's crowns leave of the face, and how far the face has to reach past the last. */

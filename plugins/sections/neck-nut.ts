@@ -50,16 +50,14 @@ function zeroFret({comesToMm, crownMm}: Nut, {units, scale}: Plan): Inline[][] {
     comesToMm === undefined ? [] : [', ', measure(...fineBoth(comesToMm, {units}, 3)), ' high']
   const stands: Inline[] =
     scale?.fretted || crownMm > 0
-      ? [
-          '. The strings lie on it as high as on the other frets, so that an open string sounds like a stopped one',
-        ]
+      ? ['. An open string sounds like a stopped one']
       : ['. Its crown is the strings’ height at the nut']
   return [
     [
       'The nut is a zero fret: a piece of fret wire in a slot on the nut line',
       ...crown,
       ...stands,
-      '. It carries the strings and does not space them: behind it they run through a guide, its slots lower than that crown.',
+      '. It does not space the strings: behind it they run through a guide, its slots lower than that crown.',
     ],
   ]
 }

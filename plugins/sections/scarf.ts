@@ -60,7 +60,7 @@ function scarfInWords(plan: Plan): Inline[][] {
       isPart ? ': what is glued on after the scarf is not there yet.' : '.',
     ],
     [
-      `A mitre gauge that counts from square would have to read ${angle(scarf.fromSquareDeg)}, and few do: saw it in a jig that holds the stick at the slope, or by hand to a line on both edges. The sawn face is `,
+      `Few mitre gauges turn to ${angle(scarf.fromSquareDeg)} from square: saw it in a jig that holds the stick at the slope, or by hand to a line on both edges. The sawn face is `,
       length(scarf.faceMm, plan),
       ' long and runs ',
       lengthAlone(scarf.runMm, plan),
@@ -99,7 +99,7 @@ function stepsInWords(plan: Plan): Inline[][] {
               ? `On the way to their posts ${names} touch the edge of the face, `
               : `On the way to its post ${names} touches the edge of the face, `,
             lengthAlone(overEdge[0]!.atMm, plan),
-            ` behind the nut, and ${overEdge.length > 1 ? 'turn' : 'turns'} there once more: round it, or end the face sooner. Below is the angle at the nut.`,
+            ` behind the nut, and ${overEdge.length > 1 ? 'turn' : 'turns'} there once more: round it.`,
           ],
         ]
       : []),

@@ -173,6 +173,7 @@ export const planValues: readonly string[] = [
   'action.reliefFrom',
   'action.sinkMm',
   'action.bridgeToBuildMm',
+  'action.bridgeBuiltMm',
   'action.octaveAfterCreepMm',
   'action.bridgeStandsMm',
   'action.leastMm',
