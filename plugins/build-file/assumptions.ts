@@ -31,8 +31,8 @@ export const surroundingRows: readonly {
 export const followingRows = [
   {
     path: 'fingerboard.to',
-    why: 'it stops at the box, or 1/4 in past the last line where that is further; common practice, no source',
-    says: 'at the box, or 1/4 in past the last line where that is further',
+    why: 'it stops at the box, or 1/4 in past the last line where that is further and the neck does not run through the box; common practice, no source',
+    says: 'at the box, or 1/4 in past the last line where that is further and the neck does not run through the box',
   },
   {
     path: 'nut.groove',

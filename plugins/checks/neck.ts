@@ -96,6 +96,21 @@ export const neckRules = {
     },
     says: words.roundOverTooLarge,
   }),
+  'board-over-box': rule({
+    severity: 'fault',
+    what: 'A fingerboard that goes on over the box, on a neck that runs through it.',
+    why: 'There the neck is cut down so that the top goes over it, and the end of the board would be sawn off.',
+    mend: 'Let the fingerboard stop at the box.',
+    passes:
+      'scale: 24\nneck: {width: 1 5/8, thickness: 1, joins: through}\nbox: {length: 10, width: 7, depth: 2, at: 16}\nfingerboard: {thickness: 1/4, to: 16}',
+    fails:
+      'scale: 24\nneck: {width: 1 5/8, thickness: 1, joins: through}\nbox: {length: 10, width: 7, depth: 2, at: 16}\nfingerboard: {thickness: 1/4, to: 18}',
+    find: (_, {neck}) => {
+      const {boardOverBox: over} = neck ?? {}
+      return over ? [{...over, at: 'fingerboard.to', cause: 'box.at'}] : []
+    },
+    says: words.boardOverBox,
+  }),
   'board-radius-too-small': rule({
     severity: 'fault',
     what: 'A fingerboard rounded so much that nothing is left of its edges: a radius below half its width, or near it.',

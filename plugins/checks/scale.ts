@@ -81,7 +81,9 @@ export const scaleRules = {
     fails: 'scale: {length: 24, lines: 12, fretted: true}\nfingerboard: {thickness: 1/4, to: 11 1/2}',
     find: (_, {neck}) => {
       const {offBoard} = neck?.fretting ?? {}
-      return offBoard ? [{...offBoard, at: 'fingerboard.to', cause: 'scale.lines'}] : []
+      if (!offBoard) return []
+      const [at, cause] = ['scale.lines', 'fingerboard.to']
+      return [offBoard.holds === undefined ? {...offBoard, at: cause, cause: at} : {...offBoard, at, cause}]
     },
     says: words.fretOffBoard,
   }),

@@ -21,8 +21,11 @@ export interface Fretting {
   /** The wire to buy. */
   wireMm?: number | undefined
   overhangMm: number
-  /** The last fret does not lie on the fingerboard: how far that would have to reach. */
-  offBoard?: {label: string; endMm: number; neededMm: number} | undefined
+  /**
+   * The last fret does not lie on the fingerboard: how far that would have to reach; or where it can reach no further,
+   * how many lines it holds.
+   */
+  offBoard?: {label: string; endMm: number; neededMm: number; holds?: number | undefined} | undefined
   /** What the crowns of the wire leave between them; absent while the wire's width is not known. */
   crowns?: Crowns | undefined
 }
@@ -47,7 +50,7 @@ const slotClearsMm = 0.5
  */
 export function planFretting(
   {frets, nut, fingerboard}: BuildValues,
-  {layup, taper}: NeckModel,
+  {layup, taper, inside}: NeckModel,
   scale: Scale | undefined,
 ): Fretting | undefined {
   const lines = (scale?.fretted && scale.lines) || []
@@ -70,7 +73,10 @@ export function planFretting(
     pieces,
     wireMm: pieces?.reduce((sum, {lengthMm}) => sum + lengthMm, 0),
     overhangMm,
-    offBoard: offBoard(lines.at(-1), fingerboard?.to?.mm, (frets?.['wire-width']?.mm ?? 0) / 2),
+    offBoard: offBoard(lines, (frets?.['wire-width']?.mm ?? 0) / 2, {
+      endMm: fingerboard?.to?.mm,
+      mostMm: inside?.box[0],
+    }),
     crowns: crownsOf(lines, frets?.['wire-width']?.mm),
   }
 }
@@ -82,10 +88,18 @@ function acrossMm(widthMm: number, radiusMm: number | undefined): number {
     : widthMm
 }
 
-function offBoard(last: Line | undefined, endMm: number | undefined, halfMm: number) {
+/** `mostMm` is how far a board can reach at most. */
+function offBoard(
+  lines: readonly Line[],
+  halfMm: number,
+  {endMm, mostMm = Infinity}: {endMm: number | undefined; mostMm: number | undefined},
+): Fretting['offBoard'] {
+  const last = lines.at(-1)
   if (!last || endMm === undefined) return undefined
   const neededMm = last.fromNutMm + halfMm
-  return neededMm > endMm + 1e-6 ? {label: last.label, endMm, neededMm} : undefined
+  if (neededMm <= endMm + 1e-6) return undefined
+  const holds = lines.filter(({fromNutMm}) => fromNutMm + halfMm <= mostMm).length
+  return {label: last.label, endMm, neededMm, ...(holds < lines.length ? {holds} : {})}
 }
 
 function crownsOf(lines: readonly Line[], widthMm: number | undefined): Crowns | undefined {

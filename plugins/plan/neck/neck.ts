@@ -3,6 +3,7 @@ import type {Nut} from '../nut.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settled.ts'
 import type {Placed} from '../tuners.ts'
+import {type BoardOverBox, boardOverBox} from './board-end.ts'
 import {type BoardRadius, planBoardRadius} from './board-radius.ts'
 import type {Bow} from './bow.ts'
 import {type Budget, planBlank} from './budget.ts'
@@ -40,6 +41,7 @@ export interface Neck extends Partial<NeckMass>, Partial<StringAngles> {
   nutFace?: NutFace | undefined
   movement?: Movement | undefined
   fretting?: Fretting | undefined
+  boardOverBox?: BoardOverBox | undefined
 }
 
 interface Around {
@@ -80,5 +82,6 @@ export function planNeck(
     boardRadius: planBoardRadius(values, {taper: model.taper, scale, heights}),
     nutFace: planNutFace(values, model, nut, rulerMm),
     fretting: planFretting(values, model, scale),
+    boardOverBox: boardOverBox(values, model),
   }
 }

@@ -1,4 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {BoardOverBox} from '../../plan/neck/board-end.ts'
 import type {Budget} from '../../plan/neck/budget.ts'
 import type {Ruler} from '../lengths.ts'
 import {tailNeeds} from '../neck.ts'
@@ -100,6 +101,14 @@ export function thinUnderNut(
   return {
     message: `the nut’s groove leaves ${writeLength(leftMm, ruler, 'down')} of wood under it, where ${least} keeps the neck from breaking there; ${deepest ? `a groove ${deepest} deep would do` : 'make the neck thicker'}`,
     expected: only(deepest),
+  }
+}
+
+export function boardOverBox({endMm, edgeMm}: BoardOverBox, ruler: Ruler): Wording {
+  const edge = writeLength(edgeMm, ruler, 'down')
+  return {
+    message: `the fingerboard ends ${writeLength(endMm, ruler)} from the nut, over the box, where the neck is cut down and its end would be sawn off; ${edge} stops at the box`,
+    expected: [edge],
   }
 }
 

@@ -1,4 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
+import type {Fretting} from '../../plan/neck/fretting.ts'
 import type {Ruler} from '../lengths.ts'
 import {only, type Wording} from './wording.ts'
 
@@ -28,9 +29,14 @@ export function linePastBridge(found: {label: string} & ({free: number} | {measu
 }
 
 export function fretOffBoard(
-  {label, endMm, neededMm}: {label: string; endMm: number; neededMm: number},
+  {label, endMm, neededMm, holds}: NonNullable<Fretting['offBoard']>,
   ruler: Ruler,
 ): Wording {
+  if (holds !== undefined)
+    return {
+      message: `fret ${label} would lie over the box, where a neck that runs through is cut down and carries no fingerboard; ${holds} lines stop before it`,
+      ...(holds > 0 ? {expected: [String(holds)]} : {}),
+    }
   const needed = writeLength(neededMm, ruler, 'up')
   return {
     message: `the fingerboard ends ${writeLength(endMm, ruler, 'down')} from the nut, before fret ${label}; ${needed} holds them all`,

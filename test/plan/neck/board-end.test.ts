@@ -39,6 +39,24 @@ describe('a fingerboard without an end', () => {
     if (part) expect(part.lengthMm).toBeCloseTo((end + 1) * inch, 6)
   })
 
+  test('stops at the box where the neck runs through it, with as many frets as lie before', () => {
+    const through = (rows: string) =>
+      planOf(
+        `title: A\nneck: {width: 1 5/8, thickness: 1 1/4, joins: through}\nbox: {length: 10, width: 7, depth: 2 1/2, at: 16}\nstrings: [D3 .030w, D4 .013]\n${rows}`,
+      )
+    const {plan, problems} = through(`scale: {length: 24, lines: 22, fretted: true}\n${board}`)
+    expect(plan.outline!.neck!.fingerboard!.toMm).toBeCloseTo(16 * inch, 6)
+    // By the law: of 24 in, line 19 lies 15.99 in from the nut, line 20 already 16.44.
+    expect(line(24, 19)).toBeLessThan(16)
+    expect(line(24, 20)).toBeGreaterThan(16)
+    const told = problems.find(({rule}) => rule === 'fret-off-board')
+    expect(told?.expected).toEqual(['19'])
+    const mended = through(`scale: {length: 24, lines: 19, fretted: true}\n${board}`).problems
+    expect(mended.map(({rule}) => rule)).not.toContain('fret-off-board')
+    const over = through(`scale: {length: 24, lines: 19}\n${board.replace('1/4}', '1/4, to: 17}')}`).problems
+    expect(over.find(({rule}) => rule === 'board-over-box')?.expected).toEqual(['16 in'])
+  })
+
   test('leaves a bridge on the neck standing on the neck, lower by the board', () => {
     const heights = 'scale: {length: 24, lines: 12}\naction: {nut: 1/8, octave: 7/32}\nbridge: {on: neck}'
     const [without, withBoard] = [made(heights).plan, made(`${heights}\n${board}`).plan]
