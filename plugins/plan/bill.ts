@@ -11,7 +11,7 @@ export type BillItem =
   | {is: 'string'; gauge?: string | undefined; for: string; material?: string | undefined}
   | {is: 'tuners' | 'ferrules' | 'pins' | 'tailpiece' | 'retainer screw' | 'jack'}
   | {is: 'screws'; size?: string | undefined; lengthMm?: number | undefined}
-  | {is: 'rod' | 'bolt'; for: 'nut' | 'bridge'; diameterMm?: number | undefined}
+  | {is: 'rod' | 'bolt' | 'blank'; for: 'nut' | 'bridge'; diameterMm?: number | undefined}
   | {is: 'fret wire'; mm: number; metal?: string | undefined; widthMm?: number | undefined}
   | {is: 'pickup'; kind?: string | undefined}
   | {is: 'wood'; wood: string; id: string}
@@ -150,15 +150,15 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
   const strings = values.strings?.length ?? 0
   const need = (item: BillItem, count: number, from: string, word: RegExp): Needed[] =>
     count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
-  const rod = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) =>
-    kind === 'rod' || kind === 'bolt'
-      ? need(
-          {is: kind, for: of, diameterMm: diameterMm || undefined},
-          1,
-          of,
-          kind === 'rod' ? /\brods?\b/i : /\bbolts?\b/i,
-        )
-      : []
+  // What is neither rod nor bolt is filed or carved out of a blank.
+  const shaped = {nut: /\bnuts?\b/i, bridge: /\b(?:bridge|saddle)\b/i}
+  const stood = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) => {
+    if (kind === 'rod')
+      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, /\brods?\b/i)
+    if (kind === 'bolt')
+      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, /\bbolts?\b/i)
+    return kind === 'flat' || kind === 'saddle' ? need({is: 'blank', for: of}, 1, of, shaped[of]) : []
+  }
   const anchor = anchors?.kind?.value
   return [
     ...need({is: 'tuners'}, tuners ? strings : 0, 'tuners', /tuner|machine head/i),
@@ -173,8 +173,8 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
         /screw/i,
       ),
     ),
-    ...rod('nut', nut?.kind?.value, nut?.diameter?.mm),
-    ...rod('bridge', bridge?.kind?.value),
+    ...stood('nut', nut?.kind?.value, nut?.diameter?.mm),
+    ...stood('bridge', bridge?.kind?.value),
     ...need({is: 'retainer screw'}, head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
     ...(wireMm === undefined ? [] : need(wireItem(wireMm, frets), 1, 'frets', /fret ?wire/i)),
     ...need(

@@ -17,6 +17,7 @@ export function billItem(item: BillItem, {units}: Units): string {
       return `screws, no. ${item.size ?? '?'}${item.lengthMm === undefined ? '' : ` × ${size(item.lengthMm)}`}`
     case 'rod':
     case 'bolt':
+    case 'blank':
       return `${item.is} for the ${item.for}${item.diameterMm === undefined ? '' : `, ${size(item.diameterMm)}`}`
     case 'fret wire':
       return [
