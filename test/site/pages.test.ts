@@ -236,6 +236,11 @@ describe('the portfolio', () => {
     await page.close()
   })
 
+  let finding: Page
+  beforeAll(async () => {
+    finding = await browser.newPage()
+  })
+  afterAll(() => finding?.close())
   // A maker's words, and the builds of the journal that they are true of.
   test.each([
     ['fretless', ['ice-house', 'lantern-pier', 'mooring-line', 'needle-box-one']],
@@ -247,10 +252,8 @@ describe('the portfolio', () => {
     ['one string', ['mooring-line']],
     ['4 strings', ['tide-table']],
   ])('finds %s', async (words, slugs) => {
-    const page = await browser.newPage()
-    await page.goto(`${home}?words=${encodeURIComponent(words)}`)
-    const found = () => page.locator('.card').evaluateAll((cards) => cards.map(({id}) => id))
+    await finding.goto(`${home}?words=${encodeURIComponent(words)}`)
+    const found = () => finding.locator('.card').evaluateAll((cards) => cards.map(({id}) => id))
     await expect.poll(found).toEqual(slugs.map((slug) => `card-${slug}`))
-    await page.close()
   })
 })
