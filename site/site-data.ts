@@ -91,6 +91,8 @@ export interface Surround {
   /** The journal's name. */
   title: string
   maker?: string | undefined
+  /** How to ask for what is for sale. */
+  ask?: string | undefined
   /** Where the site is published, without a slash at its end: `https://journal.example`. */
   origin?: string | undefined
   /** Addresses of style sheet, scripts and icon, by name. */

@@ -54,6 +54,7 @@ const builds = [
     'pickup.jack.off': '0',
     'pickup.off': '0',
     'pickup.thickness': '1 mm',
+    'for-sale': 'true',
     price: '120',
     'screws.1.head': 'round',
     'stock.1.bought': '2026-01-01',
@@ -114,7 +115,7 @@ const builds = [
 const rack =
   '- {id: R1, wood: bog oak, length: 40, width: 4, thickness: 1, clear: [1, 39], count: 2, cost: 7, remark: a knot, bought: 2026-01-01, density: 800 kg/m3, stiffness: 12 GPa}\n- {id: TU, item: tuners, count: 3}'
 const journal =
-  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nday: 3 h\nsite: https://example.org'
+  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nday: 3 h\nsite: https://example.org\nask: the porch, on Saturdays'
 
 type Value = Leaf | Choice
 
@@ -277,6 +278,7 @@ const pagesAsTheyAre = () => (pages ??= pagesOf({}))
 const ofPages: Readonly<Record<string, string>> = {
   'based-on': 'another',
   cover: 'photos/back.jpg',
+  'for-sale': 'false',
   'measured.on': '2027-01-01',
   publish: 'false',
   'recordings.1.file': 'sounds/second.mp3',

@@ -64,6 +64,7 @@ const examples: Readonly<Record<keyof typeof journalSchema.fields, string>> = {
   saw: '{kerf: 1/8, trim: 1/2, plane: 1/16}',
   day: '3 h',
   site: 'https://journal.example/',
+  ask: 'loft@journal.example',
 }
 
 /** Write the settings of a new journal: every key with what it means, none of them set. */

@@ -39,6 +39,7 @@ export const journalSchema = record('Settings that every build of the journal in
   saw,
   day: duration('How long a day at the bench is: the work is proposed in such days.', {min: 15, max: 1440}),
   site: text('The address where the site is published.'),
+  ask: text('How to ask for an instrument that is for sale: an address, or a sentence.'),
 })
 
 /** What is said of an instrument that exists and can be played. */
@@ -129,7 +130,8 @@ export const buildSchema = record('One instrument.', {
     }),
     'What was paid for.',
   ),
-  price: money('What it was sold for, or would be.', {min: 0}),
+  price: money('What it was sold for, or would be; published where it is for sale alone.', {min: 0}),
+  'for-sale': flag('Whether it is for sale: its page shows the price, and how to ask.'),
   cautions: list(text('A caution of your own.'), 'Cautions beyond those that the tool finds.'),
   humidity: list(
     number('Relative humidity in per cent.', {min: 0, max: 100}),

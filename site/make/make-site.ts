@@ -7,6 +7,7 @@ import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
 import {cachedSteps} from '../steps/steps.ts'
+import {asPublished} from './as-published.ts'
 import {kinOf, siteBuild} from './site-build.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
@@ -27,7 +28,8 @@ export async function makeSite(
 ): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
   const steps = cachedSteps(cache)
   const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
-  const shown = builds.filter(({build}) => options.isWriting || build.values.publish?.value !== false)
+  const isShown = ({build}: PlannedBuild) => options.isWriting || build.values.publish?.value !== false
+  const shown = builds.filter(isShown).map((one) => (options.isWriting ? one : asPublished(one)))
   const around = surround(settings, options)
   const hidden = builds.filter((one) => !shown.includes(one)).map(({slug}) => slug)
   const among = {
@@ -79,6 +81,7 @@ function surround(settings: JournalSettings, options: SiteOptions): Surround {
     ...options,
     title: settings.title?.value ?? 'Build journal',
     maker: settings.maker?.value,
+    ask: settings.ask?.value,
     origin: settings.site?.value.replace(/\/+$/, ''),
   }
 }

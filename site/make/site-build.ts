@@ -1,5 +1,4 @@
 import type {Build} from '../../plugins/build-file/build.ts'
-import {ownAt} from '../../plugins/build-file/path.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {isMade, type JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
@@ -19,6 +18,7 @@ import type {SiteBuild, Surround} from '../site-data.ts'
 import type {Downloads} from '../steps/downloads.ts'
 import {programFails, proseAsWritten} from '../steps/program-fails.ts'
 import type {Steps} from '../steps/steps.ts'
+import {withoutLineOf} from './as-published.ts'
 import {publishedFiles} from './published-files.ts'
 
 /** What a build's pages depend on besides the build. */
@@ -34,8 +34,6 @@ interface Among {
   cache: Cache
   steps: Steps
 }
-
-/** Whoever looks at the page of a build that is done has nothing to mend. */
 
 /** Make what the pages of one build are written from; where this program fails at it, its prose and why. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
@@ -168,17 +166,6 @@ function drawingFiles(slug: string, drawings: SiteBuild['made']['drawings']): Ar
 function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {
   const {'based-on': original, ...values} = build.values
   return original && hidden.includes(original.value) ? {...build, values} : build
-}
-
-/** Take a key of the front matter and its value out of the text. */
-function withoutLineOf(key: string, {text, build}: Pick<PlannedBuild, 'text' | 'build'>): string {
-  const [from, to] = [ownAt(build.keys, key), ownAt(build.places, key)]
-  if (!from || !to) return text
-  const lines = text.split(/(?<=\n)/)
-  const before = lines[from.line - 1]!.slice(0, from.column - 1)
-  const after = lines[to.endLine - 1]!.slice(to.endColumn - 1)
-  const kept = (before + after).trim() === '' ? '' : before + after
-  return [...lines.slice(0, from.line - 1), kept, ...lines.slice(to.endLine)].join('')
 }
 
 /** Leave drafts out of the words that are searched: their files, and the one that this build was copied from. */

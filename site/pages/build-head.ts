@@ -7,7 +7,7 @@ import {kindFacts, said} from './build-facts.ts'
 import {drawnCover} from './drawn-cover.ts'
 
 /** Open a build's page: its name, a sentence, and what it is at a glance. */
-export function buildHead(one: SiteBuild): Element {
+export function buildHead(one: SiteBuild, ask: string | undefined): Element {
   const summary = one.build.values.summary?.value
   return h('header.page-head', [
     cover(one),
@@ -17,7 +17,7 @@ export function buildHead(one: SiteBuild): Element {
     one.isDraft ? h('p.draft', 'Draft: not on the published site') : undefined,
     h(
       'dl.at-a-glance',
-      glance(one).map(([name, what]) => h('div', [h('dt', name), h('dd', what)])),
+      glance(one, ask).map(([name, what]) => h('div', [h('dt', name), h('dd', what)])),
     ),
   ])
 }
@@ -36,7 +36,7 @@ function cover(one: SiteBuild): Element | undefined {
   return drawn && h('figure.cover.as-planned', [drawn, h('figcaption', 'Drawn to scale')])
 }
 
-function glance(one: SiteBuild): [string, ElementContent[]][] {
+function glance(one: SiteBuild, ask: string | undefined): [string, ElementContent[]][] {
   const {plan, build} = one
   const facts = kindFacts(one)
   const joins =
@@ -56,11 +56,23 @@ function glance(one: SiteBuild): [string, ElementContent[]][] {
     ['Plays', plays],
     ['Status', facts.status],
     ['Worked on', days(build.values.started?.iso, build.values.finished?.iso)],
+    ['For sale', forSale(one, ask)],
   ]
   return rows.flatMap(([name, what]) => {
     const shown = typeof what === 'string' ? (what ? [text(what)] : []) : (what ?? [])
     return shown.length > 0 ? [[name, shown] as [string, ElementContent[]]] : []
   })
+}
+
+/** What it is to cost, and how to ask for it, where it is for sale. */
+function forSale({build: {values}, plan}: SiteBuild, ask: string | undefined): ElementContent[] {
+  if (values['for-sale']?.value !== true) return []
+  const price =
+    values.price && [values.price.amount.toFixed(2), plan.cost?.currency].filter(Boolean).join(' ')
+  const address =
+    ask && (/^https?:\/\/\S+$/.test(ask) ? ask : /^\S+@\S+$/.test(ask) ? `mailto:${ask}` : undefined)
+  const asked = ask && [address ? h('a', {href: address}, ask) : text(ask)]
+  return [...(price ? [text(price)] : []), ...(price && asked ? [text('; ')] : []), ...(asked || [])]
 }
 
 function days(started: string | undefined, finished: string | undefined): ElementContent[] {

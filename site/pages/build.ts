@@ -34,10 +34,10 @@ function shownFor({slug, cover, made}: SiteBuild): string | undefined {
   return versionOf(cover, cover.widths[Math.min(1, cover.widths.length - 1)]!, 'jpeg')
 }
 
-function content(one: SiteBuild, {prefix, isWriting}: SiteData['around']): string {
+function content(one: SiteBuild, {prefix, isWriting, ask}: SiteData['around']): string {
   const {state, drawing, html} = one.made
   const page = h('article.build', [
-    buildHead(one),
+    buildHead(one, ask),
     doors(one),
     isWriting ? whileWriting(one) : undefined,
     state ? h('div.state', [written(state)]) : undefined,
