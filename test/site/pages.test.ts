@@ -110,18 +110,18 @@ describe('every page', () => {
   })
 })
 
-/** Where a page is what it is in the light but for its colours, the rules of axe that look at these. */
+/** Where a page is what it was but for its colours, the rules of axe that look at these. */
 const ofColours = ['color-contrast', 'link-in-text-block']
 
-/** Where folds are looked at open; elsewhere they are closed. */
-const opensFolds: ReadonlySet<string> = new Set(['on a phone', 'in forced colours'])
-
+// In each place also as it looks in other colours; on a phone with all its folds open.
 describe.each([
-  ['on a desk', {viewport: {width: 1280, height: 900}}],
-  ['on a phone', {viewport: {width: 360, height: 740}, isMobile: true, hasTouch: true}],
-  ['in the dark', {viewport: {width: 1280, height: 900}, colorScheme: 'dark' as const}],
-  ['in forced colours', {viewport: {width: 390, height: 844}, forcedColors: 'active' as const}],
-])('%s', (where, options) => {
+  ['on a desk', {viewport: {width: 1280, height: 900}}, {colorScheme: 'dark'}],
+  [
+    'on a phone',
+    {viewport: {width: 360, height: 740}, isMobile: true, hasTouch: true},
+    {forcedColors: 'active'},
+  ],
+] as const)('%s', (where, options, otherColours) => {
   let context: BrowserContext
   let page: Page
   const heard: string[] = []
@@ -137,37 +137,45 @@ describe.each([
   })
   afterAll(() => context?.close())
 
-  test('pages are quiet, fit the screen, and pass axe', async () => {
+  // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
+  const violations = (only: {runOnly?: string[]}) =>
+    page.evaluate(async (rules) => {
+      const runner = (globalThis as unknown as {axe: typeof axe}).axe
+      const {violations: found} = await runner.run(document, {...rules, resultTypes: ['violations']})
+      return found.map(
+        ({id, nodes}) =>
+          `${id}: ${nodes
+            .slice(0, 3)
+            .map(({html}) => html)
+            .join(' ')}`,
+      )
+    }, only)
+
+  test('pages are quiet, fit the screen, and pass axe, in other colours too', async () => {
+    const width = () => page.evaluate(() => document.documentElement.scrollWidth)
     for (const name of kinds()) {
+      await page.emulateMedia({colorScheme: 'light', forcedColors: 'none'})
       await page.goto(addressOf(name))
-      if (opensFolds.has(where))
+      if (where === 'on a phone')
         await page.evaluate(() => {
           for (const fold of document.querySelectorAll('details')) fold.open = true
         })
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth)
-      expect([name, wide]).toEqual([name, options.viewport.width])
-      // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
       await page.evaluate(axe.source)
-      const rules = where.startsWith('in ') ? {runOnly: ofColours} : {}
-      const violations = await page.evaluate(async (only) => {
-        const runner = (globalThis as unknown as {axe: typeof axe}).axe
-        const {violations: found} = await runner.run(document, {...only, resultTypes: ['violations']})
-        return found.map(
-          ({id, nodes}) =>
-            `${id}: ${nodes
-              .slice(0, 3)
-              .map(({html}) => html)
-              .join(' ')}`,
-        )
-      }, rules)
-      expect([name, ...violations]).toEqual([name])
+      expect([name, await width(), ...(await violations({}))]).toEqual([name, options.viewport.width])
+      await page.emulateMedia(otherColours)
+      const found = await violations({runOnly: ofColours})
+      expect([name, otherColours, await width(), ...found]).toEqual([
+        name,
+        otherColours,
+        options.viewport.width,
+      ])
     }
     expect(heard).toEqual([])
   })
 
   // A shift is one by the browser's own count (Layout Instability, W3C draft).
   test('nothing shifts while a build’s page and the portfolio load, on a slow line either', async () => {
-    if (where.startsWith('in ')) return
+    await page.emulateMedia({colorScheme: 'light', forcedColors: 'none'})
     const late = /\.woff2$|\/drawings\/|\/photos\//
     for (const isSlow of [false, true]) {
       if (isSlow)

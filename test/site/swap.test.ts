@@ -92,7 +92,7 @@ describe('swapping versions of a site', () => {
 
 describe('a build that is killed', () => {
   const journal = tempJournal(
-    Object.fromEntries(Array.from({length: 4}, (_, at) => [`builds/box-${at}.md`, fourLines(`Box ${at}`)])),
+    Object.fromEntries(Array.from({length: 2}, (_, at) => [`builds/box-${at}.md`, fourLines(`Box ${at}`)])),
   )
   const site = join(journal.root, '_site')
   afterEach(() => journal.remove())
