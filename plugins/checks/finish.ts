@@ -1,23 +1,11 @@
+import {numbers} from '../build-file/heal/spellings.ts'
 import {ownAt} from '../build-file/path.ts'
 import * as words from '../words/findings/finish.ts'
 import {rule} from './rule.ts'
 
 const file = (finish: string) => `---\ntitle: Needle box\nfinish: ${finish}\n---\n`
 
-const spelt = [
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-]
+const spelt = [...numbers, 'eleven', 'twelve']
 const count = `(?<count>\\d{1,2}|${spelt.join('|')})`
 /** A number of coats within a finish's name: `oil x3`, `oil, 3 coats`, `three coats of oil`. */
 const countedNames = [

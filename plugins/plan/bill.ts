@@ -151,12 +151,11 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
   const need = (item: BillItem, count: number, from: string, word: RegExp): Needed[] =>
     count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
   // What is neither rod nor bolt is filed or carved out of a blank.
+  const names = {rod: /\brods?\b/i, bolt: /\bbolts?\b/i}
   const shaped = {nut: /\bnuts?\b/i, bridge: /\b(?:bridge|saddle)\b/i}
   const stood = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) => {
-    if (kind === 'rod')
-      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, /\brods?\b/i)
-    if (kind === 'bolt')
-      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, /\bbolts?\b/i)
+    if (kind === 'rod' || kind === 'bolt')
+      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, names[kind])
     return kind === 'flat' || kind === 'saddle' ? need({is: 'blank', for: of}, 1, of, shaped[of]) : []
   }
   const anchor = anchors?.kind?.value

@@ -49,6 +49,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   const {slug, file, text, plan} = one
   const build = withoutHiddenOriginal(one.build, among)
   const relatives = relativesOf(build, shown)
+  const family = familyOf(slug, shown.kinship)
   const {pictures, files} = await publishedFiles(one, cache)
   const told = one.problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
   const {key: madeKey, ...made} = await steps.make({
@@ -81,7 +82,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     plan,
     problems: [...told, ...faults],
     relatives,
-    family: familyOf(slug, shown.kinship),
+    family,
     effects: compared.effects,
     rack: withoutDraftsOnRack(one.rack, among.hidden),
     isDraft: build.values.publish?.value === false,
@@ -90,7 +91,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     pictures,
     key: keyOf(
       madeKey,
-      JSON.stringify([around, given.failed, compared.effects, familyOf(slug, shown.kinship)]),
+      JSON.stringify([around, given.failed, compared.effects, family]),
       [...Object.keys(given.files), ...files.map((each) => each.address)].join(),
     ),
     files: [

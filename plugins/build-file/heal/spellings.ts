@@ -9,7 +9,8 @@ const swap =
   (text) =>
     text.replace(find, put)
 
-const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten']
+/** Numbers as they are spelt, from one to ten. */
+export const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten']
 
 /** What goes wrong with any value. */
 const ofAny: readonly Undo[] = [

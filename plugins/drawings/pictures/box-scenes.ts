@@ -1,17 +1,12 @@
 import {writing} from '../../words/step-writing.ts'
 import {box, cylinder, madeNow} from '../solids/convex.ts'
-import {moved, solid} from '../solids/solid.ts'
+import {moved, nowOf, solid} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
 import {blockPieces} from './box-bodies.ts'
 import {bridgePiece, hardwarePieces, stringMarks} from './hardware.ts'
 import {bitNotes, type SceneOf} from './neck-scenes.ts'
-import {type Mark, type Note, type Piece, scene} from './scene.ts'
+import {type Mark, type Note, type Piece, scene, upNow} from './scene.ts'
 import {fromFar, type Moment, pieceReach, workedBox, workedNeck} from './worked.ts'
-
-const upNow = (piece: Piece): Piece => ({
-  ...piece,
-  solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => n[2] > 0.9))},
-})
 
 const prepare: SceneOf = (moment) => {
   const {box: look, plan, step} = moment
@@ -45,7 +40,7 @@ const blocks: SceneOf = (moment) => {
   const blocks = blockPieces(look).map(
     (piece): Piece => ({
       ...piece,
-      solid: moved({...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}, [0, 0, lift]),
+      solid: moved(nowOf(piece.solid), [0, 0, lift]),
     }),
   )
   if (blocks.length === 0) return undefined
@@ -66,8 +61,7 @@ const drill =
   (id: string): SceneOf =>
   (moment) => {
     if (!moment.box) return undefined
-    const isFromInside = id === 'drill-top' && (moment.plan.holes ?? []).every(({face}) => face !== 'top')
-    return scene(workedBox(moment), {notes: bitNotes(moment, id), isTurned: isFromInside && false})
+    return scene(workedBox(moment), {notes: bitNotes(moment, id)})
   }
 
 const notch: SceneOf = (moment) => {
@@ -139,7 +133,7 @@ const fasten: SceneOf = (moment) => {
 const hardware: SceneOf = (moment) => {
   const posts = hardwarePieces(moment).map((piece) => ({
     ...piece,
-    solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))},
+    solid: nowOf(piece.solid),
   }))
   const pieces = workedNeck(fromFar(moment))
   return pieces.length + posts.length > 0 ? scene([...pieces, ...posts]) : undefined
@@ -172,9 +166,7 @@ const setUp: SceneOf = (moment) => {
     ...(octave ? [{at: [0, octaveMm, 5] as Vec, text: `octave ${asWritten(octave)}`}] : []),
   ]
   const pieces = strungWhole(moment).map((piece) =>
-    piece.of === 'bridge'
-      ? {...piece, solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}}
-      : piece,
+    piece.of === 'bridge' ? {...piece, solid: nowOf(piece.solid)} : piece,
   )
   return scene(pieces, {marks: stringMarks(moment, false), notes})
 }
@@ -183,9 +175,7 @@ const closeTop: SceneOf = (moment) => {
   const {box: look} = moment
   if (!look) return undefined
   const pieces = together(moment).map((piece) =>
-    piece.of === 'box.top'
-      ? {...piece, solid: moved({...piece.solid, of: piece.solid.of.map((body) => madeNow(body))}, [0, 0, 0])}
-      : piece,
+    piece.of === 'box.top' ? {...piece, solid: nowOf(piece.solid)} : piece,
   )
   return scene(pieces)
 }

@@ -3,10 +3,10 @@ import type {Part} from '../../plan/design-parts.ts'
 import {bareBit, shortBitName} from '../../words/holes.ts'
 import {writing} from '../../words/step-writing.ts'
 import {box, convex, cylinder, half, madeNow} from '../solids/convex.ts'
-import {moved, solid} from '../solids/solid.ts'
+import {moved, nowOf, solid} from '../solids/solid.ts'
 import {plus, times, type Vec} from '../solids/space.ts'
 import {headFrame} from './neck-bodies.ts'
-import {type Mark, type Note, type Piece, type Push, type Scene, scene} from './scene.ts'
+import {type Mark, type Note, type Piece, type Push, type Scene, scene, upNow} from './scene.ts'
 import {
   across,
   between,
@@ -95,16 +95,7 @@ function liftedOff(
   return {pieces: all, pushes}
 }
 
-const nowBelow = (one: Piece['solid']): Piece['solid'] => ({
-  ...one,
-  of: one.of.map((body) => madeNow(body, (n) => Math.abs(n[2]) > 0.9)),
-})
-
-const isNowUp = (pieces: readonly Piece[]): Piece[] =>
-  pieces.map((piece) => ({
-    ...piece,
-    solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => n[2] > 0.9))},
-  }))
+const nowBelow = (one: Piece['solid']): Piece['solid'] => nowOf(one, (n) => Math.abs(n[2]) > 0.9)
 
 /** The neck's layers apart, strips of one layer beside each other; `isNow` says which faces are in hand. */
 function layersApart(moment: Moment, isNow: (normal: Vec) => boolean): Piece[] {
@@ -115,7 +106,7 @@ function layersApart(moment: Moment, isNow: (normal: Vec) => boolean): Piece[] {
   const middle = (piece: Piece) => (pieceReach(piece)[0][0] + pieceReach(piece)[1][0]) / 2
   return pieces.map((piece) => {
     const level = heights.indexOf(pieceReach(piece)[0][2].toFixed(2))
-    const solid = {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, isNow))}
+    const solid = nowOf(piece.solid, isNow)
     return {...piece, solid: moved(solid, [middle(piece) * 0.9, 0, level * 32])}
   })
 }
@@ -147,7 +138,7 @@ const glueUp: SceneOf = (moment) => {
 
 const plane: SceneOf = (moment) => {
   const {neck, plan, step} = moment
-  const pieces = isNowUp(workedNeck(moment))
+  const pieces = workedNeck(moment).map(upNow)
   if (!neck || pieces.length === 0 || step.facts.of !== 'plane') return undefined
   const {size} = writing(plan)
   const {stickMm} = step.facts.setting ?? {}
@@ -238,7 +229,7 @@ const glueHead: SceneOf = (moment) => {
       ? {
           ...piece,
           solid: moved(
-            {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => n[2] > 0.999))},
+            nowOf(piece.solid, (n) => n[2] > 0.999),
             by,
           ),
         }
@@ -276,7 +267,7 @@ const planeSides: SceneOf = (moment) => {
   const {size} = writing(plan)
   const pieces = workedNeck(moment).map((piece) => ({
     ...piece,
-    solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => Math.abs(n[0]) > 0.9))},
+    solid: nowOf(piece.solid, (n) => Math.abs(n[0]) > 0.9),
   }))
   const {nutMm, tailMm} = step.facts.setting ?? {}
   const z = faceZ(moment)
@@ -296,7 +287,7 @@ const shapeHead: SceneOf = (moment) => {
     piece.of === 'head' || neck.head!.joint !== 'scarf'
       ? {
           ...piece,
-          solid: {...piece.solid, of: piece.solid.of.map((body) => madeNow(body, (n) => n[1] < -0.5))},
+          solid: nowOf(piece.solid, (n) => n[1] < -0.5),
         }
       : piece,
   )
@@ -491,9 +482,7 @@ const roundOver = cutInto(
 const sandBoard: SceneOf = (moment) => {
   if (moment.step.facts.of !== 'sand-board') return undefined
   const {size} = writing(moment.plan)
-  const pieces = workedNeck(moment).map((piece) =>
-    piece.of === 'fingerboard' ? isNowUp([piece])[0]! : piece,
-  )
+  const pieces = workedNeck(moment).map((piece) => (piece.of === 'fingerboard' ? upNow(piece) : piece))
   return scene(pieces, {
     notes: [{at: [0, 120, 0], text: `radius ${size(moment.step.facts.setting.radiusMm)}`}],
   })

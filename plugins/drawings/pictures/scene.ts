@@ -1,4 +1,4 @@
-import type {Solid} from '../solids/solid.ts'
+import {nowOf, type Solid} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
 
 /** A part in the picture, in its place or lifted off it. */
@@ -42,6 +42,9 @@ export interface Scene {
   /** Its notes stand in a column at its right, not above and below it. */
   areNotesBeside: boolean
 }
+
+/** Say that what is up of a piece is worked at this moment. */
+export const upNow = (piece: Piece): Piece => ({...piece, solid: nowOf(piece.solid, (n) => n[2] > 0.9)})
 
 export const scene = (pieces: readonly Piece[], more: Partial<Scene> = {}): Scene => ({
   pieces,

@@ -1,4 +1,4 @@
-import {type Convex, type Half, shifted} from './convex.ts'
+import {type Convex, type Half, madeNow, shifted} from './convex.ts'
 import {boundary, type Flat, type Line} from './region.ts'
 import {dot, plus, squareTo, times, type Vec} from './space.ts'
 
@@ -14,6 +14,12 @@ export const solid = (...of: Convex[]): Solid => ({of, less: []})
 export const moved = ({of, less}: Solid, by: Vec): Solid => ({
   of: of.map((body) => shifted(body, by)),
   less: less.map((body) => shifted(body, by)),
+})
+
+/** Say that faces of a piece are made at this moment of the work: all, or those that look a way. */
+export const nowOf = ({of, less}: Solid, which?: (normal: Vec) => boolean): Solid => ({
+  of: of.map((body) => madeNow(body, which)),
+  less,
 })
 
 /** Cut bodies out of a piece. */
