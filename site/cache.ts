@@ -1,8 +1,6 @@
 import {createHash, randomBytes} from 'node:crypto'
 import {mkdir, readdir, readFile, rename, rm, writeFile} from 'node:fs/promises'
 import {join, parse} from 'node:path'
-import {fileURLToPath} from 'node:url'
-import {ownPackage} from './own-package.ts'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
@@ -16,10 +14,6 @@ export interface Cache {
    */
   tidy: () => Promise<void>
 }
-
-/** Open the cache of the journal at `root`; it lies in `.cache/` there, under the version of the program. */
-export const cacheOf = async (root: string): Promise<Cache> =>
-  openCache(join(root, '.cache/site'), await programVersion())
 
 /**
  * Open a cache in memory and in `folder` (absolute), under the `version` of the program that makes what it keeps, so
@@ -103,18 +97,4 @@ export function keyOf(...texts: readonly (string | Uint8Array)[]): string {
   const hash = createHash('sha256')
   for (const text of texts) hash.update(text).update('\0')
   return hash.digest('hex').slice(0, 24)
-}
-
-const program = fileURLToPath(new URL('..', import.meta.url))
-
-/** Name the program by all that its results come from: its own files and the versions of the libraries. */
-async function programVersion(): Promise<string> {
-  const inside = await Promise.all(
-    ['plugins', 'site'].map(async (room) =>
-      (await readdir(join(program, room), {recursive: true})).map((name) => join(room, name)),
-    ),
-  )
-  const files = ['package-lock.json', ...inside.flat().filter((name) => /\.(ts|js|css)$/.test(name))].sort()
-  const texts = await Promise.all(files.map((name) => readFile(join(program, name), 'utf8').catch(() => '')))
-  return keyOf(ownPackage.text, ...files, ...texts)
 }

@@ -9,7 +9,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs'
-import {dirname, join, relative} from 'node:path'
+import {basename, dirname, join, relative} from 'node:path'
 import {fileURLToPath, pathToFileURL} from 'node:url'
 
 // The program is compiled once, into the cache, by what is in it, so that a command is at work at once. This file and
@@ -20,11 +20,11 @@ const project = join(site, '..')
 const home = join(project, '.cache/program')
 const sources = ['plugins', 'site'].flatMap((room) =>
   readdirSync(join(project, room), {recursive: true, encoding: 'utf8'})
-    .filter((name) => name.endsWith('.ts'))
+    .filter((name) => /\.(ts|css|svg)$/.test(name))
     .map((name) => join(room, name)),
 )
 const hash = createHash('sha256')
-for (const name of ['package-lock.json', 'site/program.js', ...sources.sort()])
+for (const name of ['package.json', 'package-lock.json', 'site/program.js', ...sources.sort()])
   hash
     .update(name)
     .update('\0')
@@ -36,7 +36,10 @@ export const program = join(home, hash.digest('hex').slice(0, 24))
 
 if (!existsSync(program)) await compile()
 
-/** Bundle the commands, all their libraries but those that have files of their own or load themselves. */
+/**
+ * Bundle the commands, all their libraries but those that have files of their own or load themselves; and, by the
+ * program itself, what goes with it to be read.
+ */
 async function compile() {
   const {build} = await import('esbuild')
   const {outputFiles} = await build({
@@ -44,11 +47,19 @@ async function compile() {
     entryPoints: [
       ...['build', 'check', 'editor', 'new', 'plan', 'start'].map((name) => `commands/${name}.ts`),
       'editor/build-processor.ts',
+      'package/beside-program.ts',
     ],
     outbase: '.',
     bundle: true,
     splitting: true,
-    external: ['@11ty/eleventy', 'esbuild', 'pdfkit', 'sharp', 'unified-language-server'],
+    external: [
+      '@11ty/eleventy-dev-server',
+      'chokidar',
+      'esbuild',
+      'pdfkit',
+      'sharp',
+      'unified-language-server',
+    ],
     // Libraries of the older kind ask for Node's own modules by name.
     banner: {
       js: `import {createRequire as toRequire} from 'node:module'; const require = toRequire(import.meta.url);`,
@@ -67,6 +78,8 @@ async function compile() {
     mkdirSync(dirname(file), {recursive: true})
     writeFileSync(file, contents)
   }
+  const {writeBesideProgram} = await import(pathToFileURL(join(beside, 'package/beside-program.js')).href)
+  await writeBesideProgram(beside, basename(program))
   try {
     renameSync(beside, program)
   } catch (error) {
@@ -88,9 +101,13 @@ function clear() {
 function keepPlaces(building) {
   // The editor's library loads what lies beside the compiled command.
   const inPlace = join(site, 'commands/editor.ts')
-  building.onLoad({filter: /\.ts$/}, ({path}) => {
+  // What goes with the program lies where the program does.
+  const withProgram = join(site, 'program-folder.ts')
+  building.onLoad({filter: /\.ts$|eleventy.*\.js$/}, ({path}) => {
     if (path === inPlace) return undefined
-    const place = JSON.stringify(pathToFileURL(path).href)
-    return {contents: readFileSync(path, 'utf8').replaceAll('import.meta.url', place), loader: 'ts'}
+    const from = path === withProgram ? join(program, 'site/program-folder.ts') : path
+    const place = JSON.stringify(pathToFileURL(from).href)
+    const contents = readFileSync(path, 'utf8').replaceAll('import.meta.url', place)
+    return {contents, loader: path.endsWith('.ts') ? 'ts' : 'js'}
   })
 }

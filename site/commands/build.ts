@@ -1,12 +1,12 @@
 import {rm} from 'node:fs/promises'
 import {relative} from 'node:path'
-import {cacheOf} from '../cache.ts'
 import {asCalled} from '../called.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
+import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
 import type {Unmade} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
-import {buildAssets} from '../publish/assets.ts'
+import {siteAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeSite} from '../publish/write-site.ts'
@@ -38,7 +38,7 @@ process.exitCode = await build(prefix, output.site).catch((error: Error) => {
 
 async function build(prefix: string, site: string): Promise<number> {
   for (const line of await tellNewVersion(root)) console.log(line)
-  const assets = await buildAssets()
+  const assets = await siteAssets()
   const cache = await cacheOf(root)
   const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, cache)
   for (const {file, message} of made.site.unread) console.error(printable(`${file} ${message}`))

@@ -1,9 +1,11 @@
 import {spawnSync} from 'node:child_process'
-import {cpSync, rmSync} from 'node:fs'
+import {rmSync} from 'node:fs'
 import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
+import {programVersion} from '../journal-cache.ts'
+import {writeBesideProgram} from './beside-program.ts'
 
-// What `npm pack` puts into the package: the program as plain JavaScript with its types, and what the site is made of.
+// What `npm pack` puts into the package: the program as plain JavaScript with its types, its version, and the site’s assets.
 
 const root = fileURLToPath(new URL('../..', import.meta.url))
 const to = join(root, '.cache/package')
@@ -18,4 +20,4 @@ const {status} = spawnSync(
   },
 )
 if (status !== 0) process.exit(1)
-cpSync(join(root, 'site/styles'), join(to, 'site/styles'), {recursive: true})
+await writeBesideProgram(to, await programVersion())

@@ -2,7 +2,6 @@ import {mkdir, writeFile} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import type {UserConfig} from '@11ty/eleventy'
-import Eleventy from '@11ty/eleventy'
 import pMap from 'p-map'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
@@ -55,6 +54,9 @@ async function writePages(
   folder: string,
 ): Promise<void> {
   if (pages.length === 0) return
+  // It is loaded where there is something to write, without what it prepares for templates that change on disk.
+  process.env.ELEVENTY_SKIP_ESM_RESOLVER = 'true'
+  const {default: Eleventy} = await import('@11ty/eleventy')
   const eleventy = new Eleventy(fileURLToPath(new URL('../pages/', import.meta.url)), folder, {
     quietMode: true,
     configPath: false,

@@ -1,10 +1,11 @@
 import {rm} from 'node:fs/promises'
 import {join} from 'node:path'
-import {type Cache, cacheOf} from '../cache.ts'
+import type {Cache} from '../cache.ts'
+import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
 import {type Artefact, fileOf, type Page, type Unmade} from '../page.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
-import {type Assets, buildAssets} from '../publish/assets.ts'
+import {type Assets, siteAssets} from '../publish/assets.ts'
 import {writeSite} from '../publish/write-site.ts'
 import type {FileProblems, Surround} from '../site-data.ts'
 
@@ -30,7 +31,7 @@ export class WritingSession {
   async refresh(
     shown: (changed: readonly string[]) => void = () => {},
   ): Promise<{problems: FileProblems[]; unmade: readonly Unmade[]}> {
-    this.#assets ??= buildAssets()
+    this.#assets ??= siteAssets()
     this.#cache ??= cacheOf(this.#root)
     const assets = await this.#assets
     const cache = await this.#cache

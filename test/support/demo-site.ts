@@ -1,5 +1,5 @@
 import {randomBytes} from 'node:crypto'
-import {cpSync, existsSync, readdirSync, readFileSync, realpathSync, renameSync, rmSync} from 'node:fs'
+import {cpSync, existsSync, readdirSync, realpathSync, renameSync, rmSync} from 'node:fs'
 import {join, resolve} from 'node:path'
 import {keyOf} from '../../site/cache.ts'
 import {program} from '../../site/program.js'
@@ -16,11 +16,7 @@ export const demoPrefix = '/journal/'
  * two workers never write the same folder. It is only read.
  */
 export function demoJournal(): TempJournal & {site: string} {
-  const key = keyOf(
-    program,
-    ...['builds', 'site/styles'].flatMap((folder) => Object.entries(filesOf(folder)).flat()),
-    readFileSync('package-lock.json'),
-  )
+  const key = keyOf(program, ...Object.entries(filesOf('builds')).flat())
   const home = resolve('.cache/demo')
   const to = join(home, key)
   if (!existsSync(to)) {
