@@ -4,7 +4,7 @@ import {isWritten, stringNames, valueAt, withValueAt} from '../build-file/path.t
 import type {BuildValues} from '../build-file/schema.ts'
 import {changesFrom} from './changes.ts'
 import type {Context} from './context.ts'
-import {type Plan, planBuild} from './plan.ts'
+import {type Instrument, planInstrument} from './plan.ts'
 
 /** What a player or a maker notices of a change; lengths in mm. What cannot be computed is absent. */
 export interface Felt {
@@ -46,7 +46,8 @@ export function effectsOf(
   build: Build,
   {journal, mended = []}: Pick<Context, 'journal'> & {mended?: readonly string[]},
 ): Effects {
-  const felt = (values: BuildValues, of: Build) => feltOf(planBuild({...of, values}, {journal, pieces: []}))
+  const felt = (values: BuildValues, of: Build) =>
+    feltOf(planInstrument({...of, values}, {journal, pieces: []}))
   const measured = asMade(original.values, mended)
   const made = measured.reduce((values, {path, value}) => withValueAt(values, path, value), original.values)
   const was = felt(made, original)
@@ -85,7 +86,7 @@ function unitOf(path: string, {values: old}: Build, {values}: Build): string {
 }
 
 /** Gather what is felt of a plan. */
-export function feltOf({tensionTotalN, action, bridge, scale, box, neck}: Plan): Felt {
+export function feltOf({tensionTotalN, action, bridge, scale, box, neck}: Instrument): Felt {
   const last = scale?.lines?.at(-1)
   return {
     pullN: tensionTotalN,

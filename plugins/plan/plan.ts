@@ -9,7 +9,6 @@ import {
   planAnchors,
 } from './anchors.ts'
 import {type AsBuilt, planAsBuilt} from './as-built.ts'
-import {type BillRow, type Cost, planBill} from './bill.ts'
 import {type Box, planWayIn, wholeBox} from './box/box.ts'
 import {planAir} from './box/box-air.ts'
 import {planBlocks} from './box/box-blocks.ts'
@@ -19,10 +18,8 @@ import {planLid} from './box/lid.ts'
 import {planNeckInBox} from './box/neck-in-box.ts'
 import {planSoundHoles} from './box/sound-holes.ts'
 import {type Bridge, planBridge, planBridgePush, planBridgeSet} from './bridge.ts'
-import {type Caution, planCautions} from './cautions.ts'
 import type {Conflict} from './conflicts.ts'
 import type {Context} from './context.ts'
-import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import {type EndJoint, planEndJoint} from './fasteners/end-joint.ts'
 import type {Fastener} from './fasteners/fastener.ts'
 import {planFasteners} from './fasteners/fasteners.ts'
@@ -33,6 +30,7 @@ import {planHoles} from './holes.ts'
 import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
 import {planLayout, type Station} from './layout.ts'
 import {longestScaleMm} from './longest-scale.ts'
+import {type Making, planMaking} from './making.ts'
 import {planBow} from './neck/bow.ts'
 import {planBudget} from './neck/budget.ts'
 import {headLayout} from './neck/head.ts'
@@ -45,7 +43,6 @@ import {type Outline, planOutline} from './outline.ts'
 import {type Pickup, planPickup} from './pickup.ts'
 import {planSaddles} from './saddle.ts'
 import {planScale, type Scale} from './scale.ts'
-import {planSettingUp, type SettingUp} from './setting-up.ts'
 import {settle} from './settle.ts'
 import type {Assumption, Settled} from './settled.ts'
 import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
@@ -54,11 +51,12 @@ import {planStrings, type StringPlan} from './strings.ts'
 import {type Placed, planTuners} from './tuners.ts'
 import {planTunings, type Tuning} from './tunings.ts'
 import {planUnknownWoods, type UnknownWood} from './unknown-woods.ts'
-import type {Step} from './work/step.ts'
-import {planWork, type WorkTime} from './work/work-order.ts'
 
 /** All that is computed from a build; a part whose inputs are missing is absent. */
-export interface Plan {
+export interface Plan extends Instrument, Making {}
+
+/** What is computed of the instrument itself. */
+export interface Instrument {
   slug: string
   title?: string | undefined
   status?: string | undefined
@@ -93,25 +91,10 @@ export interface Plan {
   /** What is too near to what, of all that is bored. */
   conflicts?: Conflict[] | undefined
   pickup?: Pickup | undefined
-  /** In an order that works. */
-  work?: Step[] | undefined
-  workTime?: WorkTime | undefined
-  cuts?: Cuts | undefined
-  /** More parts than can be planned. */
-  tooManyParts?:
-    | {
-        count: number
-        most: number
-      }
-    | undefined
   /** More screws than can be planned. */
   tooManyScrews?: {count: number; most: number} | undefined
   stockTroubles?: StockTrouble[] | undefined
-  bill?: BillRow[] | undefined
-  cost?: Cost | undefined
-  cautions?: Caution[] | undefined
   asBuilt?: AsBuilt[] | undefined
-  settingUp?: SettingUp[] | undefined
   unknownWoods?: UnknownWood[] | undefined
   /** What drawings and templates are drawn from. */
   outline?: Outline | undefined
@@ -122,6 +105,13 @@ export interface Plan {
  * Pure: the same build, settings and pieces give the same plan. What cannot be computed yet is undefined.
  */
 export function planBuild(build: Build | Settled, context: Context): Plan {
+  const settled = settle(build, context.journal)
+  const instrument = planInstrument(settled, context)
+  return {...instrument, ...planMaking(settled, instrument, context)}
+}
+
+/** Plan the instrument alone: all but what making it takes, which `planMaking` adds. */
+export function planInstrument(build: Build | Settled, context: Context): Instrument & Making {
   const settled = settle(build, context.journal)
   const {values, rulerMm} = settled
 
@@ -215,19 +205,12 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
   ]
   const holes = planHoles(settled, {tuners, anchors, isAnchoredOnNeck: onNeck, box, fasteners, jack})
 
-  const cuts = planCuts(settled, neck, context.pieces)
-  const {scarf, fretting} = neck ?? {}
-  const cautions = planCautions(settled, {cuts, scarf, holes, notch: neckInBox?.notch, tensionTotalN})
   const intonation = intoned?.intonation
   const made = {scale, strings, intonation, action, bridge, box}
   const asBuilt = planAsBuilt(settled, {...made, neckLengthMm: budget?.lengthMm, bowMm: bow?.reliefMm})
-  const {bill, cost} = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
-  const settingUp = planSettingUp(settled, {...made, bow, pickup, asBuilt})
   const outline = planOutline(values, {model, taper, scale, bridge})
   const stations = {scale, neckLengthMm: ends.lengthMm, tuners, anchors, screws, bridge, box, outline}
   const layout = planLayout(settled, stations)
-  const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
-  const {work, workTime} = planWork(settled, design, cautions) ?? {}
 
   return {
     slug: settled.slug,
@@ -258,17 +241,18 @@ export function planBuild(build: Build | Settled, context: Context): Plan {
     fasteners,
     conflicts: conflicts.length ? conflicts : undefined,
     pickup,
-    work,
-    workTime,
-    cuts,
-    tooManyParts: partsTooMany(values),
+    // Its making has its place in the order of the whole.
+    work: undefined,
+    workTime: undefined,
+    cuts: undefined,
+    tooManyParts: undefined,
     tooManyScrews: screwsTooMany(values),
     stockTroubles: planStockTroubles(values, context),
-    bill,
-    cost,
-    cautions,
+    bill: undefined,
+    cost: undefined,
+    cautions: undefined,
     asBuilt,
-    settingUp,
+    settingUp: undefined,
     unknownWoods: planUnknownWoods(values),
     outline,
   }

@@ -1,0 +1,38 @@
+import {type BillRow, type Cost, planBill} from './bill.ts'
+import {type Caution, planCautions} from './cautions.ts'
+import type {Context} from './context.ts'
+import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
+import type {Instrument} from './plan.ts'
+import {planSettingUp, type SettingUp} from './setting-up.ts'
+import type {Settled} from './settled.ts'
+import type {Step} from './work/step.ts'
+import {planWork, type WorkTime} from './work/work-order.ts'
+
+/** What it takes to make an instrument; a part whose inputs are missing is absent. */
+export interface Making {
+  cuts?: Cuts | undefined
+  /** More parts than can be planned. */
+  tooManyParts?: {count: number; most: number} | undefined
+  cautions?: Caution[] | undefined
+  bill?: BillRow[] | undefined
+  cost?: Cost | undefined
+  settingUp?: SettingUp[] | undefined
+  /** In an order that works. */
+  work?: Step[] | undefined
+  workTime?: WorkTime | undefined
+}
+
+/** Plan the making of an instrument that is planned: how its wood is cut, its work, what is bought, how it is set up. */
+export function planMaking(settled: Settled, instrument: Instrument, context: Context): Making {
+  const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = instrument
+  const cuts = planCuts(settled, neck, context.pieces)
+  const {scarf, fretting, bow} = neck ?? {}
+  const {tensionTotalN, intonation, pickup, asBuilt} = instrument
+  const cautions = planCautions(settled, {cuts, scarf, holes, notch: box?.neck?.notch, tensionTotalN})
+  const bought = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
+  const strung = {scale, strings, intonation, action, bridge, box}
+  const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
+  const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
+  const work = planWork(settled, design, cautions)
+  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, ...bought, settingUp, ...work}
+}
