@@ -2,10 +2,12 @@ import {type BillRow, type Cost, planBill} from './bill.ts'
 import {type Caution, planCautions} from './cautions.ts'
 import type {Context} from './context.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
-import type {Instrument} from './plan.ts'
+import type {ScrewPlace} from './fasteners/screw-places.ts'
+import type {Strung} from './likely-faults.ts'
 import {planSettingUp, type SettingUp} from './setting-up.ts'
 import type {Settled} from './settled.ts'
 import type {Step} from './work/step.ts'
+import type {Design} from './work/work-facts.ts'
 import {planWork, type WorkTime} from './work/work-order.ts'
 
 /** What it takes to make an instrument; a part whose inputs are missing is absent. */
@@ -22,15 +24,21 @@ export interface Making {
   workTime?: WorkTime | undefined
 }
 
+/** What is planned of the instrument that is made. */
+type Planned = Partial<Omit<Design, 'cuts'> & Omit<Strung, 'bow'>> & {
+  screws?: ScrewPlace[] | undefined
+  tensionTotalN?: number | undefined
+}
+
 /** Plan the making of an instrument that is planned: how its wood is cut, its work, what is bought, how it is set up. */
-export function planMaking(settled: Settled, instrument: Instrument, context: Context): Making {
-  const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = instrument
+export function planMaking(settled: Settled, planned: Planned, context: Context): Making {
+  const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = planned
   const cuts = planCuts(settled, neck, context.pieces)
   const {scarf, fretting, bow} = neck ?? {}
-  const {tensionTotalN, intonation, pickup, asBuilt} = instrument
+  const {tensionTotalN, pickup, asBuilt} = planned
   const cautions = planCautions(settled, {cuts, scarf, holes, notch: box?.neck?.notch, tensionTotalN})
   const bought = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
-  const strung = {scale, strings, intonation, action, bridge, box}
+  const strung = {scale, strings, action, bridge, box}
   const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
   const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const work = planWork(settled, design, cautions)
