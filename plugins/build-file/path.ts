@@ -21,8 +21,13 @@ export const isWritten = (value: object): value is Written => typeof (value as W
 
 /** Find what stands at a dotted path of a build's values: a value, a record or a list; undefined where nothing does. */
 export function valueAt(values: object, path: string): unknown {
+  return valueBelow(values, path.split('.'))
+}
+
+/** Find what stands at the steps of a dotted path, where that has been taken apart already. */
+export function valueBelow(values: object, steps: readonly string[]): unknown {
   let at: unknown = values
-  for (const step of path.split('.')) {
+  for (const step of steps) {
     if (typeof at !== 'object' || at === null) return undefined
     at = ownAt(at as Tree, keyOf(at, step))
   }

@@ -39,18 +39,28 @@ function dampedStep(
   errors: readonly number[],
   damping: number,
 ) {
-  const slopes = at.map((value, i) => {
-    const [up, down] = [errorsOf(at.with(i, value + stepMm)), errorsOf(at.with(i, value - stepMm))]
-    return up.map((error, row) => (error - down[row]!) / (2 * stepMm))
-  })
-  const down = slopes.map((slope) => -dot(slope, errors))
-  const [first, second] = slopes
-  const a = dot(first!, first!) * (1 + damping)
-  if (!second) return [down[0]! / a]
-  const b = dot(first!, second)
+  const first = slopesOf(errorsOf, at, 0)
+  const a = dot(first, first) * (1 + damping)
+  const down = -dot(first, errors)
+  if (at.length === 1) return [down / a]
+  const second = slopesOf(errorsOf, at, 1)
+  const b = dot(first, second)
   const d = dot(second, second) * (1 + damping)
+  const across = -dot(second, errors)
   const determinant = a * d - b * b
-  return [(d * down[0]! - b * down[1]!) / determinant, (a * down[1]! - b * down[0]!) / determinant]
+  return [(d * down - b * across) / determinant, (a * across - b * down) / determinant]
+}
+
+/** Give how fast each error grows with one of the numbers, from a step to both sides of it. */
+function slopesOf(
+  errorsOf: (at: readonly number[]) => readonly number[],
+  at: readonly number[],
+  which: number,
+): number[] {
+  const [up, down] = [stepMm, -stepMm].map((step) => errorsOf(at.with(which, at[which]! + step)))
+  const slopes: number[] = []
+  for (let row = 0; row < up!.length; row++) slopes.push((up![row]! - down![row]!) / (2 * stepMm))
+  return slopes
 }
 
 function dot(a: readonly number[], b: readonly number[]): number {

@@ -1,7 +1,7 @@
 import {assumptionRows, followingRows, inherited, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
-import {kindAt, placeOf, setValueAt, valueAt} from '../build-file/path.ts'
+import {kindAt, ownAt, placeOf, setValueAt, valueAt, valueBelow} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
@@ -66,14 +66,13 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
     if (typeof value === 'string') assume(path, assumedValue(path, value, units), {text: value, why, listed})
     else if (value) assume(path, value, {text: lengthText(value.mm, units), why, listed})
   }
-  for (const row of assumptionRows) {
-    const [list, key] = row.path.split('.*.') as [string, string | undefined]
-    const own = valueAt(values, list)
+  for (const {row, list, steps, key} of rows) {
+    const own = valueBelow(values, steps)
     if (key === undefined) {
       if (!own) assumeBy(row, list, 0)
-    } else
-      for (const [item, one] of ((own as object[] | undefined) ?? []).entries())
-        if (!valueAt(one, key)) assumeBy(row, `${list}.${item + 1}.${key}`, item)
+    } else if (own)
+      for (const [item, one] of (own as Record<string, object>[]).entries())
+        if (!ownAt(one, key)) assumeBy(row, `${list}.${item + 1}.${key}`, item)
   }
   for (const {path, why} of followingRows) {
     const mm = valueAt(values, path) ? undefined : following[path](values)
@@ -97,6 +96,12 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
     told: [...build.days.map(({title}) => title), ...(build.ticked ?? [])],
   }
 }
+
+/** Each row with its path taken apart: up to its list, and the key of an item. */
+const rows = assumptionRows.map((row) => {
+  const [list, key] = row.path.split('.*.') as [string, string | undefined]
+  return {row, list, steps: list.split('.'), key}
+})
 
 /** What the plan computes where the file leaves it out, in mm; undefined where it does not apply. */
 const following: Record<(typeof followingRows)[number]['path'], (values: BuildValues) => number | undefined> =

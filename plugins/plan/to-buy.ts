@@ -47,40 +47,35 @@ interface Board {
  * List the boards a wood is sold as, of the least dressed thickness that serves (mm), by growing volume: softwood in
  * dressed sizes by the standard, hardwood by thickness, width and length. Empty where none is thick enough.
  */
-export function boardsFor(kind: WoodRow['kind'] | undefined, thickMm: number): Board[] {
-  const serves = ({mm}: {mm: number}) => mm >= thickMm - 1e-6
-  const boards = kind === 'softwood' || kind === undefined ? softwood(serves) : hardwood(serves)
-  return boards.sort((a, b) => a.widthMm * a.lengthMm - b.widthMm * b.lengthMm)
+export function boardsFor(kind: WoodRow['kind'] | undefined, thickMm: number): readonly Board[] {
+  const sold = kind === 'softwood' || kind === undefined ? softwood : hardwood
+  return sold.find(({mm}) => mm >= thickMm - 1e-6)?.boards ?? []
 }
 
-function softwood(serves: (of: {mm: number}) => boolean): Board[] {
-  const thickness = softwoodThicknesses.find(serves)
-  if (!thickness) return []
-  return softwoodWidths
-    .filter((width) => width.mm >= thickness.mm - 1e-6)
+const byVolume = (boards: Board[]) => boards.sort((a, b) => a.widthMm * a.lengthMm - b.widthMm * b.lengthMm)
+
+/** All boards of each thickness. */
+const softwood = softwoodThicknesses.map(({nominal, mm: thicknessMm}) => {
+  const boards = softwoodWidths
+    .filter((width) => width.mm >= thicknessMm - 1e-6)
     .flatMap((width) =>
-      boardLengths.map(({feet, mm}) => ({
-        size: `${thickness.nominal} × ${width.nominal}, ${feet} ft`,
-        lengthMm: mm,
-        widthMm: width.mm,
-        thicknessMm: thickness.mm,
-      })),
+      boardLengths.map(({feet, mm: lengthMm}): Board => {
+        const size = `${nominal} × ${width.nominal}, ${feet} ft`
+        return {size, lengthMm, widthMm: width.mm, thicknessMm}
+      }),
     )
-}
+  return {mm: thicknessMm, boards: byVolume(boards)}
+})
 
-function hardwood(serves: (of: {mm: number}) => boolean): Board[] {
-  const thickness = hardwoodThicknesses.find(serves)
-  if (!thickness) return []
-  return hardwoodWidths.flatMap((widthMm) =>
-    boardLengths.map(({feet, mm}) => ({
-      size: `${thickness.nominal}, ${widthMm / inchMm} in wide, ${feet} ft`,
-      lengthMm: mm,
-      widthMm,
-      thicknessMm: thickness.mm,
-      countedIn: thickness.countedIn,
-    })),
+const hardwood = hardwoodThicknesses.map(({nominal, mm: thicknessMm, countedIn}) => {
+  const boards = hardwoodWidths.flatMap((widthMm) =>
+    boardLengths.map(({feet, mm: lengthMm}): Board => {
+      const size = `${nominal}, ${widthMm / inchMm} in wide, ${feet} ft`
+      return {size, lengthMm, widthMm, thicknessMm, countedIn}
+    }),
   )
-}
+  return {mm: thicknessMm, boards: byVolume(boards)}
+})
 
 type Wanted = WantedPart & {id: string}
 
@@ -92,7 +87,7 @@ const effortEach = 20_000
  * fewest boards of one size, and of those the smallest.
  */
 export function toBuy(parts: readonly Wanted[], saw: Saw): Bought[] {
-  const groups = new Map<string, {wood: string; kind: Board[]; parts: Wanted[]}>()
+  const groups = new Map<string, {wood: string; kind: readonly Board[]; parts: Wanted[]}>()
   for (const part of parts) {
     const facts = woodFacts.get(part.woodRow)
     const boards = boardsFor(

@@ -14,17 +14,27 @@ export function toMark(mm: number, rulerMm: number, side: 'down' | 'up'): number
   return (side === 'down' ? Math.floor(marks) : Math.ceil(marks)) * rulerMm
 }
 
-/** Halve down to the least whole number in a range that does, where whatever is larger does as well; undefined where none does. */
+/**
+ * Find the least whole number in a range that does, where whatever is larger does as well; undefined where none does.
+ * From a guess it steps, twice as far each time, until the answer lies between two that were tried; then it halves.
+ */
 export function leastMark(
   [least, most]: readonly [least: number, most: number],
   does: (mark: number) => boolean,
+  guess?: number,
 ): number | undefined {
-  if (most < least || !does(most)) return undefined
-  let [short, enough] = [least - 1, most]
-  while (enough - short > 1) {
+  let [short, enough] = [least - 1, most + 1]
+  let at = guess === undefined ? most : Math.max(least, Math.min(most, guess))
+  for (let step = 1; at > short && at < enough; step *= 2) {
+    if (does(at)) enough = at
+    else short = at
+    if (guess === undefined) break
+    at = at === enough ? Math.max(least, at - step) : Math.min(most, at + step)
+  }
+  while (enough - short > 1 && short < most) {
     const middle = Math.floor((short + enough) / 2)
     if (does(middle)) enough = middle
     else short = middle
   }
-  return enough
+  return enough > most ? undefined : enough
 }

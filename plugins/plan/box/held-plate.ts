@@ -9,7 +9,7 @@ import {evened, type Given, leaning, type Plate, type PlateLoad} from './plate.t
  */
 export function heldPlate(plate: Plate, load: PlateLoad): Given {
   const {lengthMm: a, widthMm: b} = plate
-  const slender = Math.min(Math.max(a / b, 0.75), 1.75)
+  const slender = Math.min(Math.max(a / b, leastSlender), mostSlender)
   const along = shapes(a, Math.ceil(8 * slender), 1)
   const across = shapes(b, Math.ceil(5 / slender) + 1, 2)
   const means = along.map((shape) => over(shape, load.atMm, load.footMm, meanOf))
@@ -39,6 +39,10 @@ export function heldPlate(plate: Plate, load: PlateLoad): Given {
   }
 }
 
+/** Between these the number of shapes follows the plate's length over its width. */
+const [leastSlender, mostSlender] = [0.75, 1.75]
+const [mostAlong, mostAcross] = [Math.ceil(8 * mostSlender), Math.ceil(5 / leastSlender) + 1]
+
 /** A shape of a held plate, cos kx − cos Kx, by its two waves (1/mm). */
 type Waves = readonly [k: number, higher: number]
 
@@ -63,23 +67,26 @@ function sizesOf(
   {along, across}: {along: readonly Waves[]; across: readonly Waves[]},
   pressed: (i: number, j: number) => number,
 ): Float64Array {
-  const [inX, inY] = [productsOf(along, lengthMm), productsOf(across, widthMm)]
+  const bentX = (alongNmm * widthMm) / lengthMm ** 3
+  const bentY = (acrossNmm * lengthMm) / widthMm ** 3
+  const twisted = (2 * twistNmm) / (lengthMm * widthMm)
+  const [countX, countY] = [along.length, across.length]
   // A shape meets only itself and the next but one, along and across.
-  const band = 2 * across.length + 1
-  const rows: Float64Array[] = []
-  const right = new Float64Array(along.length * across.length)
-  for (let i = 0; i < along.length; i++)
-    for (let j = 0; j < across.length; j++) {
-      const row = new Float64Array(rows.length + 1)
-      right[rows.length] = pressed(i, j)
+  const band = 2 * countY + 1
+  const rows = new Float64Array(countX * countY * (band + 1))
+  const right = new Float64Array(countX * countY)
+  for (let i = 0; i < countX; i++)
+    for (let j = 0; j < countY; j++) {
+      const own = i * countY + j
+      right[own] = pressed(i, j)
       for (let k = Math.max(0, i - 2); k <= i; k++)
-        for (let l = 0; l < inY[j]!.length && k * across.length + l < row.length; l++) {
-          const [x, y] = [inX[i]![k], inY[j]![l]]
-          if (!x || !y) continue
-          row[k * across.length + l] =
-            alongNmm * x.bent * y.plain + 2 * twistNmm * x.sloped * y.sloped + acrossNmm * x.plain * y.bent
+        for (let l = Math.max(0, j - 2); l < Math.min(countY, j + 3); l++) {
+          const other = k * countY + l
+          const [x, y] = [productsAlong[i]![k], productsAcross[j]![l]]
+          if (!x || !y || other > own) continue
+          rows[own * band + other + band] =
+            bentX * x.bent * y.plain + twisted * x.sloped * y.sloped + bentY * x.plain * y.bent
         }
-      rows.push(row)
     }
   return solved(rows, right, band)
 }
@@ -91,49 +98,53 @@ interface Products {
   bent: number
 }
 
-/** Integrate each two shapes over a plate's length, as they are, by their slopes and by their curvatures; nothing of two that share no wave. */
-function productsOf(waves: readonly Waves[], sizeMm: number): (Products | undefined)[][] {
-  return waves.map(([k, higher], i) =>
+/** Integrate each two shapes over a length of 1, as they are, by their slopes and by their curvatures; nothing of two that share no wave. */
+const productsOf = (waves: readonly Waves[]): (Products | undefined)[][] =>
+  waves.map(([k, higher], i) =>
     waves.slice(0, i + 3).map(([l, higherL]) => {
       if (k !== l && k !== higherL && higher !== l) return undefined
       const found: Products = {plain: 0, sloped: 0, bent: 0}
-      meet(found, k, k === l ? sizeMm / 2 : 0)
-      meet(found, higher, higher === higherL ? sizeMm / 2 : 0)
-      meet(found, k, k === higherL ? -sizeMm / 2 : 0)
-      meet(found, higher, higher === l ? -sizeMm / 2 : 0)
+      meet(found, k, k === l ? 1 / 2 : 0)
+      meet(found, higher, higher === higherL ? 1 / 2 : 0)
+      meet(found, k, k === higherL ? -1 / 2 : 0)
+      meet(found, higher, higher === l ? -1 / 2 : 0)
       return found
     }),
   )
+
+/** Add what two waves that are the same one come to over so much of the length (half of it, below zero where they part). */
+function meet(found: Products, wave: number, half: number): void {
+  found.plain += wave === 0 ? 2 * half : half
+  found.sloped += half * wave * wave
+  found.bent += half * wave * wave * wave * wave
 }
 
-/** Add what two waves that are the same one come to over so much of the plate (half of it, below zero where they part). */
-function meet(found: Products, wave: number, halfMm: number): void {
-  found.plain += wave === 0 ? 2 * halfMm : halfMm
-  found.sloped += halfMm * wave * wave
-  found.bent += halfMm * wave * wave * wave * wave
-}
+/** Of as many shapes as any plate takes. */
+const productsAlong = productsOf(shapes(1, mostAlong, 1))
+const productsAcross = productsOf(shapes(1, mostAcross, 2))
 
 /**
- * Solve symmetric, positive equations, given up to their diagonal and nothing further off it than the band, by
- * Cholesky's way; the rows are used up.
+ * Solve symmetric, positive equations by Cholesky's way. Of each row the places up to the diagonal are given that lie
+ * within the band, one row after the other: of row i, place j at i · band + j + band. The rows are used up.
  */
-function solved(rows: readonly Float64Array[], right: Float64Array, band: number): Float64Array {
-  for (let i = 0; i < rows.length; i++) {
-    const row = rows[i]!
+function solved(rows: Float64Array, right: Float64Array, band: number): Float64Array {
+  const count = right.length
+  for (let i = 0; i < count; i++) {
+    const own = i * band + band
     const first = Math.max(0, i - band)
     for (let j = first; j <= i; j++) {
-      const other = rows[j]!
-      let sum = row[j]!
-      for (let k = first; k < j; k++) sum -= row[k]! * other[k]!
-      row[j] = i === j ? Math.sqrt(sum) : sum / other[j]!
+      const other = j * band + band
+      let sum = rows[own + j]!
+      for (let k = Math.max(first, j - band); k < j; k++) sum -= rows[own + k]! * rows[other + k]!
+      rows[own + j] = i === j ? Math.sqrt(sum) : sum / rows[other + j]!
     }
-    for (let k = first; k < i; k++) right[i]! -= row[k]! * right[k]!
-    right[i]! /= row[i]!
+    for (let k = first; k < i; k++) right[i]! -= rows[own + k]! * right[k]!
+    right[i]! /= rows[own + i]!
   }
-  for (let i = rows.length - 1; i >= 0; i--) {
-    const last = Math.min(rows.length - 1, i + band)
-    for (let k = i + 1; k <= last; k++) right[i]! -= rows[k]![i]! * right[k]!
-    right[i]! /= rows[i]![i]!
+  for (let i = count - 1; i >= 0; i--) {
+    const last = Math.min(count - 1, i + band)
+    for (let k = i + 1; k <= last; k++) right[i]! -= rows[k * band + band + i]! * right[k]!
+    right[i]! /= rows[i * band + band + i]!
   }
   return right
 }

@@ -75,7 +75,8 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
   const given = likelyPressed(lid, thicknessMm)
   const stiff = pressed(lid, thicknessMm, {as: 'stiff', isHeld: true})
   const limp = pressed(lid, thicknessMm, {as: 'limp', isHeld: false})
-  const other = likelyPressed({...lid, grain: grain === 'along' ? 'across' : 'along'}, thicknessMm)
+  const isEven = wood.kind === 'sheet' && !wood.plies
+  const turned = {...lid, grain: grain === 'along' ? 'across' : 'along'} as const
   const mayLoseMm = heights && mayLose * heights.octaveMm
   const isLimp = ({sinkMm}: Given) => mayLoseMm !== undefined && (creep * sinkMm) / 2 > mayLoseMm + 1e-9
   const isWeak = ({stressMpa = 0, mayCarryMpa}: Pressed) =>
@@ -95,7 +96,7 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
     sinkAfterCreepMm: creep * given.sinkMm,
     isTaut: creep * given.sinkMm > taut * thicknessMm || undefined,
     rangeMm: [stiff.sinkMm, limp.sinkMm].sort((a, b) => a - b),
-    otherGrainMm: wood.kind === 'sheet' && !wood.plies ? undefined : other.sinkMm,
+    otherGrainMm: isEven ? undefined : likelyPressed(turned, thicknessMm).sinkMm,
     leanMm: load.momentNmm ? -given.slope * load.heightMm : undefined,
     stressMpa: given.stressMpa,
     mayCarryMpa: given.mayCarryMpa,

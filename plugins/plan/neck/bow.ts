@@ -6,7 +6,7 @@ import type {Settled} from '../settled.ts'
 import type {WouldDo} from '../would-do.ts'
 import {type Bent, bend, type Curvature} from './bend.ts'
 import {type Cutter, cutNeck} from './cut.ts'
-import {type InsideNeck, planInside} from './inside-neck.ts'
+import {type InsideNeck, planInside, type Straight} from './inside-neck.ts'
 import type {NeckEnds, NeckModel} from './model.ts'
 import {distinctPlaces} from './places.ts'
 import {stiffenedNeck} from './stiffened.ts'
@@ -86,13 +86,14 @@ export function planBow(
   }
   const stiffness = (tried: NeckModel, triedCut: Cutter) => {
     const found = judge(tried, triedCut)
-    return found && {isEnough: !found.tooLow && !found.tooHollow, reliefMm: found.bent.reliefMm}
+    return found && straightOf(found)
   }
   const cut = cutNeck(model)
   const likely = judge(model, cut)
   // What is cut away altogether has no bow, yet a thickness that would do.
   const isKnown = load && model.layup.layers.every(({eMpa}) => eMpa !== undefined)
-  const tried = {model, ends, cut, load, needsGapMm: strung.needsGapMm}
+  const straight = likely && straightOf(likely)
+  const tried = {model, ends, cut, load, straight, needsGapMm: strung.needsGapMm}
   const insideNeck = planInside(settled, tried, isKnown ? stiffness : undefined)
   if (!load || !likely) return {inside: insideNeck}
   const heldMm = Math.min(Math.max(boxAtMm ?? freeMm, 0), freeMm)
@@ -102,8 +103,9 @@ export function planBow(
   if (!least || !most) return {inside: insideNeck}
   const {bent, atLinesMm, tooLow, tooHollow} = likely
   const isTooMuch = (tooLow !== undefined || tooHollow !== undefined) && !insideNeck?.tooThin
+  const isEnough = (tried: NeckModel) => stiffness(tried, cutNeck(tried))?.isEnough === true
   const wouldDo = isTooMuch
-    ? stiffenedNeck(settled, ends, (tried) => stiffness(tried, cutNeck(tried))?.isEnough === true)
+    ? stiffenedNeck(settled, ends, isEnough, {times: straightOf(likely).times, thickMm: model.layup.totalMm})
     : undefined
   const octaveMm = bent.hollowAt(load.scaleMm / 2)
   const bow: Bow = {
@@ -131,6 +133,17 @@ interface Judged {
   tooLow?: (LineTooLow & {label: string}) | undefined
   tooHollow?: {bowMm: number; mostMm: number} | undefined
 }
+
+/** Say how straight a neck stays that was judged. */
+const straightOf = ({bent, tooLow, tooHollow}: Judged): Straight => ({
+  isEnough: !tooLow && !tooHollow,
+  reliefMm: bent.reliefMm,
+  times: Math.max(
+    1,
+    tooLow ? tooLow.bowMm / tooLow.actionMm : 0,
+    tooHollow ? tooHollow.bowMm / tooHollow.mostMm : 0,
+  ),
+})
 
 type Strings = Pick<Strung, 'scale' | 'heights' | 'settlesMm'>
 

@@ -51,10 +51,19 @@ interface Tried {
   load: StringLoad | undefined
   /** The daylight that a top which sinks under its bridge needs (mm). */
   needsGapMm?: number | undefined
+  /** How straight it stays as it is. */
+  straight: Straight | undefined
 }
 
-/** Tells of a neck whether it stays straight enough, and how far it bows (mm). */
-type Stiffness = (model: NeckModel, cut: Cutter) => {isEnough: boolean; reliefMm: number} | undefined
+/** Whether a neck stays straight enough, how far it bows (mm), and how many times as far as it may where that is most. */
+export interface Straight {
+  isEnough: boolean
+  reliefMm: number
+  times: number
+}
+
+/** Tells of a neck how straight it stays. */
+type Stiffness = (model: NeckModel, cut: Cutter) => Straight | undefined
 
 /**
  * Say what is left of a neck inside the box, what that carries, and the least thickness that is strong and stiff
@@ -63,7 +72,7 @@ type Stiffness = (model: NeckModel, cut: Cutter) => {isEnough: boolean; reliefMm
  */
 export function planInside(
   settled: Settled,
-  {model, ends, cut, load, needsGapMm = leastGapMm}: Tried,
+  {model, ends, cut, load, straight, needsGapMm = leastGapMm}: Tried,
   stiffness: Stiffness | undefined,
 ): InsideNeck | undefined {
   const {inside} = model
@@ -75,11 +84,12 @@ export function planInside(
     return holds(stretchOf(other, otherCut, load)) && stiffness(other, otherCut)?.isEnough === true
   }
   const mostMm = inside.totalMm - Math.max(inside.underTopMm + leastGapMm, 0)
-  const least = leastInside(model, {mostMm, rulerMm, load}, stiffness)
+  const least = leastInside(model, {mostMm, rulerMm, load, straight}, stiffness)
   const thicknessMm = Math.max(thicknessOf(model), 0)
   const isThin = thicknessMm < (least.mm ?? Number.POSITIVE_INFINITY) - 1e-6
   const wouldDo = isThin
-    ? (cutLess(settled, inside, {leastMm: least.mm, needsGapMm}) ?? stiffenedNeck(settled, ends, isEnough))
+    ? (cutLess(settled, inside, {leastMm: least.mm, needsGapMm}) ??
+      stiffenedNeck(settled, ends, isEnough, straight && {times: straight.times, thickMm: thicknessMm}))
     : undefined
   return {
     fromMm: inside.clear[0],
@@ -104,21 +114,23 @@ const thicknessOf = ({inside}: NeckModel) => (inside ? inside.totalMm - inside.s
  */
 function leastInside(
   model: NeckModel,
-  {mostMm, rulerMm, load}: {mostMm: number; rulerMm: number; load: StringLoad | undefined},
+  {mostMm, rulerMm, load, straight}: Pick<Tried, 'load' | 'straight'> & {mostMm: number; rulerMm: number},
   stiffness: Stiffness | undefined,
 ): {mm: number | undefined; because: Because} {
   if (!stiffness) return {mm: usualLeastMm, because: 'practice'}
   const marks = Math.floor(mostMm / rulerMm + 1e-6)
   const left = (mark: number) => deepened(model, mark * rulerMm)
   const isStrong = (other: NeckModel) => holds(stretchOf(other, cutNeck(other), load))
-  const isStiff = (other: NeckModel) => stiffness(other, cutNeck(other))?.isEnough === true
+  const straightOf = (other: NeckModel) => stiffness(other, cutNeck(other))
   const strong = leastMark([1, marks], (mark) => isStrong(left(mark)))
   if (strong === undefined) return {mm: undefined, because: 'strength'}
-  if (isStiff(left(strong))) return {mm: strong * rulerMm, because: 'strength'}
-  const stiff = leastMark([strong + 1, marks], (mark) => isStiff(left(mark)))
-  if (stiff !== undefined) return {mm: stiff * rulerMm, because: 'bow'}
-  const [now, uncut] = [model, left(marks)].map((other) => stiffness(other, cutNeck(other))?.reliefMm)
-  if (now !== undefined && uncut !== undefined && now > 2 * uncut) return {mm: undefined, because: 'bow'}
+  if (straightOf(left(strong))?.isEnough) return {mm: strong * rulerMm, because: 'strength'}
+  const uncut = straightOf(left(marks))
+  if (uncut?.isEnough && strong < marks) {
+    const stiff = leastMark([strong + 1, marks - 1], (mark) => straightOf(left(mark))?.isEnough === true)
+    return {mm: (stiff ?? marks) * rulerMm, because: 'bow'}
+  }
+  if (straight && uncut && straight.reliefMm > 2 * uncut.reliefMm) return {mm: undefined, because: 'bow'}
   return {mm: strong * rulerMm, because: 'strength'}
 }
 

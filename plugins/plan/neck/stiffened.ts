@@ -7,25 +7,40 @@ import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
 /** How far a neck may grow in search of one that is stiff enough (mm). */
 const mostGrowthMm = inch(2)
 
+/** How many times as stiff a neck had to be, and how thick it is where it bends most (mm): where a search begins. */
+interface Lacks {
+  times: number
+  thickMm: number
+}
+
 /**
  * Find the one size to change, and the least mark of the ruler it must come to, for the neck to be stiff enough: the
  * thickness, the thickest lamination where the thickness is their sum, or the width where laminations and thickness
- * are both given. Undefined where nothing within 2 in does.
+ * are both given. Undefined where nothing within 2 in does. EI grows with the width, and with the cube of the thickness.
  */
 export function stiffenedNeck(
   {values, rulerMm}: Settled,
   ends: NeckEnds,
   isStiffEnough: (model: NeckModel) => boolean,
+  lacks: Lacks | undefined,
 ): WouldDo | undefined {
   const size = sizeToChange(values)
   if (!size) return undefined
   const first = Math.floor(size.fromMm / rulerMm + 1e-6) + 1
   const last = Math.floor((size.fromMm + mostGrowthMm) / rulerMm)
-  const mark = leastMark([first, last], (one) => {
+  const does = (one: number) => {
     const model = neckModel(size.set(one * rulerMm), ends)
     return model !== undefined && isStiffEnough(model)
-  })
+  }
+  const mark = leastMark([first, last], does, lacks && guessed(size, lacks, rulerMm))
   return mark === undefined ? undefined : {path: size.path, mm: mark * rulerMm}
+}
+
+/** Guess the mark of the ruler at which a size is enough. */
+function guessed({path, fromMm}: {path: string; fromMm: number}, {times, thickMm}: Lacks, rulerMm: number) {
+  const growsMm = path.startsWith('neck.width') ? (times - 1) * fromMm : (Math.cbrt(times) - 1) * thickMm
+  const marks = Math.ceil((fromMm + growsMm) / rulerMm)
+  return Number.isFinite(marks) ? marks : undefined
 }
 
 function sizeToChange(values: BuildValues) {

@@ -1,6 +1,7 @@
 import type {Build} from '../../build-file/build.ts'
 import type {Kind} from '../../build-file/kinds.ts'
-import {kindAt, placeOf} from '../../build-file/path.ts'
+import {kindAt, ownAt, placeOf} from '../../build-file/path.ts'
+import type {Place} from '../../build-file/problem.ts'
 import {readLeaf} from '../../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../../build-file/quantities/write-length.ts'
 import type {BuildValues} from '../../build-file/schema.ts'
@@ -64,12 +65,8 @@ export function withTexts(
   texts: {readonly [key: string]: Texts},
   units: 'in' | 'mm',
 ): BuildValues {
-  return merged(build.values, '', texts, (path, text) => ({
-    ...readAt(path, text, units),
-    text,
-    place: placeOf(build, path),
-    proposed: true,
-  })) as BuildValues
+  const at = {path: '', kind: kindAt(''), around: placeOf(build, '')}
+  return merged(build.values, at, texts, {build, units}) as BuildValues
 }
 
 /** List the values among texts, each with its path in a build that has these values; a list of values in one. */
@@ -89,31 +86,46 @@ export function leavesOfTexts(texts: Texts, own: unknown, path = ''): [path: str
     : texts.flatMap((item, i) => leavesOfTexts(item, undefined, below(i + 1)))
 }
 
-type Read = (path: string, text: string) => object
+/** Where texts are put: what the schema says there, and the place (placeOf) of the nearest key around. */
+interface At {
+  path: string
+  kind: Kind | undefined
+  around: Place
+}
 
-function merged(own: unknown, path: string, texts: Texts, read: Read): unknown {
-  if (typeof texts === 'string') return own ?? read(path, texts)
+interface Reader {
+  build: Build
+  units: 'in' | 'mm'
+}
+
+function merged(own: unknown, at: At, texts: Texts, reader: Reader): unknown {
+  if (typeof texts === 'string') return own ?? readAt(at, texts, reader)
+  const {keys, places} = reader.build
+  const around = ownAt(keys, at.path) ?? ownAt(places, at.path) ?? at.around
+  const below = (step: string): At => ({
+    path: at.path ? `${at.path}.${step}` : step,
+    kind: at.kind && kindAt(step, at.kind),
+    around,
+  })
   const items = itemsToAdd(texts)
   if (items) {
     const before = (own as unknown[] | undefined) ?? []
-    return [
-      ...before,
-      ...items.map((item, i) => merged(undefined, `${path}.${before.length + i + 1}`, item, read)),
-    ]
+    const more = items.map((item, i) => merged(undefined, below(String(before.length + i + 1)), item, reader))
+    return [...before, ...more]
   }
   if (Array.isArray(texts))
-    return own ?? texts.map((item, i) => merged(undefined, `${path}.${i + 1}`, item, read))
+    return own ?? texts.map((item, i) => merged(undefined, below(String(i + 1)), item, reader))
   const record = {...(own as Record<string, unknown> | undefined)}
-  for (const [key, item] of Object.entries(texts))
-    record[key] = merged(record[key], path ? `${path}.${key}` : key, item, read)
+  for (const [key, item] of Object.entries(texts)) record[key] = merged(record[key], below(key), item, reader)
   return record
 }
 
-function readAt(path: string, text: string, units: 'in' | 'mm'): object {
-  const leaf = leafOrChoice(kindAt(path))
-  if (leaf?.is !== 'leaf') return {value: text}
+function readAt({path, kind, around}: At, text: string, {build, units}: Reader): object {
+  const leaf = leafOrChoice(kind)
+  const place = ownAt(build.places, path) ?? around
+  if (leaf?.is !== 'leaf') return {value: text, text, place, proposed: true}
   const reading = readLeaf(leaf.leaf, text, {units, limits: leaf.limits})
-  return reading.ok ? reading.value : {}
+  return {...(reading.ok && reading.value), text, place, proposed: true}
 }
 
 const leafOrChoice = (kind: Kind | undefined): Kind | undefined =>
