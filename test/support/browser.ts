@@ -3,13 +3,15 @@ import {accessSync, constants, existsSync} from 'node:fs'
 import {delimiter, join} from 'node:path'
 import {type Browser, chromium} from 'playwright-core'
 
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome']
+/** The browser without its own window costs about a third less. */
+const windowless = 'chromium-headless-shell'
+const names = [windowless, 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome']
 
-/** Start a real browser. */
+/** Start a real browser, which sets type as a telephone does: not hinted to whole pixels. */
 export async function openBrowser(): Promise<Browser> {
-  const executablePath = browserPath()
   const isRoot = process.getuid?.() === 0
-  return chromium.launch({executablePath, args: isRoot ? ['--no-sandbox'] : []})
+  const args = ['--font-render-hinting=none', ...(isRoot ? ['--no-sandbox'] : [])]
+  return chromium.launch({executablePath: browserPath(), args})
 }
 
 /** Find a browser: `$CHROMIUM`, or one on the path, or, as root on Debian, the package, which is then installed. */
@@ -37,8 +39,8 @@ function isProgram(path: string): boolean {
 
 function installed(): string | undefined {
   if (process.getuid?.() !== 0 || !existsSync('/etc/debian_version')) return undefined
-  console.log('Installing the package chromium, which the tests drive')
+  console.log(`Installing the package ${windowless}, which the tests drive`)
   spawnSync('apt-get', ['update'], {stdio: 'ignore'})
-  spawnSync('apt-get', ['install', '-y', '--no-install-recommends', 'chromium'], {stdio: 'ignore'})
+  spawnSync('apt-get', ['install', '-y', '--no-install-recommends', windowless], {stdio: 'ignore'})
   return onPath()
 }
