@@ -115,7 +115,7 @@ const builds = [
 const rack =
   '- {id: R1, wood: bog oak, length: 40, width: 4, thickness: 1, clear: [1, 39], count: 2, cost: 7, remark: a knot, bought: 2026-01-01, density: 800 kg/m3, stiffness: 12 GPa}\n- {id: TU, item: tuners, count: 3}'
 const journal =
-  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nday: 3 h\nsite: https://example.org\nask: the porch, on Saturdays'
+  'title: Tide and timber\nmaker: R. Quill\ncurrency: EUR\nunits: in\nruler: 1/32\nsaw: {kerf: 1/8, trim: 1/2, plane: 1/16}\nday: 3 h\nsite: https://example.org\nask: the porch, on Saturdays\nrate: 20\nshow-money: true'
 
 type Value = Leaf | Choice
 
@@ -222,8 +222,10 @@ function looksOther(base: (typeof bases)[number], other: Known): boolean {
   })
 }
 
+/** Hours come to money. */
+const day = '\n## 2026-03-08 Neck (2 h)\n'
 const files = {
-  'builds/needle-box/index.md': `---\n${builds[0]}\n---\n`,
+  'builds/needle-box/index.md': `---\n${builds[0]}\n---\n${day}`,
   // Done with, so that no pictures of its steps are drawn each time.
   'builds/needle-box-one.md': readFileSync('builds/needle-box-one.md', 'utf8').replace(
     '\n---',
@@ -340,7 +342,7 @@ describe('every key of a build changes something to see', () => {
   })
 
   test.each(Object.entries(ofPages))('%s, on the pages of the journal', async (path, other) => {
-    const text = `---\n${changed(builds[0]!, {[path]: other}).trim()}\n---\n`
+    const text = `---\n${changed(builds[0]!, {[path]: other}).trim()}\n---\n${day}`
     expect(await pagesOf({'builds/needle-box/index.md': text})).not.toBe(await pagesAsTheyAre())
   })
 })

@@ -63,6 +63,8 @@ const examples: Readonly<Record<keyof typeof journalSchema.fields, string>> = {
   ruler: '1/32',
   saw: '{kerf: 1/8, trim: 1/2, plane: 1/16}',
   day: '3 h',
+  rate: '20',
+  'show-money': 'true',
   site: 'https://journal.example/',
   ask: 'loft@journal.example',
 }

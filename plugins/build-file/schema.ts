@@ -38,6 +38,12 @@ export const journalSchema = record('Settings that every build of the journal in
   ruler,
   saw,
   day: duration('How long a day at the bench is: the work is proposed in such days.', {min: 15, max: 1440}),
+  rate: money('What an hour at the bench counts for: the work is set beside what was paid and the price.', {
+    min: 0,
+  }),
+  'show-money': flag(
+    'Whether the published site tells what was paid and what hours come to; left out, it tells the price alone, of what is for sale.',
+  ),
   site: text('The address where the site is published.'),
   ask: text('How to ask for an instrument that is for sale: an address, or a sentence.'),
 })

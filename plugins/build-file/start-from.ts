@@ -27,6 +27,7 @@ const left = [
   'played',
   'cost',
   'price',
+  'for-sale',
   'stock',
   'take',
 ] as const

@@ -47,8 +47,21 @@ export const isPicture = (path: string): boolean => pictureEndings.has(endingOf(
 /** The ending of a file's name in small letters, without its point; empty where it has none. */
 export const endingOf = (path: string): string => /[^/]\.([^./]+)$/.exec(path)?.[1]?.toLowerCase() ?? ''
 
+const recordingEndings = new Set('mp3 m4a ogg oga opus wav flac'.split(' '))
+
+/** Tell by its ending whether a file is a recording. */
+export const isRecording = (path: string): boolean => recordingEndings.has(endingOf(path))
+
+/** List those of a build's recordings that its prose leads to, each with the name of its place there. */
+export const toldInProse = ({values: {recordings = []}, links}: Build): {path: string; anchor: string}[] =>
+  recordings.flatMap(({file}, at) => {
+    const path = plainPath(file?.value ?? '')
+    const isTold = isRecording(path) && links.some((one) => !one.isPicture && plainPath(one.target) === path)
+    return isTold ? [{path, anchor: `Recording-${at + 1}`}] : []
+  })
+
 /** What else of a build's folder is published; the rest a browser would open could run or reach outside. */
-const publishedEndings = new Set('mp3 m4a ogg oga opus wav flac mp4 webm pdf txt csv dxf'.split(' '))
+const publishedEndings = new Set([...recordingEndings, ...'mp4 webm pdf txt csv dxf'.split(' ')])
 
 /** Tell by its ending whether a file that is no photograph is published. */
 export const isPublished = (path: string): boolean => publishedEndings.has(endingOf(path))

@@ -1,6 +1,7 @@
 import {proposedAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Context, Lot} from './context.ts'
+import {money} from './cost.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Settled} from './settled.ts'
 import type {StringPlan} from './strings.ts'
@@ -30,21 +31,6 @@ export interface BillRow {
   proposed?: true | undefined
 }
 
-/** What it costs, in the journal's currency. */
-export interface Cost {
-  /** What has a price, summed; absent where nothing has. */
-  materials?: number | undefined
-  /** What the days of the journal add up to; work has no price. */
-  hours: number
-  /** The materials. */
-  total?: number | undefined
-  /** What it was sold for, or would be. */
-  price?: number | undefined
-  /** The price less the materials: what is left for the work. */
-  left?: number | undefined
-  currency?: string | undefined
-}
-
 /** What the design asks for. */
 interface Asked {
   strings: readonly StringPlan[] | undefined
@@ -57,14 +43,9 @@ interface Asked {
 
 /**
  * List what has to be got: what the file says was paid for, what it takes from the rack, then strings, and hardware and
- * wood that the design asks for and neither of them gives. `cost` sums what has a price beside the hours of the days.
- * Either is undefined where there is nothing to get, or nothing to sum.
+ * wood that the design asks for and neither of them gives. Undefined where there is nothing to get.
  */
-export function planBill(
-  settled: Settled,
-  asked: Asked,
-  {journal: {currency}, pieces, lots}: Context,
-): {bill: BillRow[] | undefined; cost: Cost | undefined} {
+export function planBill(settled: Settled, asked: Asked, {pieces, lots}: Context): BillRow[] | undefined {
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
@@ -79,19 +60,7 @@ export function planBill(
     .map(({item, count, from}): BillRow => ({item, count, from, proposed: proposedAt(settled.values, from)}))
   const wood = woodItems(settled, asked.cuts, pieces)
   const rows = [...paid, ...given, ...wanted, ...wood]
-  const priced = rows.filter(({total}) => total !== undefined)
-  const sum = money(priced.reduce((total, row) => total + (row.total ?? 0), 0))
-  const materials = priced.length > 0 ? sum : undefined
-  const hours = (settled.minutes ?? 0) / 60
-  const price = settled.values.price?.amount
-  const left = price === undefined ? undefined : money(price - (materials ?? 0))
-  return {
-    bill: rows.length > 0 ? rows : undefined,
-    cost:
-      materials !== undefined || hours > 0 || price !== undefined
-        ? {materials, total: materials, hours, price, left, currency: currency?.value}
-        : undefined,
-  }
+  return rows.length > 0 ? rows : undefined
 }
 
 /** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
@@ -216,9 +185,6 @@ function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['p
     ),
   ]
 }
-
-/** Sums of money keep no idle digits of a binary fraction. */
-const money = (amount: number): number => Number(amount.toFixed(6))
 
 /** Put the price of one and of all beside an item; without a price neither. */
 function totalled(row: Omit<BillRow, 'each' | 'total'>, each: number | undefined): BillRow {

@@ -1,6 +1,7 @@
-import {type BillRow, type Cost, planBill} from './bill.ts'
+import {type BillRow, planBill} from './bill.ts'
 import {type Caution, planCautions} from './cautions.ts'
 import type {Context} from './context.ts'
+import {type Cost, planCost} from './cost.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import type {ScrewPlace} from './fasteners/screw-places.ts'
 import type {Strung} from './likely-faults.ts'
@@ -37,10 +38,11 @@ export function planMaking(settled: Settled, planned: Planned, context: Context)
   const {scarf, fretting, bow} = neck ?? {}
   const {tensionTotalN, pickup, asBuilt} = planned
   const cautions = planCautions(settled, {cuts, scarf, holes, notch: box?.neck?.notch, tensionTotalN})
-  const bought = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
+  const bill = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
+  const cost = planCost(settled, bill, context.journal)
   const strung = {scale, strings, action, bridge, box}
   const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
   const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const work = planWork(settled, design, cautions)
-  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, ...bought, settingUp, ...work}
+  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, bill, cost, settingUp, ...work}
 }

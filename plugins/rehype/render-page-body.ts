@@ -19,6 +19,7 @@ import {type KeepDrawing, rehypeDrawings} from './rehype-drawings.ts'
 import {type PageHeading, rehypeHeadings} from './rehype-headings.ts'
 import {type LinkOptions, rehypeLinks} from './rehype-links.ts'
 import {type MakePicture, rehypePictures} from './rehype-pictures.ts'
+import {rehypeRecordings} from './rehype-recordings.ts'
 
 /** All that the body of a build's page is made of, so that a page can be kept by these inputs. */
 export interface PageInput extends KnownBuild, LinkOptions {
@@ -64,6 +65,7 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(rehypeAuthorTables)
     .use(rehypeTaskLists)
     .use(rehypePictures, input)
+    .use(rehypeRecordings, input)
     .use(rehypeHeadings)
     .use(rehypeDays, {
       told: daysInWords(build),

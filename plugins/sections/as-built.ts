@@ -2,7 +2,8 @@ import type {BlockContent} from 'mdast'
 import {overTimePlot} from '../drawings/plots/over-time-plot.ts'
 import type {AsBuilt} from '../plan/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
-import {measureName, writeMeasured} from '../words/measured.ts'
+import {keyInWords} from '../words/keys.ts'
+import {writeMeasured} from '../words/measured.ts'
 import {figure, fold, list, note, paragraph, strong, subHeading} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
 import {fractions, measured} from './measures.ts'
@@ -97,7 +98,7 @@ function overTime(
     day === undefined ? [] : [{on: day, value, figure: written(value)}],
   )
   if (new Set(days.map((day) => day.on)).size < 2) return []
-  const name = measureName(path)
+  const name = keyInWords(path)
   const says = `${capital(name)} over time.`
   const id = `over-time-${path.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`
   const drawn = {
@@ -129,5 +130,5 @@ function row(
   const written = (value: number | undefined) => (value === undefined ? '' : measured(value, unit, by))
   const off = difference === undefined ? '' : offInWords(difference, unit, by)
   const allowed = tolerance === undefined ? '' : [written(tolerance), isOut ? ', too far off' : ''].flat()
-  return [{type: 'inlineCode', value: path}, written(planned), written(found), off, allowed]
+  return [keyInWords(path), written(planned), written(found), off, allowed]
 }

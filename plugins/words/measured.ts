@@ -1,6 +1,7 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Habit} from '../plan/deviations.ts'
 import {inch, poundForceN} from '../tables/units.ts'
+import {keyInWords} from './keys.ts'
 
 /**
  * Write a measured quantity with its unit, finer than the maker's ruler, since differences are finer than marks:
@@ -30,30 +31,9 @@ export function writeForce(n: number, units: 'in' | 'mm'): string {
   return units === 'in' ? `${(n / poundForceN).toFixed(1)} lbf (${newtons})` : newtons
 }
 
-const names: Readonly<Record<string, string>> = {
-  'action.nut': 'string height at the nut',
-  'action.octave': 'string height at the octave',
-  'action.relief': 'relief of the neck',
-  'bridge.from-tail': 'bridge from the tail of the box',
-  'box.at': 'box from the nut line',
-  resonance: 'the box’s own pitch',
-  scale: 'scale length',
-}
-
-/** Name what was measured in words: `lines.12` is line 12, `strings.D4.tension` the pull of D4. */
-export function measureName(path: string): string {
-  const own = Object.hasOwn(names, path) ? names[path] : undefined
-  const [first, second = '', third] = path.split('.')
-  if (own) return own
-  if (first === 'lines') return `line ${second}`
-  if (first === 'cents') return `note at line ${second}`
-  if (first === 'strings' && third === 'tension') return `pull of ${second}`
-  return path.replaceAll('.', ' ').replaceAll('-', ' ')
-}
-
 /** Say what a workshop does again and again, how many builds that rests on, and what to plan for it to come out right. */
 export function habitInWords({path, unit, off, builds, same}: Habit, units: 'in' | 'mm'): string {
-  const name = measureName(path)
+  const name = keyInWords(path)
   const by = writeMeasured(Math.abs(off), unit, {units})
   const [is, plan] = off > 0 ? ['over', 'less'] : ['under', 'more']
   return `${name.charAt(0).toUpperCase()}${name.slice(1)} comes out ${by} ${is} the plan, the middle of ${builds} builds, ${same} of them ${is}: ${unit === 'mm' || unit === 'deg' ? `plan ${by} ${plan} for it to come out as meant` : 'expect that of the next one'}.`

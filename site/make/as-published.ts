@@ -1,31 +1,69 @@
 import {ownAt} from '../../plugins/build-file/path.ts'
+import type {RackContext} from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 
-/** Leave out of a build what the published site never tells: its price, unless it is for sale, and what is left of it. */
+/**
+ * Leave out of a build what the published site does not tell: what was paid, what hours come to, and its price unless
+ * it is for sale.
+ */
 export function asPublished(one: PlannedBuild): PlannedBuild {
-  const {price, ...values} = one.build.values
-  if (!price) return one
+  const {price, cost: paid, ...values} = one.build.values
   const isForSale = values['for-sale']?.value === true
-  const {price: asked, left: _, ...paid} = one.plan.cost ?? {hours: 0}
-  const isPaid = paid.hours > 0 || paid.materials !== undefined
-  const cost = isForSale ? {...paid, price: asked} : isPaid ? paid : undefined
+  const stock = values.stock?.map(({cost: _, ...piece}) => piece)
+  const costly = (values.stock ?? []).flatMap(({cost}, at) => (cost ? [`stock.${at + 1}.cost`] : []))
+  const kept = [...costly, ...(paid ? ['cost'] : []), ...(price && !isForSale ? ['price'] : [])]
+  const {cost, bill} = one.plan
+  const shown = {
+    hours: cost?.hours ?? 0,
+    price: isForSale ? cost?.price : undefined,
+    currency: cost?.currency,
+  }
   return {
     ...one,
     key: keyOf(one.key, 'published'),
-    build: isForSale ? one.build : {...one.build, values},
-    plan: {...one.plan, cost},
-    text: isForSale ? one.text : withoutLineOf('price', one),
+    build: {
+      ...one.build,
+      values: {...values, ...(stock && {stock}), ...(price && isForSale && {price})},
+    },
+    plan: {
+      ...one.plan,
+      cost: shown.hours > 0 || shown.price !== undefined ? shown : undefined,
+      bill: bill?.map(({each: _, total: __, ...row}) => row),
+    },
+    rack: withoutCosts(one.rack),
+    text: withoutKeys(kept, one),
   }
 }
 
-/** Take a key of the front matter and its value out of the text. */
-export function withoutLineOf(key: string, {text, build}: Pick<PlannedBuild, 'text' | 'build'>): string {
-  const [from, to] = [ownAt(build.keys, key), ownAt(build.places, key)]
-  if (!from || !to) return text
-  const lines = text.split(/(?<=\n)/)
-  const before = lines[from.line - 1]!.slice(0, from.column - 1)
-  const after = lines[to.endLine - 1]!.slice(to.endColumn - 1)
-  const kept = (before + after).trim() === '' ? '' : before + after
-  return [...lines.slice(0, from.line - 1), kept, ...lines.slice(to.endLine)].join('')
+const withoutCosts = (rack: RackContext): RackContext => ({
+  ...rack,
+  pieces: rack.pieces.map(({cost: _, ...piece}) => piece),
+  lots: rack.lots.map(({each: _, ...lot}) => lot),
+})
+
+/** Take keys of the front matter and their values out of the text; of those in braces the comma that parts them too. */
+export function withoutKeys(
+  paths: readonly string[],
+  {text, build}: Pick<PlannedBuild, 'text' | 'build'>,
+): string {
+  const ranges = paths.flatMap((path) => {
+    const [from, to] = [ownAt(build.keys, path), ownAt(build.places, path)]
+    return from && to ? [{from, to}] : []
+  })
+  // From the end on, so that places before it stay.
+  ranges.sort((a, b) => b.from.line - a.from.line || b.from.column - a.from.column)
+  return ranges
+    .reduce(
+      (lines, {from, to}) => {
+        const before = lines[from.line - 1]!.slice(0, from.column - 1)
+        const after = lines[to.endLine - 1]!.slice(to.endColumn - 1)
+        const isLast = /,\s*$/.test(before)
+        const rest = isLast ? before.replace(/,\s*$/, '') + after : before + after.replace(/^\s*,\s*/, '')
+        const kept = rest.trim() === '' ? [] : [rest]
+        return [...lines.slice(0, from.line - 1), ...kept, ...lines.slice(to.endLine)]
+      },
+      text.split(/(?<=\n)/),
+    )
+    .join('')
 }

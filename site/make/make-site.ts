@@ -29,15 +29,18 @@ export async function makeSite(
   const steps = cachedSteps(cache)
   const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
   const isShown = ({build}: PlannedBuild) => options.isWriting || build.values.publish?.value !== false
-  const shown = builds.filter(isShown).map((one) => (options.isWriting ? one : asPublished(one)))
+  const tellsMoney = options.isWriting || settings['show-money']?.value === true
+  const shown = builds.filter(isShown).map((one) => (tellsMoney ? one : asPublished(one)))
+  const {rate, ...quiet} = settings
+  const told = tellsMoney ? settings : quiet
   const around = surround(settings, options)
-  const hidden = builds.filter((one) => !shown.includes(one)).map(({slug}) => slug)
+  const hidden = builds.filter((one) => !isShown(one)).map(({slug}) => slug)
   const among = {
     shown: kinOf(shown, hidden),
     hidden,
     textOf: new Map(shown.map(({slug, text}) => [slug, text])),
     around,
-    journal: settings,
+    journal: told,
     cache,
     steps,
   }
@@ -45,7 +48,7 @@ export async function makeSite(
   return {
     site: {
       around,
-      journal: settings,
+      journal: told,
       rack: rackToday(rackLeft, builds, among.hidden),
       builds: made.sort(newestFirst),
       unread: others,

@@ -18,7 +18,7 @@ import type {SiteBuild, Surround} from '../site-data.ts'
 import type {Downloads} from '../steps/downloads.ts'
 import {programFails, proseAsWritten} from '../steps/program-fails.ts'
 import type {Steps} from '../steps/steps.ts'
-import {withoutLineOf} from './as-published.ts'
+import {withoutKeys} from './as-published.ts'
 import {publishedFiles} from './published-files.ts'
 
 /** What a build's pages depend on besides the build. */
@@ -77,7 +77,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     slug,
     file,
     title: build.values.title?.value ?? slug,
-    text: build === one.build ? text : withoutLineOf('based-on', one),
+    text: build === one.build ? text : withoutKeys(['based-on'], one),
     build,
     plan,
     problems: [...told, ...faults],

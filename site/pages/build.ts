@@ -1,5 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
+import {plainPath, toldInProse} from '../../plugins/checks/own-files.ts'
 import {planJson} from '../../plugins/words/printed-plan.ts'
 import {keyOf} from '../cache.ts'
 import {markup, withPrefix, written} from '../markup.ts'
@@ -62,27 +63,31 @@ function tagged(one: SiteBuild): Element | undefined {
   return h('p.tags', ['Tagged ', ...links, '.'])
 }
 
-/** Let the instrument be heard; nothing plays or loads by itself. */
+/** Let the instrument be heard; nothing plays or loads by itself. What the prose tells of is heard there. */
 function recordings({build, slug, files}: SiteBuild): Element | undefined {
+  const told = toldInProse(build)
   const there = (build.values.recordings ?? []).flatMap(({file, says}) => {
     const address = `/builds/${slug}/${file?.value ?? ''}`
+    const anchor = told.find(({path}) => path === plainPath(file?.value ?? ''))?.anchor
     return file && files.some((one) => one.address === address)
-      ? [{address, says: says?.value ?? file.value}]
+      ? [{address, says: says?.value ?? file.value, anchor}]
       : []
   })
   if (there.length === 0) return undefined
   return h('section.recordings', [
     h('h2#Recordings', there.length === 1 ? 'Recording' : 'Recordings'),
-    ...there.map(({address, says}) =>
-      h('figure', [
-        h('figcaption', says),
-        h('audio', {
-          controls: true,
-          preload: 'none',
-          src: address.split('/').map(encodeURIComponent).join('/'),
-          ariaLabel: says,
-        }),
-      ]),
+    ...there.map(({address, says, anchor}) =>
+      anchor
+        ? h('p', [h('a', {href: `#${anchor}`}, says), ', with its day'])
+        : h('figure', [
+            h('figcaption', says),
+            h('audio', {
+              controls: true,
+              preload: 'none',
+              src: address.split('/').map(encodeURIComponent).join('/'),
+              ariaLabel: says,
+            }),
+          ]),
     ),
   ])
 }

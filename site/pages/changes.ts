@@ -2,10 +2,12 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {familyTree} from '../../plugins/drawings/plots/family-tree.ts'
 import type {Change} from '../../plugins/plan/changes.ts'
-import {toElements} from '../../plugins/sections/kit.ts'
+import {type Inline, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions} from '../../plugins/sections/measures.ts'
 import {feltOtherwise, insteadOf} from '../../plugins/words/effects.ts'
+import {keyInWords} from '../../plugins/words/keys.ts'
+import {inWords} from '../../plugins/words/quantities.ts'
 import {keyOf} from '../cache.ts'
 import {markup, withFractions, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
@@ -104,18 +106,15 @@ function eachAlone({effects, plan}: SiteBuild, changes: readonly Change[]): Elem
   const told = units.map((one) => ({
     name:
       one.paths.length > 3
-        ? [h('code', one.paths[0]!.split('.')[0]), ' as a whole: ']
-        : [...keys(one.paths), ' alone: '],
+        ? `${nameOf(one.paths[0]!.split('.')[0]!)} as a whole: `
+        : `${capital(inWords(one.paths.map(keyInWords)))} alone: `,
     felt: feltOtherwise(effects!.was, one.is, plan),
   }))
   const lines = told
     .filter(({felt}) => felt.length > 0)
-    .map(({name, felt}) => h('li', [...name, ...withFractions(`${felt.map(insteadOf).join('; ')}.`)]))
+    .map(({name, felt}) => h('li', [name, ...withFractions(`${felt.map(insteadOf).join('; ')}.`)]))
   return lines.length > 0 ? [h('ul.effects', lines)] : []
 }
-
-const keys = (paths: readonly string[]): ElementContent[] =>
-  paths.flatMap((path, at) => [at > 0 ? {type: 'text' as const, value: ', '} : [], h('code', path)].flat())
 
 /** What one of the two leaves open is no change; a long list of those would bury what was really changed. */
 function inOneAlone(one: SiteBuild, changes: readonly Change[], there: string): ElementContent[] {
@@ -131,8 +130,12 @@ function inOneAlone(one: SiteBuild, changes: readonly Change[], there: string): 
             ...toElements([
               table({
                 caption: name,
-                columns: [{head: 'Key'}, {head: text === 'is' ? 'Here' : 'There'}],
-                rows: rows.map((row) => [{type: 'inlineCode', value: row.path}, fractions(row[text] ?? '')]),
+                columns: [{head: 'What'}, {head: text === 'is' ? 'Here' : 'There'}, {head: 'Key'}],
+                rows: rows.map((row) => [
+                  capital(keyInWords(row.path)),
+                  fractions(row[text] ?? ''),
+                  code(row),
+                ]),
               }),
             ]),
           ]),
@@ -157,17 +160,22 @@ function groupsOf(changes: readonly Change[]): [string, Change[]][] {
 
 const values = (count: number) => (count === 1 ? 'one value' : `${count} values`)
 
-const nameOf = (part: string) => part.charAt(0).toUpperCase() + part.slice(1).replaceAll('-', ' ')
+const code = ({path}: Change): Inline => ({type: 'inlineCode', value: path})
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+
+const nameOf = (part: string) => capital(part.replaceAll('-', ' '))
 
 function listed(caption: string, changes: readonly Change[]): Element {
   const [element] = toElements([
     table({
       caption,
-      columns: [{head: 'Key'}, {head: 'There'}, {head: 'Here'}],
-      rows: changes.map(({path, was = '', is = ''}) => [
-        {type: 'inlineCode', value: path},
-        fractions(was),
-        fractions(is),
+      columns: [{head: 'What'}, {head: 'There'}, {head: 'Here'}, {head: 'Key'}],
+      rows: changes.map((change) => [
+        capital(keyInWords(change.path)),
+        fractions(change.was ?? ''),
+        fractions(change.is ?? ''),
+        code(change),
       ]),
     }),
   ])

@@ -13,7 +13,8 @@ import {
 import {fold, link, list, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions, measured} from '../../plugins/sections/measures.ts'
-import {habitInWords, measureName, writeMeasured} from '../../plugins/words/measured.ts'
+import {keyInWords} from '../../plugins/words/keys.ts'
+import {habitInWords, writeMeasured} from '../../plugins/words/measured.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
@@ -91,7 +92,7 @@ function dots({kind, unit, deviations}: Comparison<SiteBuild>): Element {
   const middle = `the middle one ${write(Math.abs(median)) === write(0) ? 'as planned' : side(median)}`
   const all = deviations.map(
     ({one: {title}, path, difference}) =>
-      `${title}, ${measureName(path)}: ${difference === 0 ? 'as planned' : side(difference)}`,
+      `${title}, ${keyInWords(path)}: ${difference === 0 ? 'as planned' : side(difference)}`,
   )
   return offPlanPlot({
     id: `off-plan-${kind}-${unit}`.toLowerCase(),
@@ -131,7 +132,7 @@ function deviationTable({kind, unit, deviations}: Comparison<SiteBuild>) {
       const by = {units: one.plan.units, near: planned}
       return [
         link(`/builds/${one.slug}/`, one.title),
-        measureName(path),
+        keyInWords(path),
         measured(planned, unit, by),
         measured(found, unit, by),
         [measured(Math.abs(difference), unit, by), difference > 0 ? ' more' : difference < 0 ? ' less' : ''],

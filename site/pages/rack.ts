@@ -1,34 +1,40 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {boardStrip, longestPx} from '../../plugins/drawings/board-strip.ts'
 import {listedAs} from '../../plugins/plan/context.ts'
-import type {RackPiece} from '../../plugins/plan/rack.ts'
-import {type Inline, link, toElements} from '../../plugins/sections/kit.ts'
+import type {CutPiece, Cuts} from '../../plugins/plan/cut-list.ts'
+import {type Shares, sharesOf} from '../../plugins/plan/ledger.ts'
+import {offcutName, type RackPiece} from '../../plugins/plan/rack.ts'
+import {type Inline, link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions} from '../../plugins/sections/measures.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
+import {plainName} from '../../plugins/words/cut-list.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
-import {number} from '../../plugins/words/quantities.ts'
+import {inWords, number} from '../../plugins/words/quantities.ts'
+import {withFractions} from '../markup.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
 const rulers = {in: {units: 'in', rulerMm: inchMm / 16}, mm: {units: 'mm', rulerMm: 1}} as const
 
-/** Write the page of the rack: what is at hand, where each offcut came from, what is reserved, and what each build used. */
+/** Write the page of the rack: what is at hand, where each offcut came from, what is reserved, and what was cut of each board. */
 export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
   const {day} = rack
   const opens = day ? 'The wood at hand as of ' : 'The wood at hand'
-  const ends = `${day ? ', the last date in the journal' : ''}, and what each build used.`
+  const ends = `${day ? ', the last date in the journal' : ''}, and what was cut of it.`
   const describes = opens + (day ?? '') + ends
+  const scale = scaleOf(rack, builds, rulers[journal.units?.value ?? 'in'])
   const content = [
     h('header.page-head', [
       h('h1', 'The rack'),
       h('p', [opens, day && h('time', {dateTime: day}, day), ends]),
     ]),
     h('div.prose', [
-      ...standing(rack, builds, rulers[journal.units?.value ?? 'in']),
+      ...standing(rack, builds, scale),
       ...lotsAtHand(rack, builds),
-      ...usedBy(builds.filter(({plan}) => (plan.cuts?.pieces.length ?? 0) > 0)),
+      ...cutBoards(builds, scale),
     ]),
   ]
   return [pageOf('/rack/', {title: 'The rack', describes, within: '/rack/'}, content, around.prefix)]
@@ -37,26 +43,101 @@ export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
 function standing(
   {pieces, reserved}: SiteData['rack'],
   builds: readonly SiteBuild[],
-  ruler: Ruler,
+  {ruler, pxPerMm}: Scale,
 ): ElementContent[] {
   if (pieces.length === 0)
     return [h('p', ['Nothing stands on the rack. Pieces are listed in ', h('code', 'builds/rack.yaml'), '.'])]
-  const pieceTable = table({
-    caption: 'On the rack',
-    columns: [
-      {head: 'Piece'},
-      {head: 'Wood'},
-      {head: `Long × wide × thick, ${ruler.units}`},
-      {head: 'Where from, and what for'},
-    ],
-    rows: pieces.map(({id, wood, lengthMm, widthMm, thicknessMm, from, ...known}) => [
-      id,
-      wood,
-      sizes([lengthMm, widthMm, thicknessMm], ruler),
-      [...(from ? leftOver(from, builds) : [noted(known)]), ...kept(id, reserved, builds)],
-    ]),
-  })
-  return toElements([pieceTable])
+  return [
+    h('h2', 'What stands there'),
+    h('p', 'Each from above, all to one scale. What is spoken for has a bar along its edge.'),
+    h(
+      'ul.boards',
+      pieces.map((piece, at) => {
+        const {id, wood, lengthMm, widthMm, thicknessMm, clearMm, from, ...known} = piece
+        const says = sizeInWords([lengthMm, widthMm, thicknessMm], ruler)
+        const told: Inline[] = [
+          ...(from ? ['; ', ...leftOver(from, builds)] : [noted(known)]),
+          ...kept(id, reserved, builds, '; kept for '),
+        ]
+        const isReserved = reserved.some((one) => one.id === id || one.id === listedAs(id))
+        const look = {id: `board-${at + 1}`, title: `${id}, ${wood}`, says, kept: [], pxPerMm}
+        return h('li', [
+          h('h3', [id, ', ', wood]),
+          ...toElements([paragraph(...fractions(says), ...told)]),
+          boardStrip({lengthMm, widthMm, clearMm, isReserved}, look),
+        ])
+      }),
+    ),
+  ]
+}
+
+/** So many boards that were cut are drawn; who looks for older ones finds them on the pages of their builds. */
+const mostDrawn = 40
+
+/** Draw what was cut of each board, and say what became of it. */
+function cutBoards(builds: readonly SiteBuild[], {ruler, pxPerMm}: Scale): ElementContent[] {
+  const all = builds.flatMap((one) => one.plan.cuts?.pieces.map((piece) => ({one, piece})) ?? [])
+  if (all.length === 0) return []
+  return [
+    h('h2', 'What was cut of them'),
+    h('p', 'Parts are filled; what is left and named goes back on the rack.'),
+    h(
+      'ul.boards',
+      all.slice(0, mostDrawn).map(({one, piece}, at) => {
+        const {id, wood, offcuts, lengthMm, widthMm, thicknessMm} = piece
+        const cuts = one.plan.cuts!
+        const isOfRack = one.rack.pieces.some((each) => each.id === id)
+        const name = (i: number) => `${isOfRack ? '' : `${one.slug}.`}${id}-${offcutName(i)}`
+        const left = offcuts.map((off, i) => `${name(i)}, ${sizeInWords([off.lengthMm, off.widthMm], ruler)}`)
+        const parts = partsOf(piece, cuts)
+        const says = `Cut of it: ${inWords(parts)}. Left: ${left.length > 0 ? inWords(left) : 'nothing'}.`
+        const kept = offcuts.map((_, i) => `${id}-${offcutName(i)}`)
+        const look = {id: `cut-${at + 1}`, title: `${id}, ${wood}`, says, kept, pxPerMm}
+        return h('li', [
+          h('h3', [id, ', ', wood]),
+          h('p', [
+            ...withFractions(sizeInWords([lengthMm, widthMm, thicknessMm], ruler)),
+            cutAlready(one) ? ', for ' : ', to be cut for ',
+            h('a', {href: `/builds/${one.slug}/#cut-list`}, one.title),
+            ...withFractions(`. ${says} ${sharesInWords(sharesOf(piece, cuts))}`),
+          ]),
+          boardStrip({lengthMm, widthMm, cut: piece}, look),
+        ])
+      }),
+    ),
+  ]
+}
+
+/** Name what is cut of a piece; several alike once, with their count. */
+function partsOf({strips}: CutPiece, {parts}: Cuts): string[] {
+  const names = new Map(parts.map((part) => [part.id, plainName(part.name)]))
+  const counts = new Map<string, number>()
+  for (const {partId} of strips.flatMap(({cuts}) => cuts)) {
+    const name = names.get(partId) ?? partId
+    counts.set(name, (counts.get(name) ?? 0) + 1)
+  }
+  return [...counts].map(([name, count]) => (count === 1 ? name : `${name} (${count})`))
+}
+
+const cutAlready = ({build: {values}}: SiteBuild) =>
+  values.started !== undefined && values.status?.value !== 'idea'
+
+/** Say what became of a board in parts of a hundred. */
+function sharesInWords({parts, kept, saw, waste}: Shares): string {
+  const whole = parts + kept + saw + waste
+  const share = (area: number) => `${number((100 * area) / whole, 0)} %`
+  return `Parts ${share(parts)}, left ${share(kept)}, saw dust ${share(saw)}, ends and rests ${share(waste)}.`
+}
+
+interface Scale {
+  ruler: Ruler
+  pxPerMm: number
+}
+
+/** Find the scale at which the longest board fits a phone. */
+function scaleOf({pieces}: SiteData['rack'], builds: readonly SiteBuild[], ruler: Ruler): Scale {
+  const cut = builds.flatMap(({plan}) => plan.cuts?.pieces ?? [])
+  return {ruler, pxPerMm: longestPx / Math.max(1, ...[...pieces, ...cut].map(({lengthMm}) => lengthMm))}
 }
 
 /** List hardware and strings. */
@@ -65,36 +146,41 @@ function lotsAtHand({lots, reserved}: SiteData['rack'], builds: readonly SiteBui
   const lotTable = table({
     caption: 'Hardware and strings',
     columns: [{head: 'Name'}, {head: 'What'}, {head: 'How many', align: 'right'}],
-    rows: lots.map(({id, item, count}) => [id, [item, ...kept(id, reserved, builds)], String(count)]),
+    rows: lots.map(({id, item, count}) => [
+      id,
+      [item, ...kept(id, reserved, builds, '; kept for ')],
+      String(count),
+    ]),
   })
   return toElements([lotTable])
 }
 
 /** Say which builds that are not started reserve a piece: `; kept for Fog signal`. */
-function kept(id: string, reserved: SiteData['rack']['reserved'], builds: readonly SiteBuild[]): Inline[] {
+function kept(
+  id: string,
+  reserved: SiteData['rack']['reserved'],
+  builds: readonly SiteBuild[],
+  opens: string,
+): Inline[] {
   const of = reserved.filter((one) => one.id === id || one.id === listedAs(id))
   return of.flatMap(({by}, at): Inline[] => {
     const one = builds.find(({slug}) => slug === by)
-    return [
-      at === 0 ? ' kept for ' : ', ',
-      one ? link(`/builds/${by}/`, one.title) : 'a build not shown here',
-    ]
+    return [at === 0 ? opens : ', ', one ? link(`/builds/${by}/`, one.title) : 'a build not shown here']
   })
 }
 
-/** Write sizes with their unit in the head: `40 × 3 1/2 × 3/4`. */
-const sizes = (mm: readonly number[], ruler: Ruler): Inline[] =>
-  mm.flatMap((one, at) => [...(at === 0 ? [] : [' × ']), ...fractions(bareLength(one, ruler, 'down'))])
+/** Write sizes in a line: `40 × 3 1/2 × 3/4 in`. */
+const sizeInWords = (mm: readonly number[], ruler: Ruler): string =>
+  `${mm.map((one) => bareLength(one, ruler, 'down')).join(' × ')} ${ruler.units}`
 
 /** Say what the rack's file tells of a piece: `Old rail; 800 kg/m³; 12 GPa along the grain`. */
 function noted({remark, densityKgM3, stiffnessMpa}: Partial<RackPiece>): string {
-  return [
+  const told = [
     remark,
     densityKgM3 && `${number(densityKgM3, 0)} kg/m³`,
     stiffnessMpa && `${number(stiffnessMpa / 1000, 1)} GPa along the grain`,
   ]
-    .filter(Boolean)
-    .join('; ')
+  return told.flatMap((one) => (one ? [`; ${one}`] : [])).join('')
 }
 
 function leftOver({build, piece}: NonNullable<RackPiece['from']>, builds: readonly SiteBuild[]): Inline[] {
@@ -103,24 +189,4 @@ function leftOver({build, piece}: NonNullable<RackPiece['from']>, builds: readon
     `left over from ${piece}, `,
     one ? link(`/builds/${build}/`, one.title) : 'for a build not shown here',
   ]
-}
-
-function usedBy(builds: readonly SiteBuild[]): ElementContent[] {
-  if (builds.length === 0) return []
-  const used = table({
-    caption: 'What each build cut into',
-    columns: [
-      {head: 'Build'},
-      {head: 'Pieces'},
-      {head: 'Parts', align: 'right'},
-      {head: 'Offcuts', align: 'right'},
-    ],
-    rows: builds.map(({slug, title, plan: {cuts}}) => [
-      link(`/builds/${slug}/`, title),
-      cuts!.pieces.map(({id}) => id).join(', '),
-      String(cuts!.pieces.flatMap(({strips}) => strips.flatMap((strip) => strip.cuts)).length),
-      String(cuts!.pieces.flatMap(({offcuts}) => offcuts).length),
-    ]),
-  })
-  return [h('h2', 'What was used'), ...toElements([used])]
 }

@@ -30,7 +30,7 @@ describe('a new build of every usual kind is sound, and has no remark about itse
 test('the settings of a new journal read without a problem, left out and taken up alike', () => {
   const text = newJournal()
   expect(readJournal(text)).toEqual({settings: {}, problems: []})
-  const {settings, problems} = readJournal(text.replace(/^# (?=[a-z]+: )/gm, ''))
+  const {settings, problems} = readJournal(text.replace(/^# (?=[a-z-]+: )/gm, ''))
   expect([Object.keys(settings), problems]).toEqual([Object.keys(journalSchema.fields), []])
 })
 

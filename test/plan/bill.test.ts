@@ -1,5 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild} from '../../plugins/build-file/read.ts'
+import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
 import {printedPlan} from '../../plugins/words/printed-plan.ts'
@@ -17,10 +18,10 @@ parts: [{name: stick, wood: white ash, length: 34, width: 1 1/2, thickness: 1}]
 `
 const journal = {currency: {value: 'EUR', text: 'EUR', place: {line: 1, column: 1, endLine: 1, endColumn: 1}}}
 
-function planOf(changes: Record<string, string> = {}, body = '') {
+function planOf(changes: Record<string, string> = {}, body = '', more: JournalSettings = {}) {
   const text = `---\n${changed(build, changes)}---\n${body}`
   const {build: read} = readBuild(text, {slug: 'slack-water', journal: {}, body: readBody})
-  return printedPlan(planBuild(read, {journal, pieces: []}))
+  return printedPlan(planBuild(read, {journal: {...journal, ...more}, pieces: []}))
 }
 const items = (changes?: Record<string, string>) =>
   (planOf(changes).bill ?? []).map(({item, count}) => `${count} ${item}`)
@@ -92,6 +93,20 @@ describe('bill', () => {
     })
     expect(planOf().cost).toBeUndefined()
   })
+})
+
+test('hours come to money where the journal says what an hour counts for', () => {
+  const {settings} = readJournal('rate: 20\nday: 3 h')
+  const paid = {cost: '[{item: varnish, each: 4.35}]', price: '120'}
+  const days = '\n## 2026-03-07 Neck (1 h 30 min)\n\n## 2026-03-08 Box\n'
+  // 1.5 h told and one day of 3 h: 4.5 h at 20 are 90; 120 less 4.35 less 90 are 25.65.
+  const {cost} = planOf(paid, days, settings)
+  expect(cost).toMatchObject({hours: 1.5, dayHours: 3, rate: 20, work: 90, total: 94.35, margin: 25.65})
+  expect(planOf({...paid, price: '80'}, days, settings).cost!.margin).toBe(-14.35)
+  // Without hours there is nothing to count, and without a rate a day without hours is not guessed at.
+  expect(planOf(paid, '', settings).cost).not.toHaveProperty('work')
+  const {rate: _, ...unrated} = settings
+  expect(planOf(paid, days, unrated).cost).toMatchObject({hours: 1.5, total: 4.35})
 })
 
 test('what strings stand on is got, whatever it is made of', () => {

@@ -1,6 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {Context} from '../../plugins/plan/context.ts'
+import type {CutPiece, Cuts} from '../../plugins/plan/cut-list.ts'
+import {sharesOf} from '../../plugins/plan/ledger.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {offcutName, rackOf, standingOn, throughRack} from '../../plugins/plan/rack.ts'
 import {printedPlan} from '../../plugins/words/printed-plan.ts'
@@ -256,6 +258,26 @@ describe('the rack balances', () => {
     isIdea: fc.boolean(),
   })
 
+  /** Of a board nothing is cut twice: parts and offcuts lie on it, at least a kerf apart. */
+  function liesApart({strips, offcuts, lengthMm, widthMm}: CutPiece, {kerfMm}: Cuts) {
+    const cuts = strips.flatMap(({acrossMm, cuts: all}) => all.map((cut) => ({...cut, acrossMm})))
+    const areas = [...cuts, ...offcuts].map((one) => ({
+      along: [one.atMm, one.atMm + one.lengthMm] as const,
+      across: [one.acrossMm, one.acrossMm + one.widthMm] as const,
+    }))
+    for (const [at, {along, across}] of areas.entries()) {
+      expect([along[0] >= -1e-6, across[0] >= -1e-6]).toEqual([true, true])
+      expect([along[1] <= lengthMm + 1e-6, across[1] <= widthMm + 1e-6]).toEqual([true, true])
+      for (const other of areas.slice(at + 1)) {
+        const gaps = (['along', 'across'] as const).flatMap((way) => {
+          const [a, b] = way === 'along' ? [along, other.along] : [across, other.across]
+          return [b[0] - a[1], a[0] - b[1]]
+        })
+        expect(Math.max(...gaps)).toBeGreaterThanOrEqual(kerfMm - 1e-6)
+      }
+    }
+  }
+
   test('what was bought is what was cut out of it, saw dust and waste, offcuts, and what still stands', async () => {
     await fc.assert(
       fc.asyncProperty(
@@ -284,14 +306,11 @@ describe('the rack balances', () => {
           const left = await throughRack(start, builds, async (one, context) => {
             const plan = planBuild(one, {journal: {}, ...context})
             if (one.values.started)
-              for (const {strips, offcuts, ...piece} of plan.cuts?.pieces ?? []) {
-                const partsMm2 = strips
-                  .flatMap((strip) => strip.cuts)
-                  .reduce((sum, cut) => sum + cut.lengthMm * cut.widthMm, 0)
-                const offMm2 = offcuts.reduce((sum, off) => sum + off.lengthMm * off.widthMm, 0)
-                const lossMm2 = piece.lengthMm * piece.widthMm - partsMm2 - offMm2
-                expect(lossMm2).toBeGreaterThanOrEqual(-1e-6)
-                used += partsMm2 + lossMm2
+              for (const piece of plan.cuts?.pieces ?? []) {
+                liesApart(piece, plan.cuts!)
+                const {parts, kept, saw, waste} = sharesOf(piece, plan.cuts!)
+                expect(Math.min(parts, kept, saw, waste)).toBeGreaterThanOrEqual(-1e-6)
+                used += parts + saw + waste
               }
             return plan
           })

@@ -95,8 +95,8 @@ describe('as built', () => {
   it('sets the measures beside the plan, and says what they do', () => {
     const {plan, ...rest} = input('title: x\nunits: mm\nmeasured: {resonance: 205}')
     const text = words(asBuilt, {...rest, plan: {...plan, asBuilt: measures}})
-    expect(text).toMatch(/`scale.length` \| +616 mm \| +617 mm \| +1 mm more \| +0.5 mm, too far off \|/)
-    expect(text).toMatch(/`resonance` +\| +190 Hz \| +205 Hz \| +15 Hz more \| +\|/)
+    expect(text).toMatch(/scale length +\| +616 mm \| +617 mm \| +1 mm more \| +0.5 mm, too far off \|/)
+    expect(text).toMatch(/the box’s own pitch \| +190 Hz \| +205 Hz \| +15 Hz more \| +\|/)
     expect(text).toContain('- On the tuner line 12 sounds 3.0 cents flat')
   })
 

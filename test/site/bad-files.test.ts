@@ -24,6 +24,8 @@ const bad: Record<string, RegExp> = {
   'really-svg.jpg': /leads to other files/,
   'torn.webp': /cannot be opened/,
   'pipe.jpg': /is no file but a folder, a pipe or a device/,
+  'prose.jpg': /cannot be opened/,
+  'vast.jpg': /larger than 50 MB/,
   'folder.jpg': /is no file but a folder, a pipe or a device/,
 }
 
@@ -37,7 +39,7 @@ const journal = tempJournal({
 ${Object.keys(bad)
   .map((name) => `![A picture](${name})\n`)
   .join('\n')}
-![Good](good.jpg) ![Good again](./good.jpg) ![Long](${longName}) ![Hash](front#1.jpg) ![Mark](what?.jpg)
+![Good](good.jpg) ![Good again](./good.jpg) ![Heavy](heavy.jpg) ![Long](${longName}) ![Hash](front#1.jpg) ![Mark](what?.jpg)
 
 ![x](constructor) ![y](__proto__) ![z](toString) [w](valueOf)
 `,
@@ -47,6 +49,7 @@ ${Object.keys(bad)
   'builds/slipway/leads.svg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
   'builds/slipway/really-svg.jpg': svg('<image l:href="../secret/front.png" width="30" height="20"/>'),
   'builds/slipway/empty.jpg': '',
+  'builds/slipway/prose.jpg': 'The front, in words alone.\n',
   'builds/slipway/folder.jpg/within.txt': '',
   'builds/slipway/torn.webp': 'RIFF....WEBP',
   'builds/slipway/index.html/a.mp3': 'a',
@@ -62,7 +65,7 @@ beforeAll(async () => {
     .jpeg()
     .toBuffer()
   const folder = join(journal.root, 'builds/slipway')
-  for (const name of ['good.jpg', longName, 'front#1.jpg', 'what?.jpg'])
+  for (const name of ['good.jpg', 'heavy.jpg', longName, 'front#1.jpg', 'what?.jpg'])
     writeFileSync(join(folder, name), photo)
   writeFileSync(join(journal.root, 'builds/twin/good.jpg'), photo)
   const noise = Buffer.from(Array.from({length: 600 * 400 * 3}, (_, at) => (at * 7919) % 251))
@@ -79,6 +82,9 @@ beforeAll(async () => {
   const {truncateSync} = await import('node:fs')
   writeFileSync(join(folder, 'huge.wav'), '')
   truncateSync(join(folder, 'huge.wav'), 120e6)
+  writeFileSync(join(folder, 'vast.jpg'), photo)
+  truncateSync(join(folder, 'vast.jpg'), 60e6)
+  truncateSync(join(folder, 'heavy.jpg'), 30e6)
   checked = journal.run('check').stdout
   const {status, stderr} = journal.run('build')
   expect(stderr).not.toMatch(/\n {4}at |undefined/)
@@ -100,7 +106,7 @@ describe('a picture that cannot be shown', () => {
   test('is told on the page, and none of its bytes is published', () => {
     expect(page.match(/this photograph cannot be shown/g)!.length).toBeGreaterThanOrEqual(6)
     expect(
-      Object.keys(site).filter((name) => /half|empty|wide|leads|really|torn|pipe|folder/.test(name)),
+      Object.keys(site).filter((name) => /half|empty|wide|leads|really|torn|pipe|folder|prose|vast/.test(name)),
     ).toEqual([])
   })
   test('leaves the other builds as they are', () => {
@@ -117,7 +123,7 @@ describe('a picture', () => {
     expect(good.map((name) => name.split('/')[1])).toEqual(['slipway', 'slipway', 'twin', 'twin'])
   })
   test('is shown whatever length and signs its name has', () => {
-    for (const alt of ['Good', 'Good again', 'Long', 'Hash', 'Mark'])
+    for (const alt of ['Good', 'Good again', 'Heavy', 'Long', 'Hash', 'Mark'])
       expect(page).toMatch(new RegExp(`<img [^>]*alt="${alt}"`))
   })
 })

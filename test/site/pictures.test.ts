@@ -8,17 +8,22 @@ import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import '../support/slow.ts'
 
 const journal = tempJournal({
-  'builds/tea-tin/index.md': `${fourLines('Tea tin', 'cover: photos/Front.JPG\nrecordings: [{file: sounds/a.mp3, says: Slow}]\n')}
+  'builds/tea-tin/index.md': `${fourLines('Tea tin', 'cover: photos/Front.JPG\nrecordings: [{file: sounds/a.mp3, says: Slow}, {file: sounds/b.mp3, says: Quick}]\n')}
 ![The front, strung](photos/Front.JPG "In the evening")
 
 ![A sketch](sketch.svg) ![Torn](torn.jpg)
 
 [The notes](notes.pdf) [a page](page.html)
+
+## 2026-03-15 First evening
+
+With a slide: [quick](sounds/b.mp3), [again](./sounds/b.mp3), and [gone](sounds/c.mp3).
 `,
   'builds/tea-tin/sketch.svg':
     '<svg xmlns="http://www.w3.org/2000/svg" width="300" height="200"><script>taken()</script><rect width="300" height="200" fill="#888"/></svg>',
   'builds/tea-tin/torn.jpg': 'no picture',
   'builds/tea-tin/sounds/a.mp3': 'sound',
+  'builds/tea-tin/sounds/b.mp3': 'sound',
   'builds/tea-tin/notes.pdf': '%PDF-1.4',
   'builds/tea-tin/page.html': '<script>taken()</script>',
 })
@@ -120,5 +125,17 @@ describe('other files of the build’s folder', () => {
     expect(audio).toContain('preload="none"')
     expect(audio).toContain('controls')
     expect(audio).not.toContain('autoplay')
+  })
+  test('a recording that a day names is heard with that day, and led to from the top', () => {
+    const day = /<details class="day".*?<\/details>/s.exec(page)![0]
+    const heard = (anchor: string, href: string, says: string) =>
+      `<span class="recording"${anchor}><a href="${href}">${says}</a> <audio controls preload="none" src="${href}" aria-label="${says}"></audio></span>`
+    expect(day).toContain(heard(' id="Recording-2"', 'sounds/b.mp3', 'quick'))
+    expect(day).toContain(heard('', './sounds/b.mp3', 'again'))
+    expect(day).toContain('and <a href="sounds/c.mp3">gone</a>.')
+    expect(page).toContain('<p><a href="#Recording-2">Quick</a>, with its day</p>')
+    // Each of the three is heard where it belongs, and nowhere else.
+    expect(page.match(/<audio /g)).toHaveLength(3)
+    expect(said).toContain('sounds/c.mp3 is not there')
   })
 })
