@@ -59,12 +59,17 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
 
   const {mended = []} = options
   const made = asMade(past.values, mended).map((one) => ({...one, path: byNumber(one.path, past.values)}))
-  for (const {path, value} of made) {
-    const text = units !== own && 'mm' in value ? withUnit(value, own) : value.text
-    setText(doc, path, text)
-  }
+  const textOf = ({value}: (typeof made)[number]) =>
+    units !== own && 'mm' in value ? withUnit(value, own) : value.text
+  for (const one of made) setText(doc, one.path, textOf(one))
+  // Another scale length moves what hangs on it: what was measured stands beside it, and is not what is written.
+  const isMoved = (path: string) =>
+    options.scale !== undefined && (/^scale(?:\.length)?$/.test(path) || isStation.test(path))
   sayBeside(doc, [
-    ...made.map(({path, on}) => ({path, says: ['measured', on?.iso].filter(Boolean).join(' ')})),
+    ...made.map((one) => {
+      const says = ['measured', one.on?.iso].filter(Boolean).join(' ')
+      return {path: one.path, says: isMoved(one.path) ? `${textOf(one)} on ${slug}, ${says}` : says}
+    }),
     ...asMade(past.values)
       .filter(({path}) => mended.includes(path))
       .map(({path, value, on}) => ({

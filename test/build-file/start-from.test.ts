@@ -197,6 +197,13 @@ describe('what was carried says where it came from', () => {
     expect(text).toContain('# depth measured 2026-03-15')
     expect(errorsOf(text)).toEqual([])
   })
+  test('at another scale no written value says that it was measured', () => {
+    const past = fenced(['scale: 24', 'measured: {on: 2026-05-01, scale.length: 24 9/32}'])
+    expect(startFrom(past, 'slipway', {scale: '22'})).toContain(
+      'scale: 22 # length 24 9/32 on slipway, measured 2026-05-01',
+    )
+  })
+
   test('one that was never measured is as planned', () => {
     expect(startFrom(fenced(['title: A', 'box: 10 x 7 x 2']), 'a')).toContain(
       '# Dimensions of a: as planned.',

@@ -106,7 +106,9 @@ describe('a picture that cannot be shown', () => {
   test('is told on the page, and none of its bytes is published', () => {
     expect(page.match(/this photograph cannot be shown/g)!.length).toBeGreaterThanOrEqual(6)
     expect(
-      Object.keys(site).filter((name) => /half|empty|wide|leads|really|torn|pipe|folder|prose|vast/.test(name)),
+      Object.keys(site).filter((name) =>
+        /half|empty|wide|leads|really|torn|pipe|folder|prose|vast/.test(name),
+      ),
     ).toEqual([])
   })
   test('leaves the other builds as they are', () => {
