@@ -40,7 +40,7 @@ describe('a build that fills up as work goes on', () => {
         const kept = lines.filter((_, i) => i === 0 || !missing.includes(i))
         const {plan} = read(kept.join('\n'))
         const shapes = [...draw(plan, viewNames), ...templates(plan)].flatMap((one) => one.shapes)
-        for (const shape of shapes) expect(Object.values(extent([shape])).every(Number.isFinite)).toBe(true)
+        expect(shapes.filter((shape) => !Object.values(extent([shape])).every(Number.isFinite))).toEqual([])
       }),
       {numRuns: 100, seed: 3},
     )

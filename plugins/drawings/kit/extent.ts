@@ -1,4 +1,4 @@
-import {type Arc, type Point, pointOnCircle, type Rect, type Shape, type Text} from './shapes.ts'
+import {type Arc, type Circle, type Point, pointOnCircle, type Rect, type Shape, type Text} from './shapes.ts'
 
 const corners = ({x, y, width, height}: Rect) => [
   [x, y],
@@ -54,20 +54,25 @@ export function isClear(rect: Rect, shapes: readonly Shape[]): boolean {
 
 function touches(shape: Shape, rect: Rect): boolean {
   if (shape.is === 'text') return overlaps(textBox(shape), rect)
-  if (shape.is === 'path')
-    return passes(shape.closed ? [...shape.points, shape.points[0]!] : shape.points, rect)
-  if (shape.is === 'arc') return passes(chords(shape), rect)
-  // A ring passes through a rectangle that has points both nearer to its centre and farther from it than its radius.
-  const [cx, cy] = shape.centre
+  if (shape.is === 'path') return passes(shape.points, rect, shape.closed)
+  if (shape.is === 'arc') return ringTouches(shape, rect) && passes(chords(shape), rect)
+  return ringTouches(shape, rect)
+}
+
+/** A ring passes through a rectangle that has points both nearer to its centre and farther from it than its radius. */
+function ringTouches({centre: [cx, cy], radiusMm}: Arc | Circle, rect: Rect): boolean {
   const nearX = Math.max(rect.x - cx, 0, cx - rect.x - rect.width)
   const nearY = Math.max(rect.y - cy, 0, cy - rect.y - rect.height)
   const farX = Math.max(Math.abs(rect.x - cx), Math.abs(rect.x + rect.width - cx))
   const farY = Math.max(Math.abs(rect.y - cy), Math.abs(rect.y + rect.height - cy))
-  return Math.hypot(nearX, nearY) < shape.radiusMm && Math.hypot(farX, farY) > shape.radiusMm
+  return Math.hypot(nearX, nearY) < radiusMm && Math.hypot(farX, farY) > radiusMm
 }
 
-const passes = (points: readonly Point[], rect: Rect) =>
-  points.slice(1).some((end, i) => crosses(points[i]!, end, rect))
+function passes(points: readonly Point[], rect: Rect, isClosed = false): boolean {
+  for (let i = isClosed ? 0 : 1; i < points.length; i++)
+    if (crosses(points[i === 0 ? points.length - 1 : i - 1]!, points[i]!, rect)) return true
+  return false
+}
 
 /** An arc as points three degrees apart at most. */
 function chords({centre, radiusMm, fromDeg, toDeg}: Arc): Point[] {
@@ -77,19 +82,19 @@ function chords({centre, radiusMm, fromDeg, toDeg}: Arc): Point[] {
   )
 }
 
-/** Clip a segment's parameter to the rectangle's slabs; what is left, if anything, lies inside. */
+/** Clip a segment to the rectangle's slabs, once it is not wholly to one side; what is left, if anything, lies inside. */
 function crosses([x1, y1]: Point, [x2, y2]: Point, {x, y, width, height}: Rect): boolean {
+  if ((x1 <= x && x2 <= x) || (x1 >= x + width && x2 >= x + width)) return false
+  if ((y1 <= y && y2 <= y) || (y1 >= y + height && y2 >= y + height)) return false
+  const [goX, goY] = [x2 - x1, y2 - y1]
   let [from, to] = [0, 1]
-  const slabs = [
-    [x1, x2 - x1, x, x + width],
-    [y1, y2 - y1, y, y + height],
-  ] as const
-  for (const [start, step, low, high] of slabs) {
-    if (step === 0) {
-      if (start <= low || start >= high) return false
-      continue
-    }
-    const [a, b] = [(low - start) / step, (high - start) / step]
+  if (goX !== 0) {
+    const [a, b] = [(x - x1) / goX, (x + width - x1) / goX]
+    from = Math.max(from, Math.min(a, b))
+    to = Math.min(to, Math.max(a, b))
+  }
+  if (goY !== 0) {
+    const [a, b] = [(y - y1) / goY, (y + height - y1) / goY]
     from = Math.max(from, Math.min(a, b))
     to = Math.min(to, Math.max(a, b))
   }
@@ -107,17 +112,15 @@ const capital = /\p{Lu}/u
  */
 export function textWidthMm(text: string, sizeMm: number): number {
   let ems = 0
-  for (const letter of text)
-    ems += narrow.test(letter)
-      ? 0.32
-      : slim.test(letter)
-        ? 0.42
-        : wide.test(letter)
-          ? 1
-          : capital.test(letter)
-            ? 0.78
-            : 0.64
+  for (const letter of text) ems += letterEms(letter)
   return ems * sizeMm
+}
+
+function letterEms(letter: string): number {
+  if (narrow.test(letter)) return 0.32
+  if (slim.test(letter)) return 0.42
+  if (wide.test(letter)) return 1
+  return capital.test(letter) ? 0.78 : 0.64
 }
 
 /** A capital's height, as a part of the text's size; a text's middle lies half of it above the line it stands on. */

@@ -19,7 +19,7 @@ export interface Arc {
   fromDeg: number
   toDeg: number
 }
-interface Circle {
+export interface Circle {
   is: 'circle'
   ink: InkName
   centre: Point
