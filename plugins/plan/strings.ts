@@ -45,20 +45,13 @@ export interface StringSet {
 }
 
 /** Compute each string at its pitch on this scale, and the common gauges that would do; undefined until each has a note. */
-export function planStrings({values, units, referenceHz}: Settled): StringSet | undefined {
-  const listed = (values.strings ?? []).flatMap((string) =>
-    string.note ? [{...string, note: string.note}] : [],
-  )
-  if (listed.length === 0 || listed.length !== values.strings?.length) return undefined
+export function planStrings(settled: Settled): StringSet | undefined {
+  const {values, units} = settled
+  const known = factsOf(settled)
+  if (!known) return undefined
+  const {listed, places, facts} = known
   const play = values.play?.value
-  const lengthMm = values.scale?.length?.mm
   const names = stringNames(listed)
-  const places = listed.map(({note}) => ({
-    frequencyHz: noteFrequencyHz(note.midi, referenceHz),
-    lengthMm,
-    play,
-  }))
-  const facts = listed.map((string, i) => stringFacts(string, places[i]!))
   const balanced = balance(facts, play)
   const midis = listed.map(({note}) => note.midi)
   const strings = listed.map((string, i): StringPlan => {
@@ -77,7 +70,36 @@ export function planStrings({values, units, referenceHz}: Settled): StringSet | 
       alternatives: others.length > 0 ? others : undefined,
     }
   })
-  const pullsN = strings.flatMap(({tensionN, course}) => (tensionN === undefined ? [] : [tensionN * course]))
-  const isWhole = pullsN.length === strings.length
-  return {strings, tensionTotalN: isWhole ? pullsN.reduce((sum, one) => sum + one, 0) : undefined}
+  return {strings, tensionTotalN: pullOf(known)}
+}
+
+/** Say what all strings pull together (N), as planStrings does; undefined until each has a note and its pull is known. */
+export function planPull(settled: Settled): number | undefined {
+  const known = factsOf(settled)
+  return known && pullOf(known)
+}
+
+/** Gather what is known of each string by itself; undefined until each has a note. */
+function factsOf({values, referenceHz}: Settled) {
+  const listed = (values.strings ?? []).flatMap((string) =>
+    string.note ? [{...string, note: string.note}] : [],
+  )
+  if (listed.length === 0 || listed.length !== values.strings?.length) return undefined
+  const play = values.play?.value
+  const lengthMm = values.scale?.length?.mm
+  const places = listed.map(({note}) => ({
+    frequencyHz: noteFrequencyHz(note.midi, referenceHz),
+    lengthMm,
+    play,
+  }))
+  return {listed, places, facts: listed.map((string, i) => stringFacts(string, places[i]!))}
+}
+
+function pullOf({listed, facts}: NonNullable<ReturnType<typeof factsOf>>): number | undefined {
+  let sumN = 0
+  for (const [i, {tensionN}] of facts.entries()) {
+    if (tensionN === undefined) return undefined
+    sumN += tensionN * (listed[i]!.course?.value ?? 1)
+  }
+  return sumN
 }

@@ -1,7 +1,7 @@
 import {isMade} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
-import {planStrings} from '../strings.ts'
+import {planPull} from '../strings.ts'
 import {proposeAnchors} from './anchors.ts'
 import {type Around, lookAround, type Propose} from './around.ts'
 import {proposeFastening} from './fastening.ts'
@@ -38,7 +38,7 @@ export function proposalsFor(settled: Settled): Proposal[] {
   const {values, units} = settled
   // An instrument that exists has what it has.
   if (!values.strings || isMade(values.status?.value)) return []
-  const {tensionTotalN} = planStrings(settled) ?? {}
+  const tensionTotalN = planPull(settled)
   const made: Proposal[] = []
   let so = settled
   let around: Around | undefined
