@@ -8,7 +8,7 @@ import {readerRules} from '../plugins/build-file/rules.ts'
 import {rackSchema} from '../plugins/build-file/schema/wood.ts'
 import {buildSchema, journalSchema} from '../plugins/build-file/schema.ts'
 import {checks} from '../plugins/checks/checks.ts'
-import {templateSvg} from '../plugins/drawings/templates/files.ts'
+import {templateSvg} from '../plugins/drawings/templates/sheets.ts'
 import {type Plan, planBuild} from '../plugins/plan/plan.ts'
 import {settle} from '../plugins/plan/settle.ts'
 import type {Settled} from '../plugins/plan/settled.ts'
@@ -20,6 +20,7 @@ import {makeSite} from '../site/make/make-site.ts'
 import {pagesOfBuilds, pagesOfTheJournal} from '../site/pages/all.ts'
 import {changed} from './support/changed.ts'
 import {tempJournal} from './support/temp-journal.ts'
+
 import './support/slow.ts'
 
 // A key that nobody reads promises what it does not keep: whatever a key says, changing it changes something to see.

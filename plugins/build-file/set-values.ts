@@ -1,6 +1,6 @@
-import {type Document, isMap, isScalar, type Node, Pair, parseDocument} from 'yaml'
+import {type Document, isMap, isScalar, type Node, Pair, parseDocument, stringify} from 'yaml'
 import type {Build} from './build.ts'
-import {deleteAt, hasAt, setText, stepsOf} from './edit-yaml.ts'
+import {deleteAt, hasAt, scalarOf, setText, stepsOf} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
 import {applied} from './heal/apply.ts'
 import {asScalar} from './heal/trial.ts'
@@ -8,7 +8,7 @@ import {leavesOf, ownAt} from './path.ts'
 import type {Edit, Place} from './problem.ts'
 
 /** Values to set in a build file, by their paths, lists from 1; an empty text takes the key out. */
-export type ValueChanges = ReadonlyMap<string, string>
+type ValueChanges = ReadonlyMap<string, string>
 
 const style = {lineWidth: 0, flowCollectionPadding: false}
 
@@ -123,3 +123,35 @@ function setOrDrop(doc: Document, path: string, text: string): void {
     doc.deleteIn(around)
   }
 }
+
+type Tree = {[key: string]: Tree | Tree[] | object} | object
+
+/**
+ * Write keys of a build as lines of its front matter, a line a key, as far as the file says or the build is proposed
+ * to have it: what is assumed is left out. A key that the file has is written whole, and takes its line's place.
+ */
+export function writeLines({values}: Pick<Build, 'values'>, keys: readonly string[]): string[] {
+  return keys.map((key) => {
+    const tree = saidOf((values as Record<string, unknown>)[key])
+    return stringify({[key]: tree}, {collectionStyle: 'flow', lineWidth: 0, flowCollectionPadding: false})
+      .replace(/^\{(.*)\}\n$/s, '$1')
+      .trimEnd()
+  })
+}
+
+/** Take the texts of what is said, in their lists and records. */
+function saidOf(value: unknown): Tree | undefined {
+  if (typeof value !== 'object' || value === null) return undefined
+  if ('place' in value) {
+    const {text, assumed} = value as unknown as {text: string; assumed?: true}
+    return assumed ? undefined : scalarOf(text)
+  }
+  if (Array.isArray(value)) return value.map(saidOf)
+  const said = Object.entries(value).flatMap(([key, item]) => {
+    const tree = saidOf(item)
+    return tree === undefined || (isEmpty(tree) && !isEmpty(item)) ? [] : [[key, tree] as const]
+  })
+  return Object.fromEntries(said)
+}
+
+const isEmpty = (tree: object): boolean => !('value' in tree) && Object.keys(tree).length === 0

@@ -1,7 +1,7 @@
 import type {Build, Directive} from '../build-file/build.ts'
 import {nearest} from '../build-file/nearest.ts'
 import type {Plan} from '../plan/plan.ts'
-import {callsOf, stepCalled} from '../plan/work/step-called.ts'
+import {callsOf, stepCalled} from '../plan/work/step.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'
 import * as words from '../words/findings/body.ts'
 import {keysMissingFor, planValue} from '../words/plan-value.ts'

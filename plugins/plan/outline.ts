@@ -1,6 +1,6 @@
 import type {BuildValues} from '../build-file/schema.ts'
 import type {Bridge} from './bridge.ts'
-import type {HeadProfile} from './neck/head-profile.ts'
+import type {HeadProfile} from './neck/head-shape.ts'
 import type {InsideBox} from './neck/inside.ts'
 import type {NeckModel} from './neck/model.ts'
 import {type NeckTaper, neckWidthAt} from './neck/taper.ts'

@@ -3,8 +3,7 @@ import {noteFrequencyHz} from './notes.ts'
 import type {Settled} from './settled.ts'
 import {type CoreDoubt, coreDoubt, type StringFacts, stringFacts} from './string-facts.ts'
 import {type Alternative, alternatives, type PacketOff, packetSlip} from './string-gauges.ts'
-import {type Balance, balance, mendString, type StringMend} from './string-mends.ts'
-import {clearOfBreaking} from './string-notes.ts'
+import {type Balance, balance, clearOfBreaking, mendString, type StringMend} from './string-mends.ts'
 
 /** How long a string has to be, in mm. */
 interface StringLength {

@@ -1,5 +1,5 @@
 import type {Code, RootContent} from 'mdast'
-import {writeLines} from '../build-file/write-lines.ts'
+import {writeLines} from '../build-file/set-values.ts'
 import type {Assumption} from '../plan/settled.ts'
 import {openWhy, whyInWords} from '../words/proposals.ts'
 import {fold, holds, list, paragraph, subHeading} from './kit.ts'

@@ -1,7 +1,7 @@
 import type {PhrasingContent, Root} from 'mdast'
 import {SKIP, visit} from 'unist-util-visit'
 import type {Plan} from '../plan/plan.ts'
-import {stepCalled} from '../plan/work/step-called.ts'
+import {stepCalled} from '../plan/work/step.ts'
 import {type FoundValue, planValue} from '../words/plan-value.ts'
 import {type PrintedPlan, printedPlan} from '../words/printed-plan.ts'
 import {angle, cents, massPerLength, number, percent} from '../words/quantities.ts'

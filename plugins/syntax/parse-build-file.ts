@@ -6,8 +6,7 @@ import {type Plugin, type Processor, unified} from 'unified'
 import type {Place} from '../build-file/problem.ts'
 import {buildSyntax} from './build-syntax.ts'
 import {buildFromMarkdown, buildToMarkdown} from './nodes.ts'
-import {findTooMuch, type TooMuch} from './too-much.ts'
-import {findTooNested} from './too-nested.ts'
+import {findTooMuch, findTooNested, type TooMuch} from './too-much.ts'
 
 /** Add the syntax of build files to a unified pipeline, for reading and for writing. */
 export function remarkBuildSyntax(this: Processor): void {

@@ -1,7 +1,7 @@
 import type {IDxf} from 'dxf-parser'
 import dxfParser from 'dxf-parser'
 import {describe, expect, test} from 'vitest'
-import {templateDxf, templateSvg} from '../../plugins/drawings/templates/files.ts'
+import {templateDxf, templateSvg} from '../../plugins/drawings/templates/sheets.ts'
 import {planOf} from '../support/plan-of.ts'
 import {templateBuilds} from './support/builds.ts'
 

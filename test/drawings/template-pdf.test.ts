@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {templatePdf} from '../../plugins/drawings/templates/files.ts'
+import {templatePdf} from '../../plugins/drawings/templates/sheets.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {planOf} from '../support/plan-of.ts'
 import {templateBuilds} from './support/builds.ts'

@@ -41,7 +41,7 @@ const mocked = [
   '../../plugins/plan/bridge.ts',
   '../../plugins/checks/checks.ts',
   '../../plugins/plan/changes.ts',
-  '../../plugins/drawings/templates/files.ts',
+  '../../plugins/drawings/templates/sheets.ts',
   '../../site/journal/surroundings.ts',
 ]
 
@@ -71,7 +71,7 @@ beforeAll(async () => {
     const real = await original()
     return {...real, changesFrom: failsOn(real.changesFrom, 'Page fails')}
   })
-  vi.doMock(import('../../plugins/drawings/templates/files.ts'), async (original) => {
+  vi.doMock(import('../../plugins/drawings/templates/sheets.ts'), async (original) => {
     const real = await original()
     return {...real, templateDxf: failsOn(real.templateDxf, 'File fails')}
   })

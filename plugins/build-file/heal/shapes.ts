@@ -1,7 +1,7 @@
 import {isMap, isPair, isScalar, isSeq, type Node} from 'yaml'
 import type {Kind, ListOf, RecordOf} from '../kinds.ts'
 import {textOf} from '../reading-context.ts'
-import {choicesFor} from './choices.ts'
+import {choicesFor} from './keys.ts'
 import {spellings} from './spellings.ts'
 import {asScalar, meaningOf, type Setting} from './trial.ts'
 import {readTuning} from './tuning.ts'

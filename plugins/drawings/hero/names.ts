@@ -8,7 +8,7 @@ import {tunersFront} from '../instrument/hardware.ts'
 import {type Instrument, outwards, placed} from '../instrument/instrument.ts'
 import {extent} from '../kit/extent.ts'
 import {spread} from '../kit/notes.ts'
-import {type Station, type StationKey, stations} from '../views/top-measures.ts'
+import {type Station, type StationKey, stations} from '../views/top.ts'
 import {type Frame, namesPx, textPx} from './frame.ts'
 
 /** What the drawing names: the stations, and the first sound hole. */

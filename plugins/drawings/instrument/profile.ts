@@ -1,4 +1,4 @@
-import {headPoint as facePoint, headCorners} from '../../plan/neck/head-profile.ts'
+import {headPoint as facePoint, headCorners} from '../../plan/neck/head-shape.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
 import type {Point} from '../kit/shapes.ts'
 import type {Instrument} from './instrument.ts'

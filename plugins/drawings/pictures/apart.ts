@@ -4,11 +4,10 @@ import type {Plan} from '../../plan/plan.ts'
 import {apartWords} from '../../words/drawings/pictures.ts'
 import {moved} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
-import {blockPieces} from './box-bodies.ts'
+import {blockPieces, woodsBeside} from './box-bodies.ts'
 import {bridgePiece, hardwarePieces} from './hardware.ts'
 import {picture} from './picture.ts'
 import {type Note, type Piece, scene} from './scene.ts'
-import {woodsBeside} from './woods-beside.ts'
 import {type Moment, momentsOf, pieceReach, workedBox, workedNeck} from './worked.ts'
 
 /** Draw the finished instrument pulled apart, each part named and numbered as in the cut list; undefined without parts. */

@@ -1,3 +1,4 @@
+import type {BuildValues} from '../../build-file/schema.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {box, type Convex} from '../solids/convex.ts'
 import type {Solid} from '../solids/solid.ts'
@@ -105,5 +106,16 @@ export function boxLook(plan: Plan, woods: WoodsBeside, x: (offMm: number) => nu
     topZ: -(known.neck?.aboveTopMm ?? outline?.neck?.aboveTopMm ?? outline?.neck?.thicknessMm ?? 0),
     outside: known.outside,
     x,
+  }
+}
+
+/** Name the woods that the plan has no place for. */
+export function woodsBeside({box, head}: BuildValues): WoodsBeside {
+  const blocks = (box?.blocks ?? []).map((block, i) => [`box.blocks.${i + 1}`, block.wood?.value] as const)
+  return {
+    box: box?.wood?.value,
+    top: box?.top?.wood?.value,
+    plate: head?.plate?.wood?.value,
+    blocks: Object.fromEntries([...blocks, ['box.end-block', box?.['end-block']?.wood?.value]]),
   }
 }

@@ -1,4 +1,4 @@
-import {headPoint} from '../../plan/neck/head-profile.ts'
+import {headPoint} from '../../plan/neck/head-shape.ts'
 import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {radians} from '../../tables/units.ts'

@@ -2,10 +2,23 @@ import type {Element} from 'hast'
 import {s} from 'hastscript'
 import {textWidthMm} from '../kit/extent.ts'
 import {spread} from '../kit/notes.ts'
-import type {Projection} from '../solids/projection.ts'
 import type {Flat} from '../solids/region.ts'
-import {at, type Frame, num} from './on-page.ts'
+import type {Projection} from '../solids/space.ts'
 import type {Scene} from './scene.ts'
+
+/** Write a number of mm for a picture. */
+export const num = (value: number): string => String(Math.round(value * 100) / 100 + 0)
+
+/** Write a place on the page. */
+export const at = ([x, y]: Flat) => `${num(x)} ${num(y)}`
+
+/** The edges of what is drawn, without its numbers (mm). */
+export interface Frame {
+  left: number
+  top: number
+  right: number
+  bottom: number
+}
 
 /** How high the numbers of a picture are on a screen. */
 const textPx = 15

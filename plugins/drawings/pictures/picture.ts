@@ -1,14 +1,11 @@
 import type {Element, Properties} from 'hast'
 import {s} from 'hastscript'
 import {lookOf} from '../../tables/wood-colours.ts'
-import type {Projection} from '../solids/projection.ts'
-import {parallel} from '../solids/projection.ts'
 import {type Flat, type Line, loops} from '../solids/region.ts'
 import {type Edge, facesOf} from '../solids/solid.ts'
-import type {Vec} from '../solids/space.ts'
+import {type Projection, parallel, type Vec} from '../solids/space.ts'
 import {isTowards, type SeenFace, seenLines, seenParts, seenRegions, turnedHere} from '../solids/visible.ts'
-import {at, type Frame, num} from './on-page.ts'
-import {notesAround, notesBeside} from './picture-notes.ts'
+import {at, type Frame, notesAround, notesBeside, num} from './picture-notes.ts'
 import type {Piece, Scene} from './scene.ts'
 
 /** How pictures of the work look at what is in hand: its length to the right, from in front and above. */

@@ -1,7 +1,6 @@
-import type {Projection} from './projection.ts'
 import {boundary, encloses, type Flat, isKnown, type Line} from './region.ts'
 import type {Edge, Face} from './solid.ts'
-import {dot, type Vec} from './space.ts'
+import {dot, type Projection, type Vec} from './space.ts'
 
 /** A face turned towards who looks, on the page. */
 export interface SeenFace<Of> {

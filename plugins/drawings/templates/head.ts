@@ -1,7 +1,7 @@
 import {inBrackets, placeNames} from '../../words/drawings/labels.ts'
 import {postPlace, templateNames} from '../../words/drawings/templates.ts'
-import {isStepped, scarfOnFaceMm} from '../instrument/head.ts'
 import {type Instrument, placed} from '../instrument/instrument.ts'
+import {isStepped, scarfOnFaceMm} from '../instrument/neck.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
 import {across, path, type Shape} from '../kit/shapes.ts'

@@ -1,11 +1,11 @@
-import {inBrackets, lineName, placeNames} from '../../words/drawings/labels.ts'
+import {inBrackets, lineName, placeNames, radiusOf} from '../../words/drawings/labels.ts'
 import {neckHoleName, placeFrom, templateNames} from '../../words/drawings/templates.ts'
 import {holeKind} from '../../words/holes.ts'
 import {drilledIn, type Instrument, placed} from '../instrument/instrument.ts'
 import {dotsAlong} from '../instrument/neck.ts'
 import {extent} from '../kit/extent.ts'
 import {type Note, notesColumn} from '../kit/notes.ts'
-import {across, path, type Shape} from '../kit/shapes.ts'
+import {across, arc, label, path, type Shape} from '../kit/shapes.ts'
 import {drilledHole, type Template, templateTextMm as textMm} from './marks.ts'
 
 /**
@@ -111,3 +111,28 @@ const dotTicks = (instrument: Instrument): Shape[] =>
   dotsAlong(instrument, 4).map(({stationMm, out, halfMm}) =>
     path('punch', [out * halfMm, stationMm], [out * halfMm - out * 3, stationMm]),
   )
+
+/** How far it reaches past the board on both sides, and how high it stands over the arc (mm). */
+const pastMm = 5
+const overMm = 15
+
+/**
+ * Draw the gauge of a round fingerboard at full size: a card with the board's own curve cut out of its lower edge, to
+ * stand across the board while it is sanded. Mm from the middle of its upper edge.
+ */
+export function radiusGauge({plan}: Instrument): Template | undefined {
+  const {radiusMm = 0, checks = []} = plan.neck?.boardRadius ?? {}
+  if (checks.length === 0) return undefined
+  const boardMm = Math.max(...checks.map(({widthMm}) => widthMm / 2))
+  const halfMm = Math.min(boardMm + pastMm, radiusMm)
+  const centreMm = overMm + radiusMm
+  const cornerMm = centreMm - Math.sqrt(radiusMm ** 2 - halfMm ** 2)
+  const openDeg = (Math.asin(halfMm / radiusMm) * 180) / Math.PI
+  const shapes: Shape[] = [
+    path('cut', [-halfMm, cornerMm], [-halfMm, 0], [halfMm, 0], [halfMm, cornerMm]),
+    arc('cut', [0, centreMm], radiusMm, [270 - openDeg, 270 + openDeg]),
+    path('centre', [0, -4], [0, overMm + 2]),
+    label(radiusOf(radiusMm, plan), [2, overMm / 2], textMm),
+  ]
+  return {name: templateNames.radius, shapes, frame: extent(shapes, 2)}
+}

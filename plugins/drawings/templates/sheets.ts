@@ -1,12 +1,15 @@
+import type {Build} from '../../build-file/build.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {type PaperName, paper} from '../../tables/paper.ts'
 import {instrumentOf} from '../instrument/instrument.ts'
 import {label, move, rectangle, type Shape, type Sheet} from '../kit/shapes.ts'
+import {dxf} from '../writers/dxf.ts'
+import {sheetsPdf} from '../writers/pdf.ts'
+import {fileSvg} from '../writers/svg.ts'
 import {boxTemplate} from './box.ts'
 import {headTemplate} from './head.ts'
 import {bothBars, type Template} from './marks.ts'
-import {neckTemplate} from './neck.ts'
-import {radiusGauge} from './radius-gauge.ts'
+import {neckTemplate, radiusGauge} from './neck.ts'
 import {footMm, sheetFoot} from './sheet-foot.ts'
 import {joinMarks, seamsOf, type Tiling, tile} from './tiles.ts'
 
@@ -119,3 +122,29 @@ function layOut(template: Template, paperName: PaperName): Laid {
   const [upright, lying] = [laid(short, long), laid(long, short)]
   return lying.tiling.tiles.length < upright.tiling.tiles.length ? lying : upright
 }
+
+/** Write a build's templates on one sheet at full size as the text of an SVG file; nothing where there is none. */
+export function templateSvg(plan: Plan, build: Build): string | undefined {
+  const sheet = templateSheet(plan, {file: build.slug, day: dayOf(build)})
+  return sheet && fileSvg(sheet, plan.title ?? plan.slug)
+}
+
+/** Write a build's templates on one sheet at full size as the text of a DXF file in mm; nothing where there is none. */
+export function templateDxf(plan: Plan, build: Build): string | undefined {
+  const sheet = templateSheet(plan, {file: build.slug, day: dayOf(build)})
+  return sheet && dxf(sheet)
+}
+
+/** Print a build's templates on Letter or A4, as PDF at full size; nothing where there is none. Runs on Node alone. */
+export async function templatePdf(
+  plan: Plan,
+  build: Build,
+  paper: PaperName,
+): Promise<Uint8Array | undefined> {
+  const day = dayOf(build)
+  const sheets = templateSheets(plan, paper, {file: build.slug, day})
+  return sheets.length > 0 ? sheetsPdf(sheets, {title: plan.title ?? plan.slug, day}) : undefined
+}
+
+/** The day that a build's papers bear: when it was done, or else begun. */
+const dayOf = ({values}: Build): string | undefined => values.finished?.iso ?? values.started?.iso

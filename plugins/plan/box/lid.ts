@@ -4,8 +4,7 @@ import {leastGapMm} from '../neck/inside.ts'
 import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {leastMark, type WouldDo} from '../would-do.ts'
-import {loadOn, type OnLid, wallUnder} from './lid-load.ts'
-import {likelyPressed, type Pressed, pressed} from './lid-pressed.ts'
+import {likelyPressed, loadOn, type OnLid, type Pressed, pressed, wallUnder} from './lid-pressed.ts'
 import type {Given} from './plate.ts'
 
 /** How the top gives way under a bridge that stands on it; mm, N, MPa. */

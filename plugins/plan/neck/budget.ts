@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
 import {type BoxPlace, stationOf} from '../box/box-place.ts'
-import {headPoint} from './head-profile.ts'
+import {headPoint} from './head-shape.ts'
 import type {NeckModel} from './model.ts'
 
 /** How the stick's length is shared out, in mm. */

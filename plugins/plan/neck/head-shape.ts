@@ -1,5 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {HeadProfile} from './head-profile.ts'
+import {degrees, radians} from '../../tables/units.ts'
+import {distinctPlaces} from './bend.ts'
 import type {Layup} from './layers.ts'
 
 /** How the head leans and how thick it is; lengths in mm, along its own face from the nut line. */
@@ -58,3 +59,78 @@ export function headShape({head}: BuildValues, {layers}: Layup): HeadShape | und
     hollow: hollow && {of: hollow.of, byMm: -hollow.fromMm - ledgeMm},
   }
 }
+
+/** The head's face behind the nut line as it goes down: mm along it from the nut line, towards the head end. */
+export interface HeadProfile {
+  angleDeg: number
+  /** Where its slope starts. */
+  ledgeMm: number
+  /** A layer that lies flat over the start of the slope ends here; else at the ledge. */
+  flatToMm: number
+  /** Where the face steps down, and how far: the end of each layer, and what is cut off a straight head. */
+  steps: readonly {alongMm: number; downMm: number}[]
+}
+
+/** A point of the face: how far behind the nut line it lies, and how deep under the playing face’s plane (mm). */
+interface FacePoint {
+  behindMm: number
+  depthMm: number
+}
+
+/**
+ * Place a point of the head's face, `alongMm` from the nut line along it. Where the face steps down, it is the upper
+ * edge, or the foot of the step where that is asked for. Source: geometry.
+ */
+export function headPoint(
+  {angleDeg, ledgeMm, flatToMm, steps}: HeadProfile,
+  alongMm: number,
+  at: 'edge' | 'foot' = 'edge',
+): FacePoint {
+  const isPast = (mm: number) => (at === 'foot' ? alongMm >= mm : alongMm > mm)
+  const slopeMm = isPast(flatToMm) ? Math.max(alongMm - ledgeMm, 0) : 0
+  const leanRad = radians(angleDeg)
+  let depthMm = slopeMm * Math.sin(leanRad)
+  for (const step of steps) if (isPast(step.alongMm)) depthMm += step.downMm
+  return {behindMm: alongMm - slopeMm + slopeMm * Math.cos(leanRad), depthMm}
+}
+
+/** List the corners of the face from the nut line to a place along it (mm): both edges of each step, and the ledge's. */
+export function headCorners(profile: HeadProfile, toMm: number): FacePoint[] {
+  const {ledgeMm, flatToMm, steps} = profile
+  const places = distinctPlaces([ledgeMm, flatToMm, ...steps.map(({alongMm}) => alongMm)])
+  return places
+    .filter((alongMm) => alongMm >= 0 && alongMm < toMm)
+    .flatMap((alongMm) => {
+      const [edge, foot] = [headPoint(profile, alongMm), headPoint(profile, alongMm, 'foot')]
+      return foot.depthMm > edge.depthMm ? [edge, foot] : [edge]
+    })
+}
+
+/** Where one string runs behind the nut: from its height there to its post, along the head's face (all mm). */
+interface StringRun {
+  nutMm: number
+  postMm: number
+  /** Where it meets the post, above the head's face. */
+  postHeightMm: number
+}
+
+/**
+ * Give the angle (degrees) at which a string goes down behind the nut; negative where it rises. It runs straight to its
+ * post, or over the edge of the face that stands in its way: `overMm` is then how far behind the nut that lies.
+ */
+export function behindNut(
+  profile: HeadProfile,
+  {nutMm, postMm, postHeightMm}: StringRun,
+): {angleDeg: number; overMm?: number | undefined} {
+  const post = headPoint(profile, postMm)
+  let leastRad = Math.atan2(nutMm + post.depthMm - postHeightMm, post.behindMm)
+  let overMm: number | undefined
+  for (const {behindMm, depthMm} of headCorners(profile, postMm)) {
+    const rad = Math.atan2(nutMm + depthMm, behindMm)
+    // At the nut line itself the string has only just left the nut.
+    if (behindMm > slackMm && rad < leastRad - slackRad) [leastRad, overMm] = [rad, behindMm]
+  }
+  return {angleDeg: degrees(leastRad), overMm}
+}
+
+const slackRad = 1e-9

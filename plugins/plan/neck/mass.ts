@@ -1,11 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {radians} from '../../tables/units.ts'
+import {distinctPlaces} from './bend.ts'
 import type {Cutter} from './cut.ts'
-import {headPoint} from './head-profile.ts'
-import type {HeadShape} from './head-shape.ts'
+import {type HeadShape, headPoint} from './head-shape.ts'
 import {layerWood} from './layers.ts'
 import type {NeckModel} from './model.ts'
-import {distinctPlaces} from './places.ts'
 import {neckWidthAt} from './taper.ts'
 
 /** What the neck with its head weighs, and where it balances. */

@@ -1,9 +1,9 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {BoxPlace} from '../box/box-place.ts'
+import {samePlaceMm} from './bend.ts'
 import {type HeadShape, headShape} from './head-shape.ts'
 import {type InsideBox, insideBox, layersAlong} from './inside.ts'
 import {type Layup, type NeckLayer, neckLayers} from './layers.ts'
-import {samePlaceMm} from './places.ts'
 import {type RoundOver, roundOver} from './round-over.ts'
 import {type NeckTaper, neckTaper} from './taper.ts'
 

@@ -1,7 +1,6 @@
 import {type Action, nutAboveFaceMm} from '../action.ts'
 import type {Placed} from '../tuners.ts'
-import {behindNut} from './head-profile.ts'
-import type {HeadShape} from './head-shape.ts'
+import {behindNut, type HeadShape} from './head-shape.ts'
 
 /** How the strings go down behind the nut, in degrees. */
 export interface StringAngles {

@@ -1,5 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import type {BoardOverBox} from '../../plan/neck/board-end.ts'
+import type {BoardOverBox} from '../../plan/neck/board.ts'
 import type {Budget} from '../../plan/neck/budget.ts'
 import type {Ruler} from '../lengths.ts'
 import {tailNeeds} from '../neck.ts'

@@ -1,9 +1,8 @@
 import {booleans, geometries, measurements, primitives} from '@jscad/modeling'
 import {describe, expect, test} from 'vitest'
 import {box, type Convex, convex, cylinder, half, prism} from '../../../plugins/drawings/solids/convex.ts'
-import {parallel} from '../../../plugins/drawings/solids/projection.ts'
 import {areaOf, facesOf, type Solid, solid, volumeOf} from '../../../plugins/drawings/solids/solid.ts'
-import {cross, dot, minus, plus, unit, type Vec} from '../../../plugins/drawings/solids/space.ts'
+import {cross, dot, minus, parallel, plus, unit, type Vec} from '../../../plugins/drawings/solids/space.ts'
 import {seenLines, seenParts, seenRegions, turnedHere} from '../../../plugins/drawings/solids/visible.ts'
 import fc from '../../support/properties.ts'
 

@@ -1,7 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {heldPlate} from '../../../plugins/plan/box/held-plate.ts'
-import {loosePlate} from '../../../plugins/plan/box/loose-plate.ts'
-import type {Plate, PlateLoad} from '../../../plugins/plan/box/plate.ts'
+import {loosePlate, type Plate, type PlateLoad} from '../../../plugins/plan/box/plate.ts'
 import {type GridPlate, gridPlate} from '../../support/plate-grid.ts'
 import fc from '../../support/properties.ts'
 

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {readBuild} from '../../../plugins/build-file/read.ts'
 import {planBuild} from '../../../plugins/plan/plan.ts'
-import {stepCalled} from '../../../plugins/plan/work/step-called.ts'
+import {stepCalled} from '../../../plugins/plan/work/step.ts'
 import {named} from '../../../plugins/plan/work/work-facts.ts'
 import {readBody} from '../../../plugins/syntax/body.ts'
 

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {waitingOn} from '../../../plugins/plan/work/waiting.ts'
-import {stillToGet, waitingInWords} from '../../../plugins/words/now.ts'
+import {stillToGet, waitingInWords} from '../../../plugins/words/state.ts'
 import {planOf} from '../../support/plan-of.ts'
 
 const front = `title: a
