@@ -4,10 +4,17 @@ import {join, parse} from 'node:path'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
-  /** Take a value that JSON can hold, or make it and keep it; one that is no T is as if it were not there. */
+  /**
+   * Take a value that JSON can hold, or make it and keep it; one that is no T is as if it were not there. It stays in
+   * memory as long as somebody asks for it, so it is small.
+   */
   value: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
+  /** The same for a value of any size: the last few are in memory, the others on disk alone. */
+  large: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
   /** Take bytes, or make and keep them, on disk alone. */
   bytes: (key: string, make: () => Promise<Uint8Array>) => Promise<Uint8Array>
+  /** Count keys as asked for: what they stand for has become part of something else that is kept. */
+  still: (keys: Iterable<string>) => void
   /**
    * Let go of the values that nobody asked for since the last call; on disk, where they are more than twice as many
    * as those that somebody did ask for.
@@ -22,6 +29,7 @@ export interface Cache {
 export function openCache(folder: string, version: string): Cache {
   const home = join(folder, version)
   const values = new Map<string, unknown>()
+  const lately = new Map<string, unknown>()
   // What is being made, so that two who ask for one thing at once share it.
   const making = new Map<string, Promise<unknown>>()
   const asked = new Set<string>()
@@ -35,17 +43,31 @@ export function openCache(folder: string, version: string): Cache {
     return begun
   }
   const keep = (name: string, content: string | Uint8Array) => writeWhole(home, name, content).catch(() => {})
+  const take = async <T>(
+    held: Map<string, unknown>,
+    key: string,
+    make: () => Promise<T>,
+    isRight: (value: unknown) => value is T,
+  ): Promise<T> => {
+    asked.add(key)
+    if (held.has(key)) return held.get(key) as T
+    return once(`${key}.json`, async (name) => {
+      const there = await readJson(join(home, name))
+      const value = isRight(there) ? there : await make()
+      held.set(key, value)
+      if (value !== there) await keep(name, JSON.stringify(value))
+      return value
+    })
+  }
   return {
-    async value<T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) {
-      asked.add(key)
-      if (values.has(key)) return values.get(key) as T
-      return once(`${key}.json`, async (name) => {
-        const there = await readJson(join(home, name))
-        const value = isRight(there) ? there : await make()
-        values.set(key, value)
-        if (value !== there) await keep(name, JSON.stringify(value))
-        return value
-      })
+    value: (key, make, isRight) => take(values, key, make, isRight),
+    async large(key, make, isRight) {
+      const value = await take(lately, key, make, isRight)
+      // Those that were asked for last come last.
+      lately.delete(key)
+      lately.set(key, value)
+      for (const old of [...lately.keys()].slice(0, -mostLately)) lately.delete(old)
+      return value
     },
     async bytes(key, make) {
       askedBytes.add(key)
@@ -56,6 +78,9 @@ export function openCache(folder: string, version: string): Cache {
         await keep(name, bytes)
         return bytes
       })
+    },
+    still(keys) {
+      for (const key of keys) asked.add(key)
     },
     async tidy() {
       const others = (await readdir(folder).catch(() => [])).filter((name) => name !== version)
@@ -72,6 +97,9 @@ export function openCache(folder: string, version: string): Cache {
   }
 }
 
+/** As many as a build or a few are made from. */
+const mostLately = 48
+
 async function readJson(file: string): Promise<unknown> {
   try {
     return JSON.parse(await readFile(file, 'utf8'))
@@ -80,7 +108,8 @@ async function readJson(file: string): Promise<unknown> {
   }
 }
 
-async function writeWhole(folder: string, name: string, content: string | Uint8Array): Promise<void> {
+/** Write a file so that whoever reads it meets the old content or the new one. */
+export async function writeWhole(folder: string, name: string, content: string | Uint8Array): Promise<void> {
   await mkdir(folder, {recursive: true})
   const beside = join(folder, `${name}.${randomBytes(6).toString('hex')}`)
   try {
@@ -97,4 +126,20 @@ export function keyOf(...texts: readonly (string | Uint8Array)[]): string {
   const hash = createHash('sha256')
   for (const text of texts) hash.update(text).update('\0')
   return hash.digest('hex').slice(0, 24)
+}
+
+/** The same cache, and the keys of all that is asked of it from now on. */
+export function noting(cache: Cache): {cache: Cache; keys: Set<string>} {
+  const keys = new Set<string>()
+  const noted: Cache = {
+    ...cache,
+    value: (key, make, isRight) => cache.value(keyTaken(key), make, isRight),
+    large: (key, make, isRight) => cache.large(keyTaken(key), make, isRight),
+    bytes: (key, make) => cache.bytes(keyTaken(key), make),
+  }
+  const keyTaken = (key: string) => {
+    keys.add(key)
+    return key
+  }
+  return {cache: noted, keys}
 }

@@ -30,6 +30,10 @@ export interface Page {
   content: () => string
 }
 
+/** A page or file as it is known without being made. */
+export type Known = Pick<Artefact, 'address' | 'key'>
+export type KnownPage = Pick<Page, 'address' | 'key' | 'layout'> & {data: Pick<PageData, 'unlisted'>}
+
 /** `frame` is a page with navigation, `sheet` one to be printed, `bare` is written as it is. */
 export type LayoutName = 'frame' | 'sheet' | 'bare'
 
@@ -41,6 +45,8 @@ export interface Artefact {
   address: string
   key: string
   bytes: () => string | Uint8Array | Promise<string | Uint8Array>
+  /** The key that its bytes are kept under, where they are. */
+  keptAs?: string | undefined
 }
 
 /** A page or file of the site that could not be made, and why. */

@@ -17,10 +17,9 @@ import {printedPlan} from '../plugins/words/printed-plan.ts'
 import {frame} from '../site/layouts/frame.ts'
 import {sheet} from '../site/layouts/sheet.ts'
 import {makeSite} from '../site/make/make-site.ts'
-import {pagesOfBuilds, pagesOfTheJournal} from '../site/pages/all.ts'
 import {changed} from './support/changed.ts'
 import {tempJournal} from './support/temp-journal.ts'
-
+import {wholePages} from './support/whole-pages.ts'
 import './support/slow.ts'
 
 // A key that nobody reads promises what it does not keep: whatever a key says, changing it changes something to see.
@@ -252,19 +251,22 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
   for (const [at, name] of photographs.entries())
     write(name, at === 0 ? readFileSync(`${example}/photos/front.jpg`) : smallPicture)
   for (const name of sounds) write(name, readFileSync(`${example}/sounds/first-evening.mp3`))
-  const {site} = await makeSite(
+  const made = await makeSite(
     root,
     {prefix: '/', isWriting: false, assets: {}},
     {
       value: kept,
+      large: kept,
       bytes: kept,
+      still: () => {},
       tidy: async () => {},
     },
   )
+  const {around} = made.site
+  const {pages} = await wholePages(made)
   remove()
-  const layouts = {frame: frame(site.around), sheet: sheet(site.around), bare: () => ''}
-  const own = pagesOfBuilds(site, [])
-  return [...own, ...pagesOfTheJournal(site, own, [])]
+  const layouts = {frame: frame(around), sheet: sheet(around), bare: () => ''}
+  return pages
     .map(({address, layout, data, content}) =>
       layout === 'bare' ? '' : layouts[layout]({...data, address, content: content()}),
     )

@@ -29,10 +29,26 @@ export interface Kinship {
 const mostTold = 100
 
 /**
- * Gather the family of a build: up to the first that it was copied from, and from there all copies, each followed by
- * its own; those of one original by slug. An original that is not there is told as missing.
+ * Gather the families of builds, each by any build of it: up to the first that it was copied from, and from there all
+ * copies, each followed by its own; those of one original by slug. An original that is not there is told as missing.
  */
-export function familyOf(slug: string, builds: ReadonlyMap<string, Kinship>): Family {
+export function families(builds: ReadonlyMap<string, Kinship>): (slug: string) => Family {
+  const copies = new Map<string, string[]>()
+  for (const one of [...builds.keys()].sort()) {
+    const from = originalOf(one, builds)
+    if (from === undefined) continue
+    const known = copies.get(from)
+    if (known) known.push(one)
+    else copies.set(from, [one])
+  }
+  return (slug) => familyOf(slug, builds, copies)
+}
+
+function familyOf(
+  slug: string,
+  builds: ReadonlyMap<string, Kinship>,
+  copies: ReadonlyMap<string, readonly string[]>,
+): Family {
   const line = [slug]
   let circle: string[] = []
   for (let from = originalOf(slug, builds); from !== undefined; from = originalOf(from, builds)) {
@@ -43,22 +59,19 @@ export function familyOf(slug: string, builds: ReadonlyMap<string, Kinship>): Fa
     line.push(from)
   }
   const first = circle.length > 0 ? [...circle].sort()[0]! : line.at(-1)!
-  const copies = new Map<string, string[]>()
-  for (const one of [...builds.keys()].sort()) {
-    const from = originalOf(one, builds)
-    if (from !== undefined && one !== first) copies.set(from, [...(copies.get(from) ?? []), one])
-  }
   const rows: Relative[] = []
   let more = 0
   // By a list of its own, since a chain of copies may be longer than calls can lie in each other.
   const open: {slug: string; depth: number; under?: number}[] = [{slug: first, depth: 0}]
   for (let next = open.pop(); next; next = open.pop()) {
-    const own = builds.get(next.slug)
+    const known = builds.get(next.slug)
     const at = rows.length
-    if (at < mostTold) rows.push({...next, title: own?.title ?? next.slug, ...(!own && {isMissing: true})})
+    if (at < mostTold)
+      rows.push({...next, title: known?.title ?? next.slug, ...(!known && {isMissing: true})})
     else more += 1
     const {depth} = next
-    const below = (copies.get(next.slug) ?? []).map((one) => ({slug: one, depth: depth + 1, under: at}))
+    const own = (copies.get(next.slug) ?? []).filter((one) => one !== first)
+    const below = own.map((one) => ({slug: one, depth: depth + 1, under: at}))
     open.push(...below.reverse())
   }
   return {rows, isCircle: circle.length > 0, more}

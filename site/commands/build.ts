@@ -1,15 +1,15 @@
-import {rm} from 'node:fs/promises'
+import {realpath, rm} from 'node:fs/promises'
 import {relative} from 'node:path'
 import {asCalled} from '../called.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
-import type {Unmade} from '../page.ts'
-import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
+import {pagesOfTheJournal} from '../pages/all.ts'
 import {siteAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
+import {recallStanding, rememberStanding, type Standing} from '../publish/standing.ts'
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
-import {writeSite} from '../publish/write-site.ts'
+import {writeVersion} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
 import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
@@ -48,17 +48,25 @@ async function build(prefix: string, site: string): Promise<number> {
     console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
     return 1
   }
-  const unmade: Unmade[] = []
-  const own = pagesOfBuilds(made.site, unmade)
-  const pages = [...own, ...pagesOfTheJournal(made.site, own, unmade)]
-  const files = [...assets.files, ...made.site.builds.flatMap((one) => one.files)]
-  const moved = await publish(site, async (version) => {
-    unmade.push(...(await writeSite({pages, files}, made.site.around, version)))
+  const unmade = made.own.flatMap((one) => one.unmade)
+  const pages = pagesOfTheJournal(
+    made.site,
+    made.own.flatMap((one) => one.pages),
+    unmade,
+  )
+  const last = await recallStanding(root, site, await realpath(site).catch(() => ''))
+  const {moved, standing} = await publish(site, async (version) => {
+    const all = {own: made.own, shared: {pages, files: assets.files}, around: made.site.around}
+    const written = {folder: version, files: {}}
+    unmade.push(...(await writeVersion(all, last, written)).unmade)
+    return written
   })
+  await rememberStanding(root, site, standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
-  const builds = made.site.builds.length
+  const builds = made.own.length
+  const count = made.own.reduce((sum, one) => sum + one.pages.length, pages.length)
   console.log(
-    `${builds} ${builds === 1 ? 'build' : 'builds'} on ${pages.length} pages in ${relative(root, site) || site}/`,
+    `${builds} ${builds === 1 ? 'build' : 'builds'} on ${count} pages in ${relative(root, site) || site}/`,
   )
   for (const line of reportUnmade(unmade)) console.error(line)
   await clearVersions(site)
@@ -68,11 +76,14 @@ async function build(prefix: string, site: string): Promise<number> {
 }
 
 /** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */
-async function publish(site: string, write: (version: string) => Promise<void>): Promise<string | undefined> {
+async function publish(
+  site: string,
+  write: (version: string) => Promise<Standing>,
+): Promise<{standing: Standing; moved: string | undefined}> {
   const version = await newVersion(site)
   try {
-    await write(version)
-    return await swapSite(site, version)
+    const standing = await write(version)
+    return {standing, moved: await swapSite(site, version)}
   } catch (error) {
     await rm(version, {recursive: true, force: true})
     throw error

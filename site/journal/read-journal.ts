@@ -18,7 +18,7 @@ import {
 import type {Settled} from '../../plugins/plan/settled.ts'
 import {keyOf} from '../cache.ts'
 import {programFails} from '../steps/program-fails.ts'
-import type {ReadResult, Steps} from '../steps/steps.ts'
+import type {PlanInput, ReadResult, Steps} from '../steps/steps.ts'
 import {folderLists, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {type LookedAt, lookAtFiles} from './look-at-files.ts'
@@ -33,6 +33,8 @@ export interface PlannedBuild extends OpenBuild {
   looked: LookedAt
   /** What stands on the rack for it. */
   rack: RackContext
+  /** What it was planned from. */
+  input: PlanInput
 }
 
 interface Journal {
@@ -47,8 +49,11 @@ interface Journal {
   others: NoBuild[]
 }
 
+/** The steps as far as a journal is read, planned and checked. */
+type ReadingSteps = Pick<Steps, 'look' | 'read' | 'plan'>
+
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
-export async function readJournalFolder(root: string, steps: Steps): Promise<Journal> {
+export async function readJournalFolder(root: string, steps: ReadingSteps): Promise<Journal> {
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
   const opened = await pMap(found, (each) => openBuild(each, settings, steps), together)
@@ -78,18 +83,23 @@ export async function planOpened(
   opened: OpenBuild,
   surroundings: Surroundings,
   {settings, ...rack}: {settings: JournalSettings} & RackContext,
-  steps: Steps,
+  steps: ReadingSteps,
 ): Promise<PlannedBuild> {
   const {key, build, problems} = opened
   const {near, looked, faults} = await lookAround(opened, surroundings, steps)
   const around = {...near, ...(looked.troubles.length > 0 && {troubles: looked.troubles})}
-  const read = {key, build, problems}
-  const planned = await steps.plan({read, surroundings: around, context: {journal: settings, ...rack}})
-  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked, rack}
+  const input: PlanInput = {
+    read: {key, build, problems},
+    text: opened.text,
+    surroundings: around,
+    context: {journal: settings, ...rack},
+  }
+  const planned = await steps.plan(input)
+  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked, rack, input}
 }
 
 /** Look at what a build names around it; where this program fails at that, nothing is there, and why is told. */
-async function lookAround({build, folder}: OpenBuild, surroundings: Surroundings, steps: Steps) {
+async function lookAround({build, folder}: OpenBuild, surroundings: Surroundings, steps: ReadingSteps) {
   try {
     const near = relevant(build, surroundings)
     return {near, looked: await lookAtFiles(build, folder, near.files, steps), faults: []}
@@ -111,7 +121,7 @@ export interface OpenBuild extends BuildFile, ReadResult {
 export async function openBuild(
   found: BuildFile,
   settings: JournalSettings,
-  steps: Steps,
+  steps: ReadingSteps,
 ): Promise<OpenBuild> {
   const there = await readText(dirname(found.path), basename(found.path))
   const text = 'text' in there ? there.text : ''

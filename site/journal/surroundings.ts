@@ -11,24 +11,39 @@ export function relevant(build: Build, {files, builds}: Surroundings): Surroundi
   const named = namedFiles(build).map(({target}) => plainPath(target))
   const linked = named.flatMap((path) => buildLinked(path) ?? [])
   const original = build.values['based-on']?.value
-  const slugs = withNearest(
-    [build.slug, ...linked, ...(original ? [original] : [])],
-    builds.map(({slug}) => slug),
-  )
-  const bySlug = new Map(builds.map((one) => [one.slug, one]))
+  const bySlug = placed(builds, ({slug}) => slug)
+  const slugs = withNearest([build.slug, ...linked, ...(original ? [original] : [])], bySlug)
   for (let slug = original; slug !== undefined; ) {
-    const earlier: string | undefined = bySlug.get(slug)?.basedOn
+    const earlier: string | undefined = builds[bySlug.get(slug) ?? -1]?.basedOn
     slug = earlier !== undefined && !slugs.has(earlier) ? earlier : undefined
     if (slug) slugs.add(slug)
   }
-  const paths = withNearest(named, files)
-  return {files: files.filter((file) => paths.has(file)), builds: builds.filter(({slug}) => slugs.has(slug))}
+  const byPath = placed(files, (file) => file)
+  const paths = withNearest(named, byPath)
+  return {files: inOrder(files, byPath, paths), builds: inOrder(builds, bySlug, slugs)}
+}
+
+/** Where each of a list stands, by its name: gathered once for all builds that are looked at among one list. */
+function placed<T>(all: readonly T[], nameOf: (one: T) => string): Places {
+  const known = placesOf.get(all)
+  if (known) return known
+  const places = new Map(all.map((one, at) => [nameOf(one), at]))
+  placesOf.set(all, places)
+  return places
+}
+
+type Places = ReadonlyMap<string, number>
+const placesOf = new WeakMap<object, Places>()
+
+/** Keep of a list what is named, in its own order. */
+function inOrder<T>(all: readonly T[], places: Places, named: ReadonlySet<string>): T[] {
+  const at = [...named].flatMap((name) => places.get(name) ?? [])
+  return at.sort((a, b) => a - b).map((place) => all[place]!)
 }
 
 /** Add to names, for each that is not among those there are, the nearest one that is. */
-function withNearest(names: readonly string[], there: readonly string[]): Set<string> {
-  const all = new Set(there)
-  const near = names.flatMap((name) => (all.has(name) ? [] : (nearest(name, there) ?? [])))
+function withNearest(names: readonly string[], there: Places): Set<string> {
+  const near = names.flatMap((name) => (there.has(name) ? [] : (nearest(name, [...there.keys()]) ?? [])))
   return new Set([...names, ...near])
 }
 

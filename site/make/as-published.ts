@@ -1,7 +1,12 @@
 import {ownAt} from '../../plugins/build-file/path.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RackContext} from '../../plugins/plan/rack.ts'
 import {keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
+
+/** Tell whether a site tells what was paid: while somebody writes, and where the journal says so. */
+export const tellsMoney = ({isWriting}: {isWriting: boolean}, journal: JournalSettings): boolean =>
+  isWriting || journal['show-money']?.value === true
 
 /**
  * Leave out of a build what the published site does not tell: what was paid, what hours come to, and its price unless

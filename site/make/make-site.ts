@@ -6,9 +6,11 @@ import type {Cache} from '../cache.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
-import {cachedSteps} from '../steps/steps.ts'
-import {asPublished} from './as-published.ts'
-import {kinOf, siteBuild} from './site-build.ts'
+import {outlineSteps} from '../steps/outline.ts'
+import {cachedSteps, loadSteps} from '../steps/steps.ts'
+import {asPublished, tellsMoney} from './as-published.ts'
+import {kinOf} from './kin.ts'
+import {type OwnPages, ownPages} from './own-pages.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 interface SiteOptions {
@@ -17,53 +19,60 @@ interface SiteOptions {
   assets: Surround['assets']
 }
 
+/** So many builds that are made wait for each other in memory. */
+const mostWaiting = 24
+
+/** What a site is written from. */
+export interface MadeSite {
+  /** The builds are in outline. */
+  site: SiteData
+  /** The pages of each build, in the order of the site. */
+  own: OwnPages[]
+  problems: FileProblems[]
+  /** There is an error in the file of a build that is shown, or in the settings or the rack. */
+  isStopped: boolean
+}
+
 /**
- * Make all that pages are written from, of the journal at `root` as it is now; and list what is wrong with it.
- * It is stopped by an error in the file of a build that it shows, or in the settings or the rack.
+ * Make all that pages are written from, of the journal at `root` as it is now; and list what is wrong with it. What did
+ * not change is known by its summary, and nothing else of it is read.
  */
-export async function makeSite(
-  root: string,
-  options: SiteOptions,
-  cache: Cache,
-): Promise<{site: SiteData; problems: FileProblems[]; isStopped: boolean}> {
-  const steps = cachedSteps(cache)
+export async function makeSite(root: string, options: SiteOptions, cache: Cache): Promise<MadeSite> {
+  const load = loadSteps()
+  const steps = outlineSteps(cachedSteps(cache, load), cache)
   const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
-  const isShown = ({build}: PlannedBuild) => options.isWriting || build.values.publish?.value !== false
-  const tellsMoney = options.isWriting || settings['show-money']?.value === true
-  const shown = builds.filter(isShown).map((one) => (tellsMoney ? one : asPublished(one)))
+  const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
+  const isTold = tellsMoney(options, settings)
+  const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
   const {rate, ...quiet} = settings
-  const told = tellsMoney ? settings : quiet
+  const journal = isTold ? settings : quiet
+  const hidden = builds.filter(isHidden).map(({slug}) => slug)
   const around = surround(settings, options)
-  const hidden = builds.filter((one) => !isShown(one)).map(({slug}) => slug)
-  const among = {
-    shown: kinOf(shown, hidden),
-    hidden,
-    textOf: new Map(shown.map(({slug, text}) => [slug, text])),
-    around,
-    journal: told,
-    cache,
-    steps,
-  }
-  const made = await pMap(shown, (one) => siteBuild(one, among), together)
+  const all = {kin: kinOf(shown, hidden), around, journal, cache, load, room: {left: mostWaiting}}
+  const isStopped = [...problems, ...shown].some((one) =>
+    one.problems.some(({severity}) => severity === 'error'),
+  )
+  const own = await pMap(shown, (one) => ownPages(one, all), together)
+  const faults = new Map(own.map(({one, faults: found}) => [one.slug, found]))
+  own.sort((a, b) => newestFirst(a.one, b.one))
   return {
     site: {
       around,
-      journal: told,
-      rack: rackToday(rackLeft, builds, among.hidden),
-      builds: made.sort(newestFirst),
+      journal,
+      rack: rackToday(rackLeft, builds, hidden),
+      builds: own.map(({one}) => one),
       unread: others,
     },
-    problems: [...problems, ...builds.map((one) => withFaults(one, made))]
+    own,
+    problems: [
+      ...problems,
+      ...builds.map((one) => ({...one, problems: [...one.problems, ...(faults.get(one.slug) ?? [])]})),
+    ]
       .map((one) => ({file: one.file, problems: one.problems}))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
-    isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
+    isStopped,
   }
 }
-
-const withFaults = ({file, slug, problems}: PlannedBuild, made: readonly SiteBuild[]): FileProblems => ({
-  file,
-  problems: [...problems, ...(made.find((one) => one.slug === slug)?.made.faults ?? [])],
-})
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */
 function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {

@@ -9,7 +9,7 @@ import type {Picture} from '../pictures/picture.ts'
 import {pictureFiles, pictureOf} from '../pictures/picture-files.ts'
 
 /** What a build shows of its own folder: pictures by the names that the file gives them, and all files to publish. */
-interface PublishedFiles {
+export interface PublishedFiles {
   pictures: Map<string, Picture>
   files: Artefact[]
 }

@@ -1,60 +1,64 @@
-import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {isMade, type JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
-import {familyOf, type Kinship} from '../../plugins/plan/family.ts'
-import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
+import {noRack} from '../../plugins/plan/rack.ts'
 import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import {linkedBuilds} from '../journal/surroundings.ts'
 import type {Artefact} from '../page.ts'
 import {sharePicture} from '../pictures/share.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
 import type {Downloads} from '../steps/downloads.ts'
+import {wholePlan} from '../steps/outline.ts'
 import {programFails, proseAsWritten} from '../steps/program-fails.ts'
 import type {Steps} from '../steps/steps.ts'
-import {withoutKeys} from './as-published.ts'
-import {publishedFiles} from './published-files.ts'
+import {asPublished, tellsMoney, withoutKeys} from './as-published.ts'
+import {type AmongKin, named} from './kin.ts'
+import type {PublishedFiles} from './published-files.ts'
 
 /** What a build's pages depend on besides the build. */
-interface Among {
-  /** The builds that the site shows. */
-  shown: Kin
-  /** Slugs of drafts: named on no page. */
-  hidden: readonly string[]
-  /** The files of the builds that the site shows, by their slugs. */
-  textOf: ReadonlyMap<string, string>
+export interface Among extends AmongKin, PublishedFiles {
   around: Surround
   journal: JournalSettings
   cache: Cache
   steps: Steps
+  /** What went wrong while this was gathered. */
+  failed?: unknown
 }
 
-/** Make what the pages of one build are written from; where this program fails at it, its prose and why. */
+/** Make what the pages of one build, known in outline, are written from; where this program fails, its prose and why. */
 export async function siteBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   try {
-    return await wholeBuild(one, among)
+    const shown = await shownBuild(one, among)
+    if (among.failed) return proseAlone(shown, among, among.failed)
+    return await wholeBuild(shown, among).catch((error) => proseAlone(shown, among, error))
   } catch (error) {
-    return proseAlone(one, among, error)
+    // What must not be told cannot be told apart from the rest.
+    const isTold = tellsMoney(among.around, among.journal)
+    return proseAlone(isTold ? one : {...one, text: ''}, among, error)
   }
 }
 
+/** Read and plan a build as a whole, less what the published site never tells. */
+async function shownBuild(one: PlannedBuild, {around, journal, steps}: Among): Promise<PlannedBuild> {
+  const {build, plan} = await wholePlan(one.input, steps)
+  const whole = {...one, build, plan}
+  return tellsMoney(around, journal) ? whole : {...asPublished(whole), key: one.key}
+}
+
 async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
-  const {shown, around, cache, steps} = among
+  const {told, isCopyOfDraft, family, pictures, files, around, cache, steps} = among
   const {slug, file, text, plan} = one
-  const build = withoutHiddenOriginal(one.build, among)
-  const relatives = relativesOf(build, shown)
-  const family = familyOf(slug, shown.kinship)
-  const {pictures, files} = await publishedFiles(one, cache)
-  const told = one.problems.filter(({message}) => !among.hidden.some((draft) => names(message, draft)))
+  const build = isCopyOfDraft ? withoutOriginal(one.build) : one.build
+  const original = among.original && (await shownBuild(among.original, among))
+  const relatives = relativesOf(build, original, among)
   const {key: madeKey, ...made} = await steps.make({
     planned: {
-      key: keyOf(one.key, JSON.stringify(told), String(build === one.build)),
+      key: keyOf(one.key, JSON.stringify(told), String(!isCopyOfDraft)),
       build,
       plan,
       problems: told,
@@ -64,29 +68,29 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     path: file.replace(/^builds\//, ''),
     relatives,
     pictures,
-    published: ledTo(build, relatives, shown),
+    published: among.ledTo,
     pathPrefix: around.prefix,
     isForVisitors: !around.isWriting && isMade(plan.status),
   })
   const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
-  const compared = await effectsOf(one, relatives, among)
+  const compared = await effectsOf(one, original, relatives, among)
   const cover = build.values.cover && pictures.get(build.values.cover.value)
   const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))
   const faults = [...made.faults, ...ungiven, ...compared.faults]
   return {
     slug,
     file,
-    title: build.values.title?.value ?? slug,
-    text: build === one.build ? text : withoutKeys(['based-on'], one),
+    title: named(one).title,
+    text: isCopyOfDraft ? withoutKeys(['based-on'], one) : text,
     build,
     plan,
     problems: [...told, ...faults],
     relatives,
     family,
     effects: compared.effects,
-    rack: withoutDraftsOnRack(one.rack, among.hidden),
+    rack: among.rack,
     isDraft: build.values.publish?.value === false,
-    made: {...made, faults, words: withoutDrafts(made.words, one.build, among.hidden)},
+    made: {...made, faults},
     cover,
     pictures,
     key: keyOf(
@@ -104,42 +108,47 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   }
 }
 
+/** Find what a build was copied from and what was changed, and what was copied from it. */
+function relativesOf(build: Settled, original: PlannedBuild | undefined, {copies}: Among): Relatives {
+  if (!original) return {copies}
+  const changes = changesFrom(original.build, build, mendedPaths(original.plan.settingUp))
+  return {original: {...named(original), changes}, copies}
+}
+
 /** Find what the changes on the build that it was copied from come to. */
 async function effectsOf(
   build: PlannedBuild,
-  {original}: Relatives,
-  {shown, textOf, journal, steps}: Among,
+  original: PlannedBuild | undefined,
+  relatives: Relatives,
+  {journal, steps}: Among,
 ): Promise<{effects?: Effects; faults: Problem<RuleName>[]}> {
-  const text = original && textOf.get(original.slug)
-  if (!original?.changes.length || text === undefined) return {faults: []}
+  if (!original || !relatives.original?.changes.length) return {faults: []}
   try {
-    const mended = shown.mended.get(original.slug) ?? []
-    const effects = await steps.compare({build, original: {...original, text, mended}, journal})
-    return {effects, faults: []}
+    const {slug, text, plan} = original
+    const mended = mendedPaths(plan.settingUp)
+    return {effects: await steps.compare({build, original: {slug, text, mended}, journal}), faults: []}
   } catch (error) {
     return {faults: [programFails('compare', error)]}
   }
 }
 
 /** Keep of a build that this program fails on what needs no work: its prose, and where it is a copy of a draft no key. */
-function proseAlone(one: PlannedBuild, {around, hidden}: Among, error: unknown): SiteBuild {
-  const {slug, file, plan} = one
-  const isCopyOfDraft = hidden.includes(one.build.values['based-on']?.value ?? '')
-  const {'based-on': original, ...values} = one.build.values
+function proseAlone(one: PlannedBuild, {around, isCopyOfDraft}: Among, error: unknown): SiteBuild {
+  const {slug, file, plan, build} = one
   const faults = [programFails('show', error)]
   return {
     slug,
     file,
-    title: values.title?.value ?? slug,
+    title: named(one).title,
     text: isCopyOfDraft ? '' : one.text,
-    build: isCopyOfDraft ? {...one.build, values} : one.build,
+    build: isCopyOfDraft ? withoutOriginal(build) : build,
     plan,
     problems: faults,
     relatives: {copies: []},
     pictures: new Map(),
     family: {rows: [], isCircle: false, more: 0},
     rack: noRack,
-    isDraft: values.publish?.value === false,
+    isDraft: build.values.publish?.value === false,
     made: {
       state: '',
       drawing: '',
@@ -164,44 +173,10 @@ function drawingFiles(slug: string, drawings: SiteBuild['made']['drawings']): Ar
   }))
 }
 
-function withoutHiddenOriginal(build: Settled, {hidden}: Among): Settled {
-  const {'based-on': original, ...values} = build.values
-  return original && hidden.includes(original.value) ? {...build, values} : build
+function withoutOriginal(build: Settled): Settled {
+  const {'based-on': _, ...values} = build.values
+  return {...build, values}
 }
-
-/** Leave drafts out of the words that are searched: their files, and the one that this build was copied from. */
-function withoutDrafts(words: string, build: Settled, hidden: readonly string[]): string {
-  const original = build.values['based-on']?.value
-  const drafts = new Set(
-    hidden.flatMap((slug) => [`${slug}.md`, `${slug}/index.md`, ...(slug === original ? [slug] : [])]),
-  )
-  return words
-    .split(' ')
-    .filter((word) => !drafts.has(word))
-    .join(' ')
-}
-
-/** Leave out what is left over from drafts, and which draft used or reserves what. */
-function withoutDraftsOnRack(rack: RackContext, hidden: readonly string[]): RackContext {
-  const isShown = ({id}: {id: string}) => !hidden.some((slug) => id.startsWith(`${slug}.`))
-  return {
-    pieces: rack.pieces.filter(isShown),
-    lots: rack.lots,
-    gone: rack.gone
-      .filter(isShown)
-      .map(({by, ...one}) => (by !== undefined && hidden.includes(by) ? one : {...one, by})),
-    reserved: rack.reserved.filter(({by}) => !hidden.includes(by)),
-  }
-}
-
-/** The builds with a page that this one's page leads to. */
-function ledTo(build: Build, {original, copies}: Relatives, {bySlug}: Kin): string[] {
-  const kin = [...(original ? [original] : []), ...copies].map(({slug}) => slug)
-  return [...new Set([...linkedBuilds(build), ...kin])].filter((slug) => bySlug.has(slug)).sort()
-}
-
-/** Tell whether a message names a slug, as a word of its own. */
-const names = (message: string, slug: string): boolean => message.split(/[^a-z0-9-]+/).includes(slug)
 
 function givenFiles(slug: string, given: Downloads): Artefact[] {
   return Object.entries(given.files).map(([name, file]) => {
@@ -210,53 +185,3 @@ function givenFiles(slug: string, given: Downloads): Artefact[] {
     return {address: `/builds/${slug}/${name}`, key: keyOf(content), bytes}
   })
 }
-
-/** Builds by their slugs, and the copies of each: gathered once for all who ask. */
-interface Kin {
-  bySlug: ReadonlyMap<string, Build>
-  copies: ReadonlyMap<string, readonly Build[]>
-  /** Of each, what was measured only to be set right. */
-  mended: ReadonlyMap<string, readonly string[]>
-  /** What all were copied from; of what is hidden nothing is told. */
-  kinship: ReadonlyMap<string, Kinship>
-}
-
-/** Gather which builds were copied from which. */
-export function kinOf(
-  planned: readonly Pick<PlannedBuild, 'build' | 'plan'>[],
-  hidden: readonly string[],
-): Kin {
-  const builds = planned.map(({build}) => build)
-  const copies = new Map<string, Build[]>()
-  for (const build of builds) {
-    const from = build.values['based-on']?.value
-    if (from === undefined || from === build.slug) continue
-    copies.set(from, [...(copies.get(from) ?? []), build])
-  }
-  return {
-    bySlug: new Map(builds.map((build) => [build.slug, build])),
-    copies,
-    kinship: new Map(
-      builds.map((build) => {
-        const from = build.values['based-on']?.value
-        const basedOn = from === undefined || hidden.includes(from) ? undefined : from
-        return [build.slug, {title: named(build).title, basedOn}]
-      }),
-    ),
-    mended: new Map(planned.map(({build, plan}) => [build.slug, mendedPaths(plan.settingUp)])),
-  }
-}
-
-/** Find what a build was copied from and what was changed, and what was copied from it. */
-function relativesOf(build: Build, {bySlug, copies, mended}: Kin): Relatives {
-  const from = build.values['based-on']?.value
-  const original = from === undefined || from === build.slug ? undefined : bySlug.get(from)
-  return {
-    ...(original && {
-      original: {...named(original), changes: changesFrom(original, build, mended.get(original.slug))},
-    }),
-    copies: (copies.get(build.slug) ?? []).map(named),
-  }
-}
-
-const named = ({slug, values}: Build) => ({slug, title: values.title?.value ?? slug})

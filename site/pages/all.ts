@@ -1,4 +1,5 @@
-import type {Page, Unmade} from '../page.ts'
+import {keyOf} from '../cache.ts'
+import type {KnownPage, Page, Unmade} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 import {benchPages} from './bench.ts'
 import {buildFilePages, buildPages, planPages} from './build.ts'
@@ -39,20 +40,30 @@ const ofTheJournal = [
 
 /** Make the pages of single builds, each from that build alone; those that cannot be made are told of. */
 export function pagesOfBuilds(site: SiteData, unmade: Unmade[]): Page[] {
-  return ofBuilds.flatMap((kind) =>
+  const pages = ofBuilds.flatMap((kind) =>
     site.builds.flatMap(
       (one) =>
         tried(kind, {...site, builds: [one]}, (message) => unmade.push({address: addressOf(one), message})) ??
         [],
     ),
   )
+  return pages.map(inLayout(site.around))
+}
+
+/** A page that a layout goes around is made of that too. */
+function inLayout(around: SiteData['around']): (page: Page) => Page {
+  const shared = keyOf(JSON.stringify(around))
+  return (page) =>
+    page.layout === 'bare'
+      ? page
+      : {...page, key: keyOf(page.key, page.layout, JSON.stringify(page.data), shared)}
 }
 
 /**
  * Make the pages of the whole journal; `own` are those of its builds. A build that one of them cannot be made with
  * is left out of it, and told of.
  */
-export function pagesOfTheJournal(site: SiteData, own: readonly Page[], unmade: Unmade[]): Page[] {
+export function pagesOfTheJournal(site: SiteData, own: readonly KnownPage[], unmade: Unmade[]): Page[] {
   const pages = ofTheJournal.flatMap((kind) => {
     const whole = tried(kind, site, () => {})
     if (whole) return whole
@@ -62,7 +73,7 @@ export function pagesOfTheJournal(site: SiteData, own: readonly Page[], unmade: 
     const without = {...site, builds: able}
     return tried(kind, without, (message) => unmade.push({address: `/ (${kind.name})`, message})) ?? []
   })
-  return [...pages, ...sitemapPage(site, [...own, ...pages])]
+  return [...pages, ...sitemapPage(site, [...own, ...pages])].map(inLayout(site.around))
 }
 
 const addressOf = ({slug}: SiteBuild) => `/builds/${slug}/`

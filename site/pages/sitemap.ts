@@ -1,10 +1,10 @@
 import {x} from 'xastscript'
 import {xmlDocument} from '../markup.ts'
-import {type Page, textPage} from '../page.ts'
+import {type KnownPage, type Page, textPage} from '../page.ts'
 import type {SiteData} from '../site-data.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */
-export function sitemapPage({around: {origin = '', prefix}}: SiteData, pages: readonly Page[]): Page[] {
+export function sitemapPage({around: {origin = '', prefix}}: SiteData, pages: readonly KnownPage[]): Page[] {
   const addresses = pages
     .filter(({layout, data}) => layout !== 'bare' && !data.unlisted)
     .map(({address}) => origin + prefix + address.slice(1))

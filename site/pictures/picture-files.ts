@@ -31,8 +31,8 @@ export function pictureFiles(picture: Picture, path: string, hash: string, cache
     pictureFormats.map((format) => {
       const address = versionOf(picture, width, format)
       const encoded = async () => encodePicture(await bytesOf(path, hash), width, format)
-      const bytes = () => cache.bytes(keyOf('picture', hash, String(width), format), encoded)
-      return {address, key: address, bytes}
+      const keptAs = keyOf('picture', hash, String(width), format)
+      return {address, key: address, bytes: () => cache.bytes(keptAs, encoded), keptAs}
     }),
   )
 }

@@ -23,7 +23,8 @@ const look = `
 export function sharePicture(slug: string, hanging: Hanging, cache: Cache): Artefact {
   const svg = shareSvg(hanging)
   const key = keyOf('share', svg)
-  return {address: `/builds/${slug}/share.png`, key, bytes: () => cache.bytes(key, () => drawn(svg))}
+  const bytes = () => cache.bytes(key, () => drawn(svg))
+  return {address: `/builds/${slug}/share.png`, key, bytes, keptAs: key}
 }
 
 async function drawn(svg: string): Promise<Uint8Array> {

@@ -3,25 +3,26 @@ import {join} from 'node:path'
 import type {Cache} from '../cache.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
-import {type Artefact, fileOf, type Page, type Unmade} from '../page.ts'
-import {pagesOfBuilds, pagesOfTheJournal} from '../pages/all.ts'
+import {fileOf, type Known, type Unmade} from '../page.ts'
+import {pagesOfTheJournal} from '../pages/all.ts'
 import {type Assets, siteAssets} from '../publish/assets.ts'
-import {writeSite} from '../publish/write-site.ts'
-import type {FileProblems, Surround} from '../site-data.ts'
+import type {Standing} from '../publish/standing.ts'
+import {writeNew} from '../publish/write-version.ts'
+import type {FileProblems} from '../site-data.ts'
+
+const nothing = {pages: [], files: []}
 
 /** The site as it is while somebody writes: written whole once, then kept up with the journal. */
 export class WritingSession {
   readonly #root: string
-  readonly #folder: string
   #assets: Promise<Assets> | undefined
   #cache: Promise<Cache> | undefined
-  /** The key of each page and file that is written. */
-  readonly #standing = new Map<string, string>()
+  readonly #standing: Standing
 
   /** `root` is the journal's, `folder` where the site goes; both absolute. */
   constructor(root: string, folder: string) {
     this.#root = root
-    this.#folder = folder
+    this.#standing = {folder, files: {}}
   }
 
   /**
@@ -36,43 +37,28 @@ export class WritingSession {
     const assets = await this.#assets
     const cache = await this.#cache
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
-    const {site, problems} = await makeSite(this.#root, options, cache)
-    const unmade: Unmade[] = []
-    const own = pagesOfBuilds(site, unmade)
-    const files = [...assets.files, ...site.builds.flatMap((one) => one.files)]
-    shown(await this.#write({pages: own, files}, site.around, unmade))
-    const pages = pagesOfTheJournal(site, own, unmade)
-    const changed = await this.#write({pages, files: []}, site.around, unmade)
-    shown([...changed, ...(await this.#clear([...own, ...files, ...pages]))])
+    const {site, own, problems} = await makeSite(this.#root, options, cache)
+    const {around} = site
+    const builds = await writeNew({own, shared: nothing, around}, this.#standing)
+    shown(builds.written)
+    const unmade = [...own.flatMap((one) => one.unmade), ...builds.unmade]
+    const ownPages = own.flatMap((one) => one.pages)
+    const shared = {pages: pagesOfTheJournal(site, ownPages, unmade), files: assets.files}
+    const journal = await writeNew({own: [], shared, around}, this.#standing)
+    unmade.push(...journal.unmade)
+    const there = [...ownPages, ...own.flatMap((one) => one.files), ...shared.pages, ...shared.files]
+    shown([...journal.written, ...(await this.#clear(there))])
     await cache.tidy()
     return {problems, unmade}
   }
 
-  /** Write what is not written yet; a page that cannot be written is tried again with the next save. */
-  async #write({pages, files}: Written, around: Surround, unmade: Unmade[]): Promise<string[]> {
-    const isNew = ({address, key}: Keyed) => this.#standing.get(address) !== key
-    const fresh = {pages: pages.filter(isNew), files: files.filter(isNew)}
-    const failed = await writeSite(fresh, around, this.#folder)
-    unmade.push(...failed)
-    const isWritten = ({address}: Keyed) => !failed.some((one) => one.address === address)
-    const written: Keyed[] = [...fresh.pages, ...fresh.files].filter(isWritten)
-    for (const {address, key} of written) this.#standing.set(address, key)
-    return written.map(({address}) => address)
-  }
-
   /** Take away what the journal no longer has. */
-  async #clear(now: readonly Keyed[]): Promise<string[]> {
+  async #clear(now: readonly Known[]): Promise<string[]> {
     const there = new Set(now.map(({address}) => address))
-    const gone = [...this.#standing.keys()].filter((address) => !there.has(address))
-    await Promise.all(gone.map((address) => rm(join(this.#folder, fileOf(address)), {force: true})))
-    for (const address of gone) this.#standing.delete(address)
+    const {folder, files} = this.#standing
+    const gone = Object.keys(files).filter((address) => !there.has(address))
+    await Promise.all(gone.map((address) => rm(join(folder, fileOf(address)), {force: true})))
+    for (const address of gone) delete files[address]
     return gone
   }
 }
-
-interface Written {
-  pages: readonly Page[]
-  files: readonly Artefact[]
-}
-
-type Keyed = Pick<Page, 'address' | 'key'>

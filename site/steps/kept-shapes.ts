@@ -1,5 +1,6 @@
 import type {Effects} from '../../plugins/plan/effects.ts'
 import {downloadNames} from '../journal/own-names.ts'
+import type {Summary} from '../make/own-pages.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
 import type {MakeResult, PlanResult, ReadResult} from './steps.ts'
@@ -36,6 +37,33 @@ export const isMakeResult =
     isListOf(value.headings, isHeading) &&
     isListOf(value.faults, isProblem) &&
     (value.hanging === undefined || isHanging(value.hanging))
+
+/**
+ * Tell whether a kept value is what was made of a build, in short. Addresses become paths, so they lead nowhere else;
+ * what this program failed at is tried again.
+ */
+export const isSummary = (value: unknown): value is Summary =>
+  isRecord(value) &&
+  isRecord(value.made) &&
+  isText(value.made.words) &&
+  isListOf(value.made.headings, isHeading) &&
+  (value.made.hanging === undefined || isHanging(value.made.hanging)) &&
+  (value.cover === undefined || isText(value.cover)) &&
+  isListOf(value.faults, () => false) &&
+  isListOf(value.unmade, () => false) &&
+  isListOf(value.from, isText) &&
+  isListOf(value.files, isKnown) &&
+  isListOf(
+    value.pages,
+    (page) => isKnown(page) && isRecord(page) && isRecord(page.data) && isText(page.layout),
+  )
+
+const isKnown = (value: unknown): boolean =>
+  isRecord(value) && isText(value.key) && isText(value.address) && isOwnAddress(value.address)
+
+/** Tell whether an address is one of a site: it starts at its root and does not climb. */
+export const isOwnAddress = (address: string): boolean =>
+  /^\/(?!\/)[^\0\\]*$/.test(address) && !address.split('/').includes('..')
 
 /** Tell whether a kept value is what the changes of a build come to. */
 export const isEffects = (value: unknown): value is Effects =>

@@ -28,6 +28,9 @@ import {
   type Steps,
 } from './steps.ts'
 
+/** So many trees wait in memory; of a larger journal some texts are parsed twice. */
+const mostTrees = 32
+
 /** Do the steps anew. A text is parsed once: its tree waits between the first step and the last. */
 export function uncachedSteps(): Steps {
   const trees = new Map<string, Root>()
@@ -54,7 +57,7 @@ function readHere(input: ReadInput, trees: Map<string, Root>): ReadResult {
   const key = readKey(input)
   const body = (plain: string) => {
     const tree = parseBuildFile(plain)
-    trees.set(key, tree)
+    if (trees.size < mostTrees) trees.set(key, tree)
     return readBody(tree)
   }
   try {

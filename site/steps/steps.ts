@@ -37,6 +37,7 @@ export interface ReadResult {
 /** A build that was read, and what planning it depends on besides. */
 export interface PlanInput {
   read: ReadResult
+  text: string
   surroundings: Surroundings
   context: Context
 }
@@ -128,36 +129,38 @@ const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
  * Take from the cache what was made before of the same input; have the rest done, and keep it. The steps are loaded
  * once one is to be done: a journal that is all in the cache needs none of them.
  */
-export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps): Steps {
-  let loaded: Promise<Steps> | undefined
-  const steps = () => {
-    loaded ??= load()
-    return loaded
-  }
+export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps()): Steps {
   return {
     look: (input) => {
-      const make = async () => (await steps()).look(input)
+      const make = async () => (await load()).look(input)
       return cache.value(keyOf('look', input.bytes), make, isPictureLook)
     },
     read: (input) => {
       const key = readKey(input)
-      return cache.value(key, async () => (await steps()).read(input), isReadResult(key, input.slug))
+      return cache.large(key, async () => (await load()).read(input), isReadResult(key, input.slug))
     },
     plan: (input) => {
       const key = planKey(input)
-      return cache.value(
+      return cache.large(
         key,
-        async () => (await steps()).plan(input),
+        async () => (await load()).plan(input),
         isPlanResult(key, input.read.build.slug),
       )
     },
     make: (input) => {
       const key = makeKey(input)
-      return cache.value(key, async () => (await steps()).make(input), isMakeResult(key))
+      return cache.large(key, async () => (await load()).make(input), isMakeResult(key))
     },
-    compare: (input) => cache.value(compareKey(input), async () => (await steps()).compare(input), isEffects),
-    give: (input) => cache.value(downloadsKey(input), async () => (await steps()).give(input), isDownloads),
+    compare: (input) => cache.large(compareKey(input), async () => (await load()).compare(input), isEffects),
+    give: (input) => cache.large(downloadsKey(input), async () => (await load()).give(input), isDownloads),
   }
 }
 
-const loadSteps = async (): Promise<Steps> => (await import('./run-steps.ts')).uncachedSteps()
+/** Load the steps once, where they are asked for. */
+export function loadSteps(): () => Promise<Steps> {
+  let loaded: Promise<Steps> | undefined
+  return () => {
+    loaded ??= import('./run-steps.ts').then(({uncachedSteps}) => uncachedSteps())
+    return loaded
+  }
+}

@@ -17,7 +17,7 @@ import '../support/slow.ts'
 async function whole(steps: Steps, text: string, slug = 'needle-box') {
   const read = await steps.read({slug, text, journal: {}})
   const surroundings = {files: [], builds: [{slug}]}
-  const planned = await steps.plan({read, surroundings, context: {journal: {}, pieces: []}})
+  const planned = await steps.plan({read, text, surroundings, context: {journal: {}, pieces: []}})
   const relatives = {copies: []}
   const page = {
     path: `${slug}.md`,
@@ -48,6 +48,7 @@ describe('steps', () => {
     }
     const planned = await steps.plan({
       read: broken,
+      text: fourLines('A'),
       surroundings: {files: [], builds: []},
       context: {journal: {}, pieces: []},
     })
@@ -66,7 +67,7 @@ describe('a page that this program fails on', () => {
   async function made(text: string, broken: object) {
     const read = await steps.read({slug: 'a', text, journal: {}})
     const around = {surroundings: {files: [], builds: []}, context: {journal: {}, pieces: []}}
-    const {plan, ...settled} = await steps.plan({read, ...around})
+    const {plan, ...settled} = await steps.plan({read, text, ...around})
     const planned = {...settled, plan: {...plan, ...broken}}
     const where = {published: [], pathPrefix: '/', isForVisitors: false}
     const page = {path: 'a.md', relatives: {copies: []}, pictures: new Map(), ...where}

@@ -59,7 +59,7 @@ const steps = uncachedSteps()
 async function faultsOf(text: string, isMade = true) {
   const read = await steps.read({slug: 'constructor', text, journal: {}})
   const surroundings = {files: ['constructor'], builds: [{slug: 'toString', basedOn: '__proto__'}]}
-  const planned = await steps.plan({read, surroundings, context: {journal: {}, pieces: []}})
+  const planned = await steps.plan({read, text, surroundings, context: {journal: {}, pieces: []}})
   const page = {
     path: 'a.md',
     relatives: {copies: []},

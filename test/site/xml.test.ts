@@ -1,9 +1,9 @@
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {openCache} from '../../site/cache.ts'
 import {makeSite} from '../../site/make/make-site.ts'
-import {pagesOfBuilds, pagesOfTheJournal} from '../../site/pages/all.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 import {tempJournal} from '../support/temp-journal.ts'
+import {wholePages} from '../support/whole-pages.ts'
 import {xmlFault} from '../support/xml-fault.ts'
 import '../support/slow.ts'
 
@@ -44,16 +44,15 @@ const sparedInHtml = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff\ud800-
 
 beforeAll(async () => {
   const cache = openCache(`${journal.root}/.cache`, 'a')
-  const {site} = await makeSite(journal.root, {prefix: '/x/', isWriting: false, assets: {}}, cache)
-  const own = pagesOfBuilds(site, [])
-  for (const {address, content} of [...own, ...pagesOfTheJournal(site, own, [])]) {
+  const made = await makeSite(journal.root, {prefix: '/x/', isWriting: false, assets: {}}, cache)
+  const {pages, files} = await wholePages(made)
+  for (const {address, content} of pages) {
     const text = content()
     if (address.endsWith('.xml')) xml[address] = asWritten(text)
     for (const [at, [svg]] of [...text.matchAll(/<svg[\s\S]*?<\/svg>/g)].entries())
       xml[`${address} ${at}`] = svg.replaceAll(sparedInHtml, '')
   }
-  for (const {address, bytes} of site.builds.flatMap(({files}) => files))
-    if (address.endsWith('.svg')) xml[address] = asWritten(await bytes())
+  for (const {address, bytes} of files) if (address.endsWith('.svg')) xml[address] = asWritten(await bytes())
 })
 afterAll(() => journal.remove())
 

@@ -3,10 +3,10 @@ import {join} from 'node:path'
 import {type Cache, openCache} from '../../site/cache.ts'
 import {printable, report} from '../../site/commands/report.ts'
 import {makeSite} from '../../site/make/make-site.ts'
-import type {Page, Unmade} from '../../site/page.ts'
-import {pagesOfBuilds, pagesOfTheJournal} from '../../site/pages/all.ts'
+import type {Page} from '../../site/page.ts'
 import {writeSite} from '../../site/publish/write-site.ts'
 import type {FileProblems} from '../../site/site-data.ts'
+import {wholePages} from './whole-pages.ts'
 import {xmlFault} from './xml-fault.ts'
 
 /** Never on a page: what lies beside a journal and not in it. */
@@ -33,10 +33,7 @@ export async function whatIsWrong(root: string, cache: Cache, isWritten: boolean
     report(problems),
   ].join('\n')
   if (raw.test(said)) found.push(`the terminal gets ${JSON.stringify(raw.exec(said)![0])}`)
-  const unmade: Unmade[] = []
-  const own = pagesOfBuilds(site, unmade)
-  const pages = [...own, ...pagesOfTheJournal(site, own, unmade)]
-  const files = site.builds.flatMap((one) => one.files)
+  const {pages, files, unmade} = await wholePages(made)
   for (const page of pages) found.push(...oddPage(page))
   for (const {address, bytes} of files) {
     const content = Buffer.from(await bytes())

@@ -1,0 +1,113 @@
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import {type Family, families} from '../../plugins/plan/family.ts'
+import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
+import type {PlannedBuild} from '../journal/read-journal.ts'
+import {linkedBuilds} from '../journal/surroundings.ts'
+
+/** The builds that a site shows, in outline, as each of them asks for the others. */
+export interface Kin {
+  bySlug: ReadonlyMap<string, PlannedBuild>
+  copies: ReadonlyMap<string, readonly PlannedBuild[]>
+  familyOf: (slug: string) => Family
+  /** Slugs of drafts: named on no page. */
+  hidden: readonly string[]
+}
+
+/** Gather which builds were copied from which, once for all who ask; of what is hidden nothing is told. */
+export function kinOf(shown: readonly PlannedBuild[], hidden: readonly string[]): Kin {
+  const copies = new Map<string, PlannedBuild[]>()
+  for (const one of shown) {
+    const from = one.build.values['based-on']?.value
+    if (from === undefined || from === one.slug) continue
+    const known = copies.get(from)
+    if (known) known.push(one)
+    else copies.set(from, [one])
+  }
+  const kinship = shown.map(({slug, build}) => {
+    const from = build.values['based-on']?.value
+    const basedOn = from === undefined || hidden.includes(from) ? undefined : from
+    return [slug, {title: build.values.title?.value ?? slug, basedOn}] as const
+  })
+  return {
+    bySlug: new Map(shown.map((one) => [one.slug, one])),
+    copies,
+    familyOf: families(new Map(kinship)),
+    hidden,
+  }
+}
+
+/** What a build's pages tell of other builds, and what they leave out for the sake of drafts. */
+export interface AmongKin {
+  /** Its problems, but those that name a draft. */
+  told: Problem[]
+  isCopyOfDraft: boolean
+  original: PlannedBuild | undefined
+  copies: {slug: string; title: string}[]
+  family: Family
+  /** Slugs of the builds with a page that its page leads to. */
+  ledTo: string[]
+  rack: RackContext
+}
+
+export function amongKin(one: PlannedBuild, {bySlug, copies, familyOf, hidden}: Kin): AmongKin {
+  const {slug, build} = one
+  const from = build.values['based-on']?.value
+  const isCopyOfDraft = from !== undefined && hidden.includes(from)
+  const original = from === undefined || isCopyOfDraft || from === slug ? undefined : bySlug.get(from)
+  const own = (copies.get(slug) ?? []).map(named)
+  const leads = [
+    ...linkedBuilds(build),
+    ...[...(original ? [named(original)] : []), ...own].map((kin) => kin.slug),
+  ]
+  return {
+    told: one.problems.filter(({message}) => !hidden.some((draft) => names(message, draft))),
+    isCopyOfDraft,
+    original,
+    copies: own,
+    family: familyOf(slug),
+    ledTo: [...new Set(leads)].filter((each) => bySlug.has(each)).sort(),
+    rack: withoutDraftsOnRack(one.rack, hidden),
+  }
+}
+
+/** A build without any other around it. */
+export function aloneOf({build}: PlannedBuild, {hidden}: Kin): AmongKin {
+  const isCopyOfDraft = hidden.includes(build.values['based-on']?.value ?? '')
+  const family = {rows: [], isCircle: false, more: 0}
+  return {told: [], isCopyOfDraft, original: undefined, copies: [], family, ledTo: [], rack: noRack}
+}
+
+export const named = ({slug, build: {values}}: {slug: string; build: Settled}) => ({
+  slug,
+  title: values.title?.value ?? slug,
+})
+
+/** Tell whether a message names a slug, as a word of its own. */
+const names = (message: string, slug: string): boolean => message.split(/[^a-z0-9-]+/).includes(slug)
+
+/** Leave drafts out of the words that are searched: their files, and the one that this build was copied from. */
+export function withoutDrafts(words: string, build: Settled, hidden: readonly string[]): string {
+  if (hidden.length === 0) return words
+  const original = build.values['based-on']?.value
+  const drafts = new Set(
+    hidden.flatMap((slug) => [`${slug}.md`, `${slug}/index.md`, ...(slug === original ? [slug] : [])]),
+  )
+  return words
+    .split(' ')
+    .filter((word) => !drafts.has(word))
+    .join(' ')
+}
+
+/** Leave out what is left over from drafts, and which draft used or reserves what. */
+function withoutDraftsOnRack(rack: RackContext, hidden: readonly string[]): RackContext {
+  const isShown = ({id}: {id: string}) => !hidden.some((slug) => id.startsWith(`${slug}.`))
+  return {
+    pieces: rack.pieces.filter(isShown),
+    lots: rack.lots,
+    gone: rack.gone
+      .filter(isShown)
+      .map(({by, ...one}) => (by !== undefined && hidden.includes(by) ? one : {...one, by})),
+    reserved: rack.reserved.filter(({by}) => !hidden.includes(by)),
+  }
+}

@@ -1,0 +1,171 @@
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {noRack} from '../../plugins/plan/rack.ts'
+import {type Cache, keyOf, noting} from '../cache.ts'
+import {drawnCover} from '../journal/own-names.ts'
+import type {PlannedBuild} from '../journal/read-journal.ts'
+import type {Artefact, Known, KnownPage, Page, Unmade} from '../page.ts'
+import {pagesOfBuilds} from '../pages/all.ts'
+import type {SiteBuild, Surround} from '../site-data.ts'
+import {isSummary} from '../steps/kept-shapes.ts'
+import {cachedSteps, type Steps} from '../steps/steps.ts'
+import {type AmongKin, aloneOf, amongKin, type Kin, named, withoutDrafts} from './kin.ts'
+import {type PublishedFiles, publishedFiles} from './published-files.ts'
+import {siteBuild} from './site-build.ts'
+
+/** What was made of a build, in short: all that the rest of the site asks, and what its own pages are called. */
+export interface Summary {
+  made: Pick<SiteBuild['made'], 'headings' | 'hanging' | 'words'>
+  /** The opening of its drawn cover, which tells its size. */
+  cover: string | undefined
+  faults: SiteBuild['problems']
+  pages: KnownPage[]
+  files: Known[]
+  /** Pages that this program fails to make. */
+  unmade: Unmade[]
+  /** Keys of what is kept that its pages and files are made from. */
+  from: string[]
+}
+
+/** The pages and files of one build, known; and what makes them. */
+export interface OwnPages extends Pick<Summary, 'pages' | 'files' | 'faults' | 'unmade'> {
+  /** The build in outline, as the pages of the whole journal see it. */
+  one: SiteBuild
+  whole: () => Promise<Whole>
+}
+
+/** The pages and files of one build, ready to be written. */
+export interface Whole {
+  pages: readonly Page[]
+  files: readonly Artefact[]
+}
+
+/** What all builds of a site are made among. */
+export interface OfAll {
+  kin: Kin
+  around: Surround
+  journal: JournalSettings
+  cache: Cache
+  load: () => Promise<Steps>
+  /** How many builds more may wait in memory, made, until they are written; the others are made again then. */
+  room: {left: number}
+}
+
+/** Know the pages of a build: from its summary where all is as it was, else by making them. */
+export async function ownPages(one: PlannedBuild, all: OfAll): Promise<OwnPages> {
+  const {around, journal, cache, room} = all
+  const among = await lookedUp(one, all)
+  const make = async () => {
+    const noted = noting(cache)
+    const steps = cachedSteps(noted.cache, all.load)
+    const built = await siteBuild(one, {...among, around, journal, cache: noted.cache, steps})
+    const unmade: Unmade[] = []
+    const pages = pagesOfBuilds({around, journal, rack: nothingOnRack, builds: [built], unread: []}, unmade)
+    const from = [...noted.keys, ...built.files.flatMap(({keptAs}) => keptAs ?? [])]
+    return {pages, files: built.files, summary: summaryOf(built, {pages, unmade, from})}
+  }
+  let waiting: Whole | undefined
+  const first = async () => {
+    const {summary, ...whole} = await make()
+    if (room.left-- > 0) waiting = whole
+    return summary
+  }
+  const summary = await cache.value(summaryKey(one, among, all), first, isSummary)
+  cache.still(summary.from)
+  const {pages, files, faults, unmade} = summary
+  return {
+    one: outlined(one, summary, {...among, hidden: all.kin.hidden}),
+    pages,
+    files,
+    faults,
+    unmade,
+    whole: async () => {
+      const whole = waiting ?? (await make())
+      waiting = undefined
+      return whole
+    },
+  }
+}
+
+type Found = AmongKin & PublishedFiles & {failed?: unknown}
+
+/** Find what a build's pages depend on around it; where this program fails at that, nothing is there. */
+async function lookedUp(one: PlannedBuild, {kin, cache}: OfAll): Promise<Found> {
+  try {
+    return {...amongKin(one, kin), ...(await publishedFiles(one, cache))}
+  } catch (failed) {
+    return {...aloneOf(one, kin), pictures: new Map(), files: [], failed}
+  }
+}
+
+/** Name all that a build's pages are made from. */
+const summaryKey = (one: PlannedBuild, among: Found, {around, journal}: OfAll): string => {
+  const {original, pictures, files, failed, ...others} = among
+  const of = [
+    around,
+    journal,
+    others,
+    original?.key,
+    [...pictures],
+    files.map(({address, key}) => [address, key]),
+    String(failed),
+  ]
+  return keyOf('summary', one.key, one.file, JSON.stringify(of))
+}
+
+const nothingOnRack = {pieces: [], lots: [], reserved: [], day: undefined}
+
+function summaryOf(
+  built: SiteBuild,
+  {pages, unmade, from}: Pick<Summary, 'unmade' | 'from'> & {pages: readonly Page[]},
+): Summary {
+  const {headings, hanging, words, drawings} = built.made
+  return {
+    made: {headings, hanging, words},
+    cover: /^[^>]*<svg[^>]*>/.exec(drawings[drawnCover] ?? '')?.[0],
+    faults: built.made.faults,
+    pages: pages.map(({address, key, layout, data: {unlisted}}) => ({
+      address,
+      key,
+      layout,
+      data: unlisted ? {unlisted} : {},
+    })),
+    files: built.files.map(({address, key}) => ({address, key})),
+    unmade,
+    from,
+  }
+}
+
+function outlined(
+  one: PlannedBuild,
+  {made, cover, faults}: Summary,
+  {pictures, told, hidden}: Pick<Found, 'pictures' | 'told'> & Pick<Kin, 'hidden'>,
+): SiteBuild {
+  const {slug, file, plan, build} = one
+  return {
+    slug,
+    file,
+    title: named(one).title,
+    text: '',
+    build,
+    plan,
+    problems: [...told, ...faults],
+    relatives: {copies: []},
+    family: {rows: [], isCircle: false, more: 0},
+    rack: noRack,
+    isDraft: build.values.publish?.value === false,
+    made: {
+      ...made,
+      words: withoutDrafts(made.words, build, hidden),
+      state: '',
+      drawing: '',
+      html: '',
+      drawings: cover === undefined ? {} : {[drawnCover]: cover},
+      faults,
+    },
+    cover: build.values.cover && pictures.get(build.values.cover.value),
+    pictures,
+    key: '',
+    files: [],
+    ungiven: [],
+  }
+}

@@ -1,0 +1,102 @@
+import {constants, copyFileSync, linkSync, mkdirSync, statSync} from 'node:fs'
+import {readFile} from 'node:fs/promises'
+import {dirname, join} from 'node:path'
+import {keyOf, writeWhole} from '../cache.ts'
+import {programVersion} from '../journal-cache.ts'
+import {fileOf, type Known} from '../page.ts'
+import {isOwnAddress} from '../steps/kept-shapes.ts'
+
+/** What stands in a folder that was written before: of each file, by its address, its key, its size and its time. */
+export interface Standing {
+  /** Absolute. */
+  folder: string
+  files: Record<string, Written>
+}
+
+type Written = [key: string, bytes: number, atMs: number]
+
+const nothingStands: Standing = {folder: '/', files: {}}
+
+const listsOf = (root: string) => join(root, '.cache/standing')
+const listName = (place: string) => `${keyOf(place)}.json`
+
+/**
+ * Recall what this program wrote for a place (absolute) of the journal at `root`; `folder` is where it must lie now.
+ * Another program may make other pages of the same things.
+ */
+export async function recallStanding(root: string, place: string, folder: string): Promise<Standing> {
+  try {
+    const kept: unknown = JSON.parse(await readFile(join(listsOf(root), listName(place)), 'utf8'))
+    const {program} = kept as {program: unknown}
+    const isSame = isStanding(kept) && kept.folder === folder && program === (await programVersion())
+    return isSame ? {folder, files: kept.files} : nothingStands
+  } catch {
+    return nothingStands
+  }
+}
+
+/** Note what was written for a place; where that cannot be noted, it is written anew the next time. */
+export async function rememberStanding(root: string, place: string, standing: Standing): Promise<void> {
+  const content = JSON.stringify({program: await programVersion(), ...standing})
+  await writeWhole(listsOf(root), listName(place), content).catch(() => {})
+}
+
+const isStanding = (value: unknown): value is Standing => {
+  const {folder, files} = (value ?? {}) as Partial<Standing>
+  return (
+    typeof folder === 'string' &&
+    typeof files === 'object' &&
+    files !== null &&
+    Object.entries(files).every(([address, written]) => isOwnAddress(address) && Array.isArray(written))
+  )
+}
+
+/** Tell whether a file stands as it was written: with this key, and not changed since by anybody else. */
+export function stands({folder, files}: Standing, {address, key}: Known): boolean {
+  const written = Object.hasOwn(files, address) ? files[address] : undefined
+  if (written?.[0] !== key) return false
+  const there = statSync(join(folder, fileOf(address)), {throwIfNoEntry: false})
+  return there?.isFile() === true && there.size === written[1] && there.mtimeMs === written[2]
+}
+
+/** Note a file that was just written, or taken over. */
+export function note(standing: Standing, {address, key}: Known): void {
+  const there = statSync(join(standing.folder, fileOf(address)), {throwIfNoEntry: false})
+  if (there) standing.files[address] = [key, there.size, there.mtimeMs]
+}
+
+/**
+ * Let files that stand in one folder stand in another too, unread: by a second name for the same bytes, or where the disk
+ * has no such thing, by a copy. Nobody writes into such a file: the site that it came from would change with it.
+ * Answers those that are not there, or were changed.
+ */
+export function takeOver<K extends Known>(from: Standing, to: Standing, known: readonly K[]): K[] {
+  return known.filter((one) => {
+    if (!stands(from, one)) return true
+    const {address} = one
+    try {
+      const isLinked = linkOrCopy(join(from.folder, fileOf(address)), join(to.folder, fileOf(address)))
+      if (isLinked) to.files[address] = from.files[address]!
+      else note(to, one)
+      return false
+    } catch {
+      return true
+    }
+  })
+}
+
+/** Answers whether it is a link. */
+function linkOrCopy(from: string, to: string): boolean {
+  try {
+    linkSync(from, to)
+    return true
+  } catch (error) {
+    const {code = ''} = error as NodeJS.ErrnoException
+    if (code === 'ENOENT' && mkdirSync(dirname(to), {recursive: true}) !== undefined)
+      return linkOrCopy(from, to)
+    // A file that is gone, or a disk that is full, is no reason to copy.
+    if (['ENOENT', 'ENOSPC', 'EDQUOT', 'EEXIST'].includes(code)) throw error
+    copyFileSync(from, to, constants.COPYFILE_EXCL | constants.COPYFILE_FICLONE)
+    return false
+  }
+}

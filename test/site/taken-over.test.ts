@@ -1,0 +1,76 @@
+import {appendFileSync, existsSync, readdirSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {join} from 'node:path'
+import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {filesOf} from '../support/site-files.ts'
+import {fourLines, tempJournal} from '../support/temp-journal.ts'
+import '../support/slow.ts'
+
+// What did not change is taken over from the last site, unread: a second name for the same bytes. Whatever was built
+// before, the site is the one that would be made of nothing.
+
+const journal = tempJournal({
+  'builds/journal.yaml': 'title: The loft\n',
+  'builds/needle-box.md': fourLines('Needle box'),
+  'builds/oar-box.md': fourLines('Oar box', 'based-on: needle-box\n'),
+})
+const site = join(journal.root, '_site')
+const page = (slug: string) => join(site, `builds/${slug}/index.html`)
+const inode = (file: string) => statSync(file).ino
+
+function build(): Record<string, string> {
+  const {status, stderr} = journal.run('build')
+  expect(status, stderr).toBe(0)
+  return filesOf(site)
+}
+
+/** Build with nothing to take over and nothing kept. */
+function anew(): Record<string, string> {
+  const fresh = tempJournal()
+  for (const [name, content] of Object.entries(filesOf(join(journal.root, 'builds'))))
+    fresh.write(`builds/${name}`, content)
+  expect(fresh.run('build').status).toBe(0)
+  const files = filesOf(join(fresh.root, '_site'))
+  fresh.remove()
+  return files
+}
+
+let first: Record<string, string> = {}
+beforeAll(() => {
+  first = build()
+})
+afterAll(() => journal.remove())
+
+describe('a build after another', () => {
+  test('takes over what did not change, and is the same as one made of nothing', () => {
+    const before = [page('needle-box'), join(site, 'woods/index.html')].map(inode)
+    expect(build()).toEqual(first)
+    expect([page('needle-box'), join(site, 'woods/index.html')].map(inode)).toEqual(before)
+    journal.write('builds/oar-box.md', fourLines('Oar box', 'based-on: needle-box\nsummary: Red oak\n'))
+    const changed = build()
+    expect(inode(page('needle-box'))).toBe(before[0])
+    expect(changed).toEqual(anew())
+    expect(changed).not.toEqual(first)
+  })
+
+  test('makes anew what somebody changed or took away in the last site', () => {
+    const last = filesOf(site)
+    appendFileSync(page('needle-box'), 'A line of nobody’s.')
+    writeFileSync(join(site, 'woods/index.html'), 'x'.repeat(statSync(join(site, 'woods/index.html')).size))
+    rmSync(join(site, 'builds/oar-box/plan.json'))
+    expect(build()).toEqual(last)
+  })
+
+  test('does without a last site, a cache, or a true word of either', () => {
+    const last = filesOf(site)
+    const lists = join(journal.root, '.cache/standing')
+    for (const content of ['{', '{"files": {"/../../climbed": ["a", 1, 1]}}', 'null']) {
+      for (const name of readdirSync(lists)) writeFileSync(join(lists, name), content)
+      expect(build()).toEqual(last)
+    }
+    rmSync(join(journal.root, '.site'), {recursive: true})
+    expect(build()).toEqual(last)
+    rmSync(join(journal.root, '.cache'), {recursive: true})
+    expect(build()).toEqual(last)
+    expect(existsSync(join(journal.root, 'climbed'))).toBe(false)
+  })
+})

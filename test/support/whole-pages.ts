@@ -1,0 +1,19 @@
+import type {MadeSite} from '../../site/make/make-site.ts'
+import type {Artefact, Page, Unmade} from '../../site/page.ts'
+import {pagesOfTheJournal} from '../../site/pages/all.ts'
+
+/** Every page and file of a site, as each is written where nothing of it stands yet. */
+export async function wholePages({
+  site,
+  own,
+}: Pick<MadeSite, 'site' | 'own'>): Promise<{pages: Page[]; files: Artefact[]; unmade: Unmade[]}> {
+  const unmade = own.flatMap((one) => one.unmade)
+  const all = await Promise.all(own.map((one) => one.whole()))
+  const pages = all.flatMap((one) => one.pages)
+  const known = own.flatMap((one) => one.pages)
+  return {
+    pages: [...pages, ...pagesOfTheJournal(site, known, unmade)],
+    files: all.flatMap((one) => one.files),
+    unmade,
+  }
+}
