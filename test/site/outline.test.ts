@@ -1,0 +1,33 @@
+import {readFileSync} from 'node:fs'
+import {basename, join} from 'node:path'
+import {expect, test} from 'vitest'
+import {openCache} from '../../site/cache.ts'
+import {readJournalFolder} from '../../site/journal/read-journal.ts'
+import {asPublished} from '../../site/make/as-published.ts'
+import {makeSite} from '../../site/make/make-site.ts'
+import {pagesOfTheJournal} from '../../site/pages/all.ts'
+import {program} from '../../site/program.js'
+import {outlineSteps, wholePlan} from '../../site/steps/outline.ts'
+import {cachedSteps} from '../../site/steps/steps.ts'
+import {demoJournal, demoPrefix} from '../support/demo-site.ts'
+import '../support/slow.ts'
+
+// Pages of the whole journal are made from outlines. One that asks for more than an outline has would leave it out.
+test('pages of the whole journal, made from outlines, are those of the whole builds', async () => {
+  const {root} = demoJournal()
+  const cache = openCache(join(root, '.cache/site'), basename(program))
+  const {addresses: assets} = JSON.parse(readFileSync(join(program, 'assets/list.json'), 'utf8'))
+  const {site, own} = await makeSite(root, {prefix: demoPrefix, isWriting: false, assets}, cache)
+  const steps = cachedSteps(cache)
+  const planned = await readJournalFolder(root, outlineSteps(steps, cache))
+  const whole = await Promise.all(
+    planned.builds.map(async (one) => asPublished({...one, ...(await wholePlan(one.input, steps))})),
+  )
+  const bySlug = new Map(whole.map(({slug, build, plan}) => [slug, {build, plan}]))
+  const builds = site.builds.map((one) => ({...one, ...bySlug.get(one.slug)}))
+  const known = own.flatMap(({pages}) => pages)
+  const contents = (data: typeof site) =>
+    Object.fromEntries(pagesOfTheJournal(data, known, []).map(({address, content}) => [address, content()]))
+  expect(builds.some(({plan}) => plan.layout)).toBe(true)
+  expect(contents(site)).toEqual(contents({...site, builds}))
+})
