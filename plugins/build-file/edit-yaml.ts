@@ -18,9 +18,10 @@ import type {YamlTree} from './yaml-tree.ts'
 
 /**
  * Set the text at a path of the schema; a short form, a count or a lone value on the way is written out first.
- * Remarks stay. Nothing is set in a list that has no such item, below `none`, or where another kind of value stands.
+ * Remarks stay. Nothing is set in a list that has no such item (but where it may grow, behind its last), below `none`,
+ * or where another kind of value stands.
  */
-export function setText(doc: Document, path: string, text: string): void {
+export function setText(doc: Document, path: string, text: string, mayGrow = false): void {
   const keys = path.split('.')
   const at: (string | number)[] = []
   let kind: Kind | undefined = buildSchema as unknown as Kind
@@ -28,7 +29,10 @@ export function setText(doc: Document, path: string, text: string): void {
     kind = kindOnTheWay(kind, keys.slice(i))
     const node = at.length ? (doc.getIn(at, true) as unknown) : doc.contents
     if (kind?.is === 'list') {
-      if (!isItemThere(doc, at, kind, Number(key))) return
+      const count = countAt(doc, at, kind)
+      const item = Number(key)
+      if (!(item >= 1 && item <= (mayGrow ? count + 1 : count))) return
+      if (mayGrow && count === 0) makeList(doc, at)
       at.push(Number(key) - 1)
       kind = kind.item
       continue
@@ -54,16 +58,11 @@ const kindOnTheWay = (kind: Kind | undefined, rest: readonly string[]): Kind | u
 
 const isNothing = (node: unknown): boolean => node == null || (isScalar(node) && node.value === null)
 
-/** Say whether a list has an item, counted from 1; a count or a lone value is written out as the list it stands for. */
-function isItemThere(
-  doc: Document,
-  at: readonly (string | number)[],
-  kind: ListOf<Kind>,
-  item: number,
-): boolean {
+/** Count the items of a list; a count or a lone value is written out as the list it stands for. */
+function countAt(doc: Document, at: readonly (string | number)[], kind: ListOf<Kind>): number {
   const node = doc.getIn(at, true)
-  if (isSeq(node)) return node.has(item - 1)
-  if (isNothing(node)) return false
+  if (isSeq(node)) return node.items.length
+  if (isNothing(node)) return 0
   const count = kind.countable && isScalar(node) ? Number(textOf(node)) : Number.NaN
   const isCount = count > 0 && count <= (kind.most ?? 0)
   const list = doc.createNode(
@@ -71,7 +70,14 @@ function isItemThere(
   ) as unknown as YAMLSeq
   list.flow = true
   doc.setIn(at, isScalar(node) ? keepingRemarks(node, list) : list)
-  return list.has(item - 1)
+  return list.items.length
+}
+
+function makeList(doc: Document, at: readonly (string | number)[]): void {
+  if (isSeq(doc.getIn(at, true))) return
+  const list = doc.createNode([]) as unknown as YAMLSeq
+  list.flow = true
+  doc.setIn(at, list)
 }
 
 /** Put the mapping that a record's short form stands for in its place, or an empty one where nothing stands. */

@@ -1,4 +1,4 @@
-import {type Document, isMap, isScalar, type Node, Pair, parseDocument, stringify} from 'yaml'
+import {type Document, isMap, isScalar, isSeq, type Node, Pair, parseDocument, stringify} from 'yaml'
 import type {Build} from './build.ts'
 import {deleteAt, hasAt, scalarOf, setText, stepsOf} from './edit-yaml.ts'
 import {plainLines, splitFrontMatter} from './front-matter.ts'
@@ -15,7 +15,7 @@ const style = {lineWidth: 0, flowCollectionPadding: false}
 /**
  * Set values in a build file, whose reading is `build`. Where a value stands in the text, its signs alone are changed;
  * a key that comes or goes has the lines of its own first key written anew, remarks kept, and all others stay as they
- * are. What cannot be set (an item that its list does not have) is left out.
+ * are. A list takes one more item; what cannot be set is left out.
  */
 export function setValues(text: string, build: Build, changes: ValueChanges): string {
   if (changes.size === 0) return text
@@ -111,7 +111,7 @@ function linesEdit(lines: readonly string[], line: number, doc: Document, text: 
 
 function setOrDrop(doc: Document, path: string, text: string): void {
   if (text !== '') {
-    setText(doc, path, text)
+    setText(doc, path, text, true)
     return
   }
   // A short form is written out first, so that a part of it can go.
@@ -119,7 +119,7 @@ function setOrDrop(doc: Document, path: string, text: string): void {
   deleteAt(doc, path)
   for (let around = stepsOf(path).slice(0, -1); around.length > 0; around = around.slice(0, -1)) {
     const left = doc.getIn(around, true)
-    if (!isMap(left) || left.items.length > 0) return
+    if (!(isMap(left) || isSeq(left)) || left.items.length > 0) return
     doc.deleteIn(around)
   }
 }

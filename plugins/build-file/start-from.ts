@@ -12,7 +12,7 @@ import type {Length} from './values.ts'
 import {yamlTree} from './yaml-tree.ts'
 
 /** What belongs to the instrument that was made, and not to its dimensions. */
-const left = [
+export const ofTheMade = [
   'title',
   'based-on',
   'summary',
@@ -78,7 +78,7 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
       })),
   ])
   dropContradicted(doc, past, new Set(made.map(({path}) => path)))
-  for (const key of left) doc.delete(key)
+  for (const key of ofTheMade) doc.delete(key)
   if (options.scale !== undefined) {
     const before = readText(frame(doc)).values.scale?.length
     setText(doc, 'scale.length', options.scale)

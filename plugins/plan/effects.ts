@@ -4,7 +4,7 @@ import {isWritten, stringNames, valueAt, withValueAt} from '../build-file/path.t
 import type {BuildValues} from '../build-file/schema.ts'
 import {changesFrom} from './changes.ts'
 import type {Context} from './context.ts'
-import {type Instrument, planInstrument} from './plan.ts'
+import {type Instrument, planInstrument} from './instrument.ts'
 
 /** What a player or a maker notices of a change; lengths in mm. What cannot be computed is absent. */
 export interface Felt {

@@ -1,9 +1,11 @@
+import {type AsBuilt, planAsBuilt} from './as-built.ts'
 import {type BillRow, planBill} from './bill.ts'
 import {type Caution, planCautions} from './cautions.ts'
 import type {Context} from './context.ts'
 import {type Cost, planCost} from './cost.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import type {ScrewPlace} from './fasteners/screw-places.ts'
+import type {Intonation} from './intonation.ts'
 import type {Strung} from './likely-faults.ts'
 import {planSettingUp, type SettingUp} from './setting-up.ts'
 import type {Settled} from './settled.ts'
@@ -11,7 +13,7 @@ import type {Step} from './work/step.ts'
 import type {Design} from './work/work-facts.ts'
 import {planWork, type WorkTime} from './work/work-order.ts'
 
-/** What it takes to make an instrument; a part whose inputs are missing is absent. */
+/** What it takes to make an instrument, and what came of it; a part whose inputs are missing is absent. */
 export interface Making {
   cuts?: Cuts | undefined
   /** More parts than can be planned. */
@@ -19,6 +21,7 @@ export interface Making {
   cautions?: Caution[] | undefined
   bill?: BillRow[] | undefined
   cost?: Cost | undefined
+  asBuilt?: AsBuilt[] | undefined
   settingUp?: SettingUp[] | undefined
   /** In an order that works. */
   work?: Step[] | undefined
@@ -26,23 +29,29 @@ export interface Making {
 }
 
 /** What is planned of the instrument that is made. */
-type Planned = Partial<Omit<Design, 'cuts'> & Omit<Strung, 'bow'>> & {
+type Planned = Partial<Omit<Design, 'cuts'> & Omit<Strung, 'bow' | 'asBuilt'>> & {
+  intonation?: Intonation[] | undefined
   screws?: ScrewPlace[] | undefined
   tensionTotalN?: number | undefined
 }
 
-/** Plan the making of an instrument that is planned: how its wood is cut, its work, what is bought, how it is set up. */
+/**
+ * Plan the making of an instrument that is planned: how its wood is cut, its work, what is
+ * bought, what was measured, how it is set up.
+ */
 export function planMaking(settled: Settled, planned: Planned, context: Context): Making {
   const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = planned
   const cuts = planCuts(settled, neck, context.pieces)
   const {scarf, fretting, bow} = neck ?? {}
-  const {tensionTotalN, pickup, asBuilt} = planned
+  const {tensionTotalN, pickup, intonation} = planned
   const cautions = planCautions(settled, {cuts, scarf, holes, notch: box?.neck?.notch, tensionTotalN})
   const bill = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
   const cost = planCost(settled, bill, context.journal)
   const strung = {scale, strings, action, bridge, box}
+  const made = {...strung, intonation, neckLengthMm: neck?.budget?.lengthMm, bowMm: bow?.reliefMm}
+  const asBuilt = planAsBuilt(settled, made)
   const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
   const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const work = planWork(settled, design, cautions)
-  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, bill, cost, settingUp, ...work}
+  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, bill, cost, asBuilt, settingUp, ...work}
 }

@@ -1,5 +1,5 @@
 import {cutStock, type Saw, type StockPart} from '../cut-stock/cut-stock.ts'
-import type {Part, WantedPart} from './design-parts.ts'
+import type {WantedPart} from './design-parts.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
 import type {WouldDo} from './would-do.ts'
 
@@ -88,23 +88,4 @@ function sizeThatFits(
   const tried = parts.map((one) => (one.id === part.id ? {...one, [key]: mm} : one))
   const {unplaced} = cutStock(tried, pieces, saw, effort)
   return unplaced.length === 0 ? {path: `${part.of}.${lack.what}`, mm} : undefined
-}
-
-/** The parts of one row that found no piece: the first of them, how many more there are, and what is near it. */
-export interface UnplacedRow extends Omit<Unplaced, 'partId'> {
-  part: Part
-  more: number
-}
-
-/** Gather the parts that found no piece by the row of the file, or of the design, that they come from. */
-export function unplacedRows(parts: readonly Part[], unplaced: readonly Unplaced[]): UnplacedRow[] {
-  const byId = new Map(parts.map((part) => [part.id, part]))
-  const rows = new Map<string, UnplacedRow>()
-  for (const {partId, ...near} of unplaced) {
-    const part = byId.get(partId)!
-    const row = rows.get(part.of)
-    if (row) row.more++
-    else rows.set(part.of, {...near, part, more: 0})
-  }
-  return [...rows.values()]
 }

@@ -1,7 +1,8 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Cuts} from '../plan/cut-list.ts'
 import {endAllowanceMm, type Part} from '../plan/design-parts.ts'
-import type {Unplaced, UnplacedRow} from '../plan/unplaced-parts.ts'
+import type {Unplaced} from '../plan/unplaced-parts.ts'
+import type {UnplacedRow} from '../plan/unplaced-rows.ts'
 import type {Ruler} from './lengths.ts'
 
 /** A cut list as it is given to others: why each part has its size, and what it lacks, in words. */

@@ -1,8 +1,11 @@
-// The worker of the page that tries a change: it reads, plans, checks and draws, so that the page never waits.
-import {planJson} from '../../plugins/words/printed-plan.ts'
+// The first worker of the page that tries a change: it reads, plans, draws and checks, so that the page never waits.
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import {keysOf} from '../try/fields.ts'
 import {type HandleName, moved} from '../try/handles.ts'
+import {fetchLater} from '../try/later.ts'
 import {
   type Around,
+  lookAgain,
   mendIn,
   openSession,
   type Session,
@@ -25,42 +28,83 @@ export type Asks =
   | {ask: 'set'; path: string; text: string}
   | {ask: 'move'; name: HandleName; mm: number}
   | {ask: 'write'; text: string}
-  | {ask: 'mend'; at: number; way: number}
+  /** What a problem of the text proposes. */
+  | {ask: 'mend'; text: string; problem: Problem; way: number}
   | {ask: 'again'}
-  | {ask: 'plan'}
+  /** A field for another value. */
+  | {ask: 'field'; path: string}
 
-/** What it answers: how all stands, and which values could not be set; the plan as JSON; or how this program failed. */
-export type Answers = {view: View; unset: string[]} | {plan: string} | {failed: string}
+/** What it answers: how all stands, or how this program failed. `isMore`: nobody asked. */
+export type Answers = {isMore: boolean} & (Shows | {failed: string})
+
+export interface Shows {
+  view: View
+  /** Which values could not be set. */
+  unset: string[]
+  /** What would not work is known. */
+  isChecked: boolean
+  /** Once a build is opened: all values that there can be. */
+  keys: string[] | undefined
+}
 
 let session: Session | undefined
+let wanted: readonly (readonly [path: string, text: string])[] = []
+let later: 'not asked for' | 'on its way' | 'here' = 'not asked for'
 
-function done(asks: Asks): Session | undefined {
-  if (asks.ask === 'open') {
-    const opened = openSession(asks.text, asks.slug, asks.around)
-    return asks.changes.length > 0 ? setIn(opened, asks.changes) : opened
+function done(asks: Asks, before: Session): Session {
+  if (asks.ask === 'set') return setIn(before, [[asks.path, asks.text]])
+  if (asks.ask === 'move') return setIn(before, moved(asks.name, asks.mm, before.now))
+  if (asks.ask === 'write') return writeIn(before, asks.text)
+  if (asks.ask === 'field') return {...before, asked: [...before.asked, asks.path]}
+  if (asks.ask === 'again') return startAgain(before)
+  // A problem of an older text has another place by now.
+  const isOfNow = asks.ask === 'mend' && asks.text === before.now.text
+  return isOfNow ? mendIn(before, asks.problem, asks.way) : before
+}
+
+function opened({text, slug, around, changes}: Extract<Asks, {ask: 'open'}>): Session {
+  const bare = openSession(text, slug, around)
+  return changes.length > 0 ? setIn(bare, changes) : bare
+}
+
+/** Do what is wanted of the session, and show it. */
+function show(work: () => Session | undefined, isMore: boolean, isOpened = false): void {
+  const post = (answers: Answers) => postMessage(answers)
+  try {
+    session = work()
+    if (!session) return
+    const {now} = session
+    const unset = wanted.flatMap(([path, text]) => (shownText(now, path) === text ? [] : [path]))
+    const keys = isOpened ? keysOf(now.build) : undefined
+    post({isMore, view: viewOf(session), unset, isChecked: later === 'here', keys})
+  } catch (error) {
+    post({isMore, failed: (error as Error).message})
   }
-  if (!session) return undefined
-  if (asks.ask === 'set') return setIn(session, [[asks.path, asks.text]])
-  if (asks.ask === 'move') return setIn(session, moved(asks.name, asks.mm, session.now.plan))
-  if (asks.ask === 'write') return writeIn(session, asks.text)
-  if (asks.ask === 'mend') return mendIn(session, asks.at, asks.way)
-  return startAgain(session)
 }
 
 addEventListener('message', ({data}: MessageEvent<Asks>) => {
-  const answer = (answers: Answers) => postMessage(answers)
-  try {
-    if (data.ask === 'plan' && session) {
-      answer({plan: planJson(session.now.plan, session.now.problems)})
-      return
-    }
-    session = done(data)
-    if (!session) return
-    const {now, changes} = session
-    const wanted = data.ask === 'open' ? data.changes : [...changes]
-    const unset = wanted.flatMap(([path, text]) => (shownText(now, path) === text ? [] : [path]))
-    answer({view: viewOf(session), unset})
-  } catch (error) {
-    answer({failed: (error as Error).message})
+  if (data.ask === 'open') {
+    wanted = data.changes
+    show(() => opened(data), false, true)
+  } else if (session) {
+    const before = session
+    show(() => {
+      const after = done(data, before)
+      wanted = [...after.changes]
+      return after
+    }, false)
   }
+  if (later === 'not asked for') void look()
 })
+
+/** Look at the text once more, with what comes a moment later. */
+async function look(): Promise<void> {
+  later = 'on its way'
+  try {
+    await fetchLater()
+    later = 'here'
+    show(() => session && lookAgain(session), true)
+  } catch {
+    later = 'not asked for'
+  }
+}

@@ -1,11 +1,14 @@
-// The page that tries a change: it shows what its worker answers, and asks it for what is typed, tapped and dragged.
+// The page that tries a change: it shows what its workers answer, and asks them for what is typed, tapped and dragged.
 import {readLink} from '../try/link.ts'
 import {showDrawing, watchHandles} from '../try/page-drawing.ts'
-import {fieldTyped, showFields} from '../try/page-fields.ts'
+import {fieldTyped, offerKeys, showFields, showProblems} from '../try/page-fields.ts'
+import {offerToWrite} from '../try/page-journal.ts'
 import {offerSound, showSound} from '../try/page-sound.ts'
 import {fileName, offerToTake, saveFile} from '../try/page-take.ts'
-import type {View} from '../try/view.ts'
-import type {Answers, Asks} from './try-worker.ts'
+import type {Around} from '../try/session.ts'
+import type {Told, View} from '../try/view.ts'
+import type {AnswersMaking, AsksMaking} from './try-making.ts'
+import type {Answers, Asks, Shows} from './try-worker.ts'
 
 const page = document.querySelector<HTMLElement>('#Try')!
 const part = <E extends HTMLElement>(name: string) => page.querySelector<E>(`[data-part=${name}]`)!
@@ -17,7 +20,11 @@ const worker = new Worker(page.dataset.worker!, {type: 'module'})
 let waiting: Asks[] = []
 let isBusy = false
 let view: View | undefined
-let linkSoon: ReturnType<typeof setTimeout> | undefined
+/** The build that is open, as it started. */
+let opened: {start: string; slug: string; around: Around} | undefined
+let soon: ReturnType<typeof setTimeout> | undefined
+/** What the making of the instrument brings up. */
+let ofMaking: Told[] = []
 
 /** Ask one thing at a time: of what waits, the last of its kind alone. */
 function ask(asks: Asks): void {
@@ -34,34 +41,119 @@ function next(): void {
 }
 
 worker.addEventListener('message', ({data}: MessageEvent<Answers>) => {
-  isBusy = false
-  if ('failed' in data)
-    told.textContent = `This program fails at this text, which is its own fault: ${data.failed}`
-  else if ('plan' in data) saveFile(fileName(view?.title ?? '', 'plan.json'), data.plan)
-  else show(data.view, data.unset)
+  if (!data.isMore) isBusy = false
+  if ('failed' in data) fail(data.failed)
+  else show(data)
   next()
 })
 worker.addEventListener('error', () => {
   told.textContent = 'This browser cannot run what computes the plan; a newer one can.'
 })
 
-function show(now: View, unset: readonly string[]): void {
+function fail(message: string): void {
+  told.textContent = `This program fails at this text, which is its own fault: ${message}`
+}
+
+function show({view: now, unset, isChecked, keys}: Shows): void {
   view = now
   part('sheet').hidden = false
-  showDrawing(part('drawing'), now)
-  showFields(part('fields'), part('problems'), now)
-  showSound(page, now)
-  part('says').textContent = now.says.length > 0 ? `${now.says.join('; ')}.` : ''
-  part('changed').textContent = now.isStart ? 'Nothing is changed yet.' : ''
-  part('tables').innerHTML = now.tables
+  if (!isHalfTyped(now)) {
+    showDrawing(part('drawing'), now)
+    showSound(page, now)
+    showAnswer(now)
+    part('tables').innerHTML = now.tables
+    part('counts').textContent = now.counts
+  }
+  showTold()
+  if (keys) offerKeys(part('key'), keys)
   told.textContent =
     unset.length > 0 ? `Not to be set by itself; write it in the text below: ${unset.join(', ')}.` : ''
   if (document.activeElement !== whole) whole.value = now.text
-  part<HTMLButtonElement>('again').disabled = now.isStart
   page.dataset.shown = String(Number(page.dataset.shown ?? 0) + 1)
-  if (page.dataset.shown === '1') keepOffline()
-  clearTimeout(linkSoon)
-  linkSoon = setTimeout(() => history.replaceState(null, '', `${location.pathname}#${now.link}`), 400)
+  page.toggleAttribute('data-checked', isChecked)
+  clearTimeout(soon)
+  soon = setTimeout(afterwards, 250)
+}
+
+/** Half a value cannot be read: until it is typed, all else stays as it was. */
+const isHalfTyped = ({problems}: View): boolean => {
+  const path = fieldTyped(document.activeElement)?.path
+  return problems.some((one) => one.severity === 'error' && one.path === path)
+}
+
+/** Say what is otherwise than at the start. */
+function showAnswer({says, isStart}: View): void {
+  part('says').replaceChildren(
+    ...says.map((one) => {
+      const item = document.createElement('li')
+      item.textContent = capital(one)
+      return item
+    }),
+  )
+  part('changed').hidden = !isStart
+  part<HTMLButtonElement>('again').disabled = isStart
+}
+
+const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`
+
+/** Tell what would not work, in the instrument and in its making. */
+function showTold(): void {
+  if (!view) return
+  const problems = [...view.problems, ...ofMaking]
+  const rest = showFields(part('fields'), view, problems)
+  showProblems(part('problems'), problems, rest)
+  const grave = problems.filter(({severity}) => severity === 'error' || severity === 'fault').length
+  const more = grave > 0 ? `${grave === 1 ? 'one thing' : `${grave} things`} would not work` : ''
+  const [first] = view.says
+  part('short').hidden = view.isStart
+  const short = [first, more].filter(Boolean).join('; ') || 'changed'
+  part('short').textContent = capital(short)
+}
+
+/** What may come a moment later: the address, what the making takes, what is kept for where there is no network. */
+function afterwards(): void {
+  if (view) history.replaceState(null, '', `${location.pathname}#${view.link}`)
+  askMaking('making')
+  keepOffline()
+}
+
+let making: Worker | undefined
+let isMaking = false
+let nextMaking: Parameters<typeof askMaking> | undefined
+
+/** Have the second worker look at the text, once it is done with the last one. */
+function askMaking(what: AsksMaking['ask'], name = ''): void {
+  if (!view || !opened) return
+  if (isMaking) {
+    // What somebody waits for is not left out for what comes by itself.
+    if (what !== 'making' || !nextMaking) nextMaking = [what, name]
+    return
+  }
+  making ??= startMaking()
+  isMaking = true
+  making.postMessage({ask: what, text: view.text, name, ...opened} satisfies AsksMaking)
+}
+
+function startMaking(): Worker {
+  const second = new Worker(page.dataset.making!, {type: 'module'})
+  second.addEventListener('message', ({data}: MessageEvent<AnswersMaking>) => {
+    isMaking = false
+    if ('failed' in data) fail(data.failed)
+    else if ('plan' in data) saveFile(fileName(view?.title ?? '', 'plan.json'), data.plan)
+    else if ('journal' in data) writing?.(data.journal)
+    else {
+      // Of an older text it is told until the newer one comes.
+      ofMaking = data.making.problems
+      part('cuts').innerHTML = data.making.cuts
+      part('making').hidden = data.making.cuts === ''
+      showTold()
+      page.dataset.made = String(Number(page.dataset.made ?? 0) + 1)
+    }
+    const asked = nextMaking
+    nextMaking = undefined
+    if (asked) askMaking(...asked)
+  })
+  return second
 }
 
 async function open(slug: string, changes: readonly (readonly [string, string])[]): Promise<void> {
@@ -77,7 +169,9 @@ async function open(slug: string, changes: readonly (readonly [string, string])[
       get(slug ? `builds/${slug}/build.md` : 'try/blank.md').then((answer) => answer.text()),
       get(around).then((answer) => answer.json()),
     ])
-    ask({ask: 'open', text, slug: slug || 'new-build', around: rest, changes})
+    opened = {start: text, slug: slug || 'new-build', around: rest}
+    ofMaking = []
+    ask({ask: 'open', text, slug: opened.slug, around: rest, changes})
   } catch {
     told.textContent =
       'This build cannot be fetched. Without a network only what was opened before can be tried.'
@@ -95,16 +189,19 @@ function openAsked(): void {
   part('link').textContent = [left, more].filter(Boolean).join(' ')
 }
 
+let isKept = false
+
 /** Have the page kept with all that it was made of: a browser that keeps nothing needs the network, and nothing else. */
 function keepOffline(): void {
-  const {offline} = page.dataset
-  if (!offline || !('serviceWorker' in navigator)) return
+  const {offline, files = ''} = page.dataset
+  if (isKept || !offline || !('serviceWorker' in navigator)) return
+  isKept = true
   navigator.serviceWorker
     .register(offline)
     .then(() => navigator.serviceWorker.ready)
     .then(({active}) => {
       const loaded = performance.getEntriesByType('resource').map(({name}) => name)
-      const own = [...loaded, page.dataset.worker!, location.pathname]
+      const own = [...loaded, ...files.split(' '), location.pathname]
       const all = own.map((name) => new URL(name, location.href).href)
       active?.postMessage([...new Set(all)].filter((url) => url.startsWith(location.origin)))
     })
@@ -117,19 +214,40 @@ choice.addEventListener('change', () => {
 })
 whole.addEventListener('input', () => ask({ask: 'write', text: whole.value}))
 part('again').addEventListener('click', () => ask({ask: 'again'}))
+part('short').addEventListener('click', () => part('answer').scrollIntoView())
 page.addEventListener('input', ({target}) => {
   const typed = fieldTyped(target)
   if (typed) ask({ask: 'set', ...typed})
 })
+page.addEventListener('focusout', ({target}) => {
+  const typed = fieldTyped(target)
+  if (typed && (target as Element).ariaInvalid === 'true') ask({ask: 'set', ...typed})
+})
 page.addEventListener('click', ({target}) => {
   const button = target instanceof Element ? target.closest<HTMLElement>('[data-mend]') : null
-  if (!button) return
-  ask({ask: 'mend', at: Number(button.dataset.mend), way: Number(button.dataset.way)})
-  part('says').focus()
+  const problem = view && [...view.problems, ...ofMaking][Number(button?.dataset.mend)]
+  if (!button || !view || !problem) return
+  ask({ask: 'mend', text: view.text, problem, way: Number(button.dataset.way)})
+  part('answer').focus()
+})
+part('key').addEventListener('change', ({target}) => {
+  const select = target as HTMLSelectElement
+  if (select.value) ask({ask: 'field', path: select.value})
+  select.value = ''
 })
 watchHandles(part('drawing'), (name, mm) => ask({ask: 'move', name, mm}))
 offerToTake(page, () => view)
 offerSound(page, () => view)
-part('save-plan').addEventListener('click', () => ask({ask: 'plan'}))
+part('save-plan').addEventListener('click', () => askMaking('plan'))
+/** Where the text of a new build is waited for. */
+let writing: ((text: string) => void) | undefined
+offerToWrite(page, {
+  current: () => view,
+  newText: (name) =>
+    new Promise((resolve) => {
+      writing = resolve
+      askMaking('journal', name)
+    }),
+})
 openAsked()
 addEventListener('hashchange', openAsked)

@@ -8,7 +8,9 @@ import {clearVersions, newVersion} from '../publish/versions.ts'
 import {answer} from '../serve/answer.ts'
 import {Changes, changesPath} from '../serve/changes.ts'
 import {listen} from '../serve/listen.ts'
+import {newBuildPath} from '../serve/new-build-path.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
+import {newBuildWriter} from '../serve/write-new-build.ts'
 import {WritingSession} from '../serve/writing-session.ts'
 import type {FileProblems} from '../site-data.ts'
 import {printable, report, reportUnmade} from './report.ts'
@@ -29,6 +31,7 @@ process.once('exit', () => rmSync(folder, {recursive: true, force: true}))
 for (const line of await tellNewVersion(root)) console.log(line)
 const session = new WritingSession(root, folder)
 const changes = new Changes()
+const writeNewBuild = newBuildWriter(root)
 let reported = ''
 let buildsReady = Promise.resolve()
 let allReady = refresh()
@@ -59,6 +62,8 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
   const url = new URL(request.url ?? '/', 'http://localhost')
   if (url.pathname === changesPath) {
     changes.wait(response, url.searchParams.get('at') ?? '/', Number(url.searchParams.get('since')))
+  } else if (url.pathname === newBuildPath) {
+    await writeNewBuild(request, response)
   } else {
     await (url.pathname.startsWith('/builds/') ? buildsReady : allReady)
     await answer({folder, prefix: '/'}, request, response)

@@ -20,16 +20,21 @@ export function tryPages({around, builds, journal}: SiteData): Page[] {
       .sort((a, b) => a.title.localeCompare(b.title))
       .map(({slug, title}) => h('option', {value: slug}, title)),
   ]
+  const addressOf = (name: string) => `${prefix}${assets[name]!.slice(1)}`
   const root = {
     dataRoot: prefix,
-    dataWorker: `${prefix}${assets['try-worker']!.slice(1)}`,
+    dataWorker: addressOf('try-worker'),
+    dataMaking: addressOf('try-making'),
+    dataFiles: assets['try-files']!.split(' ')
+      .map((address) => prefix + address.slice(1))
+      .join(' '),
     // While somebody writes, what is kept would be older than what is written.
-    dataOffline: isWriting ? undefined : `${prefix}${assets['try-offline']!.slice(1)}`,
+    dataOffline: isWriting ? undefined : addressOf('try-offline'),
   }
   const content = [
     h('header.page-head', [h('h1', 'Try a change'), h('p', describes)]),
     h('noscript', h('p.needs', 'This page computes in your browser, which needs scripts switched on.')),
-    h('div#Try.try', root, [h('template', sheet(options)), h('script', {src: assets.unfold})]),
+    h('div#Try.try', root, [h('template', sheet(options, isWriting)), h('script', {src: assets.unfold})]),
   ]
   const blank = newBuild(usualKinds['three-string-slide'], {title: 'New build', units})
   const nothing: Around = {context: {journal, ...noRack}, body: {days: []}}
@@ -60,7 +65,7 @@ function aroundOf({build, rack}: SiteBuild, journal: SiteData['journal']): Aroun
 
 const button = (part: string, words: string) => h('button', {type: 'button', dataPart: part}, words)
 
-function sheet(options: Element[]): Element[] {
+function sheet(options: Element[], isWriting: boolean): Element[] {
   return [
     h('p.from', [
       h('label', {htmlFor: 'TryFrom'}, 'Start from '),
@@ -69,24 +74,25 @@ function sheet(options: Element[]): Element[] {
     h('p.told', {dataPart: 'link', role: 'status'}),
     h('p.told', {dataPart: 'told', role: 'status'}, ''),
     h('div.sheet', {dataPart: 'sheet', hidden: true}, [
+      h('div.short', [h('button', {type: 'button', dataPart: 'short', hidden: true})]),
       h('div.drawn', {dataPart: 'drawing'}, [
         h('div.picture'),
         h('div.grips'),
         h('p.figure', {hidden: true}),
       ]),
-      h('div.against', [
-        h('h2', 'Against the start'),
-        h('p', {dataPart: 'changed'}),
-        h('p.says', {dataPart: 'says', role: 'status', tabIndex: -1}),
+      h('section.against', {dataPart: 'answer', tabIndex: -1}, [
+        h('h2', 'What it changes'),
+        h('p', {dataPart: 'changed'}, 'Nothing yet. Drag a ring on the drawing, or type below.'),
+        h('div', {role: 'status'}, [h('ul.says', {dataPart: 'says'})]),
+        h('ul.found', {dataPart: 'problems', hidden: true}),
         button('again', 'Back to the start'),
       ]),
       h('section.values', [
         h('h2', 'Dimensions'),
-        h('p', 'As in a build file: 25 1/2, 648 mm, .030w. An empty field is assumed.'),
-        h('ul.found', {dataPart: 'problems', hidden: true}),
+        h('p', 'As in a build file: 25 1/2, 648 mm, .030w. What is left empty is assumed.'),
         h('div.fields', {dataPart: 'fields'}),
+        h('p.other', [h('label', ['Another value ', h('select', {dataPart: 'key'})])]),
       ]),
-      h('section.figures', [h('h2', 'Lines and strings'), h('div', {dataPart: 'tables'})]),
       h('section.take', {dataPart: 'sound'}, [
         h('h2', 'Hear it'),
         h('p.buttons', [
@@ -100,21 +106,49 @@ function sheet(options: Element[]): Element[] {
         ]),
         h('p', {dataPart: 'heard', role: 'status'}),
       ]),
-      h('section.whole', [
-        h('h2', 'The whole build file'),
-        h('label', {htmlFor: 'TryText'}, 'Every key can be changed here'),
-        h('textarea#TryText', {dataPart: 'text', rows: 24, spellCheck: false}),
+      h('section.figures', [
+        h('h2', 'Lines and strings'),
+        h('details', [h('summary', {dataPart: 'counts'}), h('div', {dataPart: 'tables'})]),
+      ]),
+      h('section.figures', {dataPart: 'making', hidden: true}, [
+        h('h2', 'Cut list'),
+        h('details', [h('summary', 'Parts and pieces'), h('div', {dataPart: 'cuts'})]),
       ]),
       h('section.take', [
         h('h2', 'Take it away'),
         h('p.buttons', [
           button('save', 'Save the build file'),
           button('copy', 'Copy it'),
+          button('copy-link', 'Copy a link'),
           button('save-plan', 'Save the plan, as JSON'),
-          button('copy-link', 'Copy a link with the changes'),
         ]),
         h('p', {dataPart: 'taken', role: 'status'}),
+        ...(isWriting ? writeIt() : []),
       ]),
+      h('section.whole', [
+        h('h2', 'The whole build file'),
+        h('details', [
+          h('summary', 'Every key, to be written by hand'),
+          h('label', {htmlFor: 'TryText'}, 'The file as it stands'),
+          h('textarea#TryText', {dataPart: 'text', rows: 24, spellCheck: false}),
+        ]),
+      ]),
+    ]),
+  ]
+}
+
+/** While somebody writes, what was tried can become a build of the journal. */
+function writeIt(): Element[] {
+  return [
+    h('div.write', {dataPart: 'write'}, [
+      h('p', [
+        h('label', {htmlFor: 'TryName'}, 'As a new build of this journal, named '),
+        h('input#TryName', {dataPart: 'name', type: 'text', maxLength: 100, autoComplete: 'off'}),
+      ]),
+      h('p.buttons', [button('differ', 'Look at the difference')]),
+      h('ol.difference', {dataPart: 'difference', hidden: true}),
+      h('p.buttons', [h('button', {type: 'button', dataPart: 'written-button', hidden: true}, '')]),
+      h('p', {dataPart: 'written', role: 'status'}),
     ]),
   ]
 }

@@ -2,6 +2,7 @@ import {dirname, extname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {build} from 'esbuild'
 import type {Assets} from './assets.ts'
+import {workersOfTry} from './try-scripts.ts'
 
 const here = fileURLToPath(import.meta.url)
 const home = join(dirname(here), '..')
@@ -13,7 +14,6 @@ const scripts = [
   'side-by-side',
   'try',
   'try-offline',
-  'try-worker',
   'unfold',
   'live',
   'bench',
@@ -21,44 +21,58 @@ const scripts = [
 
 /** Bundle the style sheet and the browser scripts; a file's name changes with what is in it. */
 export async function buildAssets(): Promise<Assets> {
-  const {outputFiles, metafile} = await build({
-    absWorkingDir: home,
-    entryPoints: [
-      'styles/style.css',
-      'styles/icon.svg',
-      ...scripts.map((name) => `browser/${name}${extname(here)}`),
-    ],
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    target: ['es2022', 'chrome111', 'firefox114', 'safari16'],
-    loader: {'.woff2': 'file', '.svg': 'copy'},
-    outdir: '/assets',
-    outbase: '.',
-    entryNames: '[name]-[hash]',
-    assetNames: '[name]-[hash]',
-    chunkNames: '[name]-[hash]',
-    legalComments: 'none',
-    write: false,
-    metafile: true,
-    logLevel: 'error',
-  })
+  const ending = extname(here)
+  const bundles = await Promise.all([
+    build({
+      ...common,
+      entryPoints: [
+        'styles/style.css',
+        'styles/icon.svg',
+        ...scripts.map((name) => `browser/${name}${ending}`),
+      ],
+      loader: {'.woff2': 'file', '.svg': 'copy'},
+    }),
+    build({...common, ...workersOfTry(home, ending)}),
+  ])
   const addresses: Record<string, string> = {}
-  for (const [file, {entryPoint}] of Object.entries(metafile.outputs)) {
-    const name = file.endsWith('.woff2') ? 'face' : entryPoint?.split('/').at(-1)?.split('.')[0]
-    if (name) addresses[name] = addressOf(file)
+  for (const {metafile} of bundles)
+    for (const [file, {entryPoint}] of Object.entries(metafile.outputs)) {
+      const name = file.endsWith('.woff2') ? 'face' : entryPoint?.split('/').at(-1)?.split('.')[0]
+      if (name) addresses[name] = addressOf(file)
+    }
+  const files = bundles.flatMap(({outputFiles}) =>
+    outputFiles.map(({path, contents, hash}) => ({
+      address: addressOf(path),
+      key: hash,
+      bytes: () => contents,
+    })),
+  )
+  const ofTry = files.map(({address}) => address).filter((address) => /^\/try\/try-/.test(address))
+  return {
+    addresses: {...addresses, 'try-files': ofTry.sort().join(' ')},
+    files: files.sort((a, b) => (a.address < b.address ? -1 : 1)),
   }
-  const files = outputFiles.map(({path, contents, hash}) => ({
-    address: addressOf(path),
-    key: hash,
-    bytes: () => contents,
-  }))
-  return {addresses, files: files.sort((a, b) => (a.address < b.address ? -1 : 1))}
 }
+
+const common = {
+  absWorkingDir: home,
+  bundle: true,
+  minify: true,
+  format: 'esm',
+  target: ['es2022', 'chrome111', 'firefox114', 'safari16'] as string[],
+  outdir: '/assets',
+  outbase: '.',
+  entryNames: '[name]-[hash]',
+  assetNames: '[name]-[hash]',
+  legalComments: 'none',
+  write: false,
+  metafile: true,
+  logLevel: 'error',
+} as const
 
 /** What works without a network lies beside its page: a worker is served by another only below that one's own folder. */
 function addressOf(file: string): string {
   const name = file.replaceAll('\\', '/').split('/').at(-1)!
   if (name.startsWith('try-offline-')) return '/try/offline.js'
-  return name.startsWith('try-worker-') ? `/try/${name}` : `/assets/${name}`
+  return /^try-(worker|making|part)-/.test(name) ? `/try/${name}` : `/assets/${name}`
 }

@@ -1,8 +1,11 @@
+import {leavesOf, textAt, valueAt} from '../../plugins/build-file/path.ts'
 import {writeBare} from '../../plugins/build-file/quantities/write-length.ts'
 import {frameOf, widthPx} from '../../plugins/drawings/hero/frame.ts'
 import {instrumentOf} from '../../plugins/drawings/instrument/instrument.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
 import {lengthWords} from '../../plugins/words/lengths.ts'
+import type {Reading} from './session.ts'
 
 /** Something on the drawing that can be moved along the instrument. */
 export interface Handle {
@@ -19,7 +22,14 @@ export interface Handle {
   says: string
 }
 
-export type HandleName = 'headEnd' | 'bridge' | 'boxHead' | 'boxTail' | 'tailEnd' | `post${number}`
+export type HandleName =
+  | 'headEnd'
+  | 'bridge'
+  | 'boxHead'
+  | 'boxTail'
+  | 'tailEnd'
+  | `post${number}`
+  | `hole${number}`
 
 /** How the drawing is scaled, and how far apart the marks of the ruler are that handles stop at (mm). */
 export interface Scale {
@@ -53,16 +63,18 @@ export function handlesOf(plan: Plan): {handles: Handle[]; scale: Scale} | undef
         ]
   const edgeMm = box ? box.widthMm / 2 : 0
   const posts = plan.tuners ?? []
+  const soundHoles = plan.box?.soundHoles ?? []
   return {
     handles: apart([
       ...handle('headEnd', 'End of the head', head && -head.lengthMm),
-      ...posts.flatMap(({stationMm, offMm, name, proposed}, i) =>
-        proposed
-          ? []
-          : handle(`post${i + 1}`, `Post of ${name ?? `string ${i + 1}`}`, stationMm, instrument.x(offMm)),
+      ...posts.flatMap(({stationMm, offMm, name}, i) =>
+        handle(`post${i + 1}`, `Post of ${name ?? `string ${i + 1}`}`, stationMm, instrument.x(offMm)),
       ),
       ...handle('boxHead', 'Head side of the box', box?.atMm, edgeMm),
       ...handle('bridge', 'Bridge line', plan.scale?.lengthMm),
+      ...soundHoles.flatMap(({stationMm, offMm}, i) =>
+        handle(`hole${i + 1}`, `Sound hole ${i + 1}`, stationMm, instrument.x(offMm)),
+      ),
       ...handle('boxTail', 'Tail side of the box', box?.tailMm, -edgeMm),
       ...handle('tailEnd', 'End of the neck', neck?.tailMm),
     ]),
@@ -90,10 +102,17 @@ function apart(handles: readonly Handle[]): Handle[] {
   return laid
 }
 
-/** Say which values of the file change where a handle is moved to a place (mm from the nut line). */
-export function moved(name: HandleName, mm: number, plan: Plan): [path: string, text: string][] {
+/**
+ * Say which values of the file change where a handle is moved to a place (mm from the nut line). What is proposed of the
+ * list that it belongs to is then written down.
+ */
+export function moved(
+  name: HandleName,
+  mm: number,
+  {plan, settled}: Pick<Reading, 'plan' | 'settled'>,
+): Setting[] {
   const {scale, box, outline, units, rulerMm} = plan
-  const write = (path: string, value: number): [string, string][] =>
+  const write = (path: string, value: number): Setting[] =>
     value > 0 ? [[path, writeBare(value, {units, rulerMm})]] : []
   const headMm = outline?.head?.lengthMm ?? 0
   switch (name) {
@@ -106,13 +125,42 @@ export function moved(name: HandleName, mm: number, plan: Plan): [path: string, 
     case 'boxHead':
       if (box?.placedBy === 'box.at') return write('box.at', mm)
       return write('bridge.from-tail', mm + (box?.outside?.lengthMm ?? 0) - (scale?.lengthMm ?? 0))
-    case 'boxTail':
-      return [
-        ...write('box.length', mm - (box?.atMm ?? 0)),
-        // The side towards the head stays where it is.
-        ...(box?.placedBy === 'box.at' ? [] : write('bridge.from-tail', mm - (scale?.lengthMm ?? 0))),
-      ]
+    case 'boxTail': {
+      const length = write('box.length', mm - (box?.atMm ?? 0))
+      // The side towards the head stays where it is.
+      if (box?.placedBy !== 'box.at')
+        return [...length, ...write('bridge.from-tail', mm - (scale?.lengthMm ?? 0))]
+      const isGiven = textAt(settled.values, 'box.at') !== undefined
+      return isGiven ? length : [...write('box.at', box.atMm ?? 0), ...length]
+    }
     default:
-      return [[`tuners.at.${name.slice('post'.length)}`, writeBare(mm, {units, rulerMm})]]
+      return name.startsWith('hole')
+        ? [
+            ...proposedOf(settled, 'box.holes'),
+            ...holeMoved(Number(name.slice('hole'.length)), mm, {plan, settled}),
+          ]
+        : [
+            ...['tuners.at', 'tuners.off'].flatMap((list) => proposedOf(settled, list)),
+            [`tuners.at.${name.slice('post'.length)}`, writeBare(mm, {units, rulerMm})],
+          ]
   }
 }
+
+type Setting = [path: string, text: string]
+
+/** A hole is placed from the nut line, or along the box. */
+function holeMoved(
+  number: number,
+  mm: number,
+  {plan, settled}: Pick<Reading, 'plan' | 'settled'>,
+): Setting[] {
+  const isAlong = settled.values.box?.holes?.[number - 1]?.along !== undefined
+  const place = isAlong ? mm - (plan.box?.atMm ?? 0) : mm
+  return place > 0 ? [[`box.holes.${number}.${isAlong ? 'along' : 'at'}`, writeBare(place, plan)]] : []
+}
+
+/** Write what a list proposes. */
+const proposedOf = ({values}: Settled, list: string): Setting[] =>
+  leavesOf(valueAt(values, list), list).flatMap(([path, value]): Setting[] =>
+    (value as {proposed?: true}).proposed ? [[path, value.text]] : [],
+  )

@@ -28,15 +28,17 @@ export function showDrawing(box: HTMLElement, view: View): void {
     element.ariaValueMin = String(Math.round(handle.leastMm))
     element.ariaValueMax = String(Math.round(handle.mostMm))
     element.ariaValueNow = String(Math.round(handle.mm))
-    element.ariaValueText = [handle.says, ...view.says.slice(0, 2)].join('; ')
+    element.ariaValueText = [handle.says, ...view.says.slice(0, 2), ...view.breaks].join('; ')
     if (held?.name === handle.name) tell(figure, handle, element, view)
   }
 }
 
-function tell(figure: HTMLElement, handle: Handle, at: HTMLElement, {says}: View): void {
+function tell(figure: HTMLElement, handle: Handle, at: HTMLElement, {says, breaks}: View): void {
   figure.hidden = false
   figure.style.top = at.style.top
-  figure.textContent = `${handle.says}${says.length > 0 ? `: ${says.slice(0, 2).join('; ')}` : ''}`
+  const place = document.createElement('strong')
+  place.textContent = handle.says
+  figure.replaceChildren(place, [...says.slice(0, 2), ...breaks].join('; '))
 }
 
 const partsOf = (box: HTMLElement) =>

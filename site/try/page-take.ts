@@ -39,10 +39,15 @@ export function saveFile(name: string, text: string): void {
 }
 
 /** Name a file by the build's title. */
-export function fileName(title: string, ending: string): string {
+export const fileName = (title: string, ending: string): string => `${slugOf(title)}.${ending}`
+
+/** Make a title what a file and an address are called by. */
+export function slugOf(title: string): string {
   const slug = title
+    .normalize('NFKD')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 100)
     .replace(/^-+|-+$/g, '')
-  return `${slug || 'new-build'}.${ending}`
+  return slug || 'new-build'
 }

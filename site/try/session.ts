@@ -6,11 +6,12 @@ import {kindAt, ownAt, textAt} from '../../plugins/build-file/path.ts'
 import type {Place, Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {setValues, textsOf} from '../../plugins/build-file/set-values.ts'
-import {checks} from '../../plugins/checks/checks.ts'
 import type {Context} from '../../plugins/plan/context.ts'
-import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
+import {planInstrument} from '../../plugins/plan/instrument.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
+import {checks} from './later.ts'
 
 /** What a build's plan depends on besides its front matter. */
 export interface Around {
@@ -18,6 +19,9 @@ export interface Around {
   /** What its prose says: the days, and the tasks that are ticked. */
   body: Pick<Build, 'days' | 'ticked'>
 }
+
+/** What a build is called that started from none of the journal. */
+export const blankSlug = 'new-build'
 
 /** A build file that somebody changes: where it started, and how it stands. */
 export interface Session {
@@ -28,6 +32,8 @@ export interface Session {
   base: Reading
   changes: ReadonlyMap<string, string>
   now: Reading
+  /** The values that were asked for a field. */
+  asked: readonly string[]
 }
 
 /** A text, read, planned and checked. */
@@ -38,23 +44,31 @@ export interface Reading {
   settled: Settled
   plan: Plan
   problems: readonly Problem[]
+  /** What the reader found, before the checks. */
+  unread: readonly Problem[]
+  /** What exists is to be built anew as the text has it: it is as grave as on a new one, and nobody has measured it. */
+  toBuild: boolean
 }
 
 /**
- * Read, plan and check a text as the command line does; its prose is not here. What is `toBuild`, though the file says
- * that it exists, is as grave as on a new one, and nobody has measured it.
+ * Read a text, plan the instrument and check it as the command line does; its prose is not here, and what making it
+ * takes is planned apart.
  */
 export function look(
   text: string,
-  {slug, around}: Pick<Session, 'slug' | 'around'>,
+  {slug, around: {context, body}}: Pick<Session, 'slug' | 'around'>,
   toBuild = false,
 ): Reading {
-  const {context, body} = around
   const {journal} = context
-  const {build: read, problems} = readBuild(text, {slug, journal})
+  const {build: read, problems: unread} = readBuild(text, {slug, journal})
   const build = {...read, ...body}
   const settled = settle(build, journal)
-  const plan = planBuild(settled, context)
+  return checked({text, build, settled, plan: planInstrument(settled, context), unread, toBuild})
+}
+
+/** Find what would not work. */
+export function checked(reading: Omit<Reading, 'problems'>): Reading {
+  const {text, settled, plan, unread, toBuild} = reading
   const {measured: _, ...unmeasured} = settled.values
   const found = toBuild
     ? checks({...settled, values: unmeasured}, {...plan, status: 'idea', asBuilt: undefined})
@@ -62,13 +76,24 @@ export function look(
   // What is found in the prose stands past the end.
   const lines = plainLines(text).split('\n').length
   const own = found.filter(({line}) => line < lines)
-  return {text, build, settled, plan, problems: inOrder<string>([...problems, ...own])}
+  return {...reading, problems: inOrder<string>([...unread, ...own])}
 }
 
 /** Open a build file for change. */
 export function openSession(text: string, slug: string, around: Around): Session {
   const start = look(text, {slug, around})
-  return {slug, around, start, base: start, changes: new Map(), now: start}
+  return {slug, around, start, base: start, changes: new Map(), now: start, asked: []}
+}
+
+/** Look at all its texts anew: with what is known by now. */
+export function lookAgain(session: Session): Session {
+  const known = new Map<Reading, Reading>()
+  const anew = (old: Reading): Reading => {
+    const now = known.get(old) ?? look(old.text, session, old.toBuild)
+    known.set(old, now)
+    return now
+  }
+  return {...session, start: anew(session.start), base: anew(session.base), now: anew(session.now)}
 }
 
 /** Set values by their paths; one that is set back to what it was leaves no trace. */
@@ -90,12 +115,11 @@ export function writeIn(session: Session, text: string): Session {
   return {...session, base: now, changes: new Map(), now}
 }
 
-/** Do what one of the problems proposes. */
-export function mendIn(session: Session, at: number, way: number): Session {
+/** Do what a problem of the text proposes. */
+export function mendIn(session: Session, problem: Problem, way: number): Session {
   const {now} = session
-  const problem = now.problems[at]
-  const text = problem?.expected?.[way]
-  if (!problem || text === undefined) return session
+  const text = problem.expected?.[way]
+  if (text === undefined) return session
   // What is about a key changes the text.
   const path = pathAt({...now.build, keys: {}}, problem)
   const isPlain = !problem.edits?.[way] && problem.line === problem.endLine && /^[^[{"'|>&*!#\n]+$/.test(text)

@@ -1,5 +1,7 @@
+import type {Element} from 'hast'
 import {toHtml} from 'hast-util-to-html'
 import {h} from 'hastscript'
+import type {Problem} from '../../plugins/build-file/problem.ts'
 import {heroDrawing} from '../../plugins/drawings/hero/hero.ts'
 import {type HeardString, heardStrings} from '../../plugins/sound/notes.ts'
 import {differencesInWords} from '../../plugins/words/differences.ts'
@@ -14,8 +16,10 @@ import {changedValues, pathAt, type Reading, type Session, shownText} from './se
 export interface View {
   text: string
   isStart: boolean
+  startText: string
   title: string
-  fields: (Field & {value: string; usual: string; isChanged: boolean})[]
+  /** `was`: what it is at the start, where it is otherwise now. */
+  fields: (Field & {value: string; usual: string; was: string | undefined})[]
   problems: Told[]
   /** The drawing as SVG; empty where there is none. */
   drawing: string
@@ -23,29 +27,32 @@ export interface View {
   scale: Scale | undefined
   /** What is otherwise than at the start, in words. */
   says: string[]
-  /** Lines and strings as tables, as HTML. */
+  /** How many things more would not work than at the start, in words, and how many are mended. */
+  breaks: string[]
+  /** Lines and strings as tables, as HTML, and how many there are. */
   tables: string
+  counts: string
   /** What can be heard. */
   heard: HeardString[]
   isFretted: boolean
   link: string
 }
 
-/** A problem as it is told: at its field, with what would do. */
-interface Told {
-  severity: string
-  rule: string
-  message: string
-  line: number
-  path: string | undefined
-  ways: readonly string[]
-}
+/** A problem, and the path of the value that it is about. */
+export type Told = Problem & {path: string | undefined}
+
+/** Say which values the problems of a text are about. */
+export const toldOf = ({build, problems}: Pick<Reading, 'build' | 'problems'>): Told[] =>
+  problems.map((problem) => ({...problem, path: pathAt(build, problem)}))
 
 /** Word a session for the page. */
 export function viewOf(session: Session): View {
   const {start, now} = session
   const found = handlesOf(now.plan)
   const {values} = now.build
+  const problems = toldOf(now)
+  const told = problems.flatMap(({severity, path}) => (severity === 'remark' || !path ? [] : [path]))
+  const others = [...session.asked, ...session.changes.keys(), ...told]
   const svg = heroDrawing(now.plan, {
     boxWood: values.box?.wood?.value,
     plateWood: values.head?.plate?.wood?.value,
@@ -53,28 +60,22 @@ export function viewOf(session: Session): View {
   return {
     text: now.text,
     isStart: now.text === start.text,
+    startText: start.text,
     title: now.plan.title ?? '',
-    fields: fieldsOf(now.build).map((field) => ({
-      ...field,
-      value: session.changes.get(field.path) ?? shownText(now, field.path),
-      usual: usualOf(now, field.path),
-      isChanged: shownText(now, field.path) !== shownText(start, field.path),
-    })),
-    problems: now.problems.map(({severity, rule, message, line, expected, ...place}) => ({
-      severity,
-      rule,
-      message,
-      line,
-      path: pathAt(now.build, {line, ...place}),
-      ways: (expected ?? []).slice(0, 3),
-    })),
+    fields: fieldsOf(now.build, others).map(({path, ...field}) => {
+      const [value, was] = [session.changes.get(path) ?? shownText(now, path), shownText(start, path)]
+      return {path, ...field, value, usual: usualOf(now, path), was: value === was ? undefined : was}
+    }),
+    problems,
     drawing: svg ? toHtml(svg, {space: 'svg'}) : '',
     handles: found?.handles ?? [],
     scale: found?.scale,
-    says: says(start, now),
+    says: now.text === start.text ? [] : differencesInWords(start.plan, now.plan),
+    breaks: breaks(start, now),
     tables: toHtml(
       [linesTable(start, now), stringsTable(start, now)].filter((one) => one !== undefined) as never,
     ),
+    counts: counts(now),
     heard: heardStrings(now.plan),
     isFretted: now.plan.intonation !== undefined,
     link: linkOf(session.slug, changedValues(session)),
@@ -96,7 +97,7 @@ function usualOf({settled, plan}: Reading, path: string): string {
   return assumed ?? (mm === undefined ? '' : bareLength(mm, plan))
 }
 
-function says(start: Reading, now: Reading): string[] {
+function breaks(start: Reading, now: Reading): string[] {
   if (now.text === start.text) return []
   const grave = ({problems}: Reading) =>
     problems.filter(({severity}) => severity === 'error' || severity === 'fault').map(({rule}) => rule)
@@ -105,28 +106,35 @@ function says(start: Reading, now: Reading): string[] {
   const gone = was.filter((rule) => !is.includes(rule)).length
   const count = (many: number) => (many === 1 ? 'one thing' : `${many} things`)
   return [
-    ...differencesInWords(start.plan, now.plan),
     ...(fresh > 0 ? [`${count(fresh)} more would not work`] : []),
     ...(gone > 0 ? [`${count(gone)} that would not work ${gone === 1 ? 'is' : 'are'} mended`] : []),
   ]
 }
 
-type Row = (string | undefined)[]
+/** Say what the tables hold. */
+function counts({plan: {scale, strings}}: Reading): string {
+  const count = (many = 0, what: string) => (many > 0 ? [`${many} ${what}${many === 1 ? '' : 's'}`] : [])
+  return [...count(scale?.lines?.length, 'line'), ...count(strings?.length, 'string')].join(' and ')
+}
+
+interface Row {
+  cells: (string | undefined)[]
+  isChanged: boolean
+}
 
 function linesTable({plan: before}: Reading, {plan}: Reading) {
   const was = new Map(before.scale?.lines?.map(({label, markMm}) => [label, markMm]))
   const rows = (plan.scale?.lines ?? []).map(({label, markMm, markErrorCents, overBox}): Row => {
     const old = was.get(label)
     const isOther = old !== undefined && Math.abs(old - markMm) > 1e-6
-    return [
-      label,
-      bareLength(markMm, plan),
-      isOther ? bareLength(old, before) : was.size > 0 && old === undefined ? 'new' : '',
-      cents(markErrorCents, 1),
-      overBox ? 'over the box' : '',
-    ]
+    const now = isOther ? bareLength(old, before) : was.size > 0 && old === undefined ? 'new' : ''
+    const off = cents(markErrorCents, 1).replace(/ cents?$/, '')
+    return {
+      cells: [label, bareLength(markMm, plan), now, off, overBox ? 'over the box' : ''],
+      isChanged: now !== '',
+    }
   })
-  return table('Lines', ['Line', `From the nut, ${plan.units}`, 'Was', 'As marked', ''], rows)
+  return table('Lines', ['Line', `From the nut, ${plan.units}`, 'Was', 'Off, cents', ''], rows)
 }
 
 function stringsTable({plan: before}: Reading, {plan}: Reading) {
@@ -134,18 +142,15 @@ function stringsTable({plan: before}: Reading, {plan}: Reading) {
     const old = before.strings?.[i]?.tensionN
     const isOther = old !== undefined && tensionN !== undefined && Math.abs(tensionN / old - 1) > 0.005
     const part = isOther ? (tensionN / old - 1) * 100 : 0
-    return [
-      name,
-      gauge ?? '',
-      tensionN === undefined ? '' : forceWords(tensionN, plan),
-      isOther ? `${part > 0 ? '+' : '−'}${number(Math.abs(part), 0)} %` : '',
-      pull ?? '',
-    ]
+    const change = isOther ? `${part > 0 ? 'up' : 'down'} ${number(Math.abs(part), 0)} %` : ''
+    const force = tensionN === undefined ? '' : forceWords(tensionN, plan)
+    return {cells: [name, gauge, force, change, pull], isChanged: isOther}
   })
-  return table('Strings', ['String', 'Gauge', 'Pull', 'Against the start', 'Feels'], rows)
+  return table('Strings', ['String', 'Gauge', 'Pull', 'Change', 'Feels'], rows)
 }
 
-function table(caption: string, heads: string[], rows: Row[]) {
+/** Lay out a table; rows that are otherwise than at the start are marked. */
+export function table(caption: string, heads: string[], rows: readonly Row[]): Element | undefined {
   if (rows.length === 0) return undefined
   return h('div.scrolling', [
     h('table', [
@@ -158,10 +163,10 @@ function table(caption: string, heads: string[], rows: Row[]) {
       ]),
       h(
         'tbody',
-        rows.map(([first, ...cells]) =>
-          h('tr', {dataChanged: cells[1] || cells[2] ? '' : undefined}, [
+        rows.map(({cells: [first, ...cells], isChanged}) =>
+          h('tr', {dataChanged: isChanged ? '' : undefined}, [
             h('th', {scope: 'row'}, first),
-            ...cells.map((cell) => h('td', cell)),
+            ...cells.map((cell) => h('td', cell ?? '')),
           ]),
         ),
       ),

@@ -1,0 +1,245 @@
+import type {Build} from '../build-file/build.ts'
+import {type Action, planAction, planHeights} from './action.ts'
+import {
+  type AnchorRow,
+  anchorsOnBox,
+  isAnchoredOnNeck,
+  planAnchorConflicts,
+  planAnchorRow,
+  planAnchors,
+} from './anchors.ts'
+import {type Box, planWayIn, wholeBox} from './box/box.ts'
+import {planAir} from './box/box-air.ts'
+import {planBlocks} from './box/box-blocks.ts'
+import {planBoxPlace, planBoxSizes} from './box/box-place.ts'
+import {planBridgeSeat} from './box/bridge-seat.ts'
+import {planLid} from './box/lid.ts'
+import {planNeckInBox} from './box/neck-in-box.ts'
+import {planSoundHoles} from './box/sound-holes.ts'
+import {type Bridge, planBridge, planBridgePush, planBridgeSet} from './bridge.ts'
+import type {Conflict} from './conflicts.ts'
+import type {Context} from './context.ts'
+import {type EndJoint, planEndJoint} from './fasteners/end-joint.ts'
+import type {Fastener} from './fasteners/fastener.ts'
+import {planFasteners} from './fasteners/fasteners.ts'
+import {planJointPull} from './fasteners/joint-pull.ts'
+import {planScrewPlaces, type ScrewPlace, screwsTooMany} from './fasteners/screw-places.ts'
+import type {Hole} from './hole.ts'
+import {planHoles} from './holes.ts'
+import {frettedStrings, type Intonation, planIntonation} from './intonation.ts'
+import {planLayout, type Station} from './layout.ts'
+import {longestScaleMm} from './longest-scale.ts'
+import type {Making} from './making.ts'
+import {planBow} from './neck/bow.ts'
+import {planBudget} from './neck/budget.ts'
+import {headLayout} from './neck/head.ts'
+import {planHeadConflicts} from './neck/head-layout.ts'
+import {neckModel} from './neck/model.ts'
+import {type Neck, planNeck} from './neck/neck.ts'
+import {neckTaper} from './neck/taper.ts'
+import {type Nut, planNut} from './nut.ts'
+import {type Outline, planOutline} from './outline.ts'
+import {type Pickup, planPickup} from './pickup.ts'
+import {planSaddles} from './saddle.ts'
+import {planScale, type Scale} from './scale.ts'
+import {settle} from './settle.ts'
+import type {Assumption, Settled} from './settled.ts'
+import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
+import {withLengths} from './string-lengths.ts'
+import {planStrings, type StringPlan} from './strings.ts'
+import {type Placed, planTuners} from './tuners.ts'
+import {planTunings, type Tuning} from './tunings.ts'
+import {planUnknownWoods, type UnknownWood} from './unknown-woods.ts'
+
+/** What is computed of the instrument itself. */
+export interface Instrument {
+  slug: string
+  title?: string | undefined
+  status?: string | undefined
+  play?: string | undefined
+  units: 'in' | 'mm'
+  /** The finest mark that the maker works to. */
+  rulerMm: number
+  handed: 'right' | 'left'
+  assumptions: readonly Assumption[]
+  scale?: Scale | undefined
+  strings?: StringPlan[] | undefined
+  /** Every station in order, head end to tail end. */
+  layout?: Station[] | undefined
+  tensionTotalN?: number | undefined
+  /** Other common tunings that these gauges carry. */
+  tunings?: Tuning[] | undefined
+  bridge?: Bridge | undefined
+  intonation?: Intonation[] | undefined
+  action?: Action | undefined
+  /** What the strings rest on at the head end. */
+  nut?: Nut | undefined
+  neck?: Neck | undefined
+  box?: Box | undefined
+  tuners?: Placed[] | undefined
+  anchors?: Placed[] | undefined
+  screws?: ScrewPlace[] | undefined
+  /** How a neck that ends at the box is held there. */
+  endJoint?: EndJoint | undefined
+  anchorRow?: AnchorRow | undefined
+  holes?: Hole[] | undefined
+  fasteners?: Fastener[] | undefined
+  /** What is too near to what, of all that is bored. */
+  conflicts?: Conflict[] | undefined
+  pickup?: Pickup | undefined
+  /** More screws than can be planned. */
+  tooManyScrews?: {count: number; most: number} | undefined
+  stockTroubles?: StockTrouble[] | undefined
+  unknownWoods?: UnknownWood[] | undefined
+  /** What drawings and templates are drawn from. */
+  outline?: Outline | undefined
+}
+
+/**
+ * Plan the instrument alone, all but what making it takes (`planMaking`): lengths in mm, forces in N, masses in kg, angles
+ * in degrees, pitch in Hz and cents. Pure, and what cannot be computed yet is undefined.
+ */
+export function planInstrument(build: Build | Settled, context: Context): Instrument & Making {
+  const settled = settle(build, context.journal)
+  const {values, rulerMm} = settled
+
+  const place = planBoxPlace(values)
+  const taper = neckTaper(values)
+  const longestMm = longestScaleMm(settled, context.pieces)
+  const scale = planScale(settled, {place, taper, longestMm})
+  const tuned = planStrings(settled)
+  const {tensionTotalN} = tuned ?? {}
+  const tunings = planTunings(values, tuned?.strings)
+  const heights = planHeights(values, place)
+  const nut = planNut(values, heights, rulerMm)
+  const bridgePlace = planBridge(values, place, heights)
+  const push = planBridgePush(values, place, bridgePlace, {action: heights, tensionTotalN})
+
+  const budget = planBudget(values, place)
+  const ends = {place, lengthMm: budget?.lengthMm ?? values.neck?.length?.mm}
+  const model = neckModel(values, ends)
+
+  const sizes = planBoxSizes(values)
+  const outside = sizes?.outside
+  const thicknessMm = model?.layup.totalMm
+  const meets = {place, outside, taper, thicknessMm, bridge: bridgePlace, heights}
+  const neckInBox = planNeckInBox(values, meets)
+  const blocks = planBlocks(values, {place, sizes, neck: neckInBox, rulerMm})
+  const seat = planBridgeSeat(settled, bridgePlace, place, outside)
+  const bridgeSeat = seat?.bridgeSeat
+  const standing = {place, sizes, seat: bridgeSeat, blocks, bridge: bridgePlace, push, heights, tensionTotalN}
+  const lid = planLid(settled, standing)
+
+  const carried = {on: bridgePlace?.on, ...push}
+  const onNeck = isAnchoredOnNeck(values, place, neckInBox)
+  const onBox = onNeck === false ? anchorsOnBox(values, place) : undefined
+  const settlesMm = lid ? lid.sinkAfterCreepMm - lid.sinkMm : 0
+  const needsGapMm = lid?.needsGapMm
+  const strung = {ends, scale, tensionTotalN, heights, bridge: carried, onBox, settlesMm, needsGapMm}
+  const bent = model && planBow(settled, model, strung)
+  const bow = bent?.bow
+
+  const action = planAction(values, heights, scale, {bow, lid})
+  const tuners = planTuners(values, tuned?.strings)
+  const strings = tuned && withLengths(tuned.strings, values, {tuners, place, budget})
+  const fretted = frettedStrings(values, scale, strings, action)
+  const intoned = planIntonation(fretted, {hollowMm: bow?.creepMm ?? 0, sinkMm: settlesMm})
+  const saddles = planSaddles(fretted, intoned?.setbacks.setbacks, scale?.bridgeOffMm)
+  const setAt = planBridgeSet(scale, intoned?.setbacks.setbacks, saddles)
+  const bridge = bridgePlace && {...bridgePlace, setAt, ...intoned?.setbacks, ...saddles, ...push}
+  const anchors = planAnchors(values, place, tuned?.strings)
+
+  const onHead = headLayout(values, model, tuners, scale)
+  const bare = planNeck(settled, model, budget, {
+    scale,
+    tuners,
+    layout: onHead,
+    tensionTotalN,
+    action,
+    nut,
+    heights,
+  })
+  const neck = bare && {...bare, ...bent}
+
+  const around = {place, outside, neck: neckInBox, taper, blocks, bridge, bridgeSeat}
+  const {soundHoles, conflicts: holeConflicts} = planSoundHoles(settled, around)
+  const air = planAir(settled, {place, sizes, neck: neckInBox, taper, scale, strings})
+  const wayIn = planWayIn(values)
+  const box = wholeBox({
+    ...place,
+    ...sizes,
+    neck: neckInBox,
+    blocks,
+    ...seat,
+    lid,
+    soundHoles,
+    ...wayIn,
+    ...air,
+  })
+
+  const anchorRow = planAnchorRow(values, anchors, onNeck, taper)
+  const pickup = planPickup(values, box, bridge)
+  const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
+  const screws = planScrewPlaces(values, place)
+  const endJoint = box && planEndJoint(settled, {box, pull})
+  const screwed = planFasteners(settled, screws, {box, taper}, {pull, end: endJoint})
+  const {fasteners, conflicts: screwConflicts} = screwed
+  const jack = pickup?.jack
+  const conflicts = [
+    ...holeConflicts,
+    ...planHeadConflicts(onHead, rulerMm),
+    ...planAnchorConflicts(values, anchorRow),
+    ...screwConflicts,
+  ]
+  const holes = planHoles(settled, {tuners, anchors, isAnchoredOnNeck: onNeck, box, fasteners, jack})
+
+  const intonation = intoned?.intonation
+  const outline = planOutline(values, {model, taper, scale, bridge})
+  const stations = {scale, neckLengthMm: ends.lengthMm, tuners, anchors, screws, bridge, box, outline}
+  const layout = planLayout(settled, stations)
+
+  return {
+    slug: settled.slug,
+    title: values.title?.value,
+    status: values.status?.value,
+    play: values.play?.value,
+    units: settled.units,
+    rulerMm,
+    handed: values.handed?.value ?? 'right',
+    assumptions: settled.assumptions,
+    scale,
+    strings,
+    layout,
+    tensionTotalN,
+    tunings,
+    bridge,
+    intonation,
+    action,
+    nut,
+    neck,
+    box,
+    tuners,
+    anchors,
+    screws,
+    endJoint,
+    anchorRow,
+    holes,
+    fasteners,
+    conflicts: conflicts.length ? conflicts : undefined,
+    pickup,
+    // Its making has its place in the order of the whole.
+    work: undefined,
+    workTime: undefined,
+    cuts: undefined,
+    tooManyParts: undefined,
+    tooManyScrews: screwsTooMany(values),
+    stockTroubles: planStockTroubles(values, context),
+    bill: undefined,
+    cost: undefined,
+    cautions: undefined,
+    asBuilt: undefined,
+    settingUp: undefined,
+    unknownWoods: planUnknownWoods(values),
+    outline,
+  }
+}

@@ -1,0 +1,82 @@
+import {newBuildPath, type WrittenAnswer} from '../serve/new-build-path.ts'
+import {differenceOf} from './difference.ts'
+import {slugOf} from './page-take.ts'
+import type {View} from './view.ts'
+
+interface Tried {
+  current: () => View | undefined
+  /** Gives the text of a new build of that name. */
+  newText: (name: string) => Promise<string>
+}
+
+/** While the journal is served from this machine: let what was tried become a build of it, after a look. */
+export function offerToWrite(page: HTMLElement, {current, newText}: Tried): void {
+  const find = <E extends HTMLElement>(name: string) => page.querySelector<E>(`[data-part=${name}]`)
+  const [name, list] = [find<HTMLInputElement>('name'), find('difference')]
+  const [write, told] = [find<HTMLButtonElement>('written-button'), find('written')]
+  if (!name || !list || !write || !told) return
+  let text = ''
+  told.textContent = lastWritten.take()
+
+  find('differ')?.addEventListener('click', async () => {
+    const view = current()
+    if (!view) return
+    name.value ||= `${view.title}, changed`
+    text = await newText(name.value)
+    list.replaceChildren(
+      ...differenceOf(view.startText, text).map(({is, line}) => {
+        const item = document.createElement('li')
+        item.className = is
+        const code = document.createElement('code')
+        code.textContent = line
+        item.append(is === 'gone' ? 'out: ' : 'in: ', code)
+        return item
+      }),
+    )
+    list.hidden = false
+    write.hidden = false
+    write.textContent = `Write builds/${slugOf(name.value)}.md`
+    told.textContent = ''
+  })
+  name.addEventListener('input', () => {
+    list.hidden = true
+    write.hidden = true
+  })
+  write.addEventListener('click', async () => {
+    write.hidden = true
+    told.textContent = await written(slugOf(name.value), text)
+  })
+}
+
+/** The page is loaded anew once the journal has another build: what was said is said again then. */
+const lastWritten = {
+  keep: (says: string) => {
+    try {
+      sessionStorage.setItem('written', says)
+    } catch {
+      // Without storage it is said once.
+    }
+  },
+  take: () => {
+    try {
+      const says = sessionStorage.getItem('written') ?? ''
+      sessionStorage.removeItem('written')
+      return says
+    } catch {
+      return ''
+    }
+  },
+}
+
+async function written(slug: string, text: string): Promise<string> {
+  try {
+    const token = await (await fetch(newBuildPath)).text()
+    const headers = {'Content-Type': 'application/json', 'X-Token': token}
+    const answer = await fetch(newBuildPath, {method: 'POST', headers, body: JSON.stringify({slug, text})})
+    const {says} = (await answer.json()) as WrittenAnswer
+    if (answer.ok) lastWritten.keep(says)
+    return says
+  } catch {
+    return 'It could not be written: npm start answers no more.'
+  }
+}
