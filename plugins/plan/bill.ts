@@ -29,6 +29,8 @@ export interface BillRow {
   lot?: string | undefined
   /** What asks for it is proposed. */
   proposed?: true | undefined
+  /** What of the rack would do, though the build does not take it. */
+  atHand?: string | undefined
 }
 
 /** What the design asks for. */
@@ -54,10 +56,14 @@ export function planBill(settled: Settled, asked: Asked, {pieces, lots}: Context
   const {rows: given, left: needed} = fromLots(
     [...stringItems(asked.strings), ...impliedItems(settled, asked)],
     lotsTaken(settled.values, lots),
+    oneAString(settled.values),
   )
   const wanted = needed
     .filter((one) => !isListed(one))
-    .map(({item, count, from}): BillRow => ({item, count, from, proposed: proposedAt(settled.values, from)}))
+    .map(({item, count, from, isCalled}): BillRow => {
+      const atHand = lots?.find((lot) => isCalled(lot.item))?.id
+      return {item, count, from, proposed: proposedAt(settled.values, from), atHand}
+    })
   const wood = woodItems(settled, asked.cuts, pieces)
   const rows = [...paid, ...given, ...wanted, ...wood]
   return rows.length > 0 ? rows : undefined
@@ -93,15 +99,20 @@ function lotsTaken({take = []}: BuildValues, lots: Context['lots'] = []): Lot[] 
 }
 
 /**
- * Give what is needed from the lots that are taken: as many as the design asks for and the lot has, one of whatever it
- * asks for by no name. `left` is what is still to be got.
+ * Give what is needed from the lots that are taken: as many as the design asks for and the lot has; of what it asks for
+ * by no name as many as are usual, or one. `left` is what is still to be got.
  */
-function fromLots(needed: readonly Needed[], lots: readonly Lot[]): {rows: BillRow[]; left: Needed[]} {
+function fromLots(
+  needed: readonly Needed[],
+  lots: readonly Lot[],
+  usual: readonly Pick<Needed, 'count' | 'isCalled'>[],
+): {rows: BillRow[]; left: Needed[]} {
   let left = [...needed]
   const rows = lots.map((lot) => {
     const inSet = left.filter(({isCalled, isInSet}) => !isCalled(lot.item) && isInSet?.(lot.item))
     const of = left.find(({isCalled}) => isCalled(lot.item))
-    const count = of ? Math.min(of.count, lot.count) : 1
+    const {count: wanted} = of ?? usual.find(({isCalled}) => isCalled(lot.item)) ?? {count: 1}
+    const count = Math.min(wanted, lot.count)
     left = of
       ? left.flatMap((one) => (one === of ? lessBy(one, count) : [one]))
       : left.filter((one) => !inSet.includes(one))
@@ -112,6 +123,15 @@ function fromLots(needed: readonly Needed[], lots: readonly Lot[]): {rows: BillR
 
 const lessBy = (one: Needed, count: number): Needed[] =>
   one.count > count ? [{...one, count: one.count - count}] : []
+
+const words = {tuners: /tuner|machine head/i, ferrules: /ferrule/i, pins: /\bpins?\b/i} as const
+
+/** What every string has one of, also where the file says nothing of it. */
+const oneAString = ({strings}: BuildValues): Pick<Needed, 'count' | 'isCalled'>[] =>
+  Object.values(words).map((word) => ({
+    count: strings?.length || 1,
+    isCalled: (listed) => word.test(listed),
+  }))
 
 /** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
 function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
@@ -129,9 +149,9 @@ function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): 
   }
   const anchor = anchors?.kind?.value
   return [
-    ...need({is: 'tuners'}, tuners ? strings : 0, 'tuners', /tuner|machine head/i),
-    ...need({is: 'ferrules'}, anchor === 'ferrule' ? strings : 0, 'anchors', /ferrule/i),
-    ...need({is: 'pins'}, anchor === 'pins' ? strings : 0, 'anchors', /\bpins?\b/i),
+    ...need({is: 'tuners'}, tuners ? strings : 0, 'tuners', words.tuners),
+    ...need({is: 'ferrules'}, anchor === 'ferrule' ? strings : 0, 'anchors', words.ferrules),
+    ...need({is: 'pins'}, anchor === 'pins' ? strings : 0, 'anchors', words.pins),
     ...need({is: 'tailpiece'}, anchor === 'tailpiece' ? 1 : 0, 'anchors', /tailpiece/i),
     ...(screws ?? []).flatMap((row, i) =>
       need(

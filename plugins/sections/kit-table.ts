@@ -24,7 +24,7 @@ export interface TableOptions {
 
 /**
  * Write a table with caption and scopes, in a box that scrolls sideways inside itself.
- * Cells of a right-hand column carry the class `number`.
+ * The table's classes name its right-hand columns (`n2`: the second), which is shorter than a class a cell.
  */
 export function table(options: TableOptions): CaptionedTable {
   const caption = inline(cells(options.caption))
@@ -45,7 +45,11 @@ export function table(options: TableOptions): CaptionedTable {
     properties: {},
     children: toElements(caption),
   }
-  plain.data = {hChildren: [captionElement, ...dense(element).children]}
+  const numbers = options.columns.flatMap(({align}, at) => (align ? [`n${at + 1}`] : []))
+  plain.data = {
+    hChildren: [captionElement, ...dense(element).children],
+    ...(numbers.length > 0 && {hProperties: {className: numbers}}),
+  }
   return {
     type: 'captionedTable',
     caption,
@@ -86,10 +90,10 @@ function bodyRow(
 }
 
 function cell(content: Cell, {scope, align}: {scope?: 'col' | 'row'; align: 'right' | undefined}): TableCell {
-  const hProperties = {...(scope && {scope}), ...(align && {className: ['number']})}
+  const hProperties = scope && {scope}
   return {
     type: 'tableCell',
-    data: {hProperties, ...(scope === 'row' && {hName: 'th'})},
+    data: {...(hProperties && {hProperties}), ...(scope === 'row' && {hName: 'th'})},
     // A column of numbers never wraps, so a quantity in it needs no more to keep it together.
     children: inline(cells(content)).flatMap((one) =>
       align && one.type === 'measure' ? one.children : [one],

@@ -727,6 +727,7 @@ export const planValues: readonly string[] = [
   'bill.*.from',
   'bill.*.lot',
   'bill.*.proposed',
+  'bill.*.atHand',
   'cost.materials',
   'cost.hours',
   'cost.dayHours',

@@ -41,8 +41,8 @@ export function waitingInWords({id, on, until}: Waiting, {work = []}: Plan): str
 }
 
 /** What a build still has to get: what neither its file paid for nor the rack gives, as a shop would name it. */
-export function stillToGet(plan: Plan): {item: string; count: number}[] {
+export function stillToGet(plan: Plan): {item: string; count: number; atHand?: string | undefined}[] {
   return (plan.bill ?? [])
     .filter(({from}) => from !== 'cost' && from !== 'stock')
-    .map(({item, count}) => ({item: billItem(item, plan), count}))
+    .map(({item, count, atHand}) => ({item: billItem(item, plan), count, atHand}))
 }

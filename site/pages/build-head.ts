@@ -1,5 +1,6 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {isMade} from '../../plugins/build-file/schema.ts'
 import {lengthOf, withFractions} from '../markup.ts'
 import {showPicture} from '../pictures/picture.ts'
 import type {SiteBuild} from '../site-data.ts'
@@ -54,9 +55,10 @@ function glance(one: SiteBuild, ask: string | undefined): [string, ElementConten
     ['Strings, from the bass side', strings],
     ['Box', box],
     ['Plays', plays],
-    ['Status', facts.status],
-    ['Worked on', days(build.values.started?.iso, build.values.finished?.iso)],
+    // What is for sale once it is made says so in the place of that.
+    ['Status', isForSale(one) && isMade(facts.status) ? undefined : facts.status],
     ['For sale', forSale(one, ask)],
+    ['Worked on', days(build.values.started?.iso, build.values.finished?.iso)],
   ]
   return rows.flatMap(([name, what]) => {
     const shown = typeof what === 'string' ? (what ? [text(what)] : []) : (what ?? [])
@@ -64,14 +66,18 @@ function glance(one: SiteBuild, ask: string | undefined): [string, ElementConten
   })
 }
 
+const isForSale = ({build}: SiteBuild): boolean => build.values['for-sale']?.value === true
+
 /** What it is to cost, and how to ask for it, where it is for sale. */
-function forSale({build: {values}, plan}: SiteBuild, ask: string | undefined): ElementContent[] {
-  if (values['for-sale']?.value !== true) return []
+function forSale(one: SiteBuild, ask: string | undefined): ElementContent[] {
+  if (!isForSale(one)) return []
+  const {build, plan} = one
+  const {values} = build
   const price =
     values.price && [values.price.amount.toFixed(2), plan.cost?.currency].filter(Boolean).join(' ')
   const address =
     ask && (/^https?:\/\/\S+$/.test(ask) ? ask : /^\S+@\S+$/.test(ask) ? `mailto:${ask}` : undefined)
-  const asked = ask && [address ? h('a', {href: address}, ask) : text(ask)]
+  const asked = ask && [address ? h('a', {href: address}, 'ask the maker') : text(ask)]
   return [...(price ? [text(price)] : []), ...(price && asked ? [text('; ')] : []), ...(asked || [])]
 }
 

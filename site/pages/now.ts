@@ -1,6 +1,7 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {isMade} from '../../plugins/build-file/schema.ts'
+import type {Lot} from '../../plugins/plan/context.ts'
 import {waitingOn} from '../../plugins/plan/work/waiting.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
@@ -9,7 +10,7 @@ import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
 /** Write the page of what is open: each build's next step, what glues or dries until when, and what is still to get. */
-export function nowPage({around, builds, rack: {day}}: SiteData): Page[] {
+export function nowPage({around, builds, rack: {day, lots}}: SiteData): Page[] {
   const describes =
     'What is open on the bench: the next step of each build, what glues or dries, and what it lacks.'
   const open = builds.filter(isOpen)
@@ -33,7 +34,7 @@ export function nowPage({around, builds, rack: {day}}: SiteData): Page[] {
             ),
           ]),
       ...(ideas.length > 0 ? [h('h2', 'Ideas'), ...ideas.flatMap((one) => openBuild(one, day, 'h3'))] : []),
-      ...toGet(open),
+      ...toGet(open, lots),
     ]),
   ]
   return [pageOf('/now/', {title: 'On the bench now', describes, within: '/now/'}, content, around.prefix)]
@@ -76,19 +77,28 @@ function openBuild(one: SiteBuild, day: string | undefined, heading: 'h2' | 'h3'
 }
 
 /** List what all open builds lack, once. */
-function toGet(open: readonly SiteBuild[]): ElementContent[] {
-  const lacking = new Map<string, {count: number; by: SiteBuild[]}>()
+function toGet(open: readonly SiteBuild[], stands: readonly Lot[]): ElementContent[] {
+  const lacking = new Map<string, {count: number; by: SiteBuild[]; atHand?: string | undefined}>()
   for (const one of open)
-    for (const {item, count} of stillToGet(one.plan)) {
+    for (const {item, count, atHand} of stillToGet(one.plan)) {
       const known = lacking.get(item) ?? {count: 0, by: []}
-      lacking.set(item, {count: known.count + count, by: [...known.by, one]})
+      const here = stands.find(({id}) => id === atHand)
+      lacking.set(item, {
+        count: known.count + count,
+        by: [...known.by, one],
+        atHand: here ? `${here.id} on the rack has ${here.count}` : known.atHand,
+      })
     }
   if (lacking.size === 0) return []
   const rows = [...lacking].sort(([a], [b]) => (a < b ? -1 : 1))
   const lacks = table({
     caption: 'What their files ask for, and neither paid for nor took from the rack',
     columns: [{head: 'What'}, {head: 'How many', align: 'right'}, {head: 'For'}],
-    rows: rows.map(([item, {count, by}]) => [item, String(count), by.map(({title}) => title).join(', ')]),
+    rows: rows.map(([item, {count, by, atHand}]) => [
+      item,
+      String(count),
+      [by.map(({title}) => title).join(', '), atHand].filter(Boolean).join('; '),
+    ]),
   })
   return [h('h2', 'To get, for all of them'), ...toElements([lacks])]
 }

@@ -126,7 +126,7 @@ const cutAlready = ({build: {values}}: SiteBuild) =>
 function sharesInWords({parts, kept, saw, waste}: Shares): string {
   const whole = parts + kept + saw + waste
   const share = (area: number) => `${number((100 * area) / whole, 0)} %`
-  return `Parts ${share(parts)}, left ${share(kept)}, saw dust ${share(saw)}, ends and rests ${share(waste)}.`
+  return `Of its face, parts ${share(parts)}, left ${share(kept)}, saw dust ${share(saw)}, ends and rests ${share(waste)}.`
 }
 
 interface Scale {

@@ -232,6 +232,19 @@ take: [${take}]`
     ])
   })
 
+  test('of what every string has one of, as many as there are strings; what would do is told', async () => {
+    const {rows, plans, left} = await leadPast(
+      build('one', 'started: 2026-01-02\nstatus: strung up\nstrings: 3\ntake: [TU]'),
+      build('two', three('2026-01-03', 'OIL')),
+    )
+    expect(rows('one')[0]).toEqual(['tuners', 3, 6.3, 'stock'])
+    expect(left).toContainEqual(['TU', 1])
+    expect(plans.get('two')!.bill!.find(({from}) => from === 'tuners')).toMatchObject({
+      count: 3,
+      atHand: 'TU',
+    })
+  })
+
   test('what is used up is gone, what comes later is not there, and a slip finds what was meant', async () => {
     const {plans} = await leadPast(
       build('one', three('2026-01-02', 'TU')),

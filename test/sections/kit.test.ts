@@ -90,9 +90,9 @@ describe('a table', () => {
 
   it('has caption, scopes and a box that scrolls, and nothing obsolete', () => {
     expect(html(made).replaceAll('\n', '')).toBe(
-      '<div class="table"><div class="scrolling"><table><caption>Lines</caption>' +
-        '<thead><tr><th scope="col">Line</th><th scope="col" class="number">From the nut</th></tr></thead><tbody><tr>' +
-        '<th scope="row">12</th><td class="number">12 <span class="frac">1/8</span> in</td>' +
+      '<div class="table"><div class="scrolling"><table class="n2"><caption>Lines</caption>' +
+        '<thead><tr><th scope="col">Line</th><th scope="col">From the nut</th></tr></thead><tbody><tr>' +
+        '<th scope="row">12</th><td>12 <span class="frac">1/8</span> in</td>' +
         '</tr></tbody></table></div><p class="note">Measured.</p></div>',
     )
   })

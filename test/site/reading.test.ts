@@ -136,6 +136,32 @@ describe('a build’s page on a phone', () => {
     expect(new URL(page.url()).hash).toBe('#on-bridge')
   })
 
+  test('lets arrow keys lead over the drawing, which is one stop, and washes what is meant', async () => {
+    await show('builds/lantern-pier/index.html')
+    const names = page.locator('.drawing-whole a')
+    const state = () =>
+      names.evaluateAll((all) => ({
+        stops: all.flatMap((one, at) => ((one as SVGAElement).tabIndex >= 0 ? [at] : [])),
+        focused: all.findIndex((one) => one === document.activeElement),
+      }))
+    await names.first().focus()
+    expect(await state()).toEqual({stops: [0], focused: 0})
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('ArrowRight')
+    expect(await state()).toEqual({stops: [2], focused: 2})
+    for (let back = 0; back < 3; back += 1) await page.keyboard.press('ArrowUp')
+    expect(await state()).toEqual({stops: [0], focused: 0})
+    const meant = () =>
+      page.evaluate(() => [...document.querySelectorAll('main .meant')].map(({id}) => id).sort())
+    const first = (await names.first().getAttribute('href'))!.slice(1)
+    expect(await meant()).toContain(first)
+    await page.locator('#on-bridge').hover()
+    expect(await meant()).toEqual(expect.arrayContaining(['at-bridge', 'on-bridge']))
+    await names.first().blur()
+    await page.mouse.move(0, 0)
+    expect(await meant()).toEqual([])
+  })
+
   test('holds nothing wider than 358 px that a maker marks or drills from', async () => {
     for (const name of pagesOfBuilds()) {
       await show(name)
