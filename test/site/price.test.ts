@@ -19,7 +19,7 @@ test('money is published where it is asked for alone, but the price of what is f
   const holding = (text: string) =>
     Object.entries(files()).flatMap(([name, one]) => (isRead(name) && one.includes(text) ? [name] : []))
   // Prices, what is left of one, what was paid for a box, for wood and for tuners, and three hours at the rate.
-  for (const kept of ['1123.45', '2769.11', '8803.61', '1910.37', '1987.53', '1982.19', '2011.5', '6034.5'])
+  for (const kept of ['1123.45', '6733.49', '12767.99', '1910.37', '1987.53', '1982.19', '2011.5', '6034.5'])
     expect(holding(kept)).toEqual([])
   expect(holding('321.09')).toEqual([
     'builds/offered/build.md',
@@ -33,11 +33,11 @@ test('money is published where it is asked for alone, but the price of what is f
   expect(files()['builds/offered/changes/index.html']).toContain('href="/builds/kept/"')
   // The maker's own eyes see all of it, and so does the site where it is asked for.
   const {cost} = JSON.parse(journal.run('plan', 'builds/kept.md').stdout)
-  expect(cost).toMatchObject({price: 1123.45, left: -2769.11, hours: 3, work: 6034.5, margin: -8803.61})
+  expect(cost).toMatchObject({price: 1123.45, left: -6733.49, hours: 3, work: 6034.5, margin: -12767.99})
   journal.write('builds/journal.yaml', 'currency: EUR\nrate: 2011.5\nshow-money: true\n')
   expect(journal.run('build')).toMatchObject({status: 0})
   expect(files()['builds/kept/index.html']).toMatch(
-    /3 h at 2011\.50 EUR: 6034\.50 EUR.*Short of its cost.*8803\.61 EUR/s,
+    /3 h at 2011\.50 EUR: 6034\.50 EUR.*Short of its cost.*12767\.99 EUR/s,
   )
   journal.remove()
 })
