@@ -52,6 +52,8 @@ export interface CutPiece {
   /** The day it came into the shop. */
   bought?: string | undefined
   remark?: string | undefined
+  /** It stands on the rack, wherever the build lists it: its offcuts go back by its name. */
+  onRack?: true | undefined
 }
 
 /** More parts than this in one build are a slip of the pen. */
@@ -89,11 +91,15 @@ export function planCuts(
   }))
   const plan = cutStock(parts, pieces, saw)
   const left = new Set(plan.unplaced)
+  const onRack = new Set(rack.map(({id}) => id))
   const unplaced = wanted.filter(({id}) => left.has(id))
   const {used, bound, proven, gapFraction, wasteFraction, fenceSettings} = plan
   return {
     parts: wanted.map(({woodRow, ...part}) => ({...part, isSmall: part.lengthMm < smallPartMm})),
-    pieces: plan.pieces.map((sawn) => cutPiece(sawn, pieces[sawn.index]!)),
+    pieces: plan.pieces.map((sawn) => {
+      const piece = cutPiece(sawn, pieces[sawn.index]!)
+      return onRack.has(piece.id) ? {...piece, onRack: true} : piece
+    }),
     used,
     bought: toBuy(unplaced, saw),
     wasteFraction,

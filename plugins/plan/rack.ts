@@ -149,14 +149,12 @@ function putBack(rack: Rack, build: RackBuild, {cuts, bill = []}: Used): Rack {
   const {slug, values} = build
   const {started} = values
   if (!started || onlyReserves(build)) return rack
-  const stands = new Set(rack.pieces.map(({id}) => id))
   const pieces = cuts?.pieces ?? []
-  const isCut = new Set(pieces.flatMap(({id}) => (stands.has(id) ? [id] : [])))
+  const isCut = new Set(pieces.flatMap(({id, onRack}) => (onRack ? [id] : [])))
   const offcuts = pieces.flatMap((piece) =>
     piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): RackPiece => {
-      const name = `${piece.id}-${offcutName(i)}`
       return {
-        id: isCut.has(piece.id) ? name : `${slug}.${name}`,
+        id: offcutOf(piece, i, slug),
         wood: piece.wood,
         lengthMm,
         widthMm,
@@ -196,6 +194,13 @@ export function seesRack({pieces}: Rack): (build: RackBuild) => boolean {
     (stock ?? []).some(({id}) => id && isOfRack(id.value)) ||
     (!scale?.length && !stock?.length)
 }
+
+/** Name an offcut, from 0, of a piece that a build cuts: by the piece where that stood on the rack, else by the build too. */
+export const offcutOf = (
+  {id, onRack}: Pick<Cuts['pieces'][number], 'id' | 'onRack'>,
+  n: number,
+  slug: string,
+): string => `${onRack ? '' : `${slug}.`}${id}-${offcutName(n)}`
 
 /** Name the n-th offcut of a piece, from 0: `a` to `z`, then `aa`, `ab` … */
 export function offcutName(n: number): string {

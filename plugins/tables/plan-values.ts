@@ -686,6 +686,7 @@ export const planValues: readonly string[] = [
   'cuts.pieces.*.offcuts.*.acrossMm',
   'cuts.pieces.*.bought',
   'cuts.pieces.*.remark',
+  'cuts.pieces.*.onRack',
   'cuts.used',
   'cuts.bought.*.size',
   'cuts.bought.*.wood',

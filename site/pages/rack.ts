@@ -4,7 +4,7 @@ import {boardStrip, longestPx} from '../../plugins/drawings/board-strip.ts'
 import {listedAs} from '../../plugins/plan/context.ts'
 import type {CutPiece, Cuts} from '../../plugins/plan/cut-list.ts'
 import {type Shares, sharesOf} from '../../plugins/plan/ledger.ts'
-import {offcutName, type RackPiece} from '../../plugins/plan/rack.ts'
+import {offcutName, offcutOf, type RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {fractions} from '../../plugins/sections/measures.ts'
@@ -86,9 +86,9 @@ function cutBoards(builds: readonly SiteBuild[], {ruler, pxPerMm}: Scale): Eleme
       all.slice(0, mostDrawn).map(({one, piece}, at) => {
         const {id, wood, offcuts, lengthMm, widthMm, thicknessMm} = piece
         const cuts = one.plan.cuts!
-        const isOfRack = one.rack.pieces.some((each) => each.id === id)
-        const name = (i: number) => `${isOfRack ? '' : `${one.slug}.`}${id}-${offcutName(i)}`
-        const left = offcuts.map((off, i) => `${name(i)}, ${sizeInWords([off.lengthMm, off.widthMm], ruler)}`)
+        const left = offcuts.map(
+          (off, i) => `${offcutOf(piece, i, one.slug)}, ${sizeInWords([off.lengthMm, off.widthMm], ruler)}`,
+        )
         const parts = partsOf(piece, cuts)
         const says = `Cut of it: ${inWords(parts)}. Left: ${left.length > 0 ? inWords(left) : 'nothing'}.`
         const kept = offcuts.map((_, i) => `${id}-${offcutName(i)}`)
