@@ -3,7 +3,7 @@ import type {Plan} from '../../plan/plan.ts'
 import {box, type Convex} from '../solids/convex.ts'
 import type {Solid} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
-import type {Done} from './neck-bodies.ts'
+import type {Done} from './neck-look.ts'
 import type {Piece} from './scene.ts'
 
 /** A plan whose box is known and lies somewhere along the neck. */

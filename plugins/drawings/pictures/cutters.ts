@@ -2,7 +2,8 @@ import type {Hole} from '../../plan/hole.ts'
 import {box, type Convex, convex, cylinder, half} from '../solids/convex.ts'
 import {plus, type Vec} from '../solids/space.ts'
 import type {BoxLook} from './box-bodies.ts'
-import {bentFrom, type Done, headFrame, type NeckLook, onHead} from './neck-bodies.ts'
+import {bentFrom} from './neck-bodies.ts'
+import {type Done, headFrame, type NeckLook, onHead} from './neck-look.ts'
 
 /** Past the face that a bit enters or leaves (mm). */
 const pastMm = 2

@@ -1,7 +1,7 @@
 import {box, cylinder} from '../solids/convex.ts'
 import {solid} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
-import {onHead} from './neck-bodies.ts'
+import {onHead} from './neck-look.ts'
 import type {Mark, Piece} from './scene.ts'
 import type {Moment} from './worked.ts'
 

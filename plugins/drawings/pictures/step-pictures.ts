@@ -3,12 +3,14 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {coverWords, pictureWords} from '../../words/drawings/pictures.ts'
 import {type WoodsBeside, woodsBeside} from './box-bodies.ts'
-import {boxScenes, strungWhole} from './box-scenes.ts'
+import {boxScenes} from './box-scenes.ts'
+import {lined} from './face-scenes.ts'
 import {stringMarks} from './hardware.ts'
-import {lined, neckScenes, type SceneOf} from './neck-scenes.ts'
+import {neckScenes} from './neck-scenes.ts'
 import {picture} from './picture.ts'
 import {type Scene, scene} from './scene.ts'
-import {type Moment, momentsOf} from './worked.ts'
+import {strungWhole} from './strung-scenes.ts'
+import {type Moment, momentsOf, type SceneOf} from './worked.ts'
 
 const scenes: Readonly<Record<string, SceneOf>> = {...neckScenes, ...boxScenes}
 

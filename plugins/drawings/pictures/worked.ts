@@ -5,8 +5,9 @@ import {box, type Convex, madeNow} from '../solids/convex.ts'
 import type {Vec} from '../solids/space.ts'
 import {type BoxLook, boxLook, boxPieces, notches, type WoodsBeside} from './box-bodies.ts'
 import {type Bore, bored, boreOf, cutDown, headCuts, nutGroove, roundedOff} from './cutters.ts'
-import {type Done, type NeckLook, neckLook, neckPieces, upperFaceZ} from './neck-bodies.ts'
-import type {Mark, Note, Piece} from './scene.ts'
+import {neckPieces, upperFaceZ} from './neck-bodies.ts'
+import {type Done, type NeckLook, neckLook} from './neck-look.ts'
+import type {Mark, Note, Piece, Scene} from './scene.ts'
 
 /** One moment of the work: what is done by then, the step in hand among it, and the design. */
 export interface Moment {
@@ -186,3 +187,6 @@ export function counted(notes: readonly Note[]): Note[] {
     text: same.length > 1 ? `${same.length} × ${text}` : text,
   }))
 }
+
+/** Show what a step of the neck has in hand; undefined where there is nothing to show. */
+export type SceneOf = (moment: Moment) => Scene | undefined

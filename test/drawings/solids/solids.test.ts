@@ -1,9 +1,11 @@
 import {booleans, geometries, measurements, primitives} from '@jscad/modeling'
 import {describe, expect, test} from 'vitest'
 import {box, type Convex, convex, cylinder, half, prism} from '../../../plugins/drawings/solids/convex.ts'
-import {areaOf, facesOf, type Solid, solid, volumeOf} from '../../../plugins/drawings/solids/solid.ts'
+import {areaOf, facesOf, volumeOf} from '../../../plugins/drawings/solids/faces.ts'
+import {seenLines, seenParts} from '../../../plugins/drawings/solids/seen-lines.ts'
+import {type Solid, solid} from '../../../plugins/drawings/solids/solid.ts'
 import {cross, dot, minus, parallel, plus, unit, type Vec} from '../../../plugins/drawings/solids/space.ts'
-import {seenLines, seenParts, seenRegions, turnedHere} from '../../../plugins/drawings/solids/visible.ts'
+import {seenRegions, turnedHere} from '../../../plugins/drawings/solids/visible.ts'
 import fc from '../../support/properties.ts'
 
 // The kit of solids against a general geometry library (volumes, and the meshes that rays are sent into), against
