@@ -11,7 +11,7 @@ import {
 } from 'yaml'
 import type {Kind, ListOf, RecordOf} from './kinds.ts'
 import {kindAt} from './path.ts'
-import {shortParts} from './read-record.ts'
+import {shortParts} from './read-short.ts'
 import {textOf} from './reading-context.ts'
 import {buildSchema} from './schema.ts'
 import type {YamlTree} from './yaml-tree.ts'

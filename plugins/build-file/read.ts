@@ -1,15 +1,14 @@
 import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
 import {type Body, type Build, emptyBuild, type Surroundings} from './build.ts'
-import {plainLines, splitFrontMatter} from './front-matter.ts'
+import {plainLines, secondDocument, splitFrontMatter, titleInRemark, titleMissing} from './front-matter.ts'
 import {placedAsWritten} from './heal/as-written.ts'
 import {healSlips} from './heal/heal.ts'
 import {choicesFor} from './heal/keys.ts'
 import {Source} from './heal/source.ts'
-import {asScalar} from './heal/trial.ts'
 import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {ownAt} from './path.ts'
-import {type Place, type Problem, wholeFile} from './problem.ts'
+import type {Problem} from './problem.ts'
 import {readValue} from './read-value.ts'
 import {type ReadingContext, report, textOf} from './reading-context.ts'
 import type {ReaderRule} from './rules.ts'
@@ -173,60 +172,6 @@ function unitsOf(root: unknown, targetOf: YamlTree['targetOf']): 'in' | 'mm' | u
   const scalar = isAlias(node) ? targetOf(node) : node
   const [said] = isScalar(scalar) ? choicesFor(textOf(scalar), ['in', 'mm']) : []
   return said === 'in' || said === 'mm' ? said : undefined
-}
-
-/** A title that starts with # is a remark to YAML. */
-function titleInRemark(text: string, key: Place | undefined): Problem<ReaderRule> | undefined {
-  const line = key && text.split('\n')[key.line - 1]
-  const [, before = '', title = ''] = /^(title:\s+)(#\S.*?)\s*$/.exec(line ?? '') ?? []
-  if (!key || !title) return undefined
-  const quoted = JSON.stringify(title)
-  return {
-    rule: 'title-missing',
-    severity: 'error',
-    line: key.line,
-    column: before.length + 1,
-    endLine: key.line,
-    endColumn: before.length + title.length + 1,
-    message: `the title is a remark, since a # starts one; ${quoted} would do`,
-    expected: [quoted],
-    sure: true,
-  }
-}
-
-/** Ask for a title below the first fence; the name of the file is one that would do. */
-function titleMissing(slug: string): Problem<ReaderRule> {
-  const words = slug.replaceAll('-', ' ').trim()
-  const title = `title: ${asScalar(words.charAt(0).toUpperCase() + words.slice(1) || 'Needle box', false)}`
-  return {
-    rule: 'title-missing',
-    severity: 'error',
-    ...wholeFile,
-    endColumn: 4,
-    message: `the title is missing: add a line such as ${title}`,
-    expected: [`---\n${title}`],
-  }
-}
-
-/** Find a second block of dimensions right after the first: keys that a build knows, then another fence. */
-function secondDocument(body: string, bodyLine: number): Problem<ReaderRule> | undefined {
-  const lines = body.split('\n')
-  const start = lines.findIndex((line) => line.trim() !== '')
-  const end = lines.findIndex((line, i) => i > start && /^---[ \t]*$/.test(line))
-  const key = /^([a-z-]+):(\s|$)/.exec(lines[start] ?? '')?.[1]
-  if (start < 0 || end < 0 || !key || !Object.hasOwn(buildSchema.fields, key)) return undefined
-  if (lines.slice(start, end).some((line) => line.trim() === '')) return undefined
-  const line = bodyLine + start
-  return {
-    rule: 'two-documents',
-    severity: 'error',
-    line,
-    column: 1,
-    endLine: line,
-    endColumn: key.length + 1,
-    message:
-      'a second block of dimensions begins here, and only the first is read; move its keys into the first block',
-  }
 }
 
 /** Sort problems by place; of one place, the gravest first. */

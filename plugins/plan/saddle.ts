@@ -1,6 +1,6 @@
 import {degrees} from '../tables/units.ts'
-import {centsSharp} from './fretted-string.ts'
-import {type FrettedStrings, furthest, type Setback} from './intonation.ts'
+import {centsSharp, type FrettedStrings} from './fretted-string.ts'
+import {furthest, type Setback} from './intonation.ts'
 import {leastSquares, rootMeanSquare} from './least-squares.ts'
 
 /** Straight saddles under all strings. */

@@ -1,13 +1,14 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
-import {angle, inWords, number, percent, stringAtLine} from '../words/quantities.ts'
+import {angle, percent} from '../words/quantities.ts'
+import {airInWords} from './box-air.ts'
 import {endJointInWords} from './box-end-joint.ts'
 import {anchorsInWords, blocksToGlue, prepareBox, strapButtons} from './box-fittings.ts'
 import {lidInWords} from './box-lid.ts'
 import {wiring} from './box-wiring.ts'
-import {facts, figures, fold, holds, type Inline, note, paragraph, source, strong, subHeading} from './kit.ts'
-import {area, force, length, lengthAlone} from './measures.ts'
+import {facts, fold, holds, type Inline, note, paragraph, strong, subHeading} from './kit.ts'
+import {force, length, lengthAlone} from './measures.ts'
 import type {Section} from './section.ts'
 
 /** Where the box lies and how the neck meets it, how to prepare it, what its air answers to, anchors and wiring. */
@@ -182,39 +183,4 @@ function freeBody(joins: string, on: string | undefined): string {
   return on === 'top'
     ? 'The neck lies on the top and the bridge stands on the box: the strings lift the neck as hard as they push the bridge down, and its screws take that.'
     : 'The neck lies on the top with the bridge on it: where the strings are anchored on the neck as well, their pull closes inside it, and its screws carry almost none of it.'
-}
-
-/** Say what note the air in the box answers to and where that falls on the strings; fold volume and frequency away. */
-function airInWords(plan: Plan): BlockContent[] {
-  const {box} = plan
-  if (box?.resonanceHz === undefined || box.resonanceLowHz === undefined || box.volumeL === undefined)
-    return []
-  const places = (box.nearestLines ?? []).map(stringAtLine)
-  return [
-    subHeading('The note of the air'),
-    paragraph(
-      strong(`The air in the box answers near ${box.nearestNote}`),
-      places.length ? `, which is ${inWords(places)}: ` : ': ',
-      'notes there come out fuller and die away sooner. ',
-      box.stiffNote === box.nearestNote
-        ? 'In a box whose walls do not give it would lie a little higher.'
-        : `In a box whose walls do not give it would lie near ${box.stiffNote}.`,
-    ),
-    figures(`Figures: ${number(box.resonanceLowHz, 0)} Hz, in a stiff box ${number(box.resonanceHz, 0)} Hz`, [
-      facts([
-        ['Air inside', `${number(box.volumeL, 2)} L, less neck and blocks`],
-        ...(box.holeAreaMm2 === undefined
-          ? []
-          : [['Sound holes', area(box.holeAreaMm2, plan), ' together'] as const]),
-        ['As thin walls lower it', `${number(box.resonanceLowHz, 1)} Hz`],
-        ['In a stiff box', `${number(box.resonanceHz, 1)} Hz`],
-      ]),
-      note(
-        'A larger hole or a smaller box raises it. Tap the top with the holes open, strings damped, and keep what you hear as resonance under measured.',
-      ),
-      source(
-        'J. Woodhouse, Euphonics §4.2.1, with 8/(3π) of the radius added at each end of a hole (Rayleigh); speed of sound 343 m/s at 20 °C (OpenStax University Physics vol. 1, 17.2); walls: Nia et al., Proc. R. Soc. A 471, 20140905 (2015), 0.944.',
-      ),
-    ]),
-  ]
 }

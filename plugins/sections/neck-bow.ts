@@ -1,13 +1,13 @@
 import type {BlockContent, RootContent} from 'mdast'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
-import {fineBoth, saddleRuler} from '../words/lengths.ts'
+import {saddleRuler} from '../words/lengths.ts'
 import {bowWhy, insideBecause} from '../words/neck.ts'
 import {neckPlaceName} from '../words/places.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {area, force, length, lengthAlone, measure} from './measures.ts'
+import {area, force, length, lengthAlone} from './measures.ts'
 
 /** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
 export function bowInWords(plan: Plan): Inline[][] {
@@ -139,33 +139,6 @@ function bowed(plan: Plan, mm: number): Inline[] {
 }
 
 const sentence = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}.`
-
-/** Say how much the neck's width moves with the seasons, and how far neighbours at a glue line part. */
-export function movementInWords({neck, units}: Plan): Inline[][] {
-  const {movement} = neck ?? {}
-  if (!movement) return []
-  const {season, perPercent} = movement
-  const fine = (mm: number) => measure(...fineBoth(mm, {units}, 4))
-  const {quarterMm, flatMm, glueLineMm} = season ?? perPercent
-  const when = season
-    ? `Between your driest and your dampest air (${number(season.fromPercent, 0)} to ${number(season.toPercent, 0)} % moisture in the wood)`
-    : 'For each 1 % that the moisture in the wood changes (a heated winter to a damp summer is about 5 %)'
-  const glueLine: Inline[] =
-    glueLineMm === undefined
-      ? []
-      : [', and at the glue line that works hardest two flat-sawn neighbours part by ', fine(glueLineMm)]
-  return [
-    [
-      `${when} its width moves by `,
-      fine(quarterMm),
-      ' if it is quarter-sawn, ',
-      fine(flatMm),
-      ' if flat-sawn',
-      ...glueLine,
-      '.',
-    ],
-  ]
-}
 
 /** Fold away the sections across the neck, its margin against buckling and where the numbers come from. */
 export function neckFigures(plan: Plan): RootContent[] {

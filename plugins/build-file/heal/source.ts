@@ -1,7 +1,7 @@
 import {isCollection, isMap, isScalar, type Node, type Pair, visit, type YAMLMap} from 'yaml'
 import type {RecordOf} from '../kinds.ts'
 import type {Edit, Place} from '../problem.ts'
-import {shortParts} from '../read-record.ts'
+import {shortParts} from '../read-short.ts'
 import {type ReadingContext, textOf} from '../reading-context.ts'
 import type {YamlTree} from '../yaml-tree.ts'
 import {asScalar} from './trial.ts'

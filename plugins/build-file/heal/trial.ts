@@ -65,3 +65,10 @@ export function readable(texts: Iterable<string>, kind: Kind, setting: Setting):
   }
   return [...found.values()]
 }
+
+/** The figures of a text, with letters that are taken for figures. */
+export const digits = (text: string): string =>
+  [...text.replace(/[lI|](?=[\d/ ]|$)/g, '1').replace(/[^1-9]/g, '')].sort().join('')
+
+/** More values than this are no question that somebody answers. */
+export const mostAsked = 6

@@ -1,10 +1,7 @@
-import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
+import type {YAMLError} from 'yaml'
 import type {Kind, RecordOf} from '../kinds.ts'
-import {isSlip} from '../nearest.ts'
-import {readValue} from '../read-value.ts'
-import type {ReadingContext} from '../reading-context.ts'
 import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
-import {trialContext} from './trial.ts'
+import {type Setting, shapeWeight, slipsOf, suspects, type Way, weigh} from './weigh-lines.ts'
 
 /** Lines of the YAML that are read as others: what stands there, and what would do, the likeliest first. */
 export interface Rewritten {
@@ -25,11 +22,16 @@ export interface Healed {
 
 /** More lines and signs than these of one key are not searched for what was meant. */
 const mostLines = 80
+
 const mostSigns = 6000
+
 /** How many readings of one key are tried. */
 const mostTries = 300
+
 const mostSlips = 4
+
 const beam = 4
+
 const mostWays = 4
 
 /**
@@ -114,38 +116,6 @@ function keysOf(schema: RecordOf): Set<string> {
 const shortOf = (kind: Kind | undefined): readonly string[] =>
   kind?.is === 'record' ? (kind.short?.keys ?? []) : []
 
-/** What the parser says of some lines, in their order; an indent before the first key is a slip too. */
-function slipsOf(lines: readonly string[]): YAMLError[] {
-  const {errors, warnings, contents} = parsed(lines)
-  const own = [...errors, ...warnings].sort((a, b) => a.pos[0] - b.pos[0])
-  if (own.length > 0 || !contents) return own
-  // A line without a colon is a text of its own.
-  if (!isCollection(contents))
-    return [{code: 'MISSING_CHAR', message: 'followed by map values', pos: [0, 1]} as YAMLError]
-  const first = lines.find((line) => !/^\s*(?:#.*)?$/.test(line)) ?? ''
-  return /^\s/.test(first) ? [{code: 'BAD_INDENT', message: '', pos: [0, 1]} as YAMLError] : []
-}
-
-const parsed = (lines: readonly string[]) =>
-  parseDocument(lines.join('\n'), {prettyErrors: false, uniqueKeys: false, keepSourceTokens: false})
-
-interface Setting {
-  schema: RecordOf
-  units: 'in' | 'mm'
-  known: Parameters<typeof rewritings>[2]
-}
-
-interface Way extends Rewriting {
-  /** Where reading breaks off, in signs from the start; past all where it does not. */
-  reads: number
-  /** How much of what is read the schema does not know. */
-  wrong: number
-  meaning: string
-  /** The words that are read as texts. */
-  texts: string[]
-  isSure: boolean
-}
-
 /** Find the nearest rewritings of a key's lines that can be read; those that explain the same as well come first. */
 function search(lines: readonly string[], setting: Setting): Way[] {
   if (lines.length > mostLines || lines.join('\n').length > mostSigns) return []
@@ -202,56 +172,4 @@ function keepsCommas({texts}: Way, written: string): boolean {
   const bare = (text: string) => text.replace(/[\s"'“”‘’\\]/g, '')
   const loose = (text: string) => bare(text).replace(/[,;]/g, '')
   return texts.every((text) => bare(written).includes(bare(text)) || !loose(written).includes(loose(text)))
-}
-
-/** The lines in which the slip may lie: where the parser stumbles and those round it, in a short key all. */
-function suspects({lines}: Way): number[] {
-  const [slip] = slipsOf(lines)
-  if (!slip) return []
-  const line = lines.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
-  const texts = lines.flatMap((each, at) => (/^\s*[^\s#]/.test(each) ? [at] : []))
-  if (texts.length <= 6) return [...texts].sort((a, b) => Math.abs(a - line) - Math.abs(b - line))
-  const before = texts.findLast((at) => at < line)
-  const after = texts.find((at) => at > line)
-  const around = [line, before, after, texts[0], texts.at(-1)]
-  return [...new Set(around)].filter((at): at is number => at !== undefined && texts.includes(at))
-}
-
-/** A key where it does not belong tells more against a rewriting than a value that cannot be read. */
-const ofShape = new Set(['unknown-key', 'wrong-shape', 'comma-in-braces', 'key-twice'])
-const shapeWeight = 3
-
-/** A key that only wants one letter is nearly the right one. */
-function weightOf({rule, message, expected}: ReadingContext['problems'][number]): number {
-  if (ofShape.has(rule) && expected?.length !== 1) return shapeWeight
-  return rule !== 'unknown-key' || isSlip(message.split(' ')[0]!, expected![0]!, 1) ? 1 : 1.5
-}
-
-function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
-  const doc = parsed(rewriting.lines)
-  const [slip] = slipsOf(rewriting.lines)
-  const list = isSeq(doc.contents) ? schema.fields.pieces : undefined
-  if (slip || !(isMap(doc.contents) || list))
-    return {...rewriting, reads: slip?.pos[0] ?? 0, wrong: 0, meaning: '', texts: [], isSure: false}
-  const context = trialContext(units)
-  const value = readValue(doc.contents as Node, list ?? schema, list ? 'pieces' : '', context)
-  const texts: string[] = []
-  const bareOf = (key: string, item: unknown) => {
-    if (key === 'text' && typeof item === 'string' && /\p{L}/u.test(item)) texts.push(item)
-    return key === 'place' || key === 'text' ? undefined : item
-  }
-  return {
-    ...rewriting,
-    reads: Number.POSITIVE_INFINITY,
-    wrong: context.problems.reduce((sum, problem) => sum + weightOf(problem), 0),
-    // A misspelt key belongs to what it may mean: it may stand at several depths.
-    meaning: [
-      JSON.stringify(value, bareOf),
-      ...context.problems.flatMap(({rule, message, expected}) =>
-        rule === 'unknown-key' && expected?.length === 1 ? [message] : [],
-      ),
-    ].join('\n'),
-    texts,
-    isSure: false,
-  }
 }

@@ -3,7 +3,7 @@ import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {toMark} from '../would-do.ts'
-import {type NeckEnd, screwKeeps} from './screw-places.ts'
+import {type NeckEnd, screwKeeps} from './screw-edges.ts'
 import {screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
 /** Screws from inside the box, along a neck that ends at it, that would carry the strings; mm. */

@@ -1,6 +1,6 @@
 import type {HoleBit} from '../bits.ts'
 import type {WouldDo} from '../would-do.ts'
-import type {Way} from './screw-route.ts'
+import type {Way} from './screw-pieces.ts'
 
 /** A screw, in mm and N: its bits, what it goes through, what it holds and what the strings ask of it. */
 export interface Fastener {

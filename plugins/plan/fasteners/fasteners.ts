@@ -8,17 +8,10 @@ import type {EndJoint} from './end-joint.ts'
 import type {Fastener} from './fastener.ts'
 import {jointLoads} from './joint-loads.ts'
 import type {JointPull} from './joint-pull.ts'
-import {
-  blockAstray,
-  depthEdge,
-  isForTop,
-  offBox,
-  originMm,
-  type ScrewPlace,
-  screwEdge,
-  underNeck,
-} from './screw-places.ts'
-import {type Pieces, type Route, screwRoute} from './screw-route.ts'
+import {depthEdge, screwEdge} from './screw-edges.ts'
+import type {Pieces} from './screw-pieces.ts'
+import {blockAstray, isForTop, offBox, originMm, type ScrewPlace, underNeck} from './screw-places.ts'
+import {type Route, screwRoute} from './screw-route.ts'
 import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
 /** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */

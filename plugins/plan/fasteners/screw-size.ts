@@ -2,7 +2,7 @@ import {screws} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {type Bit, bitOf, type HoleBit} from '../bits.ts'
 import type {Wood} from '../woods.ts'
-import type {Layer} from './screw-route.ts'
+import type {Layer} from './screw-pieces.ts'
 
 interface ScrewSize {
   shankMm: number

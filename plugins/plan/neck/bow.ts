@@ -4,12 +4,13 @@ import type {Bridge} from '../bridge.ts'
 import type {Scale} from '../scale.ts'
 import type {Settled} from '../settled.ts'
 import type {WouldDo} from '../would-do.ts'
-import {type Bent, bend, type Curvature, distinctPlaces} from './bend.ts'
+import type {Bent} from './bend.ts'
 import {type Cutter, cutNeck} from './cut.ts'
 import {type InsideNeck, planInside, type Straight} from './inside-neck.ts'
 import type {NeckEnds, NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
-import {momentAt, type StringLoad, stringLoad} from './string-load.ts'
+import {stringLoad} from './string-load.ts'
+import {bucklingMargin, strungNeck} from './strung-neck.ts'
 
 /** How the strings' pull closes: by how the neck joins the box, and for one on top by what carries the bridge. */
 export type FreeBody = 'on top' | 'bridge on the top' | 'through' | 'end'
@@ -162,13 +163,6 @@ function judged(bent: Bent, {scale, heights, settlesMm}: Strings): Omit<Judged, 
   }
 }
 
-/** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */
-function bucklingMargin(cut: Cutter, lengthMm: number, tensionN: number): number | undefined {
-  const stiffness = [0, lengthMm / 2].map((at) => cut(at)?.values.eiNmm2 ?? Number.NaN)
-  const margin = (Math.PI ** 2 * Math.min(...stiffness)) / lengthMm ** 2 / tensionN
-  return Number.isFinite(margin) ? margin : undefined
-}
-
 /** A line where the strings bow the neck, creep included, further than they stand above it, in mm. */
 interface LineTooLow {
   /** Counted from 0. */
@@ -191,30 +185,4 @@ function lineTooLow(
       worst = {line, bowMm, actionMm}
   }
   return worst
-}
-
-/**
- * Bend the neck: the curvature is the moment of the strings and of the box's walls over EI. Past `stiffFromMm` it is
- * held straight. The line of the strings ends at the bridge: on the neck, or where a top that both walls carry stands.
- * Undefined where its stiffness is not known.
- */
-function strungNeck(
-  {tailMm, inside, changes}: NeckModel,
-  cut: Cutter,
-  load: StringLoad,
-  stiffFromMm: number,
-): Bent | undefined {
-  const {scaleMm} = load
-  const lastMm = Math.max(inside?.wallsMm[1] ?? 0, scaleMm)
-  const endMm = Math.min(stiffFromMm, tailMm ?? lastMm, lastMm)
-  const curvature: Curvature = (stationMm) => {
-    if (stationMm >= endMm) return 0
-    const {eiNmm2 = 0, neutralAxisMm = 0} = cut(stationMm)?.values ?? {}
-    return eiNmm2 > 0 ? momentAt(load, stationMm, neutralAxisMm) / eiNmm2 : Number.NaN
-  }
-  const walls = inside?.wallsMm ?? []
-  const breaks = [0, scaleMm / 2, endMm, scaleMm, ...walls, ...changes.map(({stationMm}) => stationMm)]
-  const places = distinctPlaces(breaks.filter((at) => at >= 0 && at <= lastMm))
-  const bent = bend(curvature, places, load.push && {atMm: scaleMm, carriedMm: load.push.wallsMm})
-  return Number.isFinite(bent.reliefMm) ? bent : undefined
 }
