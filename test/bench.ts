@@ -1,4 +1,12 @@
-import {readdirSync} from 'node:fs'
+import {readdirSync, readFileSync, writeFileSync} from 'node:fs'
+import {cpus, release, type} from 'node:os'
+import {parseArgs} from 'node:util'
+
+const usage = `npm run bench                         measures everything that is in test/bench/
+npm run bench -- site                 that file alone
+npm run bench -- site --builds=100,1000,5000
+                                      the whole site at so many builds; the more, the longer
+npm run bench -- site --readme        writes the figures into the README's table`
 
 /** What was measured against what, as a ratio within one run. */
 export interface Measure {
@@ -7,11 +15,59 @@ export interface Measure {
   detail: string
 }
 
+/** What a run asks for. */
+export interface Asked {
+  /** The numbers of builds to measure the whole site at. */
+  counts: readonly number[]
+  /** Told what is measured now. */
+  told: (what: string) => void
+}
+
+const {values, positionals} = parseArgs({
+  options: {builds: {type: 'string', default: '100,1000'}, readme: {type: 'boolean', default: false}},
+  allowPositionals: true,
+})
+const counts = values.builds.split(',').map(Number)
+const files = readdirSync(new URL('bench/', import.meta.url)).sort()
+const wanted =
+  positionals.length === 0 ? files : files.filter((file) => positionals.includes(file.slice(0, -3)))
+if (wanted.length < positionals.length || !counts.every((count) => Number.isInteger(count) && count > 7)) {
+  console.error(usage)
+  process.exit(2)
+}
+
+const told = (what: string) => console.error(`${new Date().toTimeString().slice(0, 8)} ${what}`)
+const all: Measure[] = []
 // Every file of test/bench measures one thing against another in the same run: ratios survive a change of machine.
-for (const file of readdirSync(new URL('bench/', import.meta.url)).sort()) {
+for (const file of wanted) {
   const {bench} = (await import(new URL(`bench/${file}`, import.meta.url).href)) as {
-    bench: () => Promise<Measure[]>
+    bench: (asked: Asked) => Promise<Measure[]>
   }
-  for (const {name, ratio, detail} of await bench())
+  for (const measure of await bench({counts, told})) {
+    const {name, ratio, detail} = measure
     console.log(`${name}: ${ratio.toPrecision(3)} (${detail})`)
+    all.push(measure)
+  }
+}
+if (values.readme) writeFigures()
+
+/** Write what was measured into the README, between its marks, with the day and the machine. */
+function writeFigures(): void {
+  const [start, end] = ['<!-- figures -->', '<!-- /figures -->']
+  const before = readFileSync('README.md', 'utf8')
+  const [from, to] = [before.indexOf(start), before.indexOf(end)]
+  if (from < 0 || to < from) throw new Error(`the README has no ${start}`)
+  const [first] = cpus()
+  const machine = `${cpus().length} cores (${first?.model.trim() ?? 'unknown'}), ${type()} ${release()}, Node ${process.version}`
+  const table = [
+    `Measured on ${new Date().toISOString().slice(0, 10)} with \`npm run bench\` on ${machine}:`,
+    '',
+    '| what | times | that is |',
+    '| --- | --- | --- |',
+    ...all.map(({name, ratio, detail}) => `| ${name} | ${ratio.toPrecision(2)} | ${detail} |`),
+  ]
+  writeFileSync(
+    'README.md',
+    `${before.slice(0, from + start.length)}\n\n${table.join('\n')}\n\n${before.slice(to)}`,
+  )
 }

@@ -12,9 +12,10 @@ import {wholeRun} from './support/whole-run.ts'
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same again
 npm run fuzz -- --journals    only whole journals, harmed at random
+npm run fuzz -- --kills       only builds of a site that are killed at any moment, with what is kept harmed between them
 
-Prints its seed. Leaves with 1 if it finds any. A third of the time each goes to slipped builds, to whole journals, and
-to the suite's properties from other seeds.`
+Prints its seed. Leaves with 1 if it finds any. A quarter of the time each goes to slipped builds, to whole journals, to
+builds that are killed, and to the suite's properties from other seeds.`
 
 // Every build of the journal and of the fixtures, with some of its words changed for words that makers slip into.
 const sources = ['builds', 'test/journals']
@@ -98,7 +99,12 @@ function oddValue(value: unknown, path = 'plan'): string | undefined {
 }
 
 const {values} = parseArgs({
-  options: {seconds: {type: 'string'}, seed: {type: 'string'}, journals: {type: 'boolean'}},
+  options: {
+    seconds: {type: 'string'},
+    seed: {type: 'string'},
+    journals: {type: 'boolean'},
+    kills: {type: 'boolean'},
+  },
 })
 const seconds = Number(values.seconds ?? '60')
 const seed = Number(values.seed ?? Math.floor(Math.random() * 2 ** 31))
@@ -110,10 +116,18 @@ if (!(seconds > 0) || !Number.isInteger(seed)) {
 const patienceMs = 300_000
 
 console.log(`seed ${seed}`)
-const each = values.journals ? seconds : seconds / 3
-if (!values.journals) slippedBuilds()
-if (!(await harmedJournals())) process.exitCode = 1
-if (!values.journals) properties()
+const isAll = !values.journals && !values.kills
+const each = isAll ? seconds / 4 : seconds
+if (isAll) slippedBuilds()
+if (!values.kills && !(await harmedJournals())) process.exitCode = 1
+if (!values.journals && !killedBuilds()) process.exitCode = 1
+if (isAll) properties()
+
+/** Kill builds in a process of its own. */
+function killedBuilds(): boolean {
+  const words = ['--import', 'tsx', 'test/fuzz-kills.ts', String(seed), String(each)]
+  return spawnSync(process.execPath, words, {stdio: 'inherit'}).status === 0
+}
 
 function slippedBuilds(): void {
   const found = fc.check(fc.property(build, holds), {

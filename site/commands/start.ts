@@ -1,9 +1,10 @@
-import {rmSync} from 'node:fs'
 import {realpath} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
 import {tellNewVersion} from '../journal/last-version.ts'
+import {programVersion} from '../journal-cache.ts'
 import type {Unmade} from '../page.ts'
+import {leaveStanding, resumeStanding} from '../publish/standing.ts'
 import {clearVersions, newVersion} from '../publish/versions.ts'
 import {answer} from '../serve/answer.ts'
 import {Changes, changesPath} from '../serve/changes.ts'
@@ -26,10 +27,12 @@ const place = join(root, 'start')
 await clearVersions(place)
 const folder = await realpath(await newVersion(place))
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(0))
-process.once('exit', () => rmSync(folder, {recursive: true, force: true}))
+const standing = await resumeStanding(root, folder)
+const version = await programVersion()
+process.once('exit', () => leaveStanding(root, standing, version))
 
 for (const line of await tellNewVersion(root)) console.log(line)
-const session = new WritingSession(root, folder)
+const session = new WritingSession(root, standing)
 const changes = new Changes()
 const writeNewBuild = newBuildWriter(root)
 let reported = ''

@@ -72,7 +72,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     pathPrefix: around.prefix,
     isForVisitors: !around.isWriting && isMade(plan.status),
   })
-  const given = await steps.give({planKey: one.key, build, plan, text, journal: among.journal})
+  const given = await steps.give({build, plan, text, journal: among.journal})
   const compared = await effectsOf(one, original, relatives, among)
   const cover = build.values.cover && pictures.get(build.values.cover.value)
   const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))

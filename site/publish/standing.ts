@@ -1,5 +1,15 @@
-import {constants, copyFileSync, linkSync, mkdirSync, statSync} from 'node:fs'
-import {readFile} from 'node:fs/promises'
+import {
+  constants,
+  copyFileSync,
+  existsSync,
+  linkSync,
+  mkdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
+import {mkdir, readFile, rename, rmdir} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {keyOf, writeWhole} from '../cache.ts'
 import {programVersion} from '../journal-cache.ts'
@@ -39,6 +49,44 @@ export async function recallStanding(root: string, place: string, folder: string
 export async function rememberStanding(root: string, place: string, standing: Standing): Promise<void> {
   const content = JSON.stringify({program: await programVersion(), ...standing})
   await writeWhole(listsOf(root), listName(place), content).catch(() => {})
+}
+
+/** Where the site of whoever wrote last waits for the next time, so that it need not be written anew. */
+const waiting = (root: string) => join(root, '.cache/start')
+
+/**
+ * Put the site of whoever wrote last at the journal at `root` into an empty folder (absolute). What somebody else changed
+ * in it counts as another.
+ */
+export async function resumeStanding(root: string, folder: string): Promise<Standing> {
+  const last = await recallStanding(root, waiting(root), waiting(root))
+  try {
+    if (Object.keys(last.files).length > 0) {
+      await rmdir(folder)
+      await rename(waiting(root), folder)
+    }
+  } catch {
+    await mkdir(folder, {recursive: true})
+  }
+  const there = {folder, files: last.files}
+  for (const [address, [key]] of Object.entries(last.files))
+    if (!stands(there, {address, key})) there.files[address] = ['', 0, 0]
+  return there
+}
+
+/** Let a site wait for the next time; at once, for a process that ends. Where it cannot, it is taken away. */
+export function leaveStanding(root: string, {folder, files}: Standing, program: string): void {
+  // The journal may have been moved away meanwhile.
+  if (!existsSync(folder)) return
+  try {
+    rmSync(waiting(root), {recursive: true, force: true})
+    const list = join(listsOf(root), listName(waiting(root)))
+    mkdirSync(dirname(list), {recursive: true})
+    writeFileSync(list, JSON.stringify({program, folder: waiting(root), files}))
+    renameSync(folder, waiting(root))
+  } catch {
+    rmSync(folder, {recursive: true, force: true})
+  }
 }
 
 const isStanding = (value: unknown): value is Standing => {

@@ -19,10 +19,10 @@ export class WritingSession {
   #cache: Promise<Cache> | undefined
   readonly #standing: Standing
 
-  /** `root` is the journal's, `folder` where the site goes; both absolute. */
-  constructor(root: string, folder: string) {
+  /** `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there. */
+  constructor(root: string, standing: Standing) {
     this.#root = root
-    this.#standing = {folder, files: {}}
+    this.#standing = standing
   }
 
   /**

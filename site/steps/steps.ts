@@ -1,4 +1,5 @@
 import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
+import {plainLines, splitFrontMatter} from '../../plugins/build-file/front-matter.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {Context} from '../../plugins/plan/context.ts'
@@ -72,12 +73,6 @@ export interface MakeResult extends MadeBuild {
   key: string
 }
 
-/** A build that was planned, and what the files that it gives away depend on besides. */
-interface DownloadsInput extends DownloadParts {
-  /** The key of its plan. */
-  planKey: string
-}
-
 /** A build that was copied from another: both files as they are. */
 interface CompareInput {
   build: {slug: string; text: string}
@@ -96,7 +91,7 @@ export interface Steps {
   plan: (input: PlanInput) => Promise<PlanResult>
   make: (input: MakeInput) => Promise<MakeResult>
   compare: (input: CompareInput) => Promise<Effects>
-  give: (input: DownloadsInput) => Promise<Downloads>
+  give: (input: DownloadParts) => Promise<Downloads>
 }
 
 /** The keys of the steps: each stands for its input, and through it for the step before. */
@@ -122,8 +117,11 @@ const compareKey = ({build, original, journal}: CompareInput): string =>
     JSON.stringify([journal, original.mended]),
   )
 
-const downloadsKey = ({planKey: key, build, journal}: DownloadsInput): string =>
-  keyOf('give', key, build.slug, JSON.stringify(journal))
+/** The prose is nothing that is given away. */
+const downloadsKey = ({build, plan, text, journal}: DownloadParts): string => {
+  const {front} = splitFrontMatter(plainLines(text))
+  return keyOf('give', build.slug, JSON.stringify([front?.yaml, plan, journal]))
+}
 
 /**
  * Take from the cache what was made before of the same input; have the rest done, and keep it. The steps are loaded

@@ -1,61 +1,225 @@
-import {spawnSync} from 'node:child_process'
-import {mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {type ChildProcess, spawn, spawnSync} from 'node:child_process'
+import {once} from 'node:events'
+import {
+  appendFileSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
-import type {Measure} from '../bench.ts'
-import {asWritten} from '../support/commands.ts'
+import {setTimeout as pause} from 'node:timers/promises'
+import {pathToFileURL} from 'node:url'
+import type {Asked, Measure} from '../bench.ts'
+import {openBrowser} from '../support/browser.ts'
+import {compiled} from '../support/commands.ts'
+import {serveSite} from '../support/demo-site.ts'
+import {writeManyBuilds} from '../support/many-builds.ts'
 
-const project = resolve('.')
+const bareEleventy = [resolve('node_modules/@11ty/eleventy/cmd.cjs'), '--input=builds', '--output=bare']
+const asMarkdown = ['--formats=md', '--quiet']
+/** The build that is written at. */
+const saved = 'fog-signal'
+
+/** What a command took, as the operating system counts it. */
+interface Took {
+  /** Of processor time, which other work on the machine changes little. */
+  seconds: number
+  /** Of the clock. */
+  waited: number
+  /** The most memory held at once. */
+  megabytes: number
+}
+
+/** What was measured at one number of builds; `bare` is an Eleventy alone on the same Markdown. */
+export interface SiteFigures {
+  builds: number
+  bare: Took
+  anew: Took
+  kept: Took
+  changed: Took
+  /** From a save to the page that shows it, ms of the clock. */
+  save: {bareMs: number; ms: number; megabytes: number}
+  /** From an address to a portfolio whose controls answer, ms of the clock. */
+  portfolioMs: number
+}
 
 /**
- * Measure the whole site at 100 and 1,000 generated builds, made anew and made from what is kept, each against a
- * bare Eleventy that renders the same Markdown in the same run.
+ * Measure the whole site of a journal many times the project's own, each against a bare Eleventy that renders the same
+ * Markdown in the same run.
  */
-export async function bench(): Promise<Measure[]> {
-  return [100, 1000].flatMap(measure)
+export async function bench({counts, told}: Asked): Promise<Measure[]> {
+  const measures: Measure[] = []
+  const all: SiteFigures[] = []
+  for (const count of counts) {
+    const figures = await measure(count, (what) => told(`${count} builds: ${what}`))
+    all.push(figures)
+    measures.push(...measuresOf(figures))
+  }
+  return [...measures, ...growth(all)]
 }
 
-function measure(count: number): Measure[] {
-  const root = mkdtempSync(join(tmpdir(), 'bench-'))
-  writeJournal(root, count)
-  const bare = timed(
-    root,
-    ['node_modules/@11ty/eleventy/cmd.cjs'].map((file) => join(project, file)),
-    ['--input=builds', '--output=bare', '--formats=md', '--quiet'],
-  )
-  const build = asWritten('build')
-  const anew = timed(root, build, [])
-  const kept = timed(root, build, [])
-  rmSync(root, {recursive: true})
-  const told = (took: number) => `${seconds(took)} against ${seconds(bare)} of a bare Eleventy`
-  return [
-    {name: `the whole site, ${count} builds, made anew`, ratio: anew / bare, detail: told(anew)},
-    {name: `the whole site, ${count} builds, all kept`, ratio: kept / bare, detail: told(kept)},
-  ]
-}
-
-/** Write builds like the journal's fullest one, each a little other than the next, so that none is kept for another. */
-function writeJournal(root: string, count: number): void {
-  mkdirSync(join(root, 'builds'))
-  const text = readFileSync(join(project, 'builds/lantern-pier/index.md'), 'utf8')
-  writeFileSync(
-    join(root, 'builds/needle-box-one.md'),
-    readFileSync(join(project, 'builds/needle-box-one.md')),
-  )
-  for (let at = 0; at < count; at++) {
-    const own = text
-      .replace(/^title: .*$/m, `title: Pier ${at}`)
-      .replace(/^( {2}length: )24 1\/4$/m, `$1${24 + (at % 16) / 32}`)
-      .replace(/^based-on: .*\n/m, '')
-    writeFileSync(join(root, `builds/pier-${at}.md`), own)
+async function measure(builds: number, told: (what: string) => void): Promise<SiteFigures> {
+  const root = realpathSync(mkdtempSync(join(tmpdir(), 'bench-')))
+  try {
+    writeManyBuilds(root, builds)
+    told('a bare Eleventy')
+    const bare = run(root, [...bareEleventy, ...asMarkdown])
+    told('made anew')
+    const anew = run(root, compiled('build'))
+    told('nothing changed')
+    const kept = run(root, compiled('build'))
+    told('one changed')
+    appendFileSync(join(root, `builds/${saved}.md`), 'One more line.\n')
+    const changed = run(root, compiled('build'))
+    told('saved while writing')
+    const save = await whileWriting(root)
+    told('in a browser')
+    return {builds, bare, anew, kept, changed, save, portfolioMs: await portfolioMs(join(root, '_site'))}
+  } finally {
+    rmSync(root, {recursive: true, force: true})
   }
 }
 
-function timed(cwd: string, program: string[], words: string[]): number {
+/** Ran before a command: on its way out it says what it took. */
+const says = `process.on('exit', () => {
+  const {userCPUTime, systemCPUTime, maxRSS} = process.resourceUsage()
+  require('node:fs').writeFileSync(process.env.TOOK, JSON.stringify([userCPUTime + systemCPUTime, maxRSS]))
+})`
+const withCost = [
+  '--import',
+  `data:text/javascript,${encodeURIComponent(`import {createRequire} from 'node:module'; const require = createRequire(${JSON.stringify(pathToFileURL(resolve('package.json')).href)}); ${says}`)}`,
+]
+
+function run(cwd: string, words: readonly string[]): Took {
+  const file = join(cwd, 'took.json')
   const started = performance.now()
-  const {status, stderr} = spawnSync(process.execPath, [...program, ...words], {cwd, encoding: 'utf8'})
-  if (status !== 0) throw new Error(`${program.at(-1)} failed: ${stderr.slice(0, 2000)}`)
-  return performance.now() - started
+  const {status, stderr} = spawnSync(process.execPath, [...withCost, ...words], {
+    cwd,
+    encoding: 'utf8',
+    env: {...process.env, TOOK: file},
+    maxBuffer: 1e9,
+  })
+  if (status !== 0) throw new Error(`${words[0]} failed: ${stderr.slice(0, 2000)}`)
+  const waited = (performance.now() - started) / 1000
+  const [micros, kilobytes] = JSON.parse(readFileSync(file, 'utf8')) as [number, number]
+  return {seconds: micros / 1e6, waited, megabytes: kilobytes / 1024}
 }
 
-const seconds = (ms: number) => `${(ms / 1000).toFixed(1)} s`
+/** Save a build several times while each of the two follows, and take the middle of the times. */
+async function whileWriting(root: string): Promise<SiteFigures['save']> {
+  const bare = await follow(root, [...bareEleventy, '--watch', '--incremental', ...asMarkdown], () =>
+    join(root, 'bare', saved, 'index.html'),
+  )
+  const own = await follow(root, compiled('start'), () => {
+    const home = join(root, '.site')
+    const folder = existsSync(home) && readdirSync(home).find((name) => name.startsWith('start-'))
+    return join(home, folder || '', 'builds', saved, 'index.html')
+  })
+  return {bareMs: bare.ms, ms: own.ms, megabytes: own.megabytes}
+}
+
+async function follow(
+  root: string,
+  words: readonly string[],
+  page: () => string,
+): Promise<{ms: number; megabytes: number}> {
+  const file = join(root, 'took.json')
+  const env = {...process.env, TOOK: file}
+  const child = spawn(process.execPath, [...withCost, ...words], {cwd: root, env, stdio: 'ignore'})
+  const times: number[] = []
+  // The first is the one that it starts with.
+  for (let at = 0; at < 6; at++) {
+    const marker = `Saved ${at} at ${Date.now()}.`
+    const from = performance.now()
+    appendFileSync(join(root, `builds/${saved}.md`), `\n${marker}\n`)
+    await until(() => existsSync(page()) && readFileSync(page(), 'utf8').includes(marker), child)
+    if (at > 0) times.push(performance.now() - from)
+    await pause(1500)
+  }
+  const ended = once(child, 'exit')
+  child.kill('SIGINT')
+  await ended
+  const [, kilobytes = 0] = existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as number[]) : []
+  return {ms: middle(times), megabytes: kilobytes / 1024}
+}
+
+async function until(isSo: () => boolean, child: ChildProcess): Promise<void> {
+  while (!isSo()) {
+    if (child.exitCode !== null) throw new Error(`${child.spawnargs.at(-1)} ended with ${child.exitCode}`)
+    await pause(5)
+  }
+}
+
+const middle = (times: readonly number[]) => [...times].sort((a, b) => a - b)[times.length >> 1]!
+
+/** Open the portfolio several times, with nothing kept, and take the middle of the times. */
+async function portfolioMs(site: string): Promise<number> {
+  const {home, close} = await serveSite(site, 8300, '/')
+  const browser = await openBrowser()
+  try {
+    const times: number[] = []
+    for (let at = 0; at < 5; at++) {
+      const context = await browser.newContext()
+      const page = await context.newPage()
+      const from = performance.now()
+      await page.goto(home)
+      await page.locator('.controls [name=words]').fill('oak')
+      await page.waitForFunction(() => document.querySelector('.controls [role=status]')?.textContent)
+      times.push(performance.now() - from)
+      await context.close()
+    }
+    return middle(times)
+  } finally {
+    await browser.close()
+    close()
+  }
+}
+
+function measuresOf({
+  builds,
+  bare,
+  anew,
+  kept,
+  changed,
+  save,
+  portfolioMs: portfolio,
+}: SiteFigures): Measure[] {
+  const against = (name: string, took: Took): Measure => ({
+    name: `${builds} builds, ${name}`,
+    ratio: took.seconds / bare.seconds,
+    detail: `${took.seconds.toFixed(1)} s of processor time against ${bare.seconds.toFixed(1)} s of a bare Eleventy; ${took.waited.toFixed(1)} s by the clock, at most ${took.megabytes.toFixed(0)} MB`,
+  })
+  return [
+    against('made anew', anew),
+    against('nothing changed', kept),
+    against('one changed', changed),
+    {
+      name: `${builds} builds, from save to page`,
+      ratio: save.ms / save.bareMs,
+      detail: `${save.ms.toFixed(0)} ms against ${save.bareMs.toFixed(0)} ms of a bare Eleventy that only makes what changed; at most ${save.megabytes.toFixed(0)} MB`,
+    },
+    {
+      name: `${builds} builds, the portfolio until its controls answer, against a second`,
+      ratio: portfolio / 1000,
+      detail: `${portfolio.toFixed(0)} ms in a browser`,
+    },
+  ]
+}
+
+/** How much more a build costs in the largest journal than in the smallest, where nothing changed. */
+function growth(all: readonly SiteFigures[]): Measure[] {
+  const [least, most] = [all[0], all.at(-1)]
+  if (!least || !most || least === most) return []
+  const each = ({builds, kept}: SiteFigures) => (kept.seconds / builds) * 1000
+  return [
+    {
+      name: `a build more, nothing changed, among ${most.builds} against among ${least.builds}`,
+      ratio: each(most) / each(least),
+      detail: `${each(most).toFixed(1)} ms against ${each(least).toFixed(1)} ms of processor time`,
+    },
+  ]
+}

@@ -29,7 +29,6 @@ async function whole(steps: Steps, text: string, slug = 'needle-box') {
   }
   const made = await steps.make({planned, readKey: read.key, text, ...page})
   const given = await steps.give({
-    planKey: planned.key,
     build: planned.build,
     plan: planned.plan,
     text,

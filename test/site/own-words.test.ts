@@ -70,7 +70,7 @@ async function faultsOf(text: string, isMade = true) {
   }
   const made = isMade ? await steps.make({planned, readKey: read.key, text, ...page}) : undefined
   const given = isMade
-    ? await steps.give({planKey: 'a', build: planned.build, plan: planned.plan, text, journal: {}})
+    ? await steps.give({build: planned.build, plan: planned.plan, text, journal: {}})
     : undefined
   const faults = [...planned.problems, ...(made?.faults ?? [])]
     .filter(({rule}) => rule === 'program-fails')

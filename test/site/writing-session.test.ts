@@ -1,8 +1,11 @@
-import {realpathSync} from 'node:fs'
+import {appendFileSync, existsSync, realpathSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {programVersion} from '../../site/journal-cache.ts'
+import {leaveStanding, resumeStanding, type Standing} from '../../site/publish/standing.ts'
 import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
+import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import '../support/slow.ts'
 
@@ -11,13 +14,17 @@ const journal = tempJournal({
   'builds/oar-box.md': fourLines('Oar box', 'based-on: needle-box\n'),
   'builds/tea-tin.md': fourLines('Tea tin'),
 })
+let standing: Standing
 let session: WritingSession
 
 beforeAll(async () => {
-  session = new WritingSession(journal.root, realpathSync(await newVersion(join(journal.root, 'start'))))
+  standing = await resumeStanding(journal.root, await emptyFolder())
+  session = new WritingSession(journal.root, standing)
   await session.refresh()
 })
 afterAll(() => journal.remove())
+
+const emptyFolder = async () => realpathSync(await newVersion(join(journal.root, 'start')))
 
 /** The addresses that one refresh writes again. */
 async function refreshed(): Promise<string[]> {
@@ -52,4 +59,17 @@ describe('a save while somebody writes', () => {
     journal.write('builds/journal.yaml', 'title: The loft\n')
     expect(await touched()).toEqual(['needle-box', 'oar-box', 'pin-box', 'tea-tin'])
   })
+})
+
+test('who writes on another day begins where the last one ended, less what somebody changed since', async () => {
+  await refreshed()
+  const before = filesOf(standing.folder)
+  leaveStanding(journal.root, standing, await programVersion())
+  const waiting = join(journal.root, '.cache/start')
+  appendFileSync(join(waiting, 'builds/tea-tin/index.html'), 'A line of nobody’s.')
+  standing = await resumeStanding(journal.root, await emptyFolder())
+  session = new WritingSession(journal.root, standing)
+  expect(await refreshed()).toEqual(['/builds/tea-tin/'])
+  expect(existsSync(waiting)).toBe(false)
+  expect(filesOf(standing.folder)).toEqual(before)
 })

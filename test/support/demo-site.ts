@@ -41,12 +41,12 @@ export interface Served {
   close: () => void
 }
 
-/** Serve a site on a free port from `from` on. */
-export async function serveSite(site: string, from: number): Promise<Served> {
+/** Serve a site on a free port from `from` on, below the path that it was made for. */
+export async function serveSite(site: string, from: number, prefix = demoPrefix): Promise<Served> {
   const folder = realpathSync(site)
   const {port, close} = await listen(
-    (request, response) => void answer({folder, prefix: demoPrefix}, request, response),
+    (request, response) => void answer({folder, prefix}, request, response),
     from,
   )
-  return {home: `http://localhost:${port}${demoPrefix}`, close}
+  return {home: `http://localhost:${port}${prefix}`, close}
 }
