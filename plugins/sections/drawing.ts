@@ -7,6 +7,7 @@ import {pageSvg} from '../drawings/writers/svg.ts'
 import type {Plan} from '../plan/plan.ts'
 import {sayTop} from '../words/drawings/alt-texts.ts'
 import {unitWords, viewWords} from '../words/drawings/labels.ts'
+import {postKey} from './drilling.ts'
 import {figure, fold} from './kit.ts'
 import {rowKey} from './layout.ts'
 import type {Section, SectionInput} from './section.ts'
@@ -32,9 +33,12 @@ export const drawing: Section = {
   },
 }
 
-/** Show the whole instrument, each name on it a way to its row in the layout. */
+/** Show the whole instrument, each name on it a way to its row in the layout, a post's to that of its hole. */
 function whole({plan, build: {values}, isOnPage = () => true}: SectionInput): RootContent[] {
-  const rows = new Set(plan.layout && isOnPage('layout') ? plan.layout.map(rowKey) : [])
+  const rows = new Set([
+    ...(isOnPage('layout') ? (plan.layout ?? []).map(rowKey) : []),
+    ...(isOnPage('drilling') ? (plan.holes ?? []).map(postKey) : []),
+  ])
   const svg = heroDrawing(plan, {
     boxWood: values.box?.wood?.value,
     plateWood: values.head?.plate?.wood?.value,

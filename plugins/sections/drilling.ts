@@ -1,10 +1,11 @@
 import type {BlockContent} from 'mdast'
+import type {PostKey} from '../drawings/hero/names.ts'
 import type {Face, Hole} from '../plan/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName, oneBit} from '../words/holes.ts'
 import {faceNames, faceSeen, sidesExplained} from '../words/sides.ts'
-import {fold, note, paragraph, source, strong} from './kit.ts'
+import {fold, link, note, paragraph, source, strong} from './kit.ts'
 import {type Cell, table, under} from './kit-table.ts'
 import {bitWords, fromNut, lengthAlone, offCentre} from './measures.ts'
 import type {Section} from './section.ts'
@@ -20,7 +21,7 @@ export const drilling: Section = {
       values.strings ? 3 : 1,
     )
   },
-  content: ({plan}) => {
+  content: ({plan, isOnPage = () => true}) => {
     const holes = plan.holes ?? []
     const faces = [...new Set(holes.map(({face}) => face))]
     const isProposed = holes.some((hole) => hole.proposed)
@@ -37,7 +38,7 @@ export const drilling: Section = {
           faceTable(
             face,
             holes.filter((hole) => hole.face === face),
-            plan,
+            {plan, isDrawn: isOnPage('drawing')},
           ),
         ),
         ...(isProposed
@@ -53,7 +54,17 @@ export const drilling: Section = {
   },
 }
 
-function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent[] {
+/** Name the place on the drawing that a tuner's hole is named at; empty for other holes. */
+export const postKey = ({what, of}: Hole): PostKey | '' =>
+  what.hole === 'tuner' && what.string ? `post${Number(of.split('.').at(-1))}` : ''
+
+interface Shown {
+  plan: Plan
+  /** Whether the drawing, too, is on the page. */
+  isDrawn: boolean
+}
+
+function faceTable(face: Face, holes: readonly Hole[], {plan, isDrawn}: Shown): BlockContent[] {
   const onBox = holes.some(({alongMm}) => alongMm !== undefined)
   const isDown = holes.some(({downMm}) => downMm !== undefined)
   const below = face === 'neck end' ? 'Below the playing face' : 'Below the top'
@@ -65,12 +76,14 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
   const at = (mm: number) => lengthAlone(mm, plan)
   // In a side every hole is as far off as the side itself.
   const isSide = face === 'side bass' || face === 'side treble'
+  const keyOf = (hole: Hole) => (isDrawn ? postKey(hole) : '')
+  const nameOf = (hole: Hole) => {
+    const name = hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what)
+    return [keyOf(hole) ? link(`#on-${keyOf(hole)}`, name) : name]
+  }
   // What is looked at together stands together, so that a phone shows all of it.
   const row = (hole: Hole): Cell[] => [
-    [
-      hole.proposed ? `${holeName(hole.what)} (proposed)` : holeName(hole.what),
-      ...(hole.bit ? [under(...bitWords(bitName(hole.bit)))] : []),
-    ],
+    [...nameOf(hole), ...(hole.bit ? [under(...bitWords(bitName(hole.bit)))] : [])],
     [
       ...fromNut(hole.stationMm, plan),
       ...(hole.alongMm === undefined ? [] : [under(at(hole.alongMm), ' along')]),
@@ -94,6 +107,7 @@ function faceTable(face: Face, holes: readonly Hole[], plan: Plan): BlockContent
         {head: ['Depth', ...(isShared ? [] : [under('Backing')])]},
       ],
       rows: holes.map(row),
+      rowId: (at) => (keyOf(holes[at]!) ? `at-${keyOf(holes[at]!)}` : undefined),
       ...(remarks.length > 0 && {note: remarks.join(' ')}),
     }),
   ]

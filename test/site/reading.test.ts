@@ -1,7 +1,7 @@
 import {cpSync, readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {brotliCompressSync} from 'node:zlib'
-import type {Browser, Page} from 'playwright-core'
+import type {Browser, Locator, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {openBrowser} from '../support/browser.ts'
 import {demoJournal, demoPrefix, type Served, serveSite} from '../support/demo-site.ts'
@@ -59,54 +59,131 @@ const show = async (name: string) => {
   while (!(await hasFace())) await page.reload()
 }
 
+/** What is seen of a page closed, what is far to get at, and what is wide with all folds open. */
+async function look(name: string) {
+  await show(name)
+  const closed = await page.evaluate(() => {
+    const high = (what: string) => document.querySelector(what)?.getBoundingClientRect().height ?? 0
+    const answers = [...document.querySelectorAll('.computed')].map((section) => ({
+      id: section.querySelector('h2')?.id ?? '',
+      words: [...section.children]
+        .filter((child) => !['H2', 'DETAILS'].includes(child.tagName))
+        .flatMap((child) => (child as HTMLElement).innerText.split(/\s+/).filter(Boolean)).length,
+    }))
+    const tall = [
+      'layout',
+      'strings',
+      'intonation',
+      'neck',
+      'scarf',
+      'box',
+      'drilling',
+      'fasteners',
+      'cut-list',
+      'bill',
+      'work-order',
+    ]
+    const asides = ['setting-up', 'cautions', 'as-built', 'played', 'lineage', 'assumptions']
+    // From the journal's name on: what the keyboard stops at.
+    const stops = [
+      ...document.querySelectorAll<HTMLElement>('a[href], summary, button, [tabindex="0"]'),
+    ].filter((one) => one.tabIndex >= 0 && !one.matches('.skip'))
+    return {
+      high: document.documentElement.scrollHeight,
+      words: document.querySelector('main')!.innerText.split(/\s+/).length,
+      top: high('header.site') + high('.nut-line'),
+      doors: high('.doors'),
+      state: high('.state'),
+      hero: high('.hero'),
+      jump: high('.jump'),
+      takeAway: high('.take-away'),
+      head: high('.page-head') - high('.page-head .cover'),
+      days: high('.days'),
+      aside: asides.reduce((sum, id) => sum + high(`.computed-${id}`), 0),
+      tall: tall.filter((id) => high(`.computed-${id}`) > 185),
+      stops: stops.findIndex((one) => one.localName === 'summary' && !one.closest('.state')) + 1,
+      long: answers.filter(({id, words}) => words > 25 && !/^(setting-up|still-open|drawing)$/.test(id)),
+    }
+  })
+  const far: string[] = []
+  for (const [what, ...places] of errands) if (!(await isNear(places))) far.push(what)
+  const wide = await page.evaluate(() => {
+    const workedFrom = ['layout', 'box', 'drilling', 'fasteners', 'cut-list', 'bill']
+    for (const fold of document.querySelectorAll('details')) fold.open = true
+    return [...document.querySelectorAll<HTMLElement>('.computed .scrolling')]
+      .filter(
+        (box) =>
+          !box.closest('.figures') &&
+          workedFrom.includes(box.closest('.computed')!.className.split('computed-')[1]!),
+      )
+      .filter((box) => box.scrollWidth > 358)
+      .map((box) => `${box.querySelector('caption')?.textContent}: ${box.scrollWidth}`)
+  })
+  return {closed, far, wide}
+}
+
+/** What a maker comes for, each at the end of at most two taps. */
+const errands: [what: string, ...places: string[]][] = [
+  ['the bench sheet', '.doors a[href$="bench/"]'],
+  ['the next step', '.state'],
+  [
+    'the place of line 7',
+    '.jump a[href="#layout"]',
+    '.computed-layout summary:text("stations")',
+    '.computed-layout tr:has(th:text-matches("^(line|fret|dot) 7$"))',
+  ],
+  [
+    'the bit of a tuner',
+    '.jump a[href="#drilling"]',
+    '.computed-drilling summary:text("Holes")',
+    '.computed-drilling tr:has(th:text-matches("^tuner"))',
+  ],
+]
+
+/** Go from place to place from the top of a page, tapping on each but the last, with two swipes for all. */
+async function isNear(places: readonly string[]): Promise<boolean> {
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.computed details')) fold.open = false
+    for (const one of document.querySelectorAll('html, .jump')) one.scrollTo(0, 0)
+  })
+  let swipes = 2
+  for (const [i, place] of places.entries()) {
+    const one = page.locator(place).first()
+    // A finished build has no step to come, and one without a head no tuners.
+    if ((await one.count()) === 0) return true
+    let to = await seen(one)
+    while (to !== 'here') {
+      if (swipes-- === 0) return false
+      await one.evaluate((element, way) => {
+        const bar = element.closest('.jump')
+        if (way === 'aside') bar?.scrollBy(300, 0)
+        // Less than a screen, so that nothing is passed unseen.
+        else scrollBy(0, way === 'below' ? 700 : -700)
+      }, to)
+      to = await seen(one)
+    }
+    if (i < places.length - 1) await one.tap()
+  }
+  return true
+}
+
+const seen = (one: Locator) =>
+  one.evaluate((element) => {
+    const {left, right, top, bottom} = element.getBoundingClientRect()
+    if (bottom > innerHeight) return 'below'
+    if (top < 0) return 'above'
+    return left >= 0 && right <= innerWidth ? 'here' : 'aside'
+  })
+
 describe('a build’s page on a phone', () => {
-  test('is at most 8,000 px and 1,000 words closed, each part within its own', async () => {
-    for (const name of pagesOfBuilds()) {
-      await show(name)
-      const found = await page.evaluate(() => {
-        const high = (what: string) => document.querySelector(what)?.getBoundingClientRect().height ?? 0
-        const answers = [...document.querySelectorAll('.computed')].map((section) => ({
-          id: section.querySelector('h2')?.id ?? '',
-          words: [...section.children]
-            .filter((child) => !['H2', 'DETAILS'].includes(child.tagName))
-            .flatMap((child) => (child as HTMLElement).innerText.split(/\s+/).filter(Boolean)).length,
-        }))
-        const tall = [
-          'layout',
-          'strings',
-          'intonation',
-          'neck',
-          'scarf',
-          'box',
-          'drilling',
-          'fasteners',
-          'cut-list',
-          'bill',
-          'work-order',
-        ]
-        const asides = ['setting-up', 'cautions', 'as-built', 'played', 'lineage', 'assumptions']
-        // From the journal's name on: what the keyboard stops at.
-        const stops = [
-          ...document.querySelectorAll<HTMLElement>('a[href], summary, button, [tabindex="0"]'),
-        ].filter((one) => one.tabIndex >= 0 && !one.matches('.skip'))
-        return {
-          high: document.documentElement.scrollHeight,
-          words: document.querySelector('main')!.innerText.split(/\s+/).length,
-          top: high('header.site') + high('.nut-line'),
-          doors: high('.doors'),
-          state: high('.state'),
-          hero: high('.hero'),
-          jump: high('.jump'),
-          takeAway: high('.take-away'),
-          head: high('.page-head') - high('.page-head .cover'),
-          days: high('.days'),
-          aside: asides.reduce((sum, id) => sum + high(`.computed-${id}`), 0),
-          tall: tall.filter((id) => high(`.computed-${id}`) > 185),
-          stops: stops.findIndex((one) => one.localName === 'summary' && !one.closest('.state')) + 1,
-          long: answers.filter(({id, words}) => words > 25 && !/^(setting-up|still-open|drawing)$/.test(id)),
-        }
-      })
-      const {long, tall, ...sizes} = found
+  const looked: [name: string, look: Awaited<ReturnType<typeof look>>][] = []
+  beforeAll(async () => {
+    for (const name of pagesOfBuilds()) looked.push([name, await look(name)])
+  })
+
+  test('is at most 8,000 px and 1,000 words closed, each part within its own', () => {
+    for (const [name, {closed}] of looked) {
+      const {long, tall, ...sizes} = closed
       expect([name, long, tall]).toEqual([name, [], []])
       const most = {
         high: 8000,
@@ -162,23 +239,12 @@ describe('a build’s page on a phone', () => {
     expect(await meant()).toEqual([])
   })
 
-  test('holds nothing wider than 358 px that a maker marks or drills from', async () => {
-    for (const name of pagesOfBuilds()) {
-      await show(name)
-      const wide = await page.evaluate(() => {
-        const workedFrom = ['layout', 'box', 'drilling', 'fasteners', 'cut-list', 'bill']
-        for (const fold of document.querySelectorAll('details')) fold.open = true
-        return [...document.querySelectorAll<HTMLElement>('.computed .scrolling')]
-          .filter(
-            (box) =>
-              !box.closest('.figures') &&
-              workedFrom.includes(box.closest('.computed')!.className.split('computed-')[1]!),
-          )
-          .filter((box) => box.scrollWidth > 358)
-          .map((box) => `${box.querySelector('caption')?.textContent}: ${box.scrollWidth}`)
-      })
-      expect([name, wide]).toEqual([name, []])
-    }
+  test('has what a maker comes for at most two taps and two swipes away', () => {
+    for (const [name, {far}] of looked) expect([name, far]).toEqual([name, []])
+  })
+
+  test('holds nothing wider than 358 px that a maker marks or drills from', () => {
+    for (const [name, {wide}] of looked) expect([name, wide]).toEqual([name, []])
   })
 })
 

@@ -11,15 +11,14 @@ import {pathData} from '../writers/svg.ts'
 import {type Body, sideBodies, type Woods, woodsOf} from './bodies.ts'
 import {type Frame, frameOf, namesPx, onPage, textPx, widthPx} from './frame.ts'
 import {frontParts} from './front.ts'
-import {lineNumbers, type NamedKey, num, sideNames, stationNames} from './names.ts'
+import {type Leads, lineNumbers, num, sideNames, stationNames} from './names.ts'
 import {woodId, woodPatterns} from './woods.ts'
 
 interface HeroOptions {
   /** The box's wood, and that of a plate on the head, as the file names them. */
   boxWood?: string | undefined
   plateWood?: string | undefined
-  /** Give the address of a station's row. */
-  leads?: (key: NamedKey) => string | undefined
+  leads?: Leads
 }
 
 /**
@@ -58,7 +57,7 @@ export function heroDrawing(
       nutLine(frame),
       s('g', {className: ['names'], fill: 'currentColor'}, [
         ...stationNames(instrument, frame, leads),
-        ...sideNames(instrument, frame),
+        ...sideNames(instrument, frame, leads),
         ...lineNumbers(instrument, frame),
         ...widths(instrument, frame),
       ]),

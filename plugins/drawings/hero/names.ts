@@ -11,8 +11,12 @@ import {spread} from '../kit/notes.ts'
 import {type Station, type StationKey, stations} from '../views/top.ts'
 import {type Frame, namesPx, textPx} from './frame.ts'
 
-/** What the drawing names: the stations, and the first sound hole. */
+/** What the drawing names at its left: the stations, and the first sound hole. */
 export type NamedKey = StationKey | 'hole'
+/** What else it names: each post by its number in the file. */
+export type PostKey = `post${number}`
+/** Give the address of the row of what is named. */
+export type Leads = (key: NamedKey | PostKey) => string | undefined
 
 /** The paths of the build file that a station's place hangs on: in brackets where one of them is assumed or proposed. */
 const hangsOn: Readonly<Record<NamedKey, readonly string[]>> = {
@@ -50,12 +54,8 @@ export function namedStations(instrument: Instrument): (Omit<Station, 'key'> & {
 
 const nameHeightPx = 24
 
-/** Write a station's name and figure, a label each, led to its place; `leads` gives the address of its row. */
-export function stationNames(
-  instrument: Instrument,
-  frame: Frame,
-  leads: (key: NamedKey) => string | undefined,
-): Element[] {
+/** Write a station's name and figure, a label each, led to its place. */
+export function stationNames(instrument: Instrument, frame: Frame, leads: Leads): Element[] {
   const all = namedStations(instrument)
   const at = (mm: number) => frame.nutPx + mm * frame.scale
   const places = spread(
@@ -76,10 +76,14 @@ export function stationNames(
         `${name} `,
         s('tspan', {className: ['at']}, isAssumed ? `(${figure})` : figure),
       ])
-      const href = leads(key)
-      return href ? s('a', {id: `on-${key}`, href}, [label]) : label
+      return led(label, key, leads)
     }),
   ]
+}
+
+function led(label: Element, key: NamedKey | PostKey, leads: Leads): Element {
+  const href = leads(key)
+  return href ? s('a', {id: `on-${key}`, href}, [label]) : label
 }
 
 /** Is a value, or any below it, assumed or proposed? */
@@ -91,11 +95,11 @@ export const hasBrackets = (instrument: Instrument): boolean =>
   namedStations(instrument).some(({key}) => hangsOn[key].some((path) => assumes(instrument.plan, path)))
 
 /** Name each string at its post, outside the head; bass and treble at the box, or else at the neck's end. */
-export function sideNames(instrument: Instrument, frame: Frame): Element[] {
-  return [...postNames(instrument, frame), ...bassAndTreble(instrument, frame)]
+export function sideNames(instrument: Instrument, frame: Frame, leads: Leads): Element[] {
+  return [...postNames(instrument, frame, leads), ...bassAndTreble(instrument, frame)]
 }
 
-function postNames(instrument: Instrument, {scale, nutPx, frontPx}: Frame): Element[] {
+function postNames(instrument: Instrument, {scale, nutPx, frontPx}: Frame, leads: Leads): Element[] {
   const {tuners = []} = instrument.plan
   const reach = extent(tunersFront(instrument))
   const {side} = instrument.plan.outline?.tuners ?? {}
@@ -107,13 +111,15 @@ function postNames(instrument: Instrument, {scale, nutPx, frontPx}: Frame): Elem
         : 1
   return ([-1, 1] as const).flatMap((out) => {
     const here = tuners
+      .map((tuner, at) => ({...tuner, key: `post${at + 1}` as const}))
       .filter((tuner) => tuner.name && outOf(tuner) === out)
       .sort((a, b) => a.stationMm - b.stationMm)
     const places = spread(here.map(({stationMm}) => ({target: nutPx + stationMm * scale, size: 18})))
     const x = frontPx + (out < 0 ? reach.x : reach.x + reach.width) * scale + out * 5
-    return here.map(({name = ''}, i) =>
-      s('text', {x: num(x), y: num(places[i]! + 0.35 * textPx), ...(out < 0 && {textAnchor: 'end'})}, name),
-    )
+    return here.map(({name = '', key}, i) => {
+      const place = {x: num(x), y: num(places[i]! + 0.35 * textPx), ...(out < 0 && {textAnchor: 'end'})}
+      return led(s('text', place, name), key, leads)
+    })
   })
 }
 
