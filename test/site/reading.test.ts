@@ -132,12 +132,7 @@ const errands: [what: string, ...places: string[]][] = [
     '.computed-layout summary:text("stations")',
     '.computed-layout tr:has(th:text-matches("^(line|fret|dot) 7$"))',
   ],
-  [
-    'the bit of a tuner',
-    '.jump a[href="#drilling"]',
-    '.computed-drilling summary:text("Holes")',
-    '.computed-drilling tr:has(th:text-matches("^tuner"))',
-  ],
+  ['the bit of a tuner', '.drawing-whole a[href^="#at-post"]', 'tr[id^="at-post"]'],
 ]
 
 /** Go from place to place from the top of a page, tapping on each but the last, with two swipes for all. */
