@@ -3,28 +3,15 @@ import {noRack} from '../../plugins/plan/rack.ts'
 import {type Cache, keyOf, noting} from '../cache.ts'
 import {drawnCover} from '../journal/own-names.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import type {Artefact, Known, KnownPage, Page, Unmade} from '../page.ts'
+import type {Artefact, Page, Unmade} from '../page.ts'
 import {pagesOfBuilds} from '../pages/all.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
 import {isSummary} from '../steps/kept-shapes.ts'
+import type {Summary} from '../steps/results.ts'
 import {cachedSteps, type Steps} from '../steps/steps.ts'
 import {type AmongKin, aloneOf, amongKin, type Kin, named, withoutDrafts} from './kin.ts'
 import {type PublishedFiles, publishedFiles} from './published-files.ts'
 import {siteBuild} from './site-build.ts'
-
-/** What was made of a build, in short: all that the rest of the site asks, and what its own pages are called. */
-export interface Summary {
-  made: Pick<SiteBuild['made'], 'headings' | 'hanging' | 'words'>
-  /** The opening of its drawn cover, which tells its size. */
-  cover: string | undefined
-  faults: SiteBuild['problems']
-  pages: KnownPage[]
-  files: Known[]
-  /** Pages that this program fails to make. */
-  unmade: Unmade[]
-  /** Keys of what is kept that its pages and files are made from. */
-  from: string[]
-}
 
 /** The pages and files of one build, known; and what makes them. */
 export interface OwnPages extends Pick<Summary, 'pages' | 'files' | 'faults' | 'unmade'> {

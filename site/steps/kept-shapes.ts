@@ -1,9 +1,8 @@
 import type {Effects} from '../../plugins/plan/effects.ts'
 import {downloadNames} from '../journal/own-names.ts'
-import type {Summary} from '../make/own-pages.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
-import type {MakeResult, PlanResult, ReadResult} from './steps.ts'
+import type {MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
 
 // What is read back from disk may be anything: only what has the shape that was written is taken.
 

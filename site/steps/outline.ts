@@ -4,7 +4,8 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import {isPlanResult, isReadResult} from './kept-shapes.ts'
-import {type PlanInput, type PlanResult, planKey, readKey, type Steps} from './steps.ts'
+import type {PlanResult} from './results.ts'
+import {type PlanInput, planKey, readKey, type Steps} from './steps.ts'
 
 /*
  * Of a thousand builds none is held in memory as a whole. What the rest of the journal asks of a build is its outline, a

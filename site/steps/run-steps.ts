@@ -15,15 +15,13 @@ import {lookAtPicture} from '../pictures/look.ts'
 import {downloads} from './downloads.ts'
 import {makeBuild} from './make-build.ts'
 import {programFails, tried} from './program-fails.ts'
+import type {MakeResult, PlanResult, ReadResult} from './results.ts'
 import {
   type MakeInput,
-  type MakeResult,
   makeKey,
   type PlanInput,
-  type PlanResult,
   planKey,
   type ReadInput,
-  type ReadResult,
   readKey,
   type Steps,
 } from './steps.ts'

@@ -1,16 +1,12 @@
-import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
+import type {Surroundings} from '../../plugins/build-file/build.ts'
 import {plainLines, splitFrontMatter} from '../../plugins/build-file/front-matter.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {Context} from '../../plugins/plan/context.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
-import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Picture} from '../pictures/picture.ts'
-import type {MadeBuild} from '../site-data.ts'
 import type {DownloadParts, Downloads} from './downloads.ts'
 import {
   isDownloads,
@@ -20,6 +16,7 @@ import {
   isPlanResult,
   isReadResult,
 } from './kept-shapes.ts'
+import type {MakeResult, PlanResult, ReadResult} from './results.ts'
 
 /** A build file and what reading it depends on. */
 export interface ReadInput {
@@ -28,28 +25,12 @@ export interface ReadInput {
   journal: JournalSettings
 }
 
-/** `key` stands for all that the result comes from: the same key, the same result. */
-export interface ReadResult {
-  key: string
-  build: Build
-  problems: Problem[]
-}
-
 /** A build that was read, and what planning it depends on besides. */
 export interface PlanInput {
   read: ReadResult
   text: string
   surroundings: Surroundings
   context: Context
-}
-
-export interface PlanResult {
-  key: string
-  /** The build among its surroundings, with everything assumed that it leaves out. */
-  build: Settled
-  plan: Plan
-  /** The reader's problems and those of the checks, in the order of the file. */
-  problems: Problem[]
 }
 
 /** A build that was planned, and what its page depends on besides. */
@@ -67,10 +48,6 @@ export interface MakeInput {
   pathPrefix: string
   /** Its page is of a finished instrument, and for whoever looks at it. */
   isForVisitors: boolean
-}
-
-export interface MakeResult extends MadeBuild {
-  key: string
 }
 
 /** A build that was copied from another: both files as they are. */

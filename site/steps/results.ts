@@ -1,0 +1,40 @@
+import type {Build} from '../../plugins/build-file/build.ts'
+import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Plan} from '../../plugins/plan/plan.ts'
+import type {Settled} from '../../plugins/plan/settled.ts'
+import type {Known, KnownPage, Unmade} from '../page.ts'
+import type {MadeBuild, SiteBuild} from '../site-data.ts'
+
+/** `key` stands for all that the result comes from: the same key, the same result. */
+export interface ReadResult {
+  key: string
+  build: Build
+  problems: Problem[]
+}
+
+export interface PlanResult {
+  key: string
+  /** The build among its surroundings, with everything assumed that it leaves out. */
+  build: Settled
+  plan: Plan
+  /** The reader's problems and those of the checks, in the order of the file. */
+  problems: Problem[]
+}
+
+export interface MakeResult extends MadeBuild {
+  key: string
+}
+
+/** What was made of a build, in short: all that the rest of the site asks, and what its own pages are called. */
+export interface Summary {
+  made: Pick<SiteBuild['made'], 'headings' | 'hanging' | 'words'>
+  /** The opening of its drawn cover, which tells its size. */
+  cover: string | undefined
+  faults: SiteBuild['problems']
+  pages: KnownPage[]
+  files: Known[]
+  /** Pages that this program fails to make. */
+  unmade: Unmade[]
+  /** Keys of what is kept that its pages and files are made from. */
+  from: string[]
+}
