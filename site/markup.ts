@@ -3,7 +3,7 @@ import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
 import type {Element as XmlElement} from 'xast'
 import {toXml} from 'xast-util-to-xml'
-import {inline, toElements} from '../plugins/sections/kit.ts'
+import {type Inline, inline, toElements} from '../plugins/sections/kit.ts'
 import {fractions, length, lengthAlone} from '../plugins/sections/measures.ts'
 import type {Ruler} from '../plugins/words/lengths.ts'
 
@@ -50,8 +50,12 @@ export const lengthOf = (mm: number, ruler: Ruler): ElementContent[] => toElemen
 /** Write a length in the build's units alone. */
 export const lengthOnly = (mm: number, ruler: Ruler): ElementContent[] => toElements([lengthAlone(mm, ruler)])
 
+/** Set the fractions of a text, each kept on the line of its whole number. */
+export const keptFractions = (text: string): Inline[] =>
+  fractions(text.replace(/(\d) (?=\d+\/\d)/g, '$1\u00a0'))
+
 /** Set the fractions of a text a maker wrote. */
-export const withFractions = (text: string): ElementContent[] => toElements(inline(fractions(text)))
+export const withFractions = (text: string): ElementContent[] => toElements(inline(keptFractions(text)))
 
 const declaration = {type: 'instruction', name: 'xml', value: 'version="1.0" encoding="utf-8"'} as const
 

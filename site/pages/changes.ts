@@ -4,12 +4,11 @@ import {familyTree} from '../../plugins/drawings/plots/family-tree.ts'
 import type {Change} from '../../plugins/plan/changes.ts'
 import {type Inline, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
-import {fractions} from '../../plugins/sections/measures.ts'
 import {feltOtherwise, insteadOf} from '../../plugins/words/effects.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 import {inWords} from '../../plugins/words/quantities.ts'
 import {keyOf} from '../cache.ts'
-import {markup, withFractions, withPrefix} from '../markup.ts'
+import {keptFractions, markup, withFractions, withPrefix} from '../markup.ts'
 import type {Page} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
@@ -94,7 +93,7 @@ function allTogether({effects, plan, title}: SiteBuild, there: string): ElementC
   const all = table({
     caption: `${there} as it was made, and ${title}`,
     columns: [{head: 'All together'}, {head: 'There'}, {head: 'Here'}],
-    rows: rows.map(({name, was, is}) => [name, fractions(was), fractions(is)]),
+    rows: rows.map(({name, was, is}) => [name, keptFractions(was), keptFractions(is)]),
   })
   return [h('h2#together', 'What that does'), ...toElements([all])]
 }
@@ -133,7 +132,7 @@ function inOneAlone(one: SiteBuild, changes: readonly Change[], there: string): 
                 columns: [{head: 'What'}, {head: text === 'is' ? 'Here' : 'There'}, {head: 'Key'}],
                 rows: rows.map((row) => [
                   capital(keyInWords(row.path)),
-                  fractions(row[text] ?? ''),
+                  keptFractions(row[text] ?? ''),
                   code(row),
                 ]),
               }),
@@ -173,8 +172,8 @@ function listed(caption: string, changes: readonly Change[]): Element {
       columns: [{head: 'What'}, {head: 'There'}, {head: 'Here'}, {head: 'Key'}],
       rows: changes.map((change) => [
         capital(keyInWords(change.path)),
-        fractions(change.was ?? ''),
-        fractions(change.is ?? ''),
+        keptFractions(change.was ?? ''),
+        keptFractions(change.is ?? ''),
         code(change),
       ]),
     }),

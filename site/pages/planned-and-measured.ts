@@ -12,9 +12,10 @@ import {
 } from '../../plugins/plan/deviations.ts'
 import {fold, link, list, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
-import {fractions, measured} from '../../plugins/sections/measures.ts'
+import {measured} from '../../plugins/sections/measures.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 import {habitInWords, writeMeasured} from '../../plugins/words/measured.ts'
+import {keptFractions} from '../markup.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
@@ -62,7 +63,7 @@ function toldOf(built: readonly SiteBuild[]): ElementContent[] {
       .filter(({builds}) => builds >= fewestBuilds)
       .flatMap((comparison) => [
         h('h2', names[comparison.kind]),
-        ...toElements([paragraph(...fractions(sentence(comparison)))]),
+        ...toElements([paragraph(...keptFractions(sentence(comparison)))]),
         h('figure.drawing', [dots(comparison)]),
         ...toElements(fold('Each of them', [deviationTable(comparison)])),
       ]),
@@ -75,7 +76,7 @@ function habitsTold(found: readonly Habit[], units: 'in' | 'mm'): ElementContent
   return [
     h('h2#habits', 'What this workshop does'),
     ...toElements([
-      list(found.map((habit) => fractions(habitInWords(habit, units)))),
+      list(found.map((habit) => keptFractions(habitInWords(habit, units)))),
       paragraph(
         'Told where at least five builds have the measure, and so many are off to one side that chance would do it in fewer than one of twenty workshops (the sign test, from memory). A new file from npm run new has these beside it.',
       ),

@@ -7,12 +7,11 @@ import {type Shares, sharesOf} from '../../plugins/plan/ledger.ts'
 import {offcutName, offcutOf, type RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
-import {fractions} from '../../plugins/sections/measures.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {plainName} from '../../plugins/words/cut-list.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {inWords, number} from '../../plugins/words/quantities.ts'
-import {withFractions} from '../markup.ts'
+import {keptFractions, withFractions} from '../markup.ts'
 import {type Page, pageOf} from '../page.ts'
 import type {SiteBuild, SiteData} from '../site-data.ts'
 
@@ -63,7 +62,7 @@ function standing(
         const look = {id: `board-${at + 1}`, title: `${id}, ${wood}`, says, kept: [], pxPerMm}
         return h('li', [
           h('h3', [id, ', ', wood]),
-          ...toElements([paragraph(...fractions(says), ...told)]),
+          ...toElements([paragraph(...keptFractions(says), ...told)]),
           boardStrip({lengthMm, widthMm, clearMm, isReserved}, look),
         ])
       }),
