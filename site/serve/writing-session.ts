@@ -4,11 +4,11 @@ import type {Cache} from '../cache.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
 import {fileOf, type Known, type Unmade} from '../page.ts'
-import {pagesOfTheJournal} from '../pages/all.ts'
 import {type Assets, siteAssets} from '../publish/assets.ts'
 import type {Standing} from '../publish/standing.ts'
 import {writeNew} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
+import {JournalPages} from './journal-pages.ts'
 
 const nothing = {pages: [], files: []}
 
@@ -18,6 +18,7 @@ export class WritingSession {
   #assets: Promise<Assets> | undefined
   #cache: Promise<Cache> | undefined
   readonly #standing: Standing
+  readonly #journal = new JournalPages()
 
   /** `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there. */
   constructor(root: string, standing: Standing) {
@@ -43,7 +44,7 @@ export class WritingSession {
     shown(builds.written)
     const unmade = [...own.flatMap((one) => one.unmade), ...builds.unmade]
     const ownPages = own.flatMap((one) => one.pages)
-    const shared = {pages: pagesOfTheJournal(site, ownPages, unmade), files: assets.files}
+    const shared = {pages: this.#journal.of(site, ownPages, unmade), files: assets.files}
     const journal = await writeNew({own: [], shared, around}, this.#standing)
     unmade.push(...journal.unmade)
     const there = [...ownPages, ...own.flatMap((one) => one.files), ...shared.pages, ...shared.files]

@@ -1,4 +1,4 @@
-import {appendFileSync, existsSync, realpathSync} from 'node:fs'
+import {appendFileSync, existsSync, readFileSync, realpathSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {programVersion} from '../../site/journal-cache.ts'
@@ -54,6 +54,14 @@ describe('a save while somebody writes', () => {
     const changed = await refreshed()
     expect(changed).toEqual(expect.arrayContaining(['/', '/builds/pin-box/']))
     expect(changed.filter((address) => /needle|oar|tea/.test(address))).toEqual([])
+  })
+  test('of a word reaches the search, and no other page of the whole journal', async () => {
+    journal.write('builds/tea-tin.md', `${fourLines('Tea tin')}\nPlaned by lamplight.\n`)
+    await refreshed()
+    journal.write('builds/tea-tin.md', `${fourLines('Tea tin')}\nPlaned by moonlight.\n`)
+    const changed = await refreshed()
+    expect(changed.filter((address) => !address.startsWith('/builds/'))).toEqual(['/search.json'])
+    expect(readFileSync(join(standing.folder, 'search.json'), 'utf8')).toContain('moonlight')
   })
   test('of the journal’s settings reaches every page', async () => {
     journal.write('builds/journal.yaml', 'title: The loft\n')

@@ -34,7 +34,7 @@ function renamed(
   const own = text
     .replace(/^(title: .*)$/m, `$1 ${round}`)
     .replace(/^publish:.*\n/m, '')
-    .replace(/^take:.*\n(?:[ -].*\n)*/m, '')
+    .replace(/^take:.*\n(?: .*\n|- .*\n)*/m, '')
   return slugs.reduce(
     (all, slug) =>
       all
