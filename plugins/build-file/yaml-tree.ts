@@ -12,24 +12,18 @@ import {
 } from 'yaml'
 import type {Place, Problem} from './problem.ts'
 import type {ReaderRule} from './rules.ts'
-import {slipInWords} from './yaml-words.ts'
+import {type Aliases, type Places, type Slips, slipsOfAliases, slipsOfSyntax} from './yaml-slips.ts'
 
-const mostWarnings = 20
 const mostUnfolded = 10_000
+
 /** Signs that may part values: a rack of ten thousand pieces has as many. */
 const mostSigns = 150_000
 
 /** Parsed YAML with a way from its nodes to places of the file. */
-export interface YamlTree {
+export interface YamlTree extends Places, Slips {
   doc: Document.Parsed
   /** Find what an alias stands for. */
   targetOf: (alias: Alias) => Node | undefined
-  placeOf: (node: Node | null | undefined, from?: number, to?: number) => Place
-  /** Find where a stretch of the text stands, by its first sign and the one after its last. */
-  between: (start: number, end: number) => Place
-  problems: Problem<ReaderRule>[]
-  /** Values past the first slip of syntax are guesses of the parser. */
-  soundUpToLine: number
 }
 
 /**
@@ -56,147 +50,46 @@ export function yamlTree(text: string, firstLine: number): YamlTree {
     const b = point(Math.max(start, end))
     return {line: a.line, column: a.column, endLine: b.line, endColumn: b.column}
   }
-  const problems: Problem<ReaderRule>[] = []
-  if (tooMuch !== undefined)
-    problems.push({
-      rule: 'file-too-large',
-      severity: 'error',
-      line: tooMuch + firstLine,
-      column: 1,
-      endLine: tooMuch + firstLine,
-      endColumn: lines[tooMuch]!.length + 1,
-      message: 'up to here there are more values than can be read, so none is; take most of them out',
-    })
-  let soundUpToLine = Number.POSITIVE_INFINITY
-  // What follows a slip of syntax is misread because of it: only the first is told.
-  const [error] = [...doc.errors].sort((a, b) => a.pos[0] - b.pos[0])
-  for (const slip of [...(error ? [error] : []), ...doc.warnings.slice(0, mostWarnings)]) {
-    const isError = slip === error
-    const indented = isError ? indentedLine(doc, counter, text) : undefined
-    const place = indented
-      ? {
-          ...between(0, 0),
-          line: indented + firstLine - 1,
-          endLine: indented + firstLine - 1,
-          column: 1,
-          endColumn: lines[indented - 1]!.length + 1,
-        }
-      : between(slip.pos[0], slip.pos[1])
-    if (isError) soundUpToLine = Math.min(point(slip.pos[0]).line, place.line)
-    const comment = isError ? commentInPitch(text, slip.pos[0]) : undefined
-    if (comment !== undefined) {
-      problems.push({
-        rule: 'unreadable-yaml',
-        severity: 'error',
-        ...between(comment, comment + 1),
-        message:
-          'a # after a blank starts a comment, so what stands open before it never ends; write a sharp without the blank: F#3',
-      })
-      soundUpToLine = Math.min(soundUpToLine, point(comment).line)
-      continue
-    }
-    const reason = slipInWords(indented ? {code: 'BAD_INDENT', message: 'indent'} : slip)
-    problems.push({
-      rule: slip.code === 'MULTIPLE_DOCS' ? 'two-documents' : 'unreadable-yaml',
-      severity: isError ? 'error' : 'warning',
-      ...place,
-      message: reason,
-    })
+  const lineAt = (line: number): Place => {
+    const inFile = line + firstLine - 1
+    return {line: inFile, column: 1, endLine: inFile, endColumn: lines[line - 1]!.length + 1}
   }
-  const {targets, empty, lost, bomb} = aliasesOf(doc)
   const placeOf = (node: Node | null | undefined, from = 0, to?: number): Place => {
     const range = node?.range
     if (!range) return {line: firstLine, column: 1, endLine: firstLine, endColumn: 1}
     return between(range[0] + from, to === undefined ? range[1] : range[0] + to)
   }
-  for (const alias of empty.slice(0, mostWarnings))
-    problems.push({
-      rule: 'unreadable-yaml',
-      severity: 'error',
-      ...placeOf(alias),
-      message: `*${alias.source} stands for nothing, since no &${alias.source} comes before it; put quotes round a text that starts with *`,
-      expected: [JSON.stringify(`*${alias.source}`)],
-      sure: true,
-    })
-  for (const node of lost)
-    problems.push({
-      rule: 'unreadable-yaml',
-      severity: 'error',
-      ...placeOf(node, -1 - node.anchor!.length, 0),
-      message: `& at the start of a value has a meaning of its own here; put quotes round the whole text`,
-      expected: [JSON.stringify(`&${node.anchor}`)],
-      sure: true,
-    })
-  if (bomb)
-    problems.push({
-      rule: 'alias-bomb',
-      severity: 'error',
-      ...placeOf(bomb),
-      message: 'aliases that unfold into more than ten thousand values are not read; write the values out',
-    })
+  const tooLarge: Problem<ReaderRule>[] =
+    tooMuch === undefined
+      ? []
+      : [
+          {
+            rule: 'file-too-large',
+            severity: 'error',
+            ...lineAt(tooMuch),
+            message: 'up to here there are more values than can be read, so none is; take most of them out',
+          },
+        ]
+  const slips = slipsOfSyntax(doc, text, counter, {between, lineAt})
+  const aliases = aliasesOf(doc)
   return {
     doc,
-    targetOf: (alias) => targets.get(alias),
+    targetOf: (alias) => aliases.targets.get(alias),
     placeOf,
     between,
-    problems,
-    soundUpToLine: bomb || tooMuch !== undefined ? 0 : soundUpToLine,
+    problems: [...tooLarge, ...slips.problems, ...slipsOfAliases(aliases, placeOf)],
+    soundUpToLine: aliases.bomb || tooLarge.length > 0 ? 0 : slips.soundUpToLine,
   }
 }
 
-/**
- * Find the line whose indent is the slip, where that is not where the parser stumbles: one deeper than the key above
- * it, which has its value already, or the first of keys that begin further right than all others.
- */
-function indentedLine(
-  {errors, contents}: Document.Parsed,
-  counter: LineCounter,
-  text: string,
-): number | undefined {
-  const [first, ...rest] = [...errors].sort((a, b) => a.pos[0] - b.pos[0])
-  if (!first) return undefined
-  const at = counter.linePos(first.pos[0])
-  if (first.code === 'UNEXPECTED_TOKEN' && at.col === 1 && contents) {
-    const start = counter.linePos(contents.range[0])
-    return start.col > 1 && start.line < at.line ? start.line : undefined
-  }
-  if (!['BLOCK_AS_IMPLICIT_KEY', 'MULTILINE_IMPLICIT_KEY'].includes(first.code)) return undefined
-  if (first.message.includes('sequence')) return at.line
-  const runsOn = [first, ...rest].some(
-    ({code, pos}) =>
-      code === 'MULTILINE_IMPLICIT_KEY' && pos[0] === first.pos[0] && counter.linePos(pos[1]).line > at.line,
-  )
-  const next = text.split('\n').findIndex((line, i) => i >= at.line && /^\s*[^\s#]/.test(line))
-  return runsOn && next >= 0 ? next + 1 : undefined
-}
-
-/** Find a `#` that was meant as a sharp, in the last line of text before a slip of syntax. */
-function commentInPitch(text: string, slip: number): number | undefined {
-  const before = text.slice(0, slip).trimEnd()
-  const start = before.lastIndexOf('\n') + 1
-  const line = text.slice(start, text.indexOf('\n', start) < 0 ? undefined : text.indexOf('\n', start))
-  const found = /[[{,:]\s*[A-Ga-g] #-?\d/.exec(line)
-  return found ? start + found.index + found[0].indexOf('#') : undefined
-}
-
-interface Aliases {
-  targets: ReadonlyMap<Alias, Node>
-  /** One that stands for nothing. */
-  empty: readonly Alias[]
-  /** A value that is nothing but a name for others to repeat. */
-  lost: readonly Node[]
-  /** The first one past all reason, or that leads back to itself. */
-  bomb: Alias | undefined
-}
-
-/** Find the line, from 0, past which a text has more signs that part values than are read. */
+/** Find the line (from 1) on which a text comes to more signs that part values than are read. */
 function lineOfTooMuch(lines: readonly string[]): number | undefined {
   let count = 0
   const at = lines.findIndex((line) => {
     count += line.match(/[,[\]{}?!&*]|:(?=\s|$)|-(?=\s|$)/g)?.length ?? 0
     return count > mostSigns
   })
-  return at < 0 ? undefined : at
+  return at < 0 ? undefined : at + 1
 }
 
 /** Find in one walk what each alias stands for, and how much all of them unfold into, without unfolding any. */

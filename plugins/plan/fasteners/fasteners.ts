@@ -1,3 +1,4 @@
+import type {BuildValues} from '../../build-file/schema.ts'
 import {screws as screwRows} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import type {Box} from '../box/box.ts'
@@ -12,16 +13,22 @@ import {depthEdge, screwEdge} from './screw-edges.ts'
 import type {Pieces} from './screw-pieces.ts'
 import {blockAstray, isForTop, offBox, originMm, type ScrewPlace, underNeck} from './screw-places.ts'
 import {type Route, screwRoute} from './screw-route.ts'
-import {type Bite, bitInBoth, pilotOf, screwSize, threadBites, withdrawalN} from './screw-size.ts'
+import {type Bite, boredFor, screwSize, threadBites, withdrawalN} from './screw-size.ts'
 
 /** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */
 const tipKeepsMm = inch(1 / 8)
+
 const leastUnderHeadMm = inch(1 / 4)
+
 const leastThread = {shanks: 2, mm: inch(1 / 4)}
+
 /** A screw holds as many times its load. */
 const margin = 3
+
 const slackN = 1e-6
+
 const slackMm = 1e-6
+
 /** How much of a cut-thread screw is thread, where the file does not say: common practice, no source. */
 const threadPart = 2 / 3
 
@@ -104,11 +111,8 @@ function gaugeFor(loadN: number, {fastener, bites, conflict, conflictOf}: Worked
 }
 
 /** Work out one screw, all but what the strings ask of it; undefined where the file says too little about it. */
-function workOut(
-  place: ScrewPlace,
-  {values, units, rulerMm}: Settled,
-  around: Around,
-): WorkedOut | undefined {
+function workOut(place: ScrewPlace, settled: Settled, around: Around): WorkedOut | undefined {
+  const {values, units, rulerMm} = settled
   const {box, end} = around
   const row = values.screws?.[Number(place.of.split('.')[1]) - 1]
   const route = row && screwRoute(row, place, around)
@@ -118,28 +122,17 @@ function workOut(
   const underHeadMm = isBlockless ? 0 : thicknessOf(route)
   if (underHeadMm === undefined) return undefined
   const gauge = row.size.value
-  const lengthMm = row.length.mm
-  const size = screwSize(gauge)
+  const {shankMm} = screwSize(gauge)
   const through = passes.map(({name}) => name)
   const roomMm = isBlockless ? undefined : holds.mm
-  const ownThreadMm = Math.min(row.thread?.mm ?? lengthMm * threadPart, lengthMm)
-  const endsMm = Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY)
-  const startsMm = Math.max(0, lengthMm - ownThreadMm - underHeadMm)
-  const threadMm = Math.max(0, endsMm - startsMm)
-  const {bites, tip, hardness} = threadBites(holds.layers, [startsMm, endsMm])
-  const pilot = pilotOf(gauge, hardness)
-  const joinsNeck = ['neck', 'heel'].includes(holds.name) || through.includes('neck')
-  const isEndGrain = way === 'along' && ['neck', 'heel'].includes(holds.name)
-  const leastThreadMm = Math.max(leastThread.shanks * size.shankMm, leastThread.mm)
-  const isThreadAssumed = !row.thread || row.thread.assumed
-  const shortestMm = Math.max(
-    underHeadMm + leastThreadMm,
-    isThreadAssumed ? leastThreadMm / threadPart : leastThreadMm,
-  )
+  const {bites, tip, hardness, ...thread} = threadOf(row, route, {underHeadMm, roomMm})
+  const isInNeck = ['neck', 'heel'].includes(holds.name)
+  const joinsNeck = isInNeck || through.includes('neck')
+  const isEndGrain = way === 'along' && isInNeck
   const downMm = way === 'along' && joinsNeck ? (place.downMm ?? end?.middleMm) : undefined
   const isGlued = joinsNeck && Boolean(values.neck?.glue && !values.neck.laminations)
-  const edgePieces = [holds, ...passes.filter(({name}) => name === 'block')]
-  const spot = {...place, originMm: originMm(place, box), rulerMm}
+  const holdsTop = isForTop(row) || undefined
+  const head = {box, taper: around.taper, headMm: shankMm, rulerMm}
   const fastener: Fastener = {
     of: place.of,
     proposed: place.proposed,
@@ -147,49 +140,63 @@ function workOut(
     offMm: place.offMm,
     downMm,
     size: gauge,
-    lengthMm,
     through,
     into: holds.name,
     way,
     head: row.head?.value,
     wood: tip?.row,
     hardness,
-    shankMm: size.shankMm,
-    rootMm: size.rootMm,
-    rootDesignMm: size.rootDesignMm,
-    clearanceMm: size.clearanceMm,
-    clearanceBit: bitInBoth(size.clearance, units, 'up', size.shankMm),
-    pilotMm: pilot.mm,
-    pilotBit: bitInBoth(pilot.bit, units, 'nearest', pilot.mm),
-    pilotBitMm: pilot.bit.mm,
-    countersinkMm: row.head?.value === 'round' ? undefined : 2 * size.shankMm,
+    ...boredFor(gauge, hardness, units),
+    countersinkMm: row.head?.value === 'round' ? undefined : 2 * shankMm,
     underHeadMm,
     leastUnderHeadMm,
     hasPad: through.includes('block') || through.includes('washer'),
     joinsNeck,
-    holdsTop: isForTop(row) || undefined,
-    covered: isForTop(row)
-      ? underNeck(place, {box, taper: around.taper, headMm: size.shankMm, rulerMm})
-      : undefined,
+    holdsTop,
+    covered: holdsTop && underNeck(place, head),
     isEndGrain,
-    ownThreadMm,
-    isThreadTooLong: (row.thread?.mm ?? 0) > lengthMm + 1e-6,
-    threadMm,
-    leastThreadMm,
-    shortestMm: isBlockless ? 0 : shortestMm,
-    tipToFaceMm: roomMm === undefined ? undefined : underHeadMm + roomMm - lengthMm,
-    longestMm: roomMm === undefined ? undefined : underHeadMm + roomMm - tipKeepsMm,
-    withdrawalN: withdrawalN(size.shankMm, bites, isEndGrain),
+    ...thread,
+    shortestMm: isBlockless ? 0 : thread.shortestMm,
+    withdrawalN: withdrawalN(shankMm, bites, isEndGrain),
     isGlued,
     isGlueEnough: isGlued && (!isEndGrain || isEnough(end?.glue)),
     astray: missesBlock ? blockAstray(place, box) : undefined,
     offBox: missesBlock ? undefined : offBox(place, through, box, rulerMm),
   }
-  const conflictOf = (shankMm: number) =>
-    missesBlock
-      ? undefined
-      : (screwEdge(shankMm, edgePieces, spot) ?? depthEdge(shankMm, {...spot, downMm}, end))
-  return {fastener, conflict: conflictOf(size.shankMm), conflictOf, bites}
+  const edgePieces = [holds, ...passes.filter(({name}) => name === 'block')]
+  const spot = {...place, originMm: originMm(place, box), rulerMm}
+  const conflictOf = (mm: number) =>
+    missesBlock ? undefined : (screwEdge(mm, edgePieces, spot) ?? depthEdge(mm, {...spot, downMm}, end))
+  return {fastener, conflict: conflictOf(shankMm), conflictOf, bites}
+}
+
+/**
+ * Say how much of a screw is thread, what of that bites, and between which lengths it would bite enough and not come
+ * out (mm), where so much is under its head and so much room is left to its tip.
+ */
+function threadOf(
+  {size, length, thread}: NonNullable<BuildValues['screws']>[number],
+  {holds}: Route,
+  {underHeadMm, roomMm}: {underHeadMm: number; roomMm: number | undefined},
+) {
+  const lengthMm = length!.mm
+  const ownThreadMm = Math.min(thread?.mm ?? lengthMm * threadPart, lengthMm)
+  const endsMm = Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY)
+  const startsMm = Math.max(0, lengthMm - ownThreadMm - underHeadMm)
+  const leastThreadMm = Math.max(leastThread.shanks * screwSize(size!.value).shankMm, leastThread.mm)
+  const isAssumed = !thread || thread.assumed
+  const bitingMm = isAssumed ? leastThreadMm / threadPart : leastThreadMm
+  return {
+    ...threadBites(holds.layers, [startsMm, endsMm]),
+    lengthMm,
+    ownThreadMm,
+    isThreadTooLong: (thread?.mm ?? 0) > lengthMm + 1e-6,
+    threadMm: Math.max(0, endsMm - startsMm),
+    leastThreadMm,
+    shortestMm: Math.max(underHeadMm + leastThreadMm, bitingMm),
+    tipToFaceMm: roomMm === undefined ? undefined : underHeadMm + roomMm - lengthMm,
+    longestMm: roomMm === undefined ? undefined : underHeadMm + roomMm - tipKeepsMm,
+  }
 }
 
 /** Tell whether glue alone is asked no more than it may be. */

@@ -2,6 +2,7 @@ import {screws} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {type Bit, bitOf, type HoleBit} from '../bits.ts'
 import type {Wood} from '../woods.ts'
+import type {Fastener} from './fastener.ts'
 import type {Layer} from './screw-pieces.ts'
 
 interface ScrewSize {
@@ -98,4 +99,20 @@ const endGrain = 0.75
 export function withdrawalN(shankMm: number, bites: readonly Bite[], isEndGrain = false): number {
   const sideN = bites.reduce((sum, {g12, mm}) => sum + 108.25 * g12 ** 2 * shankMm * mm, 0)
   return isEndGrain ? sideN * endGrain : sideN
+}
+
+/** Say how thick a screw of a gauge is (mm), and which bits its holes are bored with. */
+export function boredFor(gauge: number, hardness: Fastener['hardness'], units: 'in' | 'mm') {
+  const {shankMm, rootMm, rootDesignMm, clearanceMm, clearance} = screwSize(gauge)
+  const pilot = pilotOf(gauge, hardness)
+  return {
+    shankMm,
+    rootMm,
+    rootDesignMm,
+    clearanceMm,
+    clearanceBit: bitInBoth(clearance, units, 'up', shankMm),
+    pilotMm: pilot.mm,
+    pilotBit: bitInBoth(pilot.bit, units, 'nearest', pilot.mm),
+    pilotBitMm: pilot.bit.mm,
+  }
 }
