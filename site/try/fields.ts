@@ -21,10 +21,10 @@ const groups: readonly (readonly [group: string, fields: readonly (readonly [str
     ],
   ],
   [
-    'Action',
+    'Strings over the face',
     [
-      ['action.nut', 'String over the nut line'],
-      ['action.octave', 'String over the octave'],
+      ['action.nut', 'Over the nut line'],
+      ['action.octave', 'Over the octave'],
     ],
   ],
   [

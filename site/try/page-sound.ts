@@ -16,8 +16,7 @@ export function offerSound(page: HTMLElement, current: () => View | undefined): 
     if (!note) return
     const cents = way === 'meant' ? 0 : note[`${way}Cents`]
     const name = `${string.selectedOptions[0]?.text}, ${line.selectedOptions[0]?.text}`
-    part('heard').textContent =
-      cents === undefined ? `${name}: there is nothing to be off` : `${name}: ${off(cents)}`
+    part('heard').textContent = cents === undefined ? `${name}: nothing to be off` : `${name}: ${off(cents)}`
     context ??= new AudioContext()
     void context.resume()
     playing?.stop()
@@ -56,12 +55,18 @@ export function showSound(page: HTMLElement, {heard, isFretted}: View): void {
     heard.map(({name}) => name),
   )
   const labels = heard[0]?.notes.map(({label}) => (label === '0' ? 'open' : `line ${label}`)) ?? []
-  fill(part<HTMLSelectElement>('line'), labels)
+  fill(part<HTMLSelectElement>('line'), labels, worstOf(heard[0]))
 }
 
-function fill(select: HTMLSelectElement, names: readonly string[]): void {
+/** What is first offered is the note that is most off as marked. */
+function worstOf(string: View['heard'][number] | undefined): number {
+  const off = (string?.notes ?? []).map(({markedCents = 0}) => Math.abs(markedCents))
+  return Math.max(0, off.indexOf(Math.max(...off)))
+}
+
+function fill(select: HTMLSelectElement, names: readonly string[], first = 0): void {
   if (select.dataset.names === names.join()) return
-  const {value} = select
+  const value = select.options.length > 0 ? select.value : String(first)
   select.dataset.names = names.join()
   select.replaceChildren(...names.map((name, at) => new Option(name, String(at))))
   select.value = Number(value) < names.length ? value : '0'

@@ -22,8 +22,9 @@ export function offerToTake(page: HTMLElement, current: () => View | undefined):
     await navigator.clipboard.writeText(`${location.origin}${location.pathname}#${link}`)
     return 'The link is copied; it carries the changes alone.'
   })
-  on('save', ({text, title}) => {
-    const name = fileName(title, 'md')
+  on('save', ({text, title, isStart}) => {
+    // Beside the file that it started from, not in its place.
+    const name = fileName(isStart ? title : `${title} changed`, 'md')
     saveFile(name, text)
     return `Saved as ${name}; lay it into builds/.`
   })
