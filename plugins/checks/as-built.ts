@@ -8,6 +8,8 @@ const farYears = 10
 const isOfStrung = ({lines, cents, tensions, paths}: MeasuredDay): boolean =>
   lines.length + cents.length + tensions.length > 0 ||
   paths.some(({path}) => /^(?:action|scale)\b/.test(path))
+/** Nobody planes a box to its drawing: what it measures is what there is to plan with. */
+const isOfBox = (path: string): boolean => /^box\.(?:length|width|depth|sides|back|top)\b/.test(path)
 const yearOf = (iso: string): number => Number(iso.slice(0, 4))
 
 export const asBuiltRules = {
@@ -19,7 +21,14 @@ export const asBuiltRules = {
     mend: 'Mend it where it can be mended, measure again, or allow more under tolerances.',
     passes: 'scale: 24 1/4\nmeasured: {scale.length: 24 9/32}',
     fails: 'scale: 24 1/4\nmeasured: {scale.length: 24 5/16}',
-    find: (_, {asBuilt = []}) => asBuilt.filter(({isOut}) => isOut).map((one) => ({...one, at: one.of})),
+    find: (_, {asBuilt = []}) =>
+      asBuilt
+        .filter(({isOut}) => isOut)
+        .map((one) =>
+          isOfBox(one.path)
+            ? {...one, at: one.path, cause: one.of, severity: 'remark' as const, isAsFound: true}
+            : {...one, at: one.of},
+        ),
     says: words.measureOutOfTolerance,
   }),
   'measured-line-unknown': rule({

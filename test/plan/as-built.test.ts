@@ -113,6 +113,16 @@ describe('measure-out-of-tolerance', () => {
     expect(problems.find(({rule}) => rule === 'measure-out-of-tolerance')?.severity).toBe('warning')
   })
 
+  test('a found box is what it is: a remark proposes to plan with it, and is silent then', () => {
+    const box = {box: '{length: 10, width: 7, depth: 2}'}
+    const depth = (more: Record<string, string>) =>
+      planOf(changed(build, {measured: '{box.depth: 2 1/8}', status: 'strung up', ...more})).problems.filter(
+        ({rule}) => rule === 'measure-out-of-tolerance',
+      )
+    expect(depth(box)).toMatchObject([{severity: 'remark', expected: ['2 1/8 in']}])
+    expect(depth({box: '{length: 10, width: 7, depth: 2 1/8 in}'})).toEqual([])
+  })
+
   test('stands at the line of the measure', () => {
     const text = `${build.trim()}\nmeasured:\n  action.nut: 1/8\n  action.octave: 3/8\n`
     const {problems} = planOf(text)

@@ -232,6 +232,12 @@ describe('a build’s page on a phone', () => {
     await names.first().blur()
     await page.mouse.move(0, 0)
     expect(await meant()).toEqual([])
+    // What is copied is plain text, however its fractions are set.
+    const copied = await page.evaluate(() => {
+      getSelection()!.selectAllChildren(document.querySelector('.at-a-glance')!)
+      return getSelection()!.toString()
+    })
+    expect(copied).toMatch(/24 1\/4[\s\u00a0]in \(616[\s\u00a0]mm\)/)
   })
 
   test('has what a maker comes for at most two taps and two swipes away', () => {
@@ -252,6 +258,23 @@ test('a build’s page is at most 20 kB compressed and 110 kB raw, its drawing 1
     const [drawing = ''] = /<svg class="drawing drawing-whole"[\s\S]*?<\/svg>/.exec(files[name]!) ?? []
     expect([name, drawing.length]).toSatisfy(([, bytes]) => bytes > 0 && bytes <= 12_000)
   }
+})
+
+test('the portfolio of a thousand builds weighs at most 150 kB before the first scroll', () => {
+  const weight = (name: string) => brotliCompressSync(readFileSync(join(site, name))).length
+  const html = files['index.html']!
+  // A page hangs and lists 36 builds, these are fewer: as heavy as if each of the others were unlike all of these.
+  const shown = html.match(/<li class="card/g)!.length
+  const covers = Object.keys(files).filter((name) => /\/drawings\/cover\.svg$/.test(name))
+  const assets = [...new Set(html.match(/assets\/[^"]+/g))].map((name) => weight(name))
+  expect([shown > 0, covers.length > 0, assets.length > 3]).toEqual([true, true, true])
+  // Covers load as they come near: four of them on a phone.
+  const near = 4 * Math.max(...covers.map(weight))
+  const all = (weight('index.html') * 36) / shown + assets.reduce((sum, one) => sum + one, 0) + near
+  expect(all).toBeLessThan(150_000)
+  // Without scripts every build is on some page of the list.
+  const listed = html.match(/<a [^>]*href="[^"]*builds\/[a-z-]+\/"/g)!
+  expect(new Set(listed.map((one) => /builds\/([a-z-]+)/.exec(one)![1])).size).toBe(pagesOfBuilds().length)
 })
 
 test('a build’s page prints on at most 16 sheets of A4 with everything', async () => {

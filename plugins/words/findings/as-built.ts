@@ -7,12 +7,21 @@ import type {Wording} from './wording.ts'
 const toSetBack =
   'Under frets the scale length is measured from the nut line to where the strings leave the bridge, which is set back behind its line.'
 
-export function measureOutOfTolerance(measure: AsBuilt, {units, scale}: Plan): Wording {
+/** `isAsFound` is a measure that no work changes: the plan goes by it once it is written. */
+export function measureOutOfTolerance(
+  measure: AsBuilt & {isAsFound?: boolean | undefined},
+  {units, scale}: Plan,
+): Wording {
   const {path, planned = 0, measured, difference = 0, tolerance = 0, unit} = measure
   const effects = effectsInWords(measure, {units})
   const isToBridge = scale?.fretted === true && /^scale(\.length)?$/.test(path)
   const written = (value: number) => writeMeasured(value, unit, {units, near: planned})
   const side = difference > 0 ? 'more' : 'less'
+  if (measure.isAsFound)
+    return {
+      message: `${path} measures ${written(measured)}, ${written(Math.abs(difference))} ${side} than planned; a box is what it is: write ${written(measured)} there, and the plan is of this box`,
+      expected: [written(measured)],
+    }
   return {
     message: `${path} measures ${written(measured)}, ${written(Math.abs(difference))} ${side} than the ${written(planned)} planned, where ${written(tolerance)} is allowed; mend it if it can be, or allow more under tolerances`,
     note: [...(isToBridge ? [toSetBack] : []), ...effects].join(' ') || undefined,
