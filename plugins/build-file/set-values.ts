@@ -23,8 +23,7 @@ export function setValues(text: string, build: Build, changes: ValueChanges): st
   const {front} = splitFrontMatter(plain)
   if (!front) return text
   const lines = plain.split('\n')
-  const doc: Document = parseDocument(front.yaml, {prettyErrors: false, uniqueKeys: false})
-  if (doc.contents && !isMap(doc.contents)) return text
+  let doc: Document | undefined
   const edits: Edit[] = []
   const added: string[] = []
   for (const [key, group] of byFirstKey(changes)) {
@@ -33,6 +32,8 @@ export function setValues(text: string, build: Build, changes: ValueChanges): st
       edits.push(...inPlace)
       continue
     }
+    doc ??= parseDocument(front.yaml, {prettyErrors: false, uniqueKeys: false})
+    if (doc.contents && !isMap(doc.contents)) return text
     const before = pairOf(doc, key)
     const start = before && firstLineOf(front.yaml, before)
     for (const [path, value] of group) setOrDrop(doc, path, value)
