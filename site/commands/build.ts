@@ -1,5 +1,6 @@
 import {realpath, rm} from 'node:fs/promises'
 import {relative} from 'node:path'
+import {setFlagsFromString} from 'node:v8'
 import {asCalled} from '../called.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {cacheOf} from '../journal-cache.ts'
@@ -11,6 +12,7 @@ import {recallStanding, rememberStanding, type Standing} from '../publish/standi
 import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
 import {writeVersion} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
+import {progressTo} from './progress.ts'
 import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -26,6 +28,8 @@ const {values} = readArguments(
   {'path-prefix': {type: 'string', default: '/'}, output: {type: 'string', default: '_site'}},
   {most: 0},
 )
+// A large journal is made of much that is soon let go: cleared sooner, it takes a quarter less memory at its highest.
+setFlagsFromString('--heap-growing-percent=30')
 const root = process.cwd()
 const prefix = pathPrefix(values['path-prefix'])
 if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site; /journal/ is one`)
@@ -40,7 +44,13 @@ async function build(prefix: string, site: string): Promise<number> {
   for (const line of await tellNewVersion(root)) console.log(line)
   const assets = await siteAssets()
   const cache = await cacheOf(root)
-  const made = await makeSite(root, {prefix, isWriting: false, assets: assets.addresses}, cache)
+  const progress = progressTo(process.stderr)
+  const made = await makeSite(
+    root,
+    {prefix, isWriting: false, assets: assets.addresses},
+    cache,
+    progress.told,
+  ).finally(progress.end)
   for (const {file, message} of made.site.unread) console.error(printable(`${file} ${message}`))
   const told = made.isStopped ? made.problems : made.problems.map(withoutRemarks)
   if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
@@ -58,7 +68,8 @@ async function build(prefix: string, site: string): Promise<number> {
   const {moved, standing} = await publish(site, async (version) => {
     const all = {own: made.own, shared: {pages, files: assets.files}, around: made.site.around}
     const written = {folder: version, files: {}}
-    unmade.push(...(await writeVersion(all, last, written)).unmade)
+    const hear = (done: number) => progress.told('Writing', done, made.own.length)
+    unmade.push(...(await writeVersion(all, last, written, hear).finally(progress.end)).unmade)
     return written
   })
   await rememberStanding(root, site, standing)

@@ -7,7 +7,7 @@ import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
 import {outlineSteps} from '../steps/outline.ts'
-import {cachedSteps, loadSteps} from '../steps/steps.ts'
+import {cachedSteps, loadSteps, type Steps} from '../steps/steps.ts'
 import {asPublished, tellsMoney} from './as-published.ts'
 import {kinOf} from './kin.ts'
 import {type OwnPages, ownPages} from './own-pages.ts'
@@ -37,9 +37,14 @@ export interface MadeSite {
  * Make all that pages are written from, of the journal at `root` as it is now; and list what is wrong with it. What did
  * not change is known by its summary, and nothing else of it is read.
  */
-export async function makeSite(root: string, options: SiteOptions, cache: Cache): Promise<MadeSite> {
+export async function makeSite(
+  root: string,
+  options: SiteOptions,
+  cache: Cache,
+  told: (what: string, done: number, of?: number) => void = () => {},
+): Promise<MadeSite> {
   const load = loadSteps()
-  const steps = outlineSteps(cachedSteps(cache, load), cache)
+  const steps = counted(outlineSteps(cachedSteps(cache, load), cache), told)
   const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
   const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
   const isTold = tellsMoney(options, settings)
@@ -52,7 +57,13 @@ export async function makeSite(root: string, options: SiteOptions, cache: Cache)
   const isStopped = [...problems, ...shown].some((one) =>
     one.problems.some(({severity}) => severity === 'error'),
   )
-  const own = await pMap(shown, (one) => ownPages(one, all), together)
+  let made = 0
+  const make = async (one: PlannedBuild) => {
+    const pages = await ownPages(one, all)
+    told('Making', ++made, shown.length)
+    return pages
+  }
+  const own = await pMap(shown, make, together)
   const faults = new Map(own.map(({one, faults: found}) => [one.slug, found]))
   own.sort((a, b) => newestFirst(a.one, b.one))
   return {
@@ -72,6 +83,25 @@ export async function makeSite(root: string, options: SiteOptions, cache: Cache)
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped,
   }
+}
+
+/** All builds are read before the first is planned. */
+function counted<S extends Pick<Steps, 'read' | 'plan'>>(
+  steps: S,
+  told: (what: string, done: number, of?: number) => void,
+): S {
+  let [read, planned] = [0, 0]
+  return {
+    ...steps,
+    read: (input) => {
+      told('Reading', ++read)
+      return steps.read(input)
+    },
+    plan: (input) => {
+      told('Planning', ++planned, read)
+      return steps.plan(input)
+    },
+  } satisfies Pick<Steps, 'read' | 'plan'> & S
 }
 
 /** A draft's wood counts, and its name does not stand in the names of its offcuts. */

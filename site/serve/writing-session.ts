@@ -12,6 +12,12 @@ import {JournalPages} from './journal-pages.ts'
 
 const nothing = {pages: [], files: []}
 
+/** What is wrong with a journal, and what could not be made of it. */
+interface Refreshed {
+  problems: FileProblems[]
+  unmade: readonly Unmade[]
+}
+
 /** The site as it is while somebody writes: written whole once, then kept up with the journal. */
 export class WritingSession {
   readonly #root: string
@@ -19,6 +25,7 @@ export class WritingSession {
   #cache: Promise<Cache> | undefined
   readonly #standing: Standing
   readonly #journal = new JournalPages()
+  #last: Promise<unknown> = Promise.resolve()
 
   /** `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there. */
   constructor(root: string, standing: Standing) {
@@ -30,9 +37,14 @@ export class WritingSession {
    * Bring the written site up to the journal; answers what is wrong with it. `shown` is told the addresses that
    * changed, those of single builds as soon as they are written, before the pages of the whole journal are.
    */
-  async refresh(
-    shown: (changed: readonly string[]) => void = () => {},
-  ): Promise<{problems: FileProblems[]; unmade: readonly Unmade[]}> {
+  refresh(shown: (changed: readonly string[]) => void = () => {}): Promise<Refreshed> {
+    // One after the other: two at once would write the same pages, and both all of them.
+    const next = this.#last.then(() => this.#refresh(shown))
+    this.#last = next.catch(() => {})
+    return next
+  }
+
+  async #refresh(shown: (changed: readonly string[]) => void): Promise<Refreshed> {
     this.#assets ??= siteAssets()
     this.#cache ??= cacheOf(this.#root)
     const assets = await this.#assets
