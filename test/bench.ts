@@ -1,5 +1,5 @@
 import {readdirSync, readFileSync, writeFileSync} from 'node:fs'
-import {cpus, release, type} from 'node:os'
+import {cpus, loadavg, release, type} from 'node:os'
 import {parseArgs} from 'node:util'
 
 const usage = `npm run bench                         measures everything that is in test/bench/
@@ -36,6 +36,9 @@ if (wanted.length < positionals.length || !counts.every((count) => Number.isInte
   process.exit(2)
 }
 
+/** More was at work than there are cores for, before anything was measured. */
+const isBusy = loadavg()[0]! > cpus().length
+
 const told = (what: string) => console.error(`${new Date().toTimeString().slice(0, 8)} ${what}`)
 const all: Measure[] = []
 // Every file of test/bench measures one thing against another in the same run: ratios survive a change of machine.
@@ -59,8 +62,9 @@ function writeFigures(): void {
   if (from < 0 || to < from) throw new Error(`the README has no ${start}`)
   const [first] = cpus()
   const machine = `${cpus().length} cores (${first?.model.trim() ?? 'unknown'}), ${type()} ${release()}, Node ${process.version}`
+  const busy = ', while much else ran on it: what the clock says is too long'
   const table = [
-    `Measured on ${new Date().toISOString().slice(0, 10)} with \`npm run bench\` on ${machine}:`,
+    `Measured on ${new Date().toISOString().slice(0, 10)} with \`npm run bench\` on ${machine}${isBusy ? busy : ''}:`,
     '',
     '| what | times | that is |',
     '| --- | --- | --- |',
