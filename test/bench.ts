@@ -1,5 +1,5 @@
 import {readdirSync, readFileSync, writeFileSync} from 'node:fs'
-import {cpus, loadavg, release, type} from 'node:os'
+import {cpus, loadavg, type} from 'node:os'
 import {parseArgs} from 'node:util'
 
 const usage = `npm run bench                         measures everything that is in test/bench/
@@ -61,7 +61,7 @@ function writeFigures(): void {
   const [from, to] = [before.indexOf(start), before.indexOf(end)]
   if (from < 0 || to < from) throw new Error(`the README has no ${start}`)
   const [first] = cpus()
-  const machine = `${cpus().length} cores (${first?.model.trim() ?? 'unknown'}), ${type()} ${release()}, Node ${process.version}`
+  const machine = `${cpus().length} cores (${first?.model.trim() ?? 'unknown'}), ${type()}, Node ${process.version}`
   const busy = ', while much else ran on it: what the clock says is too long'
   const table = [
     `Measured on ${new Date().toISOString().slice(0, 10)} with \`npm run bench\` on ${machine}${isBusy ? busy : ''}:`,
