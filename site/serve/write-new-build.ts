@@ -51,16 +51,18 @@ function isToken(given: string | string[] | undefined, token: string): boolean {
   return a.length === b.length && timingSafeEqual(a, b)
 }
 
-/** Read a body; undefined where it is larger than a build. */
+/**
+ * Read a body; undefined where it is larger than a build. Such a one is read to its end, and not kept: who is cut off
+ * while sending never hears the answer.
+ */
 async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
   const parts: Buffer[] = []
   let bytes = 0
   for await (const part of request) {
     bytes += (part as Buffer).length
-    if (bytes > mostBytes) return undefined
-    parts.push(part as Buffer)
+    if (bytes <= mostBytes) parts.push(part as Buffer)
   }
-  return Buffer.concat(parts).toString('utf8')
+  return bytes > mostBytes ? undefined : Buffer.concat(parts).toString('utf8')
 }
 
 interface Asked {
