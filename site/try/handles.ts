@@ -65,7 +65,7 @@ export function handlesOf(plan: Plan): {handles: Handle[]; scale: Scale} | undef
   const posts = plan.tuners ?? []
   const soundHoles = plan.box?.soundHoles ?? []
   return {
-    handles: apart([
+    handles: apart(frame.frontPx, [
       ...handle('headEnd', 'End of the head', head && -head.lengthMm),
       ...posts.flatMap(({stationMm, offMm, name}, i) =>
         handle(`post${i + 1}`, `Post of ${name ?? `string ${i + 1}`}`, stationMm, instrument.x(offMm)),
@@ -90,13 +90,15 @@ export function handlesOf(plan: Plan): {handles: Handle[]; scale: Scale} | undef
 /** A finger needs so much room for each (px). */
 const roomPx = {x: 28, y: 26}
 
-/** Move handles aside that would lie on another. */
-function apart(handles: readonly Handle[]): Handle[] {
+/** Move handles aside that would lie on another: a post's outwards, past its button and its name. */
+function apart(middlePx: number, handles: readonly Handle[]): Handle[] {
   const laid: Handle[] = []
   for (const handle of handles) {
     const isFree = (xPx: number) =>
       laid.every((one) => Math.abs(one.xPx - xPx) >= roomPx.x || Math.abs(one.yPx - handle.yPx) >= roomPx.y)
-    const aside = [0, 1, -1, 2, -2, 3, -3].map((steps) => handle.xPx + steps * roomPx.x)
+    const outwards = handle.xPx < middlePx ? -1 : 1
+    const steps = handle.name.startsWith('post') ? [0, 2 * outwards, -2 * outwards] : [0, 1, -1, 2, -2, 3, -3]
+    const aside = steps.map((step) => handle.xPx + step * roomPx.x)
     laid.push({...handle, xPx: aside.find(isFree) ?? handle.xPx})
   }
   return laid
