@@ -117,6 +117,20 @@ test('ticks stay in the browser between visits, where scripts run', async () => 
   expect(await page.locator('input:checked').count()).toBe(1)
 })
 
+test('keeps its ticks where the reader forces colours', async () => {
+  await page.emulateMedia({forcedColors: 'active'})
+  await page.goto(addressOf('lantern-pier'))
+  const [ticked, open] = await page.evaluate(() =>
+    [true, false].map((isDone) => {
+      const boxes = [...document.querySelectorAll<HTMLInputElement>('.bench input[type=checkbox]')]
+      return getComputedStyle(boxes.find(({checked}) => checked === isDone)!).backgroundImage
+    }),
+  )
+  expect(ticked).toContain('gradient')
+  expect(open).toBe('none')
+  await page.emulateMedia({forcedColors: 'none'})
+})
+
 test('shows one step a screen on a phone, next and back under the thumb, and tells what is ticked', async () => {
   const phone = await browser.newContext({
     viewport: {width: 390, height: 844},
