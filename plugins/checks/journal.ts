@@ -237,6 +237,25 @@ export const openingRules = {
     mend: 'Put a plain file in its place.',
     unshown: 'What a disk refuses, a pipe or a link cannot be written down as a text.',
   },
+  'rack-name-twice': {
+    severity: 'fault',
+    about: 'journal',
+    what: 'A name that two pieces on the rack have.',
+    why: 'A build says by its name which piece it takes, and could mean either.',
+    mend: 'Pencil another name on one of them; say count for several alike.',
+    passes: {
+      journal: {
+        'builds/rack.yaml': '- {id: A1, wood: beech}\n- {id: A2, wood: beech}\n',
+        'builds/needle-box.md': sound,
+      },
+    },
+    fails: {
+      journal: {
+        'builds/rack.yaml': '- {id: A1, wood: beech}\n- {id: A1, wood: oak}\n',
+        'builds/needle-box.md': sound,
+      },
+    },
+  },
   'site-address': {
     severity: 'warning',
     about: 'journal',

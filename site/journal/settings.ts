@@ -1,6 +1,6 @@
 import {realpath} from 'node:fs/promises'
 import {join} from 'node:path'
-import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
+import {type Place, type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
@@ -33,7 +33,7 @@ export async function readSettings(folder: string): Promise<Settings> {
     rack: rack.pieces,
     problems: [
       {file: 'journal.yaml', problems: [...journal.problems, ...ofSite]},
-      {file: 'rack.yaml', problems: rack.problems},
+      {file: 'rack.yaml', problems: [...rack.problems, ...namedTwice(rack.pieces)]},
     ].filter(({problems}) => problems.length > 0),
   }
 }
@@ -60,6 +60,29 @@ export const notRead = ({trouble}: {trouble: FileFault}): Problem<RuleName>[] =>
   trouble === 'missing'
     ? []
     : [{rule: 'file-unreadable', severity: 'error', ...wholeFile, message: `this file ${faults[trouble]}`}]
+
+/** Tell of each piece on the rack that has the name of an earlier one, or of one of several alike. */
+function namedTwice(pieces: readonly RackEntry[]): Problem<RuleName>[] {
+  const places = new Map<string, Place>()
+  return pieces.flatMap(({id, item, count}): Problem<RuleName>[] => {
+    if (!id) return []
+    const many = item ? 1 : (count?.value ?? 1)
+    const names = [id.value, ...Array.from({length: many > 1 ? many : 0}, (_, k) => `${id.value}.${k + 1}`)]
+    const there = names.find((name) => places.has(name))
+    const cause = there === undefined ? undefined : places.get(there)
+    if (!cause) {
+      for (const name of names) places.set(name, id.place)
+      return []
+    }
+    const [, stem = `${id.value}-`, number = '1'] = /^(.*?)(\d+)$/.exec(id.value) ?? []
+    let free = Number(number) + 1
+    while (pieces.some((one) => one.id?.value === `${stem}${free}`)) free++
+    const message = `${there} is the name of another piece on the rack; give this one its own, such as ${stem}${free}`
+    return [
+      {rule: 'rack-name-twice', severity: 'fault', ...id.place, message, expected: [`${stem}${free}`], cause},
+    ]
+  })
+}
 
 /** Leave out an address of the site that a browser would not go to: it would stand in every link of the feed. */
 function withSoundSite(given: JournalSettings): {settings: JournalSettings; problems: Problem<RuleName>[]} {
