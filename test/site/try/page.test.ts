@@ -63,6 +63,13 @@ const openBuild = async (address: string, on = page) => {
     )
   else await on.goto(`${home}try/${address}`)
   await wait(before, on)
+  // What came a moment later for the one before it may have been shown first.
+  const slug = /from=([\w-]+)/.exec(address)?.[1] ?? ''
+  const [title = ''] = /^title: .*/m.exec(files[`builds/${slug}/build.md`] ?? '') ?? []
+  await on.waitForFunction(
+    (own) => document.querySelector<HTMLTextAreaElement>('#TryText')?.value.includes(own),
+    title,
+  )
   await on.waitForSelector('#Try[data-checked]')
 }
 const set = async (path: string, text: string) => {
@@ -149,7 +156,7 @@ describe('a change', () => {
     expect(await other.inputValue('#field-box-width')).toBe('200')
     await other.close()
     await page.reload()
-    await wait(0)
+    await page.waitForSelector('#Try[data-checked]')
     expect(await page.inputValue('#field-box-width')).toBe('200')
   })
 })
@@ -159,13 +166,16 @@ describe('the drawing', () => {
     await openBuild('?from=left-bank')
     const bridge = page.getByRole('slider', {name: 'Bridge line'})
     await bridge.focus()
+    const place = () => bridge.getAttribute('aria-valuetext')
     for (const key of ['ArrowDown', 'ArrowDown', 'PageDown']) {
-      const before = await shown()
+      const before = await place()
       await page.keyboard.press(key)
-      await wait(before)
+      await expect.poll(place).not.toBe(before)
     }
     expect(await page.inputValue('#field-scale-length')).toBe('23 13/16')
-    expect(await bridge.getAttribute('aria-valuetext')).toMatch(/^23 13\/16 in from the nut; pull up 3 %/)
+    await expect
+      .poll(() => bridge.getAttribute('aria-valuetext'))
+      .toMatch(/^23 13\/16 in from the nut; pull up 3 %/)
   })
 
   test('is dragged by a finger, with the figure beside it', async () => {
@@ -176,10 +186,8 @@ describe('the drawing', () => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
     await page.mouse.move(x, y)
     await page.mouse.down()
-    const before = await shown()
     await page.mouse.move(x, y + 24)
-    await wait(before)
-    expect(await page.textContent('.drawn .figure')).toMatch(/^2[45].* from the nut.*pull up/i)
+    await expect.poll(() => page.textContent('.drawn .figure')).toMatch(/^2[45].* from the nut.*pull up/i)
     await page.mouse.up()
     expect(await page.locator('.drawn .figure').isVisible()).toBe(false)
     expect(await page.inputValue('#field-scale-length')).toMatch(/^2[45]/)
