@@ -48,5 +48,9 @@ export interface GonePiece {
   on?: string | undefined
 }
 
+/** Give the names of several alike, `A4.1` to `A4.6` of six; one alone has its own. */
+export const namesOfEach = (id: string, count: number): string[] =>
+  count > 1 ? Array.from({length: count}, (_, k) => `${id}.${k + 1}`) : [id]
+
 /** Give the name that a piece is listed under, where it is one of several alike: `A4` of `A4.1`. */
 export const listedAs = (id: string): string => id.replace(/\.\d+$/, '')

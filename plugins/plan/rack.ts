@@ -1,7 +1,7 @@
 import type {RackEntry} from '../build-file/schema/wood.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import type {BillRow} from './bill.ts'
-import {type Context, type GonePiece, type Lot, listedAs, type Piece} from './context.ts'
+import {type Context, type GonePiece, type Lot, listedAs, namesOfEach, type Piece} from './context.ts'
 import type {Cuts} from './cut-list.ts'
 
 /** A piece on the rack. */
@@ -43,11 +43,9 @@ export function rackOf(listed: readonly RackEntry[]): Rack {
     const {id, item, wood, length, width, thickness, clear, count} = piece
     if (item || !id || !length || !width || !thickness) return []
     const [from, to] = clear ?? []
-    const many = count?.value ?? 1
-    return Array.from(
-      {length: many},
-      (_, k): RackPiece => ({
-        id: many > 1 ? `${id.value}.${k + 1}` : id.value,
+    return namesOfEach(id.value, count?.value ?? 1).map(
+      (name): RackPiece => ({
+        id: name,
         wood: wood?.value ?? 'unknown',
         lengthMm: length.mm,
         widthMm: width.mm,

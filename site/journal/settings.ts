@@ -5,6 +5,7 @@ import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
+import {namesOfEach} from '../../plugins/plan/context.ts'
 import {type FileFault, readPlainFile} from './plain-file.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */
@@ -64,10 +65,10 @@ export const notRead = ({trouble}: {trouble: FileFault}): Problem<RuleName>[] =>
 /** Tell of each piece on the rack that has the name of an earlier one, or of one of several alike. */
 function namedTwice(pieces: readonly RackEntry[]): Problem<RuleName>[] {
   const places = new Map<string, Place>()
+  const ids = new Set(pieces.map(({id}) => id?.value))
   return pieces.flatMap(({id, item, count}): Problem<RuleName>[] => {
     if (!id) return []
-    const many = item ? 1 : (count?.value ?? 1)
-    const names = [id.value, ...Array.from({length: many > 1 ? many : 0}, (_, k) => `${id.value}.${k + 1}`)]
+    const names = [id.value, ...namesOfEach(id.value, item ? 1 : (count?.value ?? 1))]
     const there = names.find((name) => places.has(name))
     const cause = there === undefined ? undefined : places.get(there)
     if (!cause) {
@@ -76,7 +77,7 @@ function namedTwice(pieces: readonly RackEntry[]): Problem<RuleName>[] {
     }
     const [, stem = `${id.value}-`, number = '1'] = /^(.*?)(\d+)$/.exec(id.value) ?? []
     let free = Number(number) + 1
-    while (pieces.some((one) => one.id?.value === `${stem}${free}`)) free++
+    while (ids.has(`${stem}${free}`)) free++
     const message = `${there} is the name of another piece on the rack; give this one its own, such as ${stem}${free}`
     return [
       {rule: 'rack-name-twice', severity: 'fault', ...id.place, message, expected: [`${stem}${free}`], cause},

@@ -3,6 +3,7 @@ import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/rack.ts'
 import type {Cache} from '../cache.ts'
+import type {Progress} from '../commands/progress.ts'
 import {together} from '../journal/folder.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
@@ -41,7 +42,7 @@ export async function makeSite(
   root: string,
   options: SiteOptions,
   cache: Cache,
-  told: (what: string, done: number, of?: number) => void = () => {},
+  told: Progress = () => {},
 ): Promise<MadeSite> {
   const load = loadSteps()
   const steps = counted(outlineSteps(cachedSteps(cache, load), cache), told)
@@ -86,10 +87,7 @@ export async function makeSite(
 }
 
 /** All builds are read before the first is planned. */
-function counted<S extends Pick<Steps, 'read' | 'plan'>>(
-  steps: S,
-  told: (what: string, done: number, of?: number) => void,
-): S {
+function counted<S extends Pick<Steps, 'read' | 'plan'>>(steps: S, told: Progress): S {
   let [read, planned] = [0, 0]
   return {
     ...steps,

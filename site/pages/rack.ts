@@ -4,7 +4,7 @@ import {boardStrip, longestPx} from '../../plugins/drawings/board-strip.ts'
 import {listedAs} from '../../plugins/plan/context.ts'
 import type {CutPiece, Cuts} from '../../plugins/plan/cut-list.ts'
 import {type Shares, sharesOf} from '../../plugins/plan/ledger.ts'
-import {offcutName, offcutOf, type RackPiece} from '../../plugins/plan/rack.ts'
+import {offcutName, offcutOf, onlyReserves, type RackPiece} from '../../plugins/plan/rack.ts'
 import {type Inline, link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
@@ -56,7 +56,7 @@ function standing(
         const says = sizeInWords([lengthMm, widthMm, thicknessMm], ruler)
         const told: Inline[] = [
           ...(from ? ['; ', ...leftOver(from, builds)] : [noted(known)]),
-          ...kept(id, reserved, builds, '; kept for '),
+          ...kept(id, reserved, builds),
         ]
         const isReserved = reserved.some((one) => one.id === id || one.id === listedAs(id))
         const look = {id: `board-${at + 1}`, title: `${id}, ${wood}`, says, kept: [], pxPerMm}
@@ -96,7 +96,7 @@ function cutBoards(builds: readonly SiteBuild[], {ruler, pxPerMm}: Scale): Eleme
           h('h3', [id, ', ', wood]),
           h('p', [
             ...withFractions(sizeInWords([lengthMm, widthMm, thicknessMm], ruler)),
-            cutAlready(one) ? ', for ' : ', to be cut for ',
+            onlyReserves(one.build) ? ', to be cut for ' : ', for ',
             h('a', {href: `/builds/${one.slug}/#cut-list`}, one.title),
             ...withFractions(`. ${says} ${sharesInWords(sharesOf(piece, cuts))}`),
           ]),
@@ -117,9 +117,6 @@ function partsOf({strips}: CutPiece, {parts}: Cuts): string[] {
   }
   return [...counts].map(([name, count]) => (count === 1 ? name : `${name} (${count})`))
 }
-
-const cutAlready = ({build: {values}}: SiteBuild) =>
-  values.started !== undefined && values.status?.value !== 'idea'
 
 /** Say what became of a board in parts of a hundred. */
 function sharesInWords({parts, kept, saw, waste}: Shares): string {
@@ -145,26 +142,20 @@ function lotsAtHand({lots, reserved}: SiteData['rack'], builds: readonly SiteBui
   const lotTable = table({
     caption: 'Hardware and strings',
     columns: [{head: 'Name'}, {head: 'What'}, {head: 'How many', align: 'right'}],
-    rows: lots.map(({id, item, count}) => [
-      id,
-      [item, ...kept(id, reserved, builds, '; kept for ')],
-      String(count),
-    ]),
+    rows: lots.map(({id, item, count}) => [id, [item, ...kept(id, reserved, builds)], String(count)]),
   })
   return toElements([lotTable])
 }
 
 /** Say which builds that are not started reserve a piece: `; kept for Fog signal`. */
-function kept(
-  id: string,
-  reserved: SiteData['rack']['reserved'],
-  builds: readonly SiteBuild[],
-  opens: string,
-): Inline[] {
+function kept(id: string, reserved: SiteData['rack']['reserved'], builds: readonly SiteBuild[]): Inline[] {
   const of = reserved.filter((one) => one.id === id || one.id === listedAs(id))
   return of.flatMap(({by}, at): Inline[] => {
     const one = builds.find(({slug}) => slug === by)
-    return [at === 0 ? opens : ', ', one ? link(`/builds/${by}/`, one.title) : 'a build not shown here']
+    return [
+      at === 0 ? '; kept for ' : ', ',
+      one ? link(`/builds/${by}/`, one.title) : 'a build not shown here',
+    ]
   })
 }
 
