@@ -156,8 +156,12 @@ function startMaking(): Worker {
   return second
 }
 
+/** The build that was asked for last: an older answer opens nothing. */
+let asked = ''
+
 async function open(slug: string, changes: readonly (readonly [string, string])[]): Promise<void> {
   const root = page.dataset.root!
+  asked = slug
   try {
     const get = async (file: string) => {
       const answer = await fetch(`${root}${file}`)
@@ -169,23 +173,28 @@ async function open(slug: string, changes: readonly (readonly [string, string])[
       get(slug ? `builds/${slug}/build.md` : 'try/blank.md').then((answer) => answer.text()),
       get(around).then((answer) => answer.json()),
     ])
+    if (asked !== slug) return
     opened = {start: text, slug: slug || 'new-build', around: rest}
     ofMaking = []
     ask({ask: 'open', text, slug: opened.slug, around: rest, changes})
   } catch {
-    told.textContent =
+    if (asked !== slug) return
+    // Not where each answer writes, which would take it away; and what is still open keeps its name.
+    part('link').textContent =
       'This build cannot be fetched. Without a network only what was opened before can be tried.'
+    if (opened)
+      choice.value = [...choice.options].some(({value}) => value === opened?.slug) ? opened.slug : ''
   }
 }
 
 function openAsked(): void {
-  const asked = readLink(location.hash)
-  const given = asked.from || (new URLSearchParams(location.search).get('from') ?? '')
+  const link = readLink(location.hash)
+  const given = link.from || (new URLSearchParams(location.search).get('from') ?? '')
   const isThere = [...choice.options].some(({value}) => value === given)
   choice.value = isThere ? given : ''
-  void open(choice.value, isThere || !given ? asked.changes : [])
+  void open(choice.value, isThere || !given ? link.changes : [])
   const left = given && !isThere ? 'The build that this link starts from is not in this journal.' : ''
-  const more = asked.left > 0 ? `${asked.left} of the link’s changes cannot be read, and are left out.` : ''
+  const more = link.left > 0 ? `${link.left} of the link’s changes cannot be read, and are left out.` : ''
   part('link').textContent = [left, more].filter(Boolean).join(' ')
 }
 

@@ -297,8 +297,8 @@ test('opened once, it needs no network: neither for itself nor for a build that 
   await wait(0, away)
   expect(await away.inputValue('#field-scale-length')).toBe('25')
   await away.getByLabel('Start from').selectOption('ice-house')
-  await away.waitForFunction(() => document.querySelector('[data-part=told]')?.textContent !== '')
-  expect(await away.textContent('[data-part=told]')).toContain('cannot be fetched')
+  await expect.poll(() => away.textContent('[data-part=link]')).toContain('cannot be fetched')
+  expect(await away.getByLabel('Start from').inputValue()).toBe('left-bank')
   await away.close()
 })
 
