@@ -37,7 +37,7 @@ export interface PieceAtHand extends StockPiece {
 
 /**
  * List the pieces that a build names: its own stock in file order, then those it takes from the rack, each once. A
- * piece of one name in both is one board.
+ * piece of one name in both is one board; listed without its sizes it has those of the rack.
  */
 export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAlike: number): PieceAtHand[] {
   const own = (values.stock ?? []).flatMap((piece, i): PieceAtHand[] => {
@@ -61,7 +61,10 @@ export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAl
       ...(from && to && {clearMm: [from.mm, to.mm] as const}),
     }))
   })
-  const taken = new Set(values.take?.map(({value}) => value))
+  const unsizedIds = (values.stock ?? []).flatMap((piece) =>
+    piece.id && missingSize(piece) ? piece.id.value : [],
+  )
+  const taken = new Set([...(values.take ?? []).map(({value}) => value), ...unsizedIds])
   const owned = new Set(own.map(({id}) => id))
   const fromRack = rack
     .filter(({id}) => !owned.has(id) && (taken.has(id) || taken.has(listedAs(id))))
@@ -97,7 +100,9 @@ export function planStockTroubles(values: BuildValues, context: Context): StockT
     ...listed.flatMap((one) => usedBefore(one, context)),
     ...[...listed, ...taken].flatMap((one) => reserved(one, context)),
     ...stock.flatMap((piece, i) => differing(piece, `stock.${i + 1}`, context)),
-    ...stock.flatMap((piece, i) => unsized(piece, `stock.${i + 1}`, piece.id?.value ?? `piece ${i + 1}`)),
+    ...stock.flatMap((piece, i) =>
+      onRack(piece, context) ? [] : unsized(piece, `stock.${i + 1}`, piece.id?.value ?? `piece ${i + 1}`),
+    ),
     ...parts.flatMap((part, i) => unsized(part, `parts.${i + 1}`, part.name?.value ?? `part ${i + 1}`)),
     ...stock.flatMap(unclear),
   ]
@@ -149,20 +154,26 @@ type Stock = NonNullable<BuildValues['stock']>[number]
 const alikeMm = 0.01
 
 /** Find the first size of a piece that is not what the rack says of the same board. */
-function differing(piece: Stock, at: string, {pieces}: Context): StockTrouble[] {
+function differing(piece: Stock, at: string, context: Context): StockTrouble[] {
   const name = piece.id?.value
-  const onRack = pieces.find(({id}) => id === name || listedAs(id) === name)
-  if (name === undefined || !onRack) return []
-  const size = sizes.find((one) => piece[one] && Math.abs(piece[one].mm - onRack[`${one}Mm`]) > alikeMm)
-  return size ? [{kind: 'differs', at: `${at}.${size}`, id: name, size, mm: onRack[`${size}Mm`]}] : []
+  const there = onRack(piece, context)
+  if (name === undefined || !there) return []
+  const size = sizes.find((one) => piece[one] && Math.abs(piece[one].mm - there[`${one}Mm`]) > alikeMm)
+  return size ? [{kind: 'differs', at: `${at}.${size}`, id: name, size, mm: there[`${size}Mm`]}] : []
 }
+
+/** Find the board of the rack, or the first of several alike, that a piece is. */
+const onRack = (piece: Stock, {pieces}: Context) =>
+  pieces.find(({id}) => piece.id && (id === piece.id.value || listedAs(id) === piece.id.value))
 
 const sizes = ['length', 'width', 'thickness'] as const
 
 type Sized = Partial<Record<(typeof sizes)[number], unknown>>
 
+const missingSize = (piece: Sized) => sizes.find((one) => !piece[one])
+
 function unsized(piece: Sized, at: string, id: string): StockTrouble[] {
-  const size = sizes.find((one) => !piece[one])
+  const size = missingSize(piece)
   return size ? [{kind: 'unsized', at, id, size}] : []
 }
 

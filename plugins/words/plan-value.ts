@@ -51,8 +51,19 @@ function itemNames(list: readonly unknown[], plan: PrintedPlan): string[] {
   })
 }
 
-/** The known names by their steps. */
-const known = planValues.map((name) => ({name, parts: name.split('.')}))
+/** The known names by their steps, and the words of their last. */
+const known = planValues.map((name) => {
+  const parts = name.split('.')
+  return {name, parts, words: wordsOf(parts.at(-1)!)}
+})
+
+/** List the words of a name's step, in lower case, its unit left off: `tension`, `total` of `tensionTotalN`. */
+function wordsOf(step: string): string[] {
+  return step
+    .replace(/(?<=[a-z])(?:Mm2?|Nmm2|N|Deg|Hz|Cents|KgM|Kg|Mpa|L|H)$/, '')
+    .split(/(?=[A-Z])/)
+    .map((word) => word.toLowerCase())
+}
 
 function missing(steps: string[], list?: {step: string; names: string[]}): FoundValue {
   const pattern = known.find(({parts}) => fits(parts, steps))?.name
@@ -61,12 +72,29 @@ function missing(steps: string[], list?: {step: string; names: string[]}): Found
     const at = steps.indexOf(list.step)
     return {is: 'unknown', likely: list.names.slice(0, 8).map((name) => steps.with(at, name).join('.'))}
   }
-  if (below(steps).length > 0) return {is: 'unknown', likely: below(steps)}
+  const item = list?.names[0]
+  const there = item === undefined ? steps : steps.with(steps.indexOf(list!.step), item)
+  const inside = below(there)
+  if (inside.length > 0)
+    return {is: 'unknown', likely: [...new Set([...alike(steps), ...inside])].slice(0, 4)}
   const likely = nearest(
     steps.join('.'),
     known.map(({parts}) => fill(parts, steps)),
   )
-  return {is: 'unknown', likely: likely ? [likely] : []}
+  return {is: 'unknown', likely: [...new Set([...alike(steps), ...(likely ? [likely] : [])])].slice(0, 4)}
+}
+
+/** List the known names whose last step has a word of this one's, those first that share most in all. */
+function alike(steps: readonly string[]): string[] {
+  const last = new Set(wordsOf(steps.at(-1)!))
+  const all = new Set(steps.flatMap(wordsOf))
+  const shared = (words: readonly string[]) => words.filter((word) => all.has(word)).length
+  return known
+    .filter(({name, words}) => !name.includes('*') && words.some((word) => last.has(word)))
+    .map(({name, parts}) => ({name, count: shared(parts.flatMap(wordsOf))}))
+    .sort((a, b) => b.count - a.count)
+    .filter(({count}, _, [best]) => count === best!.count)
+    .map(({name}) => name)
 }
 
 function fits(parts: readonly string[], steps: readonly string[]): boolean {

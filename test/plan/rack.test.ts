@@ -152,6 +152,13 @@ describe('one board, wherever it is listed', () => {
     expect(same.of('one').plan.stockTroubles).toBeUndefined()
   })
 
+  test('listed by its name alone it has the sizes of the rack', async () => {
+    const {of} = await lead(build('one', `started: 2026-01-02\nstock: [{id: A4}, {id: A5}]\n${rail}`))
+    expect(of('one').plan.stockTroubles).toMatchObject([{kind: 'unsized', id: 'A5', size: 'length'}])
+    const taken = await lead(build('one', `started: 2026-01-02\ntake: [A4]\n${rail}`))
+    expect(of('one').plan.cuts!.pieces).toEqual(taken.of('one').plan.cuts!.pieces)
+  })
+
   test('under stock and taken it is cut once', async () => {
     const {of} = await lead(build('one', `started: 2026-01-02\ntake: [A4]\n${own('A4')}`))
     expect(of('one').plan.cuts!.pieces.map(({id}) => id)).toEqual(['A4'])

@@ -39,6 +39,8 @@ describe('a value of the plan', () => {
     ['scale.lenght', ['scale.lengthMm']],
     ['strings.D5.gauge', ['strings.D4.gauge', 'strings.D4-2.gauge', 'strings.F#3.gauge']],
     ['strings.1.gauge', ['strings.D4.gauge', 'strings.D4-2.gauge', 'strings.F#3.gauge']],
+    ['neck.totalMm', ['neck.layup.totalMm']],
+    ['strings.D4.breakAngle', ['bridge.breakAngleDeg', 'strings.D4.breakKnown']],
     ['constructor', []],
     ['__proto__.x', []],
     ['', []],
@@ -52,6 +54,12 @@ describe('a value of the plan', () => {
       is: 'unknown',
       likely: expect.arrayContaining(['scale.lengthMm']),
     })
+  })
+
+  it('that a list is asked for proposes what has its words, and what one of the list has', () => {
+    const {likely} = planValue(plan, 'strings.total') as {likely: string[]}
+    expect(likely).toEqual(expect.arrayContaining(['tensionTotalN', 'cost.total']))
+    expect((planValue(plan, 'strings.A7') as {likely: string[]}).likely).toContain('strings.D4.name')
   })
 
   it('names the keys it needs and the file lacks', () => {
