@@ -1,3 +1,4 @@
+import {readFileSync} from 'node:fs'
 import rehypeStringify from 'rehype-stringify'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
@@ -9,6 +10,7 @@ import {describe, expect, it} from 'vitest'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {planBuild} from '../plugins/plan/plan.ts'
 import {settle} from '../plugins/plan/settle.ts'
+import {renderPageBody} from '../plugins/rehype/render-page-body.ts'
 import {type BuildOptions, remarkBuild} from '../plugins/remark-build.ts'
 import {readBody} from '../plugins/syntax/body.ts'
 import {sectionNames} from '../plugins/tables/section-names.ts'
@@ -73,6 +75,18 @@ describe('the plugin', () => {
     const {file, html} = run(text, {known})
     expect(file.data.build).toEqual(known)
     expect(html).toBe(run(text).html)
+  })
+
+  it('gives any pipeline the sections that a page of the site has, but for breaks between blocks', () => {
+    const whole = readFileSync('test/journals/long-example/builds/lantern-pier/index.md', 'utf8')
+    const {file, html} = run(whole, {}, 'builds/lantern-pier/index.md')
+    const known = file.data.build!
+    const site = {text: whole, path: 'lantern-pier/index.md', published: [], pathPrefix: '/'}
+    const page = renderPageBody({...known, ...site})
+    const sections = (of: string) =>
+      of.replaceAll('>\n<', '><').match(/<section class="computed[\s\S]*?<\/section>/g)
+    expect(sections(page.state + page.drawing + page.html)).toEqual(sections(html))
+    expect(sections(html)?.length).toBeGreaterThan(15)
   })
 
   it('puts what the file does not place around the prose, in one order', () => {

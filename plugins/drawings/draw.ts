@@ -47,6 +47,12 @@ export function draw(plan: Plan, names: readonly ViewName[]): Drawing[] {
   return drawings.map((drawing) => (isHung(drawing) ? level(drawing, hung) : drawing))
 }
 
+/** Tell whether one of these views of an instrument can be drawn. */
+export function isDrawn(plan: Plan, names: readonly ViewName[]): boolean {
+  const instrument = instrumentOf(plan)
+  return names.some((name) => views[name].bare(instrument).length > 0)
+}
+
 function begin(instrument: Instrument, name: ViewName): Begun[] {
   const {bare: drawBare, compose, tallest} = views[name]
   const bare = drawBare(instrument)

@@ -1,6 +1,7 @@
 import type {Element, ElementContent, Node, Parent, Root} from 'hast'
 import {h} from 'hastscript'
-import type {Handlers, State} from 'mdast-util-to-hast'
+import type {ListItem, Table} from 'mdast'
+import {defaultHandlers, type Handlers, type State} from 'mdast-util-to-hast'
 import {SKIP, visit} from 'unist-util-visit'
 import type {ComputedSection, ComputedValue} from '../sections/kit-nodes.ts'
 
@@ -25,13 +26,51 @@ export function isComputed(node: Node): node is Computed {
 }
 
 /** Handlers for remark-rehype: computed sections and values become nodes of their own type. */
-export const computedHandlers: Handlers = {computedSection: apart, computedValue: apart}
+export const computedHandlers: Handlers = {
+  computedSection: apart,
+  computedValue: apart,
+  table: (state, node: Table) => asMade('table', node) ?? defaultHandlers.table(state, node),
+  listItem: (state, node: ListItem, parent) =>
+    asMade('li', node, typeof node.checked === 'boolean' ? {className: ['task-list-item']} : {}) ??
+    defaultHandlers.listItem(state, node, parent),
+}
+
+/** What brings its own elements needs none made of its Markdown, which would be thrown away. */
+function asMade(
+  tagName: string,
+  {data}: Table | ListItem,
+  properties: Element['properties'] = {},
+): Element | undefined {
+  if (!data?.hChildren) return undefined
+  return {
+    type: 'element',
+    tagName,
+    properties: {...properties, ...data.hProperties},
+    children: data.hChildren,
+  }
+}
 
 function apart(state: State, node: ComputedSection | ComputedValue): ElementContent {
   const {hName = 'div', hProperties = {}} = node.data ?? {}
   const blocks = node.type === 'computedSection'
   const children = blocks ? state.wrap(state.all(node), true) : state.all(node)
   return {type: 'computed', children: [h(hName, hProperties, children)]}
+}
+
+/**
+ * List the elements of a tree in the order of the page. What was computed is most of a page: gone through as a list, it
+ * costs a tenth of a visit that knows the way to each.
+ */
+export function elementsIn(tree: Parent): Element[] {
+  const found: Element[] = []
+  const gather = ({children}: Parent) => {
+    for (const node of children) {
+      if (node.type === 'element') found.push(node)
+      if ('children' in node) gather(node)
+    }
+  }
+  gather(tree)
+  return found
 }
 
 /** Put what was computed in its place, an element among the author's. */

@@ -1,8 +1,8 @@
 import type {Element, Root} from 'hast'
 import {toString as textOf} from 'hast-util-to-string'
 import {h} from 'hastscript'
-import {SKIP, visit} from 'unist-util-visit'
 import {svgText} from '../drawings/writers/svg.ts'
+import {elementsIn} from './computed.ts'
 
 /** Keep a drawing as a file of its own, and give the address that it is shown from. */
 export type KeepDrawing = (name: string, svg: string) => string
@@ -14,14 +14,18 @@ export type KeepDrawing = (name: string, svg: string) => string
 export function rehypeDrawings({keepDrawing}: {keepDrawing?: KeepDrawing | undefined}) {
   return (tree: Root): void => {
     if (!keepDrawing) return
-    visit(tree, {tagName: 'details'}, (fold: Element) => {
-      visit(fold, {tagName: 'svg'}, (svg: Element, at, parent) => {
-        parent!.children[at!] = shown(svg, keepDrawing)
-        return SKIP
-      })
-      return SKIP
-    })
+    for (const element of elementsIn(tree))
+      if (element.tagName === 'details') keepWithin(element, keepDrawing)
   }
+}
+
+function keepWithin(fold: Element, keep: KeepDrawing): void {
+  fold.children = fold.children.map((child) => {
+    if (child.type !== 'element') return child
+    if (child.tagName === 'svg') return shown(child, keep)
+    keepWithin(child, keep)
+    return child
+  })
 }
 
 function shown(svg: Element, keep: KeepDrawing): Element {

@@ -4,7 +4,7 @@ import {toString as textOf} from 'hast-util-to-string'
 import {h} from 'hastscript'
 import {SKIP, visit} from 'unist-util-visit'
 import type {VFile} from 'vfile'
-import {isComputed} from './computed.ts'
+import {elementsIn, isComputed} from './computed.ts'
 
 /** A heading of the page below its title. */
 export interface PageHeading {
@@ -27,15 +27,13 @@ export function rehypeHeadings() {
   return (tree: Root, file: VFile): void => {
     const headings: PageHeading[] = []
     const ids = new GithubSlugger()
-    visit(tree, 'element', ({properties: {id}}) => {
-      if (typeof id === 'string') ids.occurrences[id] = 0
-    })
+    for (const {properties} of elementsIn(tree))
+      if (typeof properties.id === 'string') ids.occurrences[properties.id] = 0
     const above: number[] = []
     visit(tree, (node) => {
       if (isComputed(node)) {
-        visit(node, 'element', (element) => {
+        for (const element of elementsIn(node))
           if (isHeading(element) && element.properties.id) headings.push(entry(element))
-        })
         return SKIP
       }
       if (!isHeading(node)) return undefined

@@ -1,5 +1,5 @@
 import type {Element, Root} from 'hast'
-import {visit} from 'unist-util-visit'
+import {elementsIn} from './computed.ts'
 
 export interface LinkOptions {
   /** The file's path within the folder of builds. */
@@ -19,18 +19,16 @@ const base = 'build:/'
  */
 export function rehypeLinks(options: LinkOptions) {
   return (tree: Root): void => {
-    const ids = new Set<unknown>()
-    visit(tree, 'element', (node) => {
-      ids.add(node.properties.id)
-    })
-    visit(tree, {tagName: 'a'}, (node: Element) => {
+    const elements = elementsIn(tree)
+    const ids = new Set(elements.map(({properties}) => properties.id))
+    for (const node of elements) {
       const {href} = node.properties
-      if (typeof href !== 'string') return
+      if (node.tagName !== 'a' || typeof href !== 'string') continue
       if (href.startsWith('#')) node.properties.href = within(href, ids)
       else if (href.startsWith('/') && !href.startsWith('//'))
         node.properties.href = options.pathPrefix + href.slice(1)
       else relink(node, href, options)
-    })
+    }
   }
 }
 

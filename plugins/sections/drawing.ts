@@ -1,5 +1,5 @@
 import type {RootContent} from 'mdast'
-import {draw, type ViewName, viewNames} from '../drawings/draw.ts'
+import {draw, isDrawn, type ViewName, viewNames} from '../drawings/draw.ts'
 import {heroDrawing} from '../drawings/hero/hero.ts'
 import {hasBrackets} from '../drawings/hero/names.ts'
 import {instrumentOf} from '../drawings/instrument/instrument.ts'
@@ -19,7 +19,7 @@ export const drawing: Section = {
   name: 'drawing',
   title: 'Drawing',
   needs: ({plan, attributes}) =>
-    draw(plan, viewsOf(attributes)).length > 0 ? [] : missing(plan, viewsOf(attributes)[0]!),
+    isDrawn(plan, viewsOf(attributes)) ? [] : missing(plan, viewsOf(attributes)[0]!),
   content: (input) => {
     const {plan, attributes} = input
     const views = draw(plan, attributes.view ? viewsOf(attributes) : viewNames).map((one) =>
