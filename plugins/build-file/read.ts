@@ -4,7 +4,6 @@ import {plainLines, secondDocument, splitFrontMatter, titleInRemark, titleMissin
 import {placedAsWritten} from './heal/as-written.ts'
 import {healSlips} from './heal/heal.ts'
 import {choicesFor} from './heal/keys.ts'
-import {Source} from './heal/source.ts'
 import {healYaml} from './heal/yaml-lines.ts'
 import type {Kind, RecordOf} from './kinds.ts'
 import {ownAt} from './path.ts'
@@ -143,7 +142,7 @@ function readYaml<T>(
       `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`,
     )
   delete context.places['']
-  if (sound) healSlips({context, source: new Source(isHealed ? healed!.text : text, tree)})
+  if (sound) healSlips(context, isHealed ? healed!.text : text, tree)
   problems.push(...context.problems.filter((problem) => problem.line < soundUpToLine))
   if (isHealed)
     problems.splice(0, Number.POSITIVE_INFINITY, ...placedAsWritten(problems, text, healed!, firstLine))

@@ -1,39 +1,45 @@
 // The second worker of the page that tries a change: what making the instrument takes, its cut list first of all.
 import {planJson} from '../../plugins/words/printed-plan.ts'
-import {fetchLater} from '../try/later.ts'
-import {type MakingView, makingView, newBuildOf, wholeOf} from '../try/making.ts'
-import {type Around, look, type Reading} from '../try/session.ts'
-
-/** What the page asks of it, of a text that started as another one. */
-export interface AsksMaking {
-  ask: 'making' | 'plan' | 'journal'
-  text: string
-  start: string
-  slug: string
-  around: Around
-  /** The title of a new build. */
-  name: string
-}
-
-/** What it answers: how the making stands; the plan as JSON; the text of a new build; or how this program failed. */
-export type AnswersMaking = {making: MakingView} | {plan: string} | {journal: string} | {failed: string}
+import {fetchChecks, fetchHealing} from '../try/later.ts'
+import {makingView, newBuildOf, wholeOf} from '../try/making.ts'
+import type {AnswersMaking, AsksMaking} from '../try/messages.ts'
+import {look, type Reading} from '../try/session.ts'
 
 let start: Reading | undefined
-const isReady = fetchLater()
+let checks: Promise<void> | undefined
+let healing: Promise<void> | undefined
+
+const unfetched = new Error()
+const fetched = (part: Promise<void>) =>
+  part.catch(() => {
+    throw unfetched
+  })
+
+/** Read a text, with what its slips were meant to be where it has any. */
+async function readingOf(...given: Parameters<typeof look>): Promise<Reading> {
+  const reading = look(...given)
+  if (healing || reading.unread.length === 0) return reading
+  healing = fetched(fetchHealing())
+  await healing
+  return look(...given)
+}
 
 async function answerOf({ask, text, name, ...given}: AsksMaking): Promise<AnswersMaking> {
-  await isReady
-  const now = look(text, given, text !== given.start)
+  checks ??= fetched(fetchChecks())
+  await checks
+  const now = await readingOf(text, given, text !== given.start)
   if (ask === 'journal') return {journal: newBuildOf(now, name, given.slug)}
   const {context} = given.around
   const whole = wholeOf(now, context)
   if (ask === 'plan') return {plan: planJson(whole.plan, whole.problems)}
   if (start?.text !== given.start)
-    start = text === given.start ? whole : wholeOf(look(given.start, given), context)
+    start = text === given.start ? whole : wholeOf(await readingOf(given.start, given), context)
   return {making: makingView(start, now, whole)}
 }
 
 addEventListener('message', async ({data}: MessageEvent<AsksMaking>) => {
-  const answer = await answerOf(data).catch((error: Error): AnswersMaking => ({failed: error.message}))
+  const answer = await answerOf(data).catch(
+    (error: Error): AnswersMaking => (error === unfetched ? {unfetched: true} : {failed: error.message}),
+  )
   postMessage(answer)
 })

@@ -1,10 +1,10 @@
 // The first worker of the page that tries a change: it reads, plans, draws and checks, so that the page never waits.
-import type {Problem} from '../../plugins/build-file/problem.ts'
+// What is drawn is told at once, all else after it.
 import {keysOf} from '../try/fields.ts'
-import {type HandleName, moved} from '../try/handles.ts'
-import {fetchLater} from '../try/later.ts'
+import {moved} from '../try/handles.ts'
+import {fetchChecks, fetchHealing} from '../try/later.ts'
+import type {Answers, Asks} from '../try/messages.ts'
 import {
-  type Around,
   lookAgain,
   mendIn,
   openSession,
@@ -14,42 +14,11 @@ import {
   startAgain,
   writeIn,
 } from '../try/session.ts'
-import {type View, viewOf} from '../try/view.ts'
-
-/** What the page asks of its worker. */
-export type Asks =
-  | {
-      ask: 'open'
-      text: string
-      slug: string
-      around: Around
-      changes: readonly (readonly [path: string, text: string])[]
-    }
-  | {ask: 'set'; path: string; text: string}
-  | {ask: 'move'; name: HandleName; mm: number}
-  | {ask: 'write'; text: string}
-  /** What a problem of the text proposes. */
-  | {ask: 'mend'; text: string; problem: Problem; way: number}
-  | {ask: 'again'}
-  /** A field for another value. */
-  | {ask: 'field'; path: string}
-
-/** What it answers: how all stands, or how this program failed. `isMore`: nobody asked. */
-export type Answers = {isMore: boolean} & (Shows | {failed: string})
-
-export interface Shows {
-  view: View
-  /** Which values could not be set. */
-  unset: string[]
-  /** What would not work is known. */
-  isChecked: boolean
-  /** Once a build is opened: all values that there can be. */
-  keys: string[] | undefined
-}
+import {drawnOf, viewOf} from '../try/view.ts'
 
 let session: Session | undefined
 let wanted: readonly (readonly [path: string, text: string])[] = []
-let later: 'not asked for' | 'on its way' | 'here' = 'not asked for'
+const later = {isFetching: false, checks: false, healing: false}
 
 function done(asks: Asks, before: Session): Session {
   if (asks.ask === 'set') return setIn(before, [[asks.path, asks.text]])
@@ -69,18 +38,21 @@ function opened({text, slug, around, changes}: Extract<Asks, {ask: 'open'}>): Se
 
 /** Do what is wanted of the session, and show it. */
 function show(work: () => Session | undefined, isMore: boolean, isOpened = false): void {
-  const post = (answers: Answers) => postMessage(answers)
   try {
     session = work()
     if (!session) return
     const {now} = session
+    const drawn = drawnOf(session)
+    post({drawn})
     const unset = wanted.flatMap(([path, text]) => (shownText(now, path) === text ? [] : [path]))
     const keys = isOpened ? keysOf(now.build) : undefined
-    post({isMore, view: viewOf(session), unset, isChecked: later === 'here', keys})
+    post({isMore, view: viewOf(session, drawn), unset, isChecked: later.checks && !lacksHealing(), keys})
   } catch (error) {
     post({isMore, failed: (error as Error).message})
   }
 }
+
+const post = (answers: Answers) => postMessage(answers)
 
 addEventListener('message', ({data}: MessageEvent<Asks>) => {
   if (data.ask === 'open') {
@@ -94,17 +66,30 @@ addEventListener('message', ({data}: MessageEvent<Asks>) => {
       return after
     }, false)
   }
-  if (later === 'not asked for') void look()
+  void look()
 })
+
+/** There is a slip, and nobody knows what was meant. */
+const lacksHealing = (): boolean =>
+  !later.healing &&
+  [session?.start, session?.base, session?.now].some((one) => one !== undefined && one.unread.length > 0)
 
 /** Look at the text once more, with what comes a moment later. */
 async function look(): Promise<void> {
-  later = 'on its way'
+  if (later.isFetching || (later.checks && !lacksHealing())) return
+  later.isFetching = true
   try {
-    await fetchLater()
-    later = 'here'
-    show(() => session && lookAgain(session), true)
+    if (!later.checks) await fetchChecks()
+    later.checks = true
+    if (lacksHealing()) {
+      await fetchHealing()
+      later.healing = true
+    }
   } catch {
-    later = 'not asked for'
+    post({unfetched: true})
+    return
   }
+  later.isFetching = false
+  show(() => session && lookAgain(session), true)
+  void look()
 }

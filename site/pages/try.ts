@@ -73,6 +73,7 @@ function sheet(options: Element[], isWriting: boolean): Element[] {
     ]),
     h('p.told', {dataPart: 'link', role: 'status'}),
     h('p.told', {dataPart: 'told', role: 'status'}, ''),
+    h('p.told', {dataPart: 'parts', role: 'status'}),
     h('div.sheet', {dataPart: 'sheet', hidden: true}, [
       h('div.short', [h('button', {type: 'button', dataPart: 'short', hidden: true})]),
       h('div.drawn', {dataPart: 'drawing'}, [

@@ -16,6 +16,7 @@ export const workersOfTry = (home: string, extension: string) => ({
   },
   plugins: [
     {name: 'rules without their texts', setup: leaveTextsOut},
+    {name: 'YAML without what no build file has', setup: plainTags},
     {name: 'healing a moment later', setup: healLater(join(home, `try/later${extension}`))},
   ],
 })
@@ -23,7 +24,7 @@ export const workersOfTry = (home: string, extension: string) => ({
 const loaderOf = (path: string) => (extname(path) === '.ts' ? 'ts' : 'js')
 
 const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
-  onLoad({filter: /[\\/](checks[\\/][\w-]+|build-file[\\/]rules)\.[jt]s$/}, ({path}) => {
+  onLoad({filter: /[\\/](checks[\\/][\w-]+|build-file[\\/](rules|unreadable-values))\.[jt]s$/}, ({path}) => {
     // Of prose and of whole journals the page has nothing.
     const isElsewhere = /^(body|journal)\./.test(basename(path))
     const source = readFileSync(path, 'utf8')
@@ -37,13 +38,41 @@ const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
     contents: readFileSync(path, 'utf8').replace(/(['"])[A-Z](?:(?!\1).)+\.\1/g, "''"),
     loader: loaderOf(path),
   }))
+  // So is what is usual, in general; and a wood's name in Latin, and how far its row can be trusted.
+  onLoad({filter: /[\\/]build-file[\\/]usual[\\/][\w-]+\.[jt]s$/}, ({path}) => ({
+    contents: without(path, /\bsays:\s*(['"`])(?:(?!\1).)*\1,?/g),
+    loader: loaderOf(path),
+  }))
+  onLoad({filter: /[\\/]tables[\\/]woods\.[jt]s$/}, ({path}) => ({
+    contents: without(path, /\b(?:latin|trust|shrinkTrust|shearMpa|gBasic): ?(?:'[^']*'|[\d.]+),? ?/g),
+    loader: loaderOf(path),
+  }))
 }
 
-/** The reader finds in `path` what mends a slip. */
+/** Of what YAML knows by its tags, what a build file has: texts, figures, lists and keys. */
+const plainTags: Plugin['setup'] = ({onLoad}) => {
+  onLoad({filter: /[\\/]yaml[\\/]browser[\\/]dist[\\/]schema[\\/]tags\.js$/}, () => ({
+    contents: `import {schema} from './core/schema.js'
+      const known = (name, collection) => {
+        const tag = 'tag:yaml.org,2002:' + name
+        return [tag, {tag, collection, resolve: (value) => value}]
+      }
+      export const coreKnownTags = Object.fromEntries([
+        known('binary'), known('merge'), known('timestamp'),
+        known('omap', 'seq'), known('pairs', 'seq'), known('set', 'map'),
+      ])
+      export const getTags = () => schema.slice()`,
+    loader: 'js',
+  }))
+}
+
+const without = (path: string, what: RegExp) => readFileSync(path, 'utf8').replace(what, '')
+
+/** The reader finds in `path` what mends a slip, and what tells of one. */
 const healLater =
   (path: string): Plugin['setup'] =>
   ({onResolve}) => {
-    onResolve({filter: /^\.\/heal\/(heal|yaml-lines|as-written)\.[jt]s$/}, () => ({path}))
+    onResolve({filter: /^\.\/(heal\/(heal|yaml-lines|as-written|keys)|yaml-words)\.[jt]s$/}, () => ({path}))
   }
 
 const texts = 'what|why|mend|passes|fails|unshown'

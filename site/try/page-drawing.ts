@@ -1,20 +1,23 @@
 import type {Handle, HandleName} from './handles.ts'
-import type {View} from './view.ts'
+import {patch} from './page-patch.ts'
+import type {Drawn, View} from './view.ts'
 
 type Move = (name: HandleName, mm: number) => void
 
 /** What is shown now: handles are found by their names. */
-let shown: View | undefined
+let shown: Drawn | undefined
+/** How many things would not work, as far as is known. */
+let breaks: readonly string[] = []
 /** The handle that is dragged, and where it was taken. */
 let held: {name: HandleName; fromPx: number; fromMm: number; pxPerMm: number} | undefined
 
 /** Show the drawing, and a handle for each thing on it that can be moved. */
-export function showDrawing(box: HTMLElement, view: View): void {
-  shown = view
+export function showDrawing(box: HTMLElement, drawn: Drawn): void {
+  shown = drawn
   const [picture, layer, figure] = partsOf(box)
-  picture.innerHTML = view.drawing
+  patch(picture, drawn.drawing)
   figure.hidden = !held
-  const {handles, scale} = view
+  const {handles, scale} = drawn
   const wanted = handles.map(({name}) => name).join()
   if (layer.dataset.names !== wanted) {
     layer.dataset.names = wanted
@@ -28,17 +31,26 @@ export function showDrawing(box: HTMLElement, view: View): void {
     element.ariaValueMin = String(Math.round(handle.leastMm))
     element.ariaValueMax = String(Math.round(handle.mostMm))
     element.ariaValueNow = String(Math.round(handle.mm))
-    element.ariaValueText = [handle.says, ...view.says.slice(0, 2), ...view.breaks].join('; ')
-    if (held?.name === handle.name) tell(figure, handle, element, view)
+    element.ariaValueText = [handle.says, comesTo(drawn)].filter(Boolean).join('; ')
+    if (held?.name === handle.name) tell(figure, handle, element, drawn)
   }
 }
 
-function tell(figure: HTMLElement, handle: Handle, at: HTMLElement, {says, breaks}: View): void {
+/** Say what is known a moment later: how many things would not work. */
+export function tellBreaks(box: HTMLElement, view: View): void {
+  const isOther = breaks.join() !== view.breaks.join()
+  breaks = view.breaks
+  if (isOther) showDrawing(box, view)
+}
+
+const comesTo = ({says}: Drawn): string => [...says.slice(0, 2), ...breaks].join('; ')
+
+function tell(figure: HTMLElement, handle: Handle, at: HTMLElement, drawn: Drawn): void {
   figure.hidden = false
   figure.style.top = at.style.top
   const place = document.createElement('strong')
   place.textContent = handle.says
-  figure.replaceChildren(place, [...says.slice(0, 2), ...breaks].join('; '))
+  figure.replaceChildren(place, comesTo(drawn))
 }
 
 const partsOf = (box: HTMLElement) =>

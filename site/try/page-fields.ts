@@ -1,3 +1,4 @@
+import {patchText} from './page-patch.ts'
 import type {Told, View} from './view.ts'
 
 /** A problem, and where it stands among all of them. */
@@ -21,17 +22,20 @@ export function showFields(box: HTMLElement, view: View, problems: readonly Told
   for (const {path, value, usual, was} of view.fields) {
     const input = inputOf(path)
     if (!input) continue
-    if (document.activeElement !== input) input.value = value
-    input.placeholder = usual
+    if (document.activeElement !== input && input.value !== value) input.value = value
+    if (input.placeholder !== usual) input.placeholder = usual
     const found = beside.get(path) ?? []
     const isWrong = found.some(([{severity}]) => severity !== 'remark')
     input.setAttribute('aria-invalid', String(isWrong))
     const row = input.closest<HTMLElement>('.field')!
     row.toggleAttribute('data-changed', was !== undefined)
     row.toggleAttribute('data-told', found.length > 0)
-    document.getElementById(`${input.id}-was`)!.textContent =
-      was === undefined ? '' : `was ${was === '' ? 'left out' : was}`
-    document.getElementById(`${input.id}-found`)?.replaceChildren(...found.map(toldItem))
+    patchText(
+      document.getElementById(`${input.id}-was`)!,
+      was === undefined ? '' : `was ${was === '' ? 'left out' : was}`,
+    )
+    const list = document.getElementById(`${input.id}-found`)!
+    if (found.length > 0 || list.firstChild) list.replaceChildren(...found.map(toldItem))
   }
   return rest
 }

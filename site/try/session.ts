@@ -36,14 +36,15 @@ export interface Session {
   asked: readonly string[]
 }
 
-/** A text, read, planned and checked. */
+/** A text, read and planned. */
 export interface Reading {
   text: string
   /** As written, nothing assumed. */
   build: Build
   settled: Settled
   plan: Plan
-  problems: readonly Problem[]
+  /** What would not work, looked for once somebody asks. */
+  readonly problems: readonly Problem[]
   /** What the reader found, before the checks. */
   unread: readonly Problem[]
   /** What exists is to be built anew as the text has it: it is as grave as on a new one, and nobody has measured it. */
@@ -66,9 +67,19 @@ export function look(
   return checked({text, build, settled, plan: planInstrument(settled, context), unread, toBuild})
 }
 
-/** Find what would not work. */
+/** Let what would not work be asked for: a drawing does not wait for it. */
 export function checked(reading: Omit<Reading, 'problems'>): Reading {
-  const {text, settled, plan, unread, toBuild} = reading
+  let found: readonly Problem[] | undefined
+  return {
+    ...reading,
+    get problems() {
+      found ??= problemsOf(reading)
+      return found
+    },
+  }
+}
+
+function problemsOf({text, settled, plan, unread, toBuild}: Omit<Reading, 'problems'>): Problem[] {
   const {measured: _, ...unmeasured} = settled.values
   const found = toBuild
     ? checks({...settled, values: unmeasured}, {...plan, status: 'idea', asBuilt: undefined})
@@ -76,7 +87,7 @@ export function checked(reading: Omit<Reading, 'problems'>): Reading {
   // What is found in the prose stands past the end.
   const lines = plainLines(text).split('\n').length
   const own = found.filter(({line}) => line < lines)
-  return {...reading, problems: inOrder<string>([...unread, ...own])}
+  return inOrder<string>([...unread, ...own])
 }
 
 /** Open a build file for change. */

@@ -12,8 +12,20 @@ import {type Handle, handlesOf, type Scale} from './handles.ts'
 import {linkOf} from './link.ts'
 import {changedValues, pathAt, type Reading, type Session, shownText} from './session.ts'
 
+/** What the page draws at once, before it is asked what would not work. */
+export interface Drawn {
+  /** The drawing as SVG; empty where there is none. */
+  drawing: string
+  handles: Handle[]
+  scale: Scale | undefined
+  /** What is otherwise than at the start, in words. */
+  says: string[]
+  /** The paths of what cannot be read. */
+  unread: string[]
+}
+
 /** All that the page shows of a session, as texts: what shows it computes nothing. */
-export interface View {
+export interface View extends Drawn {
   text: string
   isStart: boolean
   startText: string
@@ -21,12 +33,6 @@ export interface View {
   /** `was`: what it is at the start, where it is otherwise now. */
   fields: (Field & {value: string; usual: string; was: string | undefined})[]
   problems: Told[]
-  /** The drawing as SVG; empty where there is none. */
-  drawing: string
-  handles: Handle[]
-  scale: Scale | undefined
-  /** What is otherwise than at the start, in words. */
-  says: string[]
   /** How many things more would not work than at the start, in words, and how many are mended. */
   breaks: string[]
   /** Lines and strings as tables, as HTML, and how many there are. */
@@ -45,19 +51,32 @@ export type Told = Problem & {path: string | undefined}
 export const toldOf = ({build, problems}: Pick<Reading, 'build' | 'problems'>): Told[] =>
   problems.map((problem) => ({...problem, path: pathAt(build, problem)}))
 
-/** Word a session for the page. */
-export function viewOf(session: Session): View {
-  const {start, now} = session
+/** Draw a session for the page. */
+export function drawnOf({start, now}: Pick<Session, 'start' | 'now'>): Drawn {
   const found = handlesOf(now.plan)
   const {values} = now.build
-  const problems = toldOf(now)
-  const told = problems.flatMap(({severity, path}) => (severity === 'remark' || !path ? [] : [path]))
-  const others = [...session.asked, ...session.changes.keys(), ...told]
   const svg = heroDrawing(now.plan, {
     boxWood: values.box?.wood?.value,
     plateWood: values.head?.plate?.wood?.value,
   })
+  const errors = now.unread.filter(({severity}) => severity === 'error')
   return {
+    drawing: svg ? toHtml(svg, {space: 'svg'}) : '',
+    handles: found?.handles ?? [],
+    scale: found?.scale,
+    says: now.text === start.text ? [] : differencesInWords(start.plan, now.plan),
+    unread: errors.flatMap((one) => pathAt(now.build, one) ?? []),
+  }
+}
+
+/** Word a session for the page. */
+export function viewOf(session: Session, drawn = drawnOf(session)): View {
+  const {start, now} = session
+  const problems = toldOf(now)
+  const told = problems.flatMap(({severity, path}) => (severity === 'remark' || !path ? [] : [path]))
+  const others = [...session.asked, ...session.changes.keys(), ...told]
+  return {
+    ...drawn,
     text: now.text,
     isStart: now.text === start.text,
     startText: start.text,
@@ -67,10 +86,6 @@ export function viewOf(session: Session): View {
       return {path, ...field, value, usual: usualOf(now, path), was: value === was ? undefined : was}
     }),
     problems,
-    drawing: svg ? toHtml(svg, {space: 'svg'}) : '',
-    handles: found?.handles ?? [],
-    scale: found?.scale,
-    says: now.text === start.text ? [] : differencesInWords(start.plan, now.plan),
     breaks: breaks(start, now),
     tables: toHtml(
       [linesTable(start, now), stringsTable(start, now)].filter((one) => one !== undefined) as never,

@@ -5,6 +5,7 @@ import {likelyDays} from '../quantities/read-date.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
 import {type ReadingContext, type Slip, textOf} from '../reading-context.ts'
 import type {ReaderRule} from '../rules.ts'
+import type {YamlTree} from '../yaml-tree.ts'
 import {healComma} from './commas.ts'
 import {healCount} from './counts.ts'
 import {healKey} from './lost-keys.ts'
@@ -12,7 +13,7 @@ import {drop, healTwice, mergeLists, mergeRecords, put} from './said-twice.ts'
 import {sampleOf} from './samples.ts'
 import {shapesOf} from './shapes.ts'
 import {leafTexts} from './short-forms.ts'
-import type {Healing, Mend} from './source.ts'
+import {type Healing, type Mend, Source} from './source.ts'
 import {digits, mostAsked, readable} from './trial.ts'
 
 /** More slips than these of one file are not looked into: they are of one kind, or the file is none of a build. */
@@ -22,8 +23,8 @@ const mostLooked = 40
  * Look for what the writer of each slip meant, by reading what it may have been against the schema and the rest of the
  * file: what would do is put to the problem, and where one reading alone is left the problem says so.
  */
-export function healSlips(healing: Healing): void {
-  const {context} = healing
+export function healSlips(context: ReadingContext, text: string, tree: YamlTree): void {
+  const healing: Healing = {context, source: new Source(text, tree)}
   mergeLists(healing)
   // Reading a value under the key that was meant may bring further slips.
   for (let at = 0; at < Math.min(context.slips.length, mostLooked); at += 1) {

@@ -27,22 +27,28 @@ export interface Healing {
 
 type Block = Pick<YAMLMap, 'items' | 'flow' | 'range'>
 
+/** List where what stands in braces and brackets starts and ends. */
+function bracesOf(root: Node | null): [number, number][] {
+  const braces: [number, number][] = []
+  visit(root, {
+    Collection: (_, node) => {
+      if (node.flow && node.range) braces.push([node.range[0], node.range[1]])
+    },
+  })
+  return braces
+}
+
 /** The text of the YAML with its tree: what stands where, and how it would be changed. */
 export class Source {
   readonly text: string
   readonly root: Node | null
   readonly #between: YamlTree['between']
-  readonly #braces: [number, number][] = []
+  #braces: [number, number][] | undefined
 
   constructor(text: string, {doc, between}: Pick<YamlTree, 'doc' | 'between'>) {
     this.text = text
     this.root = doc.contents as Node | null
     this.#between = between
-    visit(doc, {
-      Collection: (_, node) => {
-        if (node.flow && node.range) this.#braces.push([node.range[0], node.range[1]])
-      },
-    })
   }
 
   /** The text of a node, without what follows its last sign. */
@@ -55,6 +61,7 @@ export class Source {
 
   isInBraces = (node: Node): boolean => {
     const at = node.range?.[0] ?? 0
+    this.#braces ??= bracesOf(this.root)
     return this.#braces.some(([from, to]) => from < at && at < to)
   }
 

@@ -4,7 +4,7 @@ import {brotliCompressSync} from 'node:zlib'
 import axe from 'axe-core'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {fetchLater} from '../../../site/try/later.ts'
+import {fetchChecks, fetchHealing} from '../../../site/try/later.ts'
 import {look, openSession} from '../../../site/try/session.ts'
 import {viewOf} from '../../../site/try/view.ts'
 import {openBrowser} from '../../support/browser.ts'
@@ -24,7 +24,8 @@ let home = ''
 const heard: string[] = []
 
 beforeAll(async () => {
-  await fetchLater()
+  await fetchChecks()
+  await fetchHealing()
   server = await serveSite(site, 8500)
   home = server.home
   browser = await openBrowser()
@@ -118,7 +119,7 @@ test('the plan of every build is that of the command line, number by number', as
     const isSame = await page.evaluate((html) => {
       const other = document.createElement('div')
       other.innerHTML = html
-      return other.innerHTML === document.querySelector('.picture')!.innerHTML
+      return other.firstChild!.isEqualNode(document.querySelector('.picture')!.firstChild)
     }, drawing)
     expect([slug, isSame]).toEqual([slug, true])
   }

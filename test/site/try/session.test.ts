@@ -12,7 +12,7 @@ import {frontMatterOf} from '../../../site/pages/build.ts'
 import {differenceOf} from '../../../site/try/difference.ts'
 import {keysOf} from '../../../site/try/fields.ts'
 import {handlesOf, moved} from '../../../site/try/handles.ts'
-import {fetchLater} from '../../../site/try/later.ts'
+import {fetchChecks, fetchHealing} from '../../../site/try/later.ts'
 import * as light from '../../../site/try/light-markup.ts'
 import {linkOf, readLink} from '../../../site/try/link.ts'
 import {newBuildOf, wholeOf} from '../../../site/try/making.ts'
@@ -31,7 +31,10 @@ import {randomFrom, slipped, slips} from '../../support/slips.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
 import '../../support/slow.ts'
 
-beforeAll(fetchLater)
+beforeAll(async () => {
+  await fetchChecks()
+  await fetchHealing()
+})
 
 const {settings} = readJournal(readFileSync('builds/journal.yaml', 'utf8'))
 const around: Around = {context: {journal: settings, pieces: []}, body: {days: []}}

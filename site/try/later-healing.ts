@@ -1,4 +1,5 @@
 export {placedAsWritten} from '../../plugins/build-file/heal/as-written.ts'
 export {healSlips} from '../../plugins/build-file/heal/heal.ts'
+export {choicesFor} from '../../plugins/build-file/heal/keys.ts'
 export {healYaml} from '../../plugins/build-file/heal/yaml-lines.ts'
-export {checks} from '../../plugins/checks/checks.ts'
+export {slipInWords} from '../../plugins/build-file/yaml-words.ts'

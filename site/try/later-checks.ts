@@ -1,0 +1,1 @@
+export {checks} from '../../plugins/checks/checks.ts'
