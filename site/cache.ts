@@ -1,6 +1,7 @@
 import {createHash, randomBytes} from 'node:crypto'
+import {existsSync} from 'node:fs'
 import {mkdir, readdir, readFile, rename, rm, writeFile} from 'node:fs/promises'
-import {join, parse} from 'node:path'
+import {dirname, join, parse} from 'node:path'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
@@ -42,7 +43,11 @@ export function openCache(folder: string, version: string): Cache {
     making.set(name, begun)
     return begun
   }
-  const keep = (name: string, content: string | Uint8Array) => writeWhole(home, name, content).catch(() => {})
+  const keep = async (name: string, content: Uint8Array) => {
+    // A journal that was moved away is not begun anew where it was.
+    if (!existsSync(dirname(folder))) return
+    await writeWhole(home, name, Buffer.concat([Buffer.from(sealOf(name, content)), content])).catch(() => {})
+  }
   const take = async <T>(
     held: Map<string, unknown>,
     key: string,
@@ -52,10 +57,10 @@ export function openCache(folder: string, version: string): Cache {
     asked.add(key)
     if (held.has(key)) return held.get(key) as T
     return once(`${key}.json`, async (name) => {
-      const there = await readJson(join(home, name))
+      const there = asJson(await readKept(home, name))
       const value = isRight(there) ? there : await make()
       held.set(key, value)
-      if (value !== there) await keep(name, JSON.stringify(value))
+      if (value !== there) await keep(name, Buffer.from(JSON.stringify(value)))
       return value
     })
   }
@@ -72,8 +77,8 @@ export function openCache(folder: string, version: string): Cache {
     async bytes(key, make) {
       askedBytes.add(key)
       return once(`${key}.bytes`, async (name) => {
-        const there = await readFile(join(home, name)).catch(() => undefined)
-        if (there?.length) return there
+        const there = await readKept(home, name)
+        if (there) return there
         const bytes = await make()
         await keep(name, bytes)
         return bytes
@@ -100,9 +105,20 @@ export function openCache(folder: string, version: string): Cache {
 /** As many as a build or a few are made from. */
 const mostLately = 48
 
-async function readJson(file: string): Promise<unknown> {
+/** Stands before what is kept, so that a file that was cut, changed or put in the place of another is found out. */
+const sealOf = (name: string, content: Uint8Array): string => keyOf(name, content)
+
+const sealLength = 24
+
+async function readKept(home: string, name: string): Promise<Buffer | undefined> {
+  const whole = await readFile(join(home, name)).catch(() => undefined)
+  const content = whole?.subarray(sealLength)
+  return content && whole?.toString('latin1', 0, sealLength) === sealOf(name, content) ? content : undefined
+}
+
+function asJson(bytes: Buffer | undefined): unknown {
   try {
-    return JSON.parse(await readFile(file, 'utf8'))
+    return bytes && JSON.parse(bytes.toString('utf8'))
   } catch {
     return undefined
   }

@@ -1,12 +1,14 @@
-import {readdir, readFile} from 'node:fs/promises'
+import {mkdir, readdir, readFile} from 'node:fs/promises'
 import {join} from 'node:path'
 import {type Cache, keyOf, openCache} from './cache.ts'
 import {ownPackage} from './own-package.ts'
 import {programFolder} from './program-folder.ts'
 
 /** Open the cache of the journal at `root`; it lies in `.cache/` there, under the version of the program. */
-export const cacheOf = async (root: string): Promise<Cache> =>
-  openCache(join(root, '.cache/site'), await programVersion())
+export async function cacheOf(root: string): Promise<Cache> {
+  await mkdir(join(root, '.cache'), {recursive: true}).catch(() => {})
+  return openCache(join(root, '.cache/site'), await programVersion())
+}
 
 /** Where a finished program says its version, in its own folder. */
 export const versionFile = 'version.txt'

@@ -1,7 +1,9 @@
-import {realpath, rm} from 'node:fs/promises'
-import {relative} from 'node:path'
+import {existsSync, rmdirSync, rmSync} from 'node:fs'
+import {realpath} from 'node:fs/promises'
+import {dirname, join, relative} from 'node:path'
 import {setFlagsFromString} from 'node:v8'
 import {asCalled} from '../called.ts'
+import {diskTrouble} from '../disk-trouble.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
@@ -9,7 +11,7 @@ import {pagesOfTheJournal} from '../pages/all.ts'
 import {siteAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {recallStanding, rememberStanding, type Standing} from '../publish/standing.ts'
-import {clearVersions, newVersion, swapSite} from '../publish/versions.ts'
+import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
 import {writeVersion} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
 import {progressTo} from './progress.ts'
@@ -35,8 +37,9 @@ const prefix = pathPrefix(values['path-prefix'])
 if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site; /journal/ is one`)
 const output = await outputFolder(root, values.output)
 if ('refused' in output) wrong(`--output=${output.refused}`)
-process.exitCode = await build(prefix, output.site).catch((error: Error) => {
-  console.error(`Nothing was written: ${printable(error.message)}. The last good site stays as it was.`)
+process.exitCode = await build(prefix, output.site).catch((error: unknown) => {
+  const why = printable(diskTrouble(error, root, relative(root, output.site)))
+  console.error(`Nothing was written: ${why}. The last good site stays as it was.`)
   return 1
 })
 
@@ -91,14 +94,33 @@ async function publish(
   site: string,
   write: (version: string) => Promise<Standing>,
 ): Promise<{standing: Standing; moved: string | undefined}> {
+  stillHere()
   const version = await newVersion(site)
   try {
+    await beginVersion(version)
     const standing = await write(version)
+    await finishVersion(version)
+    stillHere()
     return {standing, moved: await swapSite(site, version)}
   } catch (error) {
-    await rm(version, {recursive: true, force: true})
+    // What is still under way would bring it back: it is taken away when nothing more is written.
+    process.once('exit', () => clearVersion(version))
     throw error
   }
+}
+
+/** A folder that was moved away is not begun anew where it was. */
+function stillHere(): void {
+  if (!existsSync(join(root, 'builds'))) throw new Error('this folder was moved while it was being read')
+}
+
+/** One that cannot be taken away is by the next build. */
+function clearVersion(version: string): void {
+  try {
+    rmSync(version, {recursive: true, force: true})
+    // Where all else was moved away, only what holds nothing goes.
+    for (const above of [dirname(version), root]) rmdirSync(above)
+  } catch {}
 }
 
 /** A build that succeeds is quiet about what is merely good to know; `check` lists it. */

@@ -1,4 +1,4 @@
-import {lstat, mkdir, readdir, rename, rmdir, writeFile} from 'node:fs/promises'
+import {chmod, lstat, mkdtemp, readdir, rename, rm, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
 import {newJournal} from '../../plugins/build-file/new-build.ts'
 
@@ -21,12 +21,17 @@ export const countOfBuilds = async (root: string): Promise<number> =>
  */
 export async function emptyJournal(root: string, aside: string | undefined): Promise<void> {
   const builds = join(root, 'builds')
-  if (aside) await rename(builds, join(root, aside))
+  const begun = await mkdtemp(join(root, 'builds-new-'))
   try {
-    await mkdir(builds)
-    await writeFile(join(builds, 'journal.yaml'), newJournal(), {flag: 'wx'})
+    await writeFile(join(begun, 'journal.yaml'), newJournal())
+    await chmod(begun, 0o777 & ~process.umask())
+    if (aside) await rename(builds, join(root, aside))
+    await rename(begun, builds).catch(async (error: Error) => {
+      if (aside) await rename(join(root, aside), builds)
+      throw error
+    })
   } catch (error) {
-    if (aside) await rmdir(builds).then(() => rename(join(root, aside), builds))
+    await rm(begun, {recursive: true, force: true})
     throw error
   }
 }

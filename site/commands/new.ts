@@ -10,6 +10,7 @@ import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import {type UsualKindName, usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {habitInWords} from '../../plugins/words/measured.ts'
 import {asCalled} from '../called.ts'
+import {diskTrouble} from '../disk-trouble.ts'
 import {listBuilds} from '../journal/list-builds.ts'
 import {readJournalFolder} from '../journal/read-journal.ts'
 import {readSettings} from '../journal/settings.ts'
@@ -88,11 +89,13 @@ const journalUnits = units ?? settings.units?.value ?? 'in'
 
 const begun = values.from === undefined ? await fromKind() : await fromPast(values.from)
 const text = withHabits(begun, await habitsHere())
-await mkdir(join(root, 'builds'), {recursive: true})
-await writeFile(target, text, {flag: 'wx'}).catch(async (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EEXIST') await rm(target, {force: true})
-  wrong(`builds/${slug}.md cannot be written: ${error.message}`, 1)
-})
+try {
+  await mkdir(join(root, 'builds'), {recursive: true})
+  await writeFile(target, text, {flag: 'wx'})
+} catch (error) {
+  if ((error as NodeJS.ErrnoException).code !== 'EEXIST') await rm(target, {force: true}).catch(() => {})
+  wrong(`builds/${slug}.md is not written: ${printable(diskTrouble(error, root, 'builds'))}`, 1)
+}
 console.log(
   asCalled(`builds/${slug}.md is there, ready to fill. npm start shows its page at /builds/${slug}/`),
 )
@@ -108,8 +111,8 @@ async function empty(): Promise<number> {
     const isMeant = isAsked && /^y(es)?$/i.test(await ask(`${what} Begin an empty journal? y or n:`, 'n'))
     if (!isMeant) return 1
   }
-  await emptyJournal(root, aside).catch((error: Error) =>
-    wrong(`Nothing was moved: ${printable(error.message)}`, 1),
+  await emptyJournal(root, aside).catch((error: unknown) =>
+    wrong(`Nothing was moved: ${printable(diskTrouble(error, root, 'builds'))}`, 1),
   )
   if (aside) console.log(`What was in builds/ is now in ${aside}/, whole.`)
   console.log(

@@ -1,6 +1,7 @@
 import {realpath} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
+import {diskTrouble} from '../disk-trouble.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {programVersion} from '../journal-cache.ts'
 import type {Unmade} from '../page.ts'
@@ -25,7 +26,13 @@ readArguments(usage, {}, {most: 0})
 const root = process.cwd()
 const place = join(root, 'start')
 await clearVersions(place)
-const folder = await realpath(await newVersion(place))
+const folder = await newVersion(place).then(
+  (made) => realpath(made),
+  (error: unknown) => {
+    console.error(`The journal cannot be shown: ${printable(diskTrouble(error, root, 'this journal'))}.`)
+    process.exit(1)
+  },
+)
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(0))
 const standing = await resumeStanding(root, folder)
 const version = await programVersion()
@@ -50,7 +57,9 @@ function refresh(): Promise<void> {
       showBuilds()
       changes.announce(changed)
     })
-    .then(tell, (error: Error) => console.error(`This save could not be shown: ${printable(error.message)}`))
+    .then(tell, (error: unknown) =>
+      console.error(`This save could not be shown: ${printable(diskTrouble(error, root, 'this journal'))}`),
+    )
     .finally(showBuilds)
   return all
 }

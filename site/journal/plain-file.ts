@@ -15,8 +15,9 @@ export const readPlainFile = (path: string, mostBytes: number, within?: string) 
 /** Look at a plain file as `readPlainFile` would read it, without reading it; `key` changes whenever it does. */
 export const statPlainFile = (path: string, mostBytes: number, within?: string) =>
   withPlainFile(path, {mostBytes, within}, async (file) => {
-    const {size, mtimeMs, ino} = await file.stat()
-    return {key: `${size} ${mtimeMs} ${ino}`}
+    // The last of these no program can set back.
+    const {size, ino, mtimeMs, ctimeMs} = await file.stat()
+    return {key: `${size} ${ino} ${mtimeMs} ${ctimeMs}`}
   })
 
 async function withPlainFile<T>(

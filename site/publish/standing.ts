@@ -25,6 +25,9 @@ export interface Standing {
 
 type Written = [key: string, bytes: number, atMs: number]
 
+/** Of a file that may be anything. */
+export const unknown: Written = ['', 0, 0]
+
 const nothingStands: Standing = {folder: '/', files: {}}
 
 const listsOf = (root: string) => join(root, '.cache/standing')
@@ -70,7 +73,7 @@ export async function resumeStanding(root: string, folder: string): Promise<Stan
   }
   const there = {folder, files: last.files}
   for (const [address, [key]] of Object.entries(last.files))
-    if (!stands(there, {address, key})) there.files[address] = ['', 0, 0]
+    if (!stands(there, {address, key})) there.files[address] = unknown
   return there
 }
 

@@ -1,5 +1,5 @@
 import {randomBytes} from 'node:crypto'
-import {lstat, mkdir, readdir, readlink, rename, rm, rmdir, symlink} from 'node:fs/promises'
+import {lstat, mkdir, readdir, readlink, rename, rm, rmdir, symlink, writeFile} from 'node:fs/promises'
 import {basename, dirname, join, relative} from 'node:path'
 
 /** The folder, beside a site, that holds the versions of it. */
@@ -17,6 +17,21 @@ export async function newVersion(site: string): Promise<string> {
   const folder = join(storeOf(site), versionName(site))
   await mkdir(folder, {recursive: true})
   return folder
+}
+
+/** Lies in a version that is not finished. */
+const mark = '.unfinished'
+
+/** Mark a version (absolute) that is being written, so that one that somebody takes away meanwhile is not shown in part. */
+export async function beginVersion(version: string): Promise<void> {
+  await writeFile(join(version, mark), '')
+}
+
+/** Take the mark off a version that is written whole. */
+export async function finishVersion(version: string): Promise<void> {
+  await rm(join(version, mark)).catch(() => {
+    throw new Error('the folder that it was being written to was moved or taken away')
+  })
 }
 
 /** The process that writes a version, by its name; undefined for a name that is no version of `site`. */
@@ -71,15 +86,23 @@ export async function clearVersions(site: string): Promise<void> {
     if (writer === undefined || (writer !== process.pid && isRunning(writer))) continue
     // Looked at now and not before: whoever wrote this version may have shown it a moment ago, and can no more.
     if (name === basename(await readlink(site).catch(() => ''))) continue
-    await rm(join(store, name), {recursive: true, force: true})
+    await takeAway(join(store, name))
   }
   for (const name of await readdir(dirname(site))) {
     const isLeftover = name.startsWith(`${basename(site)}.`) && /\.[0-9a-f]{8}$/.test(name)
     const target = isLeftover ? await readlink(join(dirname(site), name)).catch(() => undefined) : undefined
     if (target !== undefined && !isRunning(writerOf(basename(target), site))) {
-      await rm(join(dirname(site), name), {force: true})
+      await rm(join(dirname(site), name), {force: true}).catch(() => {})
     }
   }
+}
+
+/** Where it cannot be, it stays: the site that is shown is another. */
+async function takeAway(version: string): Promise<void> {
+  try {
+    await rm(join(version, mark), {force: true})
+    await rm(version, {recursive: true, force: true})
+  } catch {}
 }
 
 function isRunning(pid: number | undefined): boolean {

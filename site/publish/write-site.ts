@@ -104,7 +104,9 @@ function addPage(config: UserConfig, page: Page, at: number): void {
  * What the disk refuses is thrown: then no file is safe.
  */
 async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<Unmade[]> {
+  let refused: unknown
   const write = async ({address, bytes}: Artefact): Promise<Unmade | undefined> => {
+    if (refused) return undefined
     const file = join(folder, fileOf(address))
     let content: string | Uint8Array
     try {
@@ -112,9 +114,15 @@ async function writeArtefacts(artefacts: readonly Artefact[], folder: string): P
     } catch (error) {
       return {address, message: (error as Error).message}
     }
-    await mkdir(dirname(file), {recursive: true})
-    await writeFile(file, content)
+    try {
+      await mkdir(dirname(file), {recursive: true})
+      await writeFile(file, content)
+    } catch (error) {
+      refused = error
+    }
     return undefined
   }
-  return (await pMap(artefacts, write, {concurrency: 8})).filter((one) => one !== undefined)
+  const unmade = (await pMap(artefacts, write, {concurrency: 8})).filter((one) => one !== undefined)
+  if (refused) throw refused
+  return unmade
 }

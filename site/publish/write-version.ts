@@ -3,7 +3,7 @@ import {together} from '../journal/folder.ts'
 import type {OwnPages, Whole} from '../make/own-pages.ts'
 import type {Known, Unmade} from '../page.ts'
 import type {Surround} from '../site-data.ts'
-import {note, type Standing, takeOver} from './standing.ts'
+import {note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeSite} from './write-site.ts'
 
 /** So many builds are written at a time: enough that Eleventy's start counts for little, and few enough for memory. */
@@ -50,6 +50,8 @@ export async function writeNew(
     const all = at + atATime >= toWrite.length ? [...some, shared] : some
     const pages = all.flatMap((one) => one.pages).filter(isNew)
     const files = all.flatMap((one) => one.files).filter(isNew)
+    // Whatever stops this leaves files that are neither the old ones nor the new.
+    for (const {address} of [...pages, ...files]) standing.files[address] = unknown
     const failed = await writeSite({pages, files}, around, standing.folder)
     const isFailed = new Set(failed.map(({address}) => address))
     const written = [...pages, ...files].filter(({address}) => !isFailed.has(address))

@@ -1,4 +1,5 @@
-import {rm} from 'node:fs/promises'
+import {existsSync} from 'node:fs'
+import {mkdir, rm} from 'node:fs/promises'
 import {join} from 'node:path'
 import type {Cache} from '../cache.ts'
 import {cacheOf} from '../journal-cache.ts'
@@ -52,6 +53,7 @@ export class WritingSession {
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
     const {site, own, problems} = await makeSite(this.#root, options, cache)
     const {around} = site
+    await this.#standAgain()
     const builds = await writeNew({own, shared: nothing, around}, this.#standing)
     shown(builds.written)
     const unmade = [...own.flatMap((one) => one.unmade), ...builds.unmade]
@@ -63,6 +65,13 @@ export class WritingSession {
     shown([...journal.written, ...(await this.#clear(there))])
     await cache.tidy()
     return {problems, unmade}
+  }
+
+  /** What somebody cleared away is written anew. */
+  async #standAgain(): Promise<void> {
+    if (existsSync(this.#standing.folder)) return
+    await mkdir(this.#standing.folder, {recursive: true})
+    this.#standing.files = {}
   }
 
   /** Take away what the journal no longer has. */

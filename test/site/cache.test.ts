@@ -5,7 +5,7 @@ import {afterAll, describe, expect, test} from 'vitest'
 import type {Surroundings} from '../../plugins/build-file/build.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
-import {openCache} from '../../site/cache.ts'
+import {keyOf, openCache} from '../../site/cache.ts'
 import {relevant} from '../../site/journal/surroundings.ts'
 import {uncachedSteps} from '../../site/steps/run-steps.ts'
 import {cachedSteps, type Steps} from '../../site/steps/steps.ts'
@@ -152,7 +152,9 @@ describe('what is kept', () => {
       '{"start.md": 5}',
     ]
     for (const content of wrong) {
-      for (const name of readdirSync(join(folder, 'v1'))) writeFileSync(join(folder, 'v1', name), content)
+      // Written as the cache writes, so that only its shape is wrong.
+      for (const name of readdirSync(join(folder, 'v1')))
+        writeFileSync(join(folder, 'v1', name), keyOf(name, content) + content)
       const again = counted()
       const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
       const {given, planned} = await whole(kept, fourLines('Needle box'))

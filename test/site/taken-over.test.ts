@@ -1,6 +1,19 @@
-import {appendFileSync, existsSync, readdirSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {spawnSync} from 'node:child_process'
+import {
+  appendFileSync,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {programVersion} from '../../site/journal-cache.ts'
+import {recallStanding} from '../../site/publish/standing.ts'
+import {compiled} from '../support/commands.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import '../support/slow.ts'
@@ -60,17 +73,38 @@ describe('a build after another', () => {
     expect(build()).toEqual(last)
   })
 
-  test('does without a last site, a cache, or a true word of either', () => {
+  test('does without a last site, a cache, or a true word of either', async () => {
     const last = filesOf(site)
     const lists = join(journal.root, '.cache/standing')
-    for (const content of ['{', '{"files": {"/../../climbed": ["a", 1, 1]}}', 'null']) {
-      for (const name of readdirSync(lists)) writeFileSync(join(lists, name), content)
-      expect(build()).toEqual(last)
+    const [name] = readdirSync(lists)
+    // As this very program, which is not compiled, would have written it.
+    const own = `"program":"${await programVersion()}"`
+    const right = readFileSync(join(lists, name!), 'utf8').replace(/"program":"[^"]*"/, own)
+    writeFileSync(join(lists, name!), right)
+    const recalled = async () =>
+      Object.keys((await recallStanding(journal.root, site, realpathSync(site))).files)
+    expect((await recalled()).length).toBeGreaterThan(10)
+    for (const content of ['{', 'null', right.slice(0, -9), right.replace('"/', '"/../../climbed/')]) {
+      writeFileSync(join(lists, name!), content)
+      expect(await recalled()).toEqual([])
     }
     rmSync(join(journal.root, '.site'), {recursive: true})
     expect(build()).toEqual(last)
     rmSync(join(journal.root, '.cache'), {recursive: true})
     expect(build()).toEqual(last)
     expect(existsSync(join(journal.root, 'climbed'))).toBe(false)
+  })
+
+  test('that the disk refuses leaves the last site and nothing else, and says why', () => {
+    const last = filesOf(site)
+    journal.write('builds/oar-box.md', fourLines('Oar box', 'based-on: needle-box\nsummary: Pine\n'))
+    // No file may grow beyond 50 kB, which a page does.
+    const limited = ['-c', 'trap "" XFSZ; ulimit -f 100; exec "$0" "$@"', process.execPath]
+    const words = [...limited, ...compiled('build')]
+    const {status, stderr} = spawnSync('sh', words, {cwd: journal.root, encoding: 'utf8'})
+    expect(status).toBe(1)
+    expect(stderr).toMatch(/^Nothing was written: _site is larger than may be written here\. The last good/)
+    expect(filesOf(site)).toEqual(last)
+    expect(readdirSync(join(journal.root, '.site'))).toHaveLength(1)
   })
 })
