@@ -4,7 +4,10 @@
 /** The little of a service worker that is used here. */
 interface Scope {
   skipWaiting: () => Promise<void>
-  clients: {claim: () => Promise<void>}
+  clients: {
+    claim: () => Promise<void>
+    matchAll: (of: {type: 'window'}) => Promise<readonly {url: string}[]>
+  }
   addEventListener(name: 'install' | 'activate', listener: (event: Waits) => void): void
   addEventListener(name: 'message', listener: (event: Waits & {data: readonly string[]}) => void): void
   addEventListener(name: 'fetch', listener: (event: Waits & Fetches) => void): void
@@ -20,17 +23,19 @@ interface Fetches {
 const scope = self as unknown as Scope
 const kept = () => caches.open('try')
 /** Named by what is in it, so that it never changes. */
-const isAsset = (url: string) => /\/assets\/|\/try\/try-worker-/.test(new URL(url).pathname)
+const isAsset = (url: string) => /\/assets\/|\/try\/try-\w+-\w+\.js$/.test(new URL(url).pathname)
 
 scope.addEventListener('install', (event) => event.waitUntil(scope.skipWaiting()))
 scope.addEventListener('activate', (event) => event.waitUntil(scope.clients.claim()))
 
-// The page tells what it was made of; of assets, what it no longer loads goes.
+// The page tells what it was made of; of assets, what it no longer loads goes, but while another tab may be older.
 scope.addEventListener('message', (event) => event.waitUntil(keep(event.data)))
 
 async function keep(addresses: readonly string[]): Promise<void> {
   const cache = await kept()
   await cache.addAll([...addresses])
+  const open = await scope.clients.matchAll({type: 'window'})
+  if (open.filter(({url}) => new URL(url).pathname.endsWith('/try/')).length > 1) return
   const old = (await cache.keys()).filter(({url}) => isAsset(url) && !addresses.includes(url))
   await Promise.all(old.map((request) => cache.delete(request)))
 }

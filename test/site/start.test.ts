@@ -1,9 +1,11 @@
 import type {ChildProcess} from 'node:child_process'
 import {once} from 'node:events'
-import {mkdirSync, readdirSync, renameSync, rmSync} from 'node:fs'
+import {mkdirSync, readdirSync, readFileSync, renameSync, rmSync} from 'node:fs'
 import {createServer} from 'node:http'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {readBuild} from '../../plugins/build-file/read.ts'
+import {openBrowser} from '../support/browser.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import '../support/slow.ts'
 
@@ -119,6 +121,46 @@ describe('npm start', () => {
     journal.write('builds/oar-box.md', fourLines('Oar box'))
     await has('builds/oar-box/', 200)
     await has('builds/needle-box/', 404)
+  })
+
+  test('writes what was tried as a new build, after a look at the difference, and never over another', async () => {
+    const browser = await openBrowser()
+    try {
+      const context = await browser.newContext()
+      const tabs = [await context.newPage(), await context.newPage()] as const
+      for (const tab of tabs) {
+        await tab.goto(`${home}try/#from=oar-box&scale.length=25+1/2`)
+        await tab.waitForSelector('#Try[data-checked]')
+        await tab.fill('#TryName', 'Longer oar')
+        await tab.click('[data-part=differ]')
+        await tab.waitForSelector('[data-part=difference]:not([hidden])')
+        const lines = await tab.locator('[data-part=difference] li').allTextContents()
+        expect(lines).toEqual(expect.arrayContaining(['out: title: Oar box', 'in: title: Longer oar']))
+        expect(lines).toEqual(expect.arrayContaining(['in: status: idea', 'in: based-on: oar-box']))
+      }
+      // Both tabs are loaded anew once the journal has another build, and say what came of it all the same.
+      const told = tabs.map((tab) =>
+        until(async () => (await tab.textContent('[data-part=written]'))?.trim() || undefined),
+      )
+      await Promise.all(
+        tabs.map((tab) => tab.getByRole('button', {name: 'Write builds/longer-oar.md'}).click()),
+      )
+      expect((await Promise.all(told)).sort()).toEqual([
+        'builds/longer-oar.md is there already; give it another name.',
+        'builds/longer-oar.md is written. Its page is at /builds/longer-oar/.',
+      ])
+      await shows('builds/longer-oar/', '25 1/2 in')
+      await shows('', 'Longer oar')
+      const {build, problems} = readBuild(readFileSync(join(journal.root, 'builds/longer-oar.md'), 'utf8'), {
+        slug: 'longer-oar',
+      })
+      expect([problems, build.values.scale?.length?.text]).toEqual([[], '25 1/2'])
+      await until(async () =>
+        (await tabs[0].locator('#TryFrom option').allTextContents()).includes('Longer oar'),
+      )
+    } finally {
+      await browser.close()
+    }
   })
 
   test('tells an open page that it has changed, and no other', async () => {
