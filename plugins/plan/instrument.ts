@@ -45,11 +45,9 @@ import {planSaddles} from './saddle.ts'
 import {planScale, type Scale} from './scale.ts'
 import {settle} from './settle.ts'
 import type {Assumption, Settled} from './settled.ts'
-import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
 import {withLengths} from './string-lengths.ts'
 import {planStrings, type StringPlan} from './strings.ts'
 import {type Placed, planTuners} from './tuners.ts'
-import {planTunings, type Tuning} from './tunings.ts'
 import {planUnknownWoods, type UnknownWood} from './unknown-woods.ts'
 
 /** What is computed of the instrument itself. */
@@ -68,8 +66,6 @@ export interface Instrument {
   /** Every station in order, head end to tail end. */
   layout?: Station[] | undefined
   tensionTotalN?: number | undefined
-  /** Other common tunings that these gauges carry. */
-  tunings?: Tuning[] | undefined
   bridge?: Bridge | undefined
   intonation?: Intonation[] | undefined
   action?: Action | undefined
@@ -90,7 +86,6 @@ export interface Instrument {
   pickup?: Pickup | undefined
   /** More screws than can be planned. */
   tooManyScrews?: {count: number; most: number} | undefined
-  stockTroubles?: StockTrouble[] | undefined
   unknownWoods?: UnknownWood[] | undefined
   /** What drawings and templates are drawn from. */
   outline?: Outline | undefined
@@ -110,7 +105,6 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
   const scale = planScale(settled, {place, taper, longestMm})
   const tuned = planStrings(settled)
   const {tensionTotalN} = tuned ?? {}
-  const tunings = planTunings(values, tuned?.strings)
   const heights = planHeights(values, place)
   const nut = planNut(values, heights, rulerMm)
   const bridgePlace = planBridge(values, place, heights)
@@ -212,7 +206,7 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
     strings,
     layout,
     tensionTotalN,
-    tunings,
+    tunings: undefined,
     bridge,
     intonation,
     action,
@@ -234,7 +228,7 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
     cuts: undefined,
     tooManyParts: undefined,
     tooManyScrews: screwsTooMany(values),
-    stockTroubles: planStockTroubles(values, context),
+    stockTroubles: undefined,
     bill: undefined,
     cost: undefined,
     cautions: undefined,

@@ -9,12 +9,17 @@ import type {Intonation} from './intonation.ts'
 import type {Strung} from './likely-faults.ts'
 import {planSettingUp, type SettingUp} from './setting-up.ts'
 import type {Settled} from './settled.ts'
+import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
+import {planTunings, type Tuning} from './tunings.ts'
 import type {Step} from './work/step.ts'
 import type {Design} from './work/work-facts.ts'
 import {planWork, type WorkTime} from './work/work-order.ts'
 
 /** What it takes to make an instrument, and what came of it; a part whose inputs are missing is absent. */
 export interface Making {
+  /** Other common tunings that these gauges carry. */
+  tunings?: Tuning[] | undefined
+  stockTroubles?: StockTrouble[] | undefined
   cuts?: Cuts | undefined
   /** More parts than can be planned. */
   tooManyParts?: {count: number; most: number} | undefined
@@ -41,6 +46,9 @@ type Planned = Partial<Omit<Design, 'cuts'> & Omit<Strung, 'bow' | 'asBuilt'>> &
  */
 export function planMaking(settled: Settled, planned: Planned, context: Context): Making {
   const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = planned
+  const {values} = settled
+  const tunings = planTunings(values, strings)
+  const stockTroubles = planStockTroubles(values, context)
   const cuts = planCuts(settled, neck, context.pieces)
   const {scarf, fretting, bow} = neck ?? {}
   const {tensionTotalN, pickup, intonation} = planned
@@ -53,5 +61,6 @@ export function planMaking(settled: Settled, planned: Planned, context: Context)
   const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
   const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const work = planWork(settled, design, cautions)
-  return {cuts, tooManyParts: partsTooMany(settled.values), cautions, bill, cost, asBuilt, settingUp, ...work}
+  const tooManyParts = partsTooMany(values)
+  return {tunings, stockTroubles, cuts, tooManyParts, cautions, bill, cost, asBuilt, settingUp, ...work}
 }

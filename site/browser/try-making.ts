@@ -1,5 +1,4 @@
 // The second worker of the page that tries a change: what making the instrument takes, its cut list first of all.
-import {planJson} from '../../plugins/words/printed-plan.ts'
 import {fetchChecks, fetchHealing} from '../try/later.ts'
 import {makingView, newBuildOf, wholeOf} from '../try/making.ts'
 import type {AnswersMaking, AsksMaking} from '../try/messages.ts'
@@ -10,7 +9,7 @@ let checks: Promise<void> | undefined
 let healing: Promise<void> | undefined
 
 const unfetched = new Error()
-const fetched = (part: Promise<void>) =>
+const fetched = <T>(part: Promise<T>): Promise<T> =>
   part.catch(() => {
     throw unfetched
   })
@@ -31,7 +30,10 @@ async function answerOf({ask, text, name, ...given}: AsksMaking): Promise<Answer
   if (ask === 'journal') return {journal: newBuildOf(now, name, given.slug)}
   const {context} = given.around
   const whole = wholeOf(now, context)
-  if (ask === 'plan') return {plan: planJson(whole.plan, whole.problems)}
+  if (ask === 'plan') {
+    const {planJson} = await fetched(import('../try/later-json.ts'))
+    return {plan: planJson(whole.plan, whole.problems)}
+  }
   if (start?.text !== given.start)
     start = text === given.start ? whole : wholeOf(await readingOf(given.start, given), context)
   return {making: makingView(start, now, whole)}

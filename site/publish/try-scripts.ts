@@ -15,11 +15,24 @@ export const workersOfTry = (home: string, extension: string) => ({
     'hast-util-to-html': join(home, `try/light-markup${extension}`),
   },
   plugins: [
+    {name: 'what the first worker needs in one file', setup: inOneFile},
     {name: 'rules without their texts', setup: leaveTextsOut},
     {name: 'YAML without what no build file has', setup: plainTags},
     {name: 'healing a moment later', setup: healLater(join(home, `try/later${extension}`))},
   ],
 })
+
+/**
+ * Files that the same parts need are bundled together: let each need all that the first worker does, which stands there
+ * by then, so that it is one file.
+ */
+const inOneFile: Plugin['setup'] = ({onLoad}) => {
+  onLoad({filter: /[\\/](try[\\/]later-\w+|browser[\\/]try-making)\.[jt]s$/}, ({path}) => {
+    const first = ['fields', 'handles', 'later', 'session', 'view']
+    const imports = first.map((name) => `import '../try/${name}${extname(path)}'`)
+    return {contents: [readFileSync(path, 'utf8'), ...imports].join('\n'), loader: loaderOf(path)}
+  })
+}
 
 const loaderOf = (path: string) => (extname(path) === '.ts' ? 'ts' : 'js')
 
@@ -38,9 +51,13 @@ const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
     contents: readFileSync(path, 'utf8').replace(/(['"])[A-Z](?:(?!\1).)+\.\1/g, "''"),
     loader: loaderOf(path),
   }))
-  // So is what is usual, in general; and a wood's name in Latin, and how far its row can be trusted.
+  // So is what is usual, in general; where a row is from, a wood's name in Latin, and how far it can be trusted.
   onLoad({filter: /[\\/]build-file[\\/]usual[\\/][\w-]+\.[jt]s$/}, ({path}) => ({
     contents: without(path, /\bsays:\s*(['"`])(?:(?!\1).)*\1,?/g),
+    loader: loaderOf(path),
+  }))
+  onLoad({filter: /[\\/]tables[\\/]strings\.[jt]s$/}, ({path}) => ({
+    contents: without(path, /\b(?:s|densityS|stiffnessS)ource: ?(?:'[^']*'|"[^"]*"),? ?/g),
     loader: loaderOf(path),
   }))
   onLoad({filter: /[\\/]tables[\\/]woods\.[jt]s$/}, ({path}) => ({

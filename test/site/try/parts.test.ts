@@ -14,7 +14,7 @@ import '../../support/slow.ts'
 const {site} = demoJournal()
 const folder = realpathSync(site)
 const files = filesOf(site)
-/** What comes a moment later, what comes with a slip, and what the making is planned by. */
+/** What comes a moment later, with a slip, or with the plan to save; and what the making is planned by. */
 const later = Object.values(files).flatMap((text) =>
   [...text.matchAll(/import\("\.\/(try-part-[\w-]+\.js)"\)/g)].map(([, name]) => name!),
 )
@@ -35,7 +35,7 @@ let context: BrowserContext
 let page: Page
 
 beforeAll(async () => {
-  expect([later.length, making.length]).toEqual([2, 1])
+  expect([later.length, making.length]).toEqual([3, 1])
   server = await listen((request, response) => {
     if (otherwise?.for(request.url ?? '')) otherwise.by(request, response)
     else void answer({folder, prefix: demoPrefix}, request, response)

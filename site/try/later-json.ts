@@ -1,0 +1,1 @@
+export {planJson} from '../../plugins/words/printed-plan.ts'
