@@ -40,19 +40,37 @@ export const textAt = (values: object, path: string): string | undefined =>
 
 /** Set a value at a path in a copy; the values given stay as they are, and share with the copy what is not on the way. */
 export function withValueAt<T extends object>(values: T, path: string, value: unknown): T {
-  const copy = (Array.isArray(values) ? [...values] : {...values}) as T
-  setValueAt(copy, path, value)
+  const copy = copyOf(values)
+  setterOf(copy)(path, value)
   return copy
 }
 
-/** Set a value at a path of values that nobody else holds; records and lists below may be shared, and are copied. */
-export function setValueAt(values: object, path: string, value: unknown): void {
-  const dot = path.indexOf('.')
-  const tree = values as Tree
-  const key = keyOf(values, dot < 0 ? path : path.slice(0, dot))
-  tree[key] =
-    dot < 0 ? value : withValueAt((tree[key] as object | undefined) ?? {}, path.slice(dot + 1), value)
+/**
+ * Give the way to set values at paths of values that nobody else holds. Records and lists below may be shared, and are
+ * copied, each once.
+ */
+export function setterOf(values: object): (path: string, value: unknown) => void {
+  const own = new Set([values])
+  const set = (at: object, path: string, value: unknown): void => {
+    const dot = path.indexOf('.')
+    const tree = at as Tree
+    const key = keyOf(at, dot < 0 ? path : path.slice(0, dot))
+    if (dot < 0) {
+      tree[key] = value
+      return
+    }
+    let below = (tree[key] as object | undefined) ?? {}
+    if (!own.has(below)) {
+      below = copyOf(below)
+      own.add(below)
+      tree[key] = below
+    }
+    set(below, path.slice(dot + 1), value)
+  }
+  return (path, value) => set(values, path, value)
 }
+
+const copyOf = <T extends object>(values: T): T => (Array.isArray(values) ? [...values] : {...values}) as T
 
 /** List all that was read below some values, each with its path. */
 export function leavesOf(values: unknown, path = ''): [path: string, value: Written][] {

@@ -1,7 +1,7 @@
 import {assumptionRows, followingRows, inherited, surroundingRows} from '../build-file/assumptions.ts'
 import type {Build} from '../build-file/build.ts'
 import type {Kind} from '../build-file/kinds.ts'
-import {kindAt, ownAt, placeOf, setValueAt, valueAt, valueBelow} from '../build-file/path.ts'
+import {kindAt, ownAt, placeOf, setterOf, valueAt, valueBelow} from '../build-file/path.ts'
 import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema.ts'
@@ -48,14 +48,15 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
   const values = {...build.values}
   const assumptions: Assumption[] = []
   const units = values.units?.value ?? journal.units?.value ?? 'in'
+  const set = setterOf(values)
   const assume = (path: string, value: object, {text, why, listed = path}: Reason) => {
-    setValueAt(values, path, {...value, text, place: placeOf(build, path), assumed: true})
+    set(path, {...value, text, place: placeOf(build, path), assumed: true})
     assumptions.push({path: listed, value: text, why})
   }
 
   for (const path of inherited.paths) {
-    const set = valueAt(journal, path) as Written | undefined
-    if (set && !valueAt(values, path)) assume(path, set, {text: set.text, why: inherited.why})
+    const usual = valueAt(journal, path) as Written | undefined
+    if (usual && !valueAt(values, path)) assume(path, usual, {text: usual.text, why: inherited.why})
   }
   if (!values.units) assume('units', {value: 'in'}, {text: 'in', why: practice})
   const [rulerMm, text] = units === 'in' ? [inch(1 / 32), '1/32'] : [0.5, '0.5']

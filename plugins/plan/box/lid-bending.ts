@@ -37,6 +37,10 @@ export function lidWood(wood: Wood, thicknessMm: number, make: Make): LidWood {
   return {eMpa, ...ratios, breaksMpa: morMpa, breaksAcrossMpa: morMpa && bentOverTorn * tornAcrossMpa(wood)}
 }
 
+/** Tell whether a wood makes the same lid at its stiffest, or limpest, as it most likely does. */
+export const isSure = ({range, kind, plies}: Wood, make: Make): boolean =>
+  !range && (make !== 'stiff' || kind === 'sheet' || plies === true)
+
 /** Share out what a plied sheet has among its two ways, by the table's thicknesses, in a straight line between them. */
 function pliedLid(eMpa: number, morMpa: number | undefined, thicknessMm: number): LidWood {
   const {rows, rowFor, shearMpa, poisson} = plied

@@ -81,11 +81,21 @@ export interface Pressed extends Given {
 }
 
 /** Press a lid of some thickness (mm) as it is most likely: half way between loose and held, stressed as a loose one. */
-export function likelyPressed(lid: LidTried, thicknessMm: number): Pressed {
-  const loose = pressed(lid, thicknessMm, {as: 'likely', isHeld: false})
-  const held = pressed(lid, thicknessMm, {as: 'likely', isHeld: true})
-  return {...loose, sinkMm: (loose.sinkMm + held.sinkMm) / 2, slope: (loose.slope + held.slope) / 2}
-}
+export const likelyPressed = (lid: LidTried, thicknessMm: number): Pressed =>
+  midway(bothPressed(lid, thicknessMm))
+
+/** The same of a lid that was pressed both ways. */
+export const midway = ({loose, held}: ReturnType<typeof bothPressed>): Pressed => ({
+  ...loose,
+  sinkMm: (loose.sinkMm + held.sinkMm) / 2,
+  slope: (loose.slope + held.slope) / 2,
+})
+
+/** Press a lid of its likely wood as it lies loose, and held fast. */
+export const bothPressed = (lid: LidTried, thicknessMm: number) => ({
+  loose: pressed(lid, thicknessMm, {as: 'likely', isHeld: false}),
+  held: pressed(lid, thicknessMm, {as: 'likely', isHeld: true}),
+})
 
 /** Press a lid of some thickness (mm), held fast by the walls or lying loose on them. */
 export function pressed(

@@ -4,7 +4,17 @@ import {leastGapMm} from '../neck/inside.ts'
 import type {Settled} from '../settled.ts'
 import {woodOf} from '../woods.ts'
 import {leastMark, type WouldDo} from '../would-do.ts'
-import {likelyPressed, loadOn, type OnLid, type Pressed, pressed, wallUnder} from './lid-pressed.ts'
+import {isSure} from './lid-bending.ts'
+import {
+  bothPressed,
+  likelyPressed,
+  loadOn,
+  midway,
+  type OnLid,
+  type Pressed,
+  pressed,
+  wallUnder,
+} from './lid-pressed.ts'
 import type {Given} from './plate.ts'
 
 /** How the top gives way under a bridge that stands on it; mm, N, MPa. */
@@ -71,9 +81,10 @@ export function planLid(settled: Settled, around: OnLid): Lid | undefined {
   if (!wood) return undefined
   const grain = sizes.outside.widthMm > sizes.outside.lengthMm ? 'across' : 'along'
   const lid = {wood, grain, around, load} as const
-  const given = likelyPressed(lid, thicknessMm)
-  const stiff = pressed(lid, thicknessMm, {as: 'stiff', isHeld: true})
-  const limp = pressed(lid, thicknessMm, {as: 'limp', isHeld: false})
+  const likely = bothPressed(lid, thicknessMm)
+  const given = midway(likely)
+  const stiff = isSure(wood, 'stiff') ? likely.held : pressed(lid, thicknessMm, {as: 'stiff', isHeld: true})
+  const limp = isSure(wood, 'limp') ? likely.loose : pressed(lid, thicknessMm, {as: 'limp', isHeld: false})
   const isEven = wood.kind === 'sheet' && !wood.plies
   const turned = {...lid, grain: grain === 'along' ? 'across' : 'along'} as const
   const mayLoseMm = heights && mayLose * heights.octaveMm

@@ -20,7 +20,9 @@ interface ScrewSize {
  * clearance bit from the table, but never a bit that the shank would not pass; a gauge that it lacks has a root of two
  * thirds of the shank (Wood Handbook, ch. 8).
  */
-export function screwSize(gauge: number): ScrewSize {
+export const screwSize = (gauge: number): ScrewSize => ofTable.get(gauge) ?? sized(gauge)
+
+function sized(gauge: number): ScrewSize {
   const row = screws.find((one) => one.gauge === gauge)
   const shankMm = inch(0.06 + 0.013 * gauge)
   const clearance = bitOf('fraction', Math.max(row ? inch(row.shankHoleIn) : 0, shankMm), 'up')
@@ -32,6 +34,8 @@ export function screwSize(gauge: number): ScrewSize {
     clearance,
   }
 }
+
+const ofTable = new Map(screws.map(({gauge}) => [gauge, sized(gauge)]))
 
 /**
  * Size the pilot hole of a screw in a wood: 70 % of the root in softwood, 90 % in hardwood, and the bit for it.

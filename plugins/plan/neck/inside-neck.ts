@@ -5,7 +5,7 @@ import {type Cutter, cutNeck} from './cut.ts'
 import {type InsideBox, leastGapMm} from './inside.ts'
 import {deepened, type NeckEnds, type NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
-import {holds, stretchOf} from './stress.ts'
+import {holds, type Stretch, stretchOf} from './stress.ts'
 import type {StringLoad} from './string-load.ts'
 
 /** What a neck that runs through is worth inside the box, where it is cut down; mm from the nut line, N and MPa. */
@@ -79,7 +79,8 @@ export function planInside(
     return holds(stretchOf(other, otherCut, load)) && stiffness(other, otherCut)?.isEnough === true
   }
   const mostMm = inside.totalMm - Math.max(inside.underTopMm + leastGapMm, 0)
-  const least = leastInside(model, {mostMm, rulerMm, load, straight}, stiffness)
+  const own = stretchOf(model, cut, load)
+  const least = leastInside(model, {mostMm, rulerMm, load, straight, own}, stiffness)
   const thicknessMm = Math.max(thicknessOf(model), 0)
   const isThin = thicknessMm < (least.mm ?? Number.POSITIVE_INFINITY) - 1e-6
   const wouldDo = isThin
@@ -92,7 +93,7 @@ export function planInside(
     thicknessMm,
     surfaceMm: inside.surfaceMm,
     wallsN: load?.push && [...load.push.wallsN],
-    ...stretchOf(model, cut, load),
+    ...own,
     leastMm: least.mm,
     because: least.because,
     spareMm: least.mm === undefined ? undefined : thicknessMm - least.mm,
@@ -102,6 +103,13 @@ export function planInside(
 
 const thicknessOf = ({inside}: NeckModel) => (inside ? inside.totalMm - inside.surfaceMm : 0)
 
+interface Sought extends Pick<Tried, 'load' | 'straight'> {
+  mostMm: number
+  rulerMm: number
+  /** What it carries as it is. */
+  own: Stretch
+}
+
 /**
  * Find the least thickness, to a mark of the ruler, that is strong and stiff enough. Where none is stiff enough, but
  * cutting the neck down is the larger part of its bow, none will do (`mm` undefined); where the neck is too limp
@@ -109,7 +117,7 @@ const thicknessOf = ({inside}: NeckModel) => (inside ? inside.totalMm - inside.s
  */
 function leastInside(
   model: NeckModel,
-  {mostMm, rulerMm, load, straight}: Pick<Tried, 'load' | 'straight'> & {mostMm: number; rulerMm: number},
+  {mostMm, rulerMm, load, straight, own}: Sought,
   stiffness: Stiffness | undefined,
 ): {mm: number | undefined; because: Because} {
   if (!stiffness) return {mm: usualLeastMm, because: 'practice'}
@@ -117,17 +125,33 @@ function leastInside(
   const left = (mark: number) => deepened(model, mark * rulerMm)
   const isStrong = (other: NeckModel) => holds(stretchOf(other, cutNeck(other), load))
   const straightOf = (other: NeckModel) => stiffness(other, cutNeck(other))
-  const strong = leastMark([1, marks], (mark) => isStrong(left(mark)))
+  const strongMm =
+    thicknessOf(model) * Math.sqrt((own.stressMpa ?? 0) / (own.mayCarryMpa ?? Number.POSITIVE_INFINITY))
+  const strong = leastMark([1, marks], (mark) => isStrong(left(mark)), markAbove(strongMm / rulerMm))
   if (strong === undefined) return {mm: undefined, because: 'strength'}
-  if (straightOf(left(strong))?.isEnough) return {mm: strong * rulerMm, because: 'strength'}
+  const limp = straightOf(left(strong))
+  if (limp?.isEnough) return {mm: strong * rulerMm, because: 'strength'}
   const uncut = straightOf(left(marks))
   if (uncut?.isEnough && strong < marks) {
-    const stiff = leastMark([strong + 1, marks - 1], (mark) => straightOf(left(mark))?.isEnough === true)
+    const isStiff = (mark: number) => straightOf(left(mark))?.isEnough === true
+    const guess = limp && stiffAt([strong, limp], [marks, uncut])
+    const stiff = leastMark([strong + 1, marks - 1], isStiff, guess)
     return {mm: (stiff ?? marks) * rulerMm, because: 'bow'}
   }
   if (straight && uncut && straight.reliefMm > 2 * uncut.reliefMm) return {mm: undefined, because: 'bow'}
   return {mm: strong * rulerMm, because: 'strength'}
 }
+
+/**
+ * Guess the thickness that is stiff enough, between one that is not and one that is: what the cut-down stretch adds to
+ * the bow falls with the cube of its thickness.
+ */
+function stiffAt([thin, limp]: readonly [number, Straight], [thick, stiff]: readonly [number, Straight]) {
+  const cubed = (limp.reliefMm - stiff.reliefMm) / (1 / thin ** 3 - 1 / thick ** 3)
+  return markAbove(Math.cbrt(cubed / (limp.reliefMm / limp.times - stiff.reliefMm + cubed / thick ** 3)))
+}
+
+const markAbove = (marks: number) => (Number.isFinite(marks) ? Math.ceil(marks) : undefined)
 
 /**
  * Say what the file would have to say for so much (mm) to be left inside: the thickness there, or less daylight. None

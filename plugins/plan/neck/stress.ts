@@ -8,7 +8,8 @@ import {momentAt, type StringLoad} from './string-load.ts'
  */
 export const strengthPart = 1 / 3
 
-interface Stretch {
+/** What a stretch of the neck is worth, in N·mm² and MPa. */
+export interface Stretch {
   eiNmm2?: number | undefined
   stressMpa?: number | undefined
   mayCarryMpa?: number | undefined

@@ -98,8 +98,24 @@ interface Reader {
   units: 'in' | 'mm'
 }
 
+/** What texts were read as where a build has nothing: what is tried, and then proposed, is read once. */
+const known = new WeakMap<
+  object,
+  {values: unknown; path: string} & Pick<Build, 'places'> & Pick<Reader, 'units'>
+>()
+
 function merged(own: unknown, at: At, texts: Texts, reader: Reader): unknown {
   if (typeof texts === 'string') return own ?? readAt(at, texts, reader)
+  if (own !== undefined) return mergedBelow(own, at, texts, reader)
+  const [{path}, {build, units}] = [at, reader]
+  const before = known.get(texts)
+  if (before?.path === path && before.places === build.places && before.units === units) return before.values
+  const values = mergedBelow(own, at, texts, reader)
+  known.set(texts, {values, path, places: build.places, units})
+  return values
+}
+
+function mergedBelow(own: unknown, at: At, texts: Exclude<Texts, string>, reader: Reader): unknown {
   const {keys, places} = reader.build
   const around = ownAt(keys, at.path) ?? ownAt(places, at.path) ?? at.around
   const below = (step: string): At => ({
