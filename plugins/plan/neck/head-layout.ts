@@ -46,10 +46,12 @@ const slackMm = 1e-6
 /** List what is too close on the head, each with the one move of a post that would clear it. */
 export function planHeadConflicts(layout: HeadLayout | undefined, rulerMm: number): Conflict[] {
   if (!layout) return []
-  return headCrowdings(layout).map((crowding) => {
+  const crowdings = headCrowdings(layout)
+  const before = new Set(crowdings.map(named))
+  return crowdings.map((crowding) => {
     const {kind, post, other, gapMm, needsMm} = crowding
     const posts = other === undefined ? [post] : [post, other]
-    const wouldDo = clearPost(layout, crowding, rulerMm)
+    const wouldDo = clearPost(layout, before, crowding, rulerMm)
     return {kind, of: `tuners.at.${post + 1}`, posts, gapMm, needsMm, wouldDo}
   })
 }
@@ -75,6 +77,15 @@ function headCrowdings(layout: HeadLayout): Crowding[] {
     ...pairs.flatMap(([post, other]) => pairConflict(layout, post, other) ?? []),
   ]
 }
+
+/** Find what of it one post has a part in. */
+const crowdingsOf = (layout: HeadLayout, post: number): Crowding[] =>
+  [
+    edgeConflict(layout, post),
+    ...layout.posts.map((_, other) =>
+      other === post ? undefined : pairConflict(layout, Math.max(post, other), Math.min(post, other)),
+    ),
+  ].filter((one) => one !== undefined)
 
 const pairConflict = (layout: HeadLayout, post: number, other: number): Crowding | undefined =>
   holesConflict(layout, post, other) ??
@@ -129,17 +140,24 @@ function leavesAt({offMm}: Post, radiusMm: number): number {
 const mostSteps = 400
 
 /**
- * Find the one value that takes a conflict away and brings no other: the post's place along the head or off the centre
+ * Find the one value that takes a conflict away and brings none that was not there before: the post's place along the head or off the centre
  * line, by the ruler, the shortest move first. `at` and `off` are as the build file has them (mm; `at` negative).
  * Undefined where no single move does.
  */
-function clearPost(layout: HeadLayout, crowding: Crowding, rulerMm: number): WouldDo | undefined {
-  const before = new Set(headCrowdings(layout).map(named))
+function clearPost(
+  layout: HeadLayout,
+  before: ReadonlySet<string>,
+  crowding: Crowding,
+  rulerMm: number,
+): WouldDo | undefined {
+  const own = named(crowding)
   const movable = crowding.other === undefined ? [crowding.post] : [crowding.post, crowding.other]
   const isCleared = (post: number, moved: {alongMm?: number; offMm?: number}) => {
-    const posts = layout.posts.map((one, i) => (i === post ? {...one, ...moved} : one))
-    const left = headCrowdings({...layout, posts}).map(named)
-    return !left.includes(named(crowding)) && left.every((one) => before.has(one))
+    const posts = layout.posts.with(post, {...layout.posts[post]!, ...moved})
+    return crowdingsOf({...layout, posts}, post).every((left) => {
+      const name = named(left)
+      return name !== own && before.has(name)
+    })
   }
   const step = rulerMm * Math.max(1, Math.ceil(layout.lengthMm / rulerMm / mostSteps))
   for (let moveMm = 0; moveMm <= layout.lengthMm; moveMm += step)

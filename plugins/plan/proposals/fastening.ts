@@ -44,12 +44,13 @@ function onTop(settled: Settled, around: Around): Proposal[] {
   const along = under.map((block) => alongOf(block, held.settled))
   if (along.length === 0) return []
   const neckMm = held.around.neck!.widthMm
-  const screws = screwsThatHold(held, [0, neckMm / 4], (size, length, wide) => ({
+  const through = ['block', 'top']
+  const screws = screwsThatHold(held, [['0'], offsAt(neckMm / 4, settled)], (size, length, off) => ({
     size,
     length,
     along,
-    off: wide === 0 ? ['0'] : offsAt(wide, settled),
-    through: ['block', 'top'],
+    off,
+    through,
     into: 'neck',
   }))
   if (!screws) return [{key: 'screws', open: 'no screw holds'}]
@@ -75,17 +76,11 @@ function atTheEnd(
   if (!isGiven && !block) return [{key: 'box', open: 'no room for blocks'}]
   const held = withBlocks(settled, around, block ? {'end-block': block} : {})
   const neckMm = held.around.neck!.widthMm
-  const screws = screwsThatHold(held, [neckMm / 4], (size, length, wide) => {
+  const [along, through] = [['0'], ['block', 'side']]
+  const screws = screwsThatHold(held, [offsAt(neckMm / 4, settled)], (size, length, off) => {
     const keepsMm = screwKeeps.edge * screwSize(Number(size)).shankMm
-    return {
-      size,
-      length,
-      along: ['0'],
-      off: offsAt(wide, settled),
-      down: [markAt(middleMm + halfMm - keepsMm, settled, 'down').text],
-      through: ['block', 'side'],
-      into: 'neck',
-    }
+    const down = [markAt(middleMm + halfMm - keepsMm, settled, 'down').text]
+    return {size, length, along, off, down, through, into: 'neck'}
   })
   if (!screws) return [{key: 'screws', open: 'no screw holds'}]
   return [
@@ -109,8 +104,8 @@ function withBlocks(settled: Settled, around: Around, box: {readonly [key: strin
   return {settled: {...settled, values}, around: {...around, values, blocks}}
 }
 
-/** Write a row of screws of a gauge and a length, on the centre line, or so far to both sides of it (mm). */
-type Row = (size: string, length: string, wideMm: number) => {readonly [key: string]: Texts}
+/** Write a row of screws of a gauge and a length, so far off the centre line. */
+type Row = (size: string, length: string, off: readonly string[]) => {readonly [key: string]: Texts}
 
 /**
  * Find the first row in which every screw holds: one to a block before two, thin before thick. Up into the neck the
@@ -118,14 +113,14 @@ type Row = (size: string, length: string, wideMm: number) => {readonly [key: str
  */
 function screwsThatHold(
   {settled, around}: {settled: Settled; around: Around},
-  wideMm: readonly number[],
+  offs: readonly (readonly string[])[],
   row: Row,
 ): Texts | undefined {
   const lengths = screwLengths[settled.units]
-  for (const mm of wideMm)
+  for (const off of offs)
     for (const gauge of usualGauges) {
       const tries = (length: string) => {
-        const texts = row(String(gauge), length, mm)
+        const texts = row(String(gauge), length, off)
         return {texts, ...tryScrews(settled, around, texts)}
       }
       const longest = tries(lengths.at(-1)!)
