@@ -17,6 +17,7 @@ import {printedPlan} from '../plugins/words/printed-plan.ts'
 import {frame} from '../site/layouts/frame.ts'
 import {sheet} from '../site/layouts/sheet.ts'
 import {makeSite} from '../site/make/make-site.ts'
+import {planSite} from '../site/make/plan-site.ts'
 import {changed} from './support/changed.ts'
 import {tempJournal} from './support/temp-journal.ts'
 import {wholePages} from './support/whole-pages.ts'
@@ -251,7 +252,7 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
   for (const [at, name] of photographs.entries())
     write(name, at === 0 ? readFileSync(`${example}/photos/front.jpg`) : smallPicture)
   for (const name of sounds) write(name, readFileSync(`${example}/sounds/first-evening.mp3`))
-  const made = await makeSite(
+  const planned = await planSite(
     root,
     {prefix: '/', isWriting: false, assets: {}},
     {
@@ -262,6 +263,7 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
       tidy: async () => {},
     },
   )
+  const made = await makeSite(planned)
   const {around} = made.site
   const {pages} = await wholePages(made)
   remove()

@@ -7,12 +7,15 @@ import {diskTrouble} from '../disk-trouble.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
+import type {OwnPages} from '../make/own-pages.ts'
+import {planSite} from '../make/plan-site.ts'
+import type {Unmade} from '../page.ts'
 import {pagesOfTheJournal} from '../pages/all.ts'
 import {siteAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
-import {recallStanding, rememberStanding, type Standing} from '../publish/standing.ts'
+import {SiteWriter} from '../publish/site-writer.ts'
+import {recallStanding, rememberStanding} from '../publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
-import {writeVersion} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
 import {progressTo} from './progress.ts'
 import {printable, report, reportUnmade} from './report.ts'
@@ -48,37 +51,37 @@ async function build(prefix: string, site: string): Promise<number> {
   const assets = await siteAssets()
   const cache = await cacheOf(root)
   const progress = progressTo(process.stderr)
-  const made = await makeSite(
+  const planned = await planSite(
     root,
     {prefix, isWriting: false, assets: assets.addresses},
     cache,
     progress.told,
   ).finally(progress.end)
-  for (const {file, message} of made.site.unread) console.error(printable(`${file} ${message}`))
-  const told = made.isStopped ? made.problems : made.problems.map(withoutRemarks)
-  if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
-  if (made.isStopped) {
+  for (const {file, message} of planned.around.unread) console.error(printable(`${file} ${message}`))
+  if (planned.isStopped) {
+    console.error(report(planned.problems, process.stderr))
     console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
     return 1
   }
-  const unmade = made.own.flatMap((one) => one.unmade)
-  const pages = pagesOfTheJournal(
-    made.site,
-    made.own.flatMap((one) => one.pages),
-    unmade,
-  )
+  const unmade: Unmade[] = []
   const last = await recallStanding(root, site, await realpath(site).catch(() => ''))
-  const {moved, standing} = await publish(site, async (version) => {
-    const all = {own: made.own, shared: {pages, files: assets.files}, around: made.site.around}
-    const written = {folder: version, files: {}}
-    const hear = (done: number) => progress.told('Writing', done, made.own.length)
-    unmade.push(...(await writeVersion(all, last, written, hear).finally(progress.end)).unmade)
-    return written
+  const {moved, standing, made, count} = await publish(site, async (version) => {
+    const standing = {folder: version, files: {}}
+    const writer = new SiteWriter(planned.all.around, standing, last)
+    const write = (some: readonly OwnPages[]) => writer.write(some)
+    const made = await makeSite(planned, {write, told: progress.told}).finally(progress.end)
+    const told = made.problems.map(withoutRemarks)
+    if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
+    unmade.push(...made.own.flatMap((one) => one.unmade))
+    const own = made.own.flatMap((one) => one.pages)
+    const pages = pagesOfTheJournal(made.site, own, unmade)
+    await writer.end({pages, files: assets.files})
+    unmade.push(...writer.unmade)
+    return {standing, made, count: own.length + pages.length}
   })
   await rememberStanding(root, site, standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
   const builds = made.own.length
-  const count = made.own.reduce((sum, one) => sum + one.pages.length, pages.length)
   console.log(
     `${builds} ${builds === 1 ? 'build' : 'builds'} on ${count} pages in ${relative(root, site) || site}/`,
   )
@@ -90,18 +93,18 @@ async function build(prefix: string, site: string): Promise<number> {
 }
 
 /** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */
-async function publish(
+async function publish<T>(
   site: string,
-  write: (version: string) => Promise<Standing>,
-): Promise<{standing: Standing; moved: string | undefined}> {
+  write: (version: string) => Promise<T>,
+): Promise<T & {moved: string | undefined}> {
   stillHere()
   const version = await newVersion(site)
   try {
     await beginVersion(version)
-    const standing = await write(version)
+    const written = await write(version)
     await finishVersion(version)
     stillHere()
-    return {standing, moved: await swapSite(site, version)}
+    return {...written, moved: await swapSite(site, version)}
   } catch (error) {
     // What is still under way would bring it back: it is taken away when nothing more is written.
     process.once('exit', () => clearVersion(version))

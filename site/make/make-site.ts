@@ -1,27 +1,9 @@
 import pMap from 'p-map'
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/rack.ts'
-import type {Cache} from '../cache.ts'
 import type {Progress} from '../commands/progress.ts'
 import {together} from '../journal/folder.ts'
-import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {FileProblems, SiteBuild, SiteData, Surround} from '../site-data.ts'
-import {outlineSteps} from '../steps/outline.ts'
-import {cachedSteps, loadSteps, type Steps} from '../steps/steps.ts'
-import {asPublished, tellsMoney} from './as-published.ts'
-import {kinOf} from './kin.ts'
+import type {FileProblems, SiteData} from '../site-data.ts'
 import {type OwnPages, ownPages} from './own-pages.ts'
-
-/** How this site is made: where it will lie, and whether for somebody who is writing. */
-interface SiteOptions {
-  prefix: string
-  isWriting: boolean
-  assets: Surround['assets']
-}
-
-/** So many builds that are made wait for each other in memory. */
-const mostWaiting = 24
+import type {PlannedSite} from './plan-site.ts'
 
 /** What a site is written from. */
 export interface MadeSite {
@@ -29,120 +11,37 @@ export interface MadeSite {
   site: SiteData
   /** The pages of each build, in the order of the site. */
   own: OwnPages[]
+  /** What this program failed at among them. */
   problems: FileProblems[]
-  /** There is an error in the file of a build that is shown, or in the settings or the rack. */
-  isStopped: boolean
 }
 
-/**
- * Make all that pages are written from, of the journal at `root` as it is now; and list what is wrong with it. What did
- * not change is known by its summary, and nothing else of it is read.
- */
+/** So many builds are made and written before the next are: none of a thousand is held in memory as a whole. */
+const atATime = 32
+
+/** Make the pages of every build; `write` hears of some at a time, and has them written before the next are made. */
 export async function makeSite(
-  root: string,
-  options: SiteOptions,
-  cache: Cache,
-  told: Progress = () => {},
+  {shown, all, around, problems}: PlannedSite,
+  {write, told}: {write?: (some: readonly OwnPages[]) => Promise<void>; told?: Progress} = {},
 ): Promise<MadeSite> {
-  const load = loadSteps()
-  const steps = counted(outlineSteps(cachedSteps(cache, load), cache), told)
-  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
-  const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
-  const isTold = tellsMoney(options, settings)
-  const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
-  const {rate, ...quiet} = settings
-  const journal = isTold ? settings : quiet
-  const hidden = builds.filter(isHidden).map(({slug}) => slug)
-  const around = surround(settings, options)
-  const all = {kin: kinOf(shown, hidden), around, journal, cache, load, room: {left: mostWaiting}}
-  const isStopped = [...problems, ...shown].some((one) =>
-    one.problems.some(({severity}) => severity === 'error'),
-  )
-  let made = 0
-  const make = async (one: PlannedBuild) => {
-    const pages = await ownPages(one, all)
-    told('Making', ++made, shown.length)
-    return pages
+  const own: OwnPages[] = []
+  for (let at = 0; at < shown.length; at += atATime) {
+    let made = at
+    const make = async (one: (typeof shown)[number]) => {
+      const pages = await ownPages(one, all)
+      told?.('Making', ++made, shown.length)
+      return pages
+    }
+    const some = await pMap(shown.slice(at, at + atATime), make, together)
+    await write?.(some)
+    own.push(...some)
   }
-  const own = await pMap(shown, make, together)
-  const faults = new Map(own.map(({one, faults: found}) => [one.slug, found]))
-  own.sort((a, b) => newestFirst(a.one, b.one))
+  const faults = new Map(own.map(({one, faults: found}) => [one.file, found]))
   return {
-    site: {
-      around,
-      journal,
-      rack: rackToday(rackLeft, builds, hidden),
-      builds: own.map(({one}) => one),
-      unread: others,
-    },
+    site: {...around, builds: own.map(({one}) => one)},
     own,
-    problems: [
-      ...problems,
-      ...builds.map((one) => ({...one, problems: [...one.problems, ...(faults.get(one.slug) ?? [])]})),
-    ]
-      .map((one) => ({file: one.file, problems: one.problems}))
-      .sort((a, b) => (a.file < b.file ? -1 : 1)),
-    isStopped,
+    problems: problems.map((one) => ({
+      ...one,
+      problems: [...one.problems, ...(faults.get(one.file) ?? [])],
+    })),
   }
-}
-
-/** All builds are read before the first is planned. */
-function counted<S extends Pick<Steps, 'read' | 'plan'>>(steps: S, told: Progress): S {
-  let [read, planned] = [0, 0]
-  return {
-    ...steps,
-    read: (input) => {
-      told('Reading', ++read)
-      return steps.read(input)
-    },
-    plan: (input) => {
-      told('Planning', ++planned, read)
-      return steps.plan(input)
-    },
-  } satisfies Pick<Steps, 'read' | 'plan'> & S
-}
-
-/** A draft's wood counts, and its name does not stand in the names of its offcuts. */
-function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
-  const day = lastDay(builds.map(({build}) => build))
-  const {pieces, lots} = standingOn(rack, day)
-  const shown = pieces.map((piece) => {
-    const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
-    return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
-  })
-  const reserved = builds.flatMap(({slug, build}) =>
-    onlyReserves(build) && !hidden.includes(slug) ? namedBy(build.values).map((id) => ({id, by: slug})) : [],
-  )
-  return {pieces: shown, lots, reserved, day}
-}
-
-function surround(settings: JournalSettings, options: SiteOptions): Surround {
-  return {
-    ...options,
-    title: settings.title?.value ?? 'Build journal',
-    maker: settings.maker?.value,
-    ask: settings.ask?.value,
-    origin: settings.site?.value.replace(/\/+$/, ''),
-  }
-}
-
-const dateOf = ({build}: SiteBuild) => (build.values.finished ?? build.values.started)?.iso ?? ''
-
-function newestFirst(a: SiteBuild, b: SiteBuild): number {
-  return dateOf(a) === dateOf(b) ? (a.slug < b.slug ? -1 : 1) : dateOf(a) > dateOf(b) ? -1 : 1
-}
-
-/** Find the last date that the builds of a journal carry: the day that "today" means on the rack's page. */
-function lastDay(builds: readonly Build[]): string | undefined {
-  const days = builds.flatMap(({values, days: entries}) => [
-    values.started?.iso,
-    values.finished?.iso,
-    values.measured?.on?.iso,
-    ...(values.played ?? []).map(({on}) => on?.iso),
-    ...entries.map(({iso}) => iso),
-  ])
-  return days
-    .filter((day) => day !== undefined)
-    .sort()
-    .at(-1)
 }

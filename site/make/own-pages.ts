@@ -33,13 +33,11 @@ export interface OfAll {
   journal: JournalSettings
   cache: Cache
   load: () => Promise<Steps>
-  /** How many builds more may wait in memory, made, until they are written; the others are made again then. */
-  room: {left: number}
 }
 
 /** Know the pages of a build: from its summary where all is as it was, else by making them. */
 export async function ownPages(one: PlannedBuild, all: OfAll): Promise<OwnPages> {
-  const {around, journal, cache, room} = all
+  const {around, journal, cache} = all
   const among = await lookedUp(one, all)
   const make = async () => {
     const noted = noting(cache)
@@ -53,7 +51,7 @@ export async function ownPages(one: PlannedBuild, all: OfAll): Promise<OwnPages>
   let waiting: Whole | undefined
   const first = async () => {
     const {summary, ...whole} = await make()
-    if (room.left-- > 0) waiting = whole
+    waiting = whole
     return summary
   }
   const summary = await cache.value(summaryKey(one, among, all), first, isSummary)

@@ -16,16 +16,16 @@ import {
 } from '../page.ts'
 import type {Surround} from '../site-data.ts'
 
-/** Write pages and files of a site into `folder` (absolute); answers those that could not be made. */
-export async function writeSite(
-  {pages, files}: {pages: readonly Page[]; files: readonly Artefact[]},
+/** Write pages of a site into `folder` (absolute); answers those that could not be made. */
+export async function writePages(
+  pages: readonly Page[],
   around: Surround,
   folder: string,
 ): Promise<Unmade[]> {
   const unmade: Unmade[] = []
   const sheltered = pages.map((page) => ({...page, content: () => contentOf(page, unmade)}))
-  await writePages(sheltered, {frame: frame(around), sheet: sheet(around)}, folder)
-  return [...unmade, ...(await writeArtefacts(files, folder))]
+  if (pages.length > 0) await publish(sheltered, {frame: frame(around), sheet: sheet(around)}, folder)
+  return unmade
 }
 
 /** One page that fails says so in its place, and the others stand. */
@@ -48,12 +48,11 @@ const neverInAFile: [string, string] = ['\u0000 opens', '\u0000 closes']
  * the journal, so nothing that lies there (scripts, data files, templates, front matter in other languages) can
  * run, move a page or name a layout. A page's file comes from its address alone.
  */
-async function writePages(
+async function publish(
   pages: readonly Page[],
   layouts: Readonly<Record<Exclude<LayoutName, 'bare'>, Layout>>,
   folder: string,
 ): Promise<void> {
-  if (pages.length === 0) return
   // It is loaded where there is something to write, without what it prepares for templates that change on disk.
   process.env.ELEVENTY_SKIP_ESM_RESOLVER = 'true'
   const {default: Eleventy} = await import('@11ty/eleventy')
@@ -100,10 +99,10 @@ function addPage(config: UserConfig, page: Page, at: number): void {
 }
 
 /**
- * Write the files of the site that are no pages into `folder`, a few at a time; answers those that could not be made.
- * What the disk refuses is thrown: then no file is safe.
+ * Write the files of the site that are no pages into `folder`; answers those that could not be made. What the disk
+ * refuses is thrown: then no file is safe. Two at a time, since pictures take memory while they are drawn.
  */
-async function writeArtefacts(artefacts: readonly Artefact[], folder: string): Promise<Unmade[]> {
+export async function writeFiles(artefacts: readonly Artefact[], folder: string): Promise<Unmade[]> {
   let refused: unknown
   const write = async ({address, bytes}: Artefact): Promise<Unmade | undefined> => {
     if (refused) return undefined
@@ -122,7 +121,7 @@ async function writeArtefacts(artefacts: readonly Artefact[], folder: string): P
     }
     return undefined
   }
-  const unmade = (await pMap(artefacts, write, {concurrency: 8})).filter((one) => one !== undefined)
+  const unmade = (await pMap(artefacts, write, {concurrency: 2})).filter((one) => one !== undefined)
   if (refused) throw refused
   return unmade
 }

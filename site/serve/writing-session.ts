@@ -4,10 +4,11 @@ import {join} from 'node:path'
 import type {Cache} from '../cache.ts'
 import {cacheOf} from '../journal-cache.ts'
 import {makeSite} from '../make/make-site.ts'
+import {planSite} from '../make/plan-site.ts'
 import {fileOf, type Known, type Unmade} from '../page.ts'
 import {type Assets, siteAssets} from '../publish/assets.ts'
+import {SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
-import {writeNew} from '../publish/write-version.ts'
 import type {FileProblems} from '../site-data.ts'
 import {JournalPages} from './journal-pages.ts'
 
@@ -51,15 +52,18 @@ export class WritingSession {
     const assets = await this.#assets
     const cache = await this.#cache
     const options = {prefix: '/', isWriting: true, assets: assets.addresses}
-    const {site, own, problems} = await makeSite(this.#root, options, cache)
-    const {around} = site
+    const planned = await planSite(this.#root, options, cache)
+    const {around} = planned.all
     await this.#standAgain()
-    const builds = await writeNew({own, shared: nothing, around}, this.#standing)
+    const builds = new SiteWriter(around, this.#standing)
+    const {site, own, problems} = await makeSite(planned, {write: (some) => builds.write(some)})
+    await builds.end(nothing)
     shown(builds.written)
     const unmade = [...own.flatMap((one) => one.unmade), ...builds.unmade]
     const ownPages = own.flatMap((one) => one.pages)
     const shared = {pages: this.#journal.of(site, ownPages, unmade), files: assets.files}
-    const journal = await writeNew({own: [], shared, around}, this.#standing)
+    const journal = new SiteWriter(around, this.#standing)
+    await journal.end(shared)
     unmade.push(...journal.unmade)
     const there = [...ownPages, ...own.flatMap((one) => one.files), ...shared.pages, ...shared.files]
     shown([...journal.written, ...(await this.#clear(there))])

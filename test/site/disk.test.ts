@@ -18,9 +18,9 @@ import {openCache} from '../../site/cache.ts'
 import {emptyJournal} from '../../site/commands/empty-journal.ts'
 import {diskTrouble} from '../../site/disk-trouble.ts'
 import {statPlainFile} from '../../site/journal/plain-file.ts'
+import {SiteWriter} from '../../site/publish/site-writer.ts'
 import {type Standing, stands, takeOver} from '../../site/publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion} from '../../site/publish/versions.ts'
-import {writeNew} from '../../site/publish/write-version.ts'
 
 // What a disk may do to a site while it is written, kept and taken over: refuse, forget, hold two names of one file or
 // none, and tell times that are not so.
@@ -37,7 +37,7 @@ beforeEach(() => {
   mkdirSync(standing.folder)
 })
 const write = (to: Standing, ...files: ReturnType<typeof file>[]) =>
-  writeNew({own: [], shared: {pages: [], files}, around}, to)
+  new SiteWriter(around, to).end({pages: [], files})
 const text = (of: Standing, address: string) => readFileSync(join(of.folder, address), 'utf8')
 
 describe('a file that the disk refuses', () => {

@@ -5,6 +5,7 @@ import {openCache} from '../../site/cache.ts'
 import {readJournalFolder} from '../../site/journal/read-journal.ts'
 import {asPublished} from '../../site/make/as-published.ts'
 import {makeSite} from '../../site/make/make-site.ts'
+import {planSite} from '../../site/make/plan-site.ts'
 import {pagesOfTheJournal} from '../../site/pages/all.ts'
 import {program} from '../../site/program.js'
 import {outlineSteps, wholePlan} from '../../site/steps/outline.ts'
@@ -17,7 +18,8 @@ test('pages of the whole journal, made from outlines, are those of the whole bui
   const {root} = demoJournal()
   const cache = openCache(join(root, '.cache/site'), basename(program))
   const {addresses: assets} = JSON.parse(readFileSync(join(program, 'assets/list.json'), 'utf8'))
-  const {site, own} = await makeSite(root, {prefix: demoPrefix, isWriting: false, assets}, cache)
+  const options = {prefix: demoPrefix, isWriting: false, assets}
+  const {site, own} = await makeSite(await planSite(root, options, cache))
   const steps = cachedSteps(cache)
   const planned = await readJournalFolder(root, outlineSteps(steps, cache))
   const whole = await Promise.all(

@@ -1,6 +1,7 @@
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {openCache} from '../../site/cache.ts'
 import {makeSite} from '../../site/make/make-site.ts'
+import {planSite} from '../../site/make/plan-site.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 import {tempJournal} from '../support/temp-journal.ts'
 import {wholePages} from '../support/whole-pages.ts'
@@ -44,7 +45,8 @@ const sparedInHtml = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff\ud800-
 
 beforeAll(async () => {
   const cache = openCache(`${journal.root}/.cache`, 'a')
-  const made = await makeSite(journal.root, {prefix: '/x/', isWriting: false, assets: {}}, cache)
+  const options = {prefix: '/x/', isWriting: false, assets: {}}
+  const made = await makeSite(await planSite(journal.root, options, cache))
   const {pages, files} = await wholePages(made)
   for (const {address, content} of pages) {
     const text = content()

@@ -3,8 +3,9 @@ import {join} from 'node:path'
 import {type Cache, openCache} from '../../site/cache.ts'
 import {printable, report} from '../../site/commands/report.ts'
 import {makeSite} from '../../site/make/make-site.ts'
+import {planSite} from '../../site/make/plan-site.ts'
 import type {Page} from '../../site/page.ts'
-import {writeSite} from '../../site/publish/write-site.ts'
+import {writeFiles, writePages} from '../../site/publish/write-site.ts'
 import type {FileProblems} from '../../site/site-data.ts'
 import {wholePages} from './whole-pages.ts'
 import {xmlFault} from './xml-fault.ts'
@@ -16,16 +17,17 @@ export const secret = 'WHAT-NOBODY-MAY-READ'
 export async function whatIsWrong(root: string, cache: Cache, isWritten: boolean): Promise<string[]> {
   const found: string[] = []
   const options = {prefix: '/', isWriting: isWritten, assets: {}}
-  const made = await makeSite(root, options, cache).catch((error: Error) => {
+  const planned = await planSite(root, options, cache).catch((error: Error) => {
     // Without a folder of builds there is nothing to go on, and the message says which.
     if (!/^(there is no folder|the folder) builds\//.test(error.message))
       found.push(`it stops: ${error.stack}`)
     return undefined
   })
-  if (!made) return found
+  if (!planned) return found
+  const made = await makeSite(planned)
   const {site, problems} = made
   found.push(...problems.flatMap((file) => oddPlaces(file, root)))
-  if (made.isStopped && !problems.some((file) => file.problems.some(({severity}) => severity === 'error')))
+  if (planned.isStopped && !problems.some((file) => file.problems.some(({severity}) => severity === 'error')))
     found.push('it stops, and names no file')
   const raw = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/
   const said = [
@@ -41,7 +43,9 @@ export async function whatIsWrong(root: string, cache: Cache, isWritten: boolean
     const fault = address.endsWith('.svg') ? xmlFault(content.toString()) : undefined
     if (fault) found.push(`${address} is no XML: ${fault}`)
   }
-  if (isWritten) unmade.push(...(await writeSite({pages, files}, site.around, join(root, '_site'))))
+  const folder = join(root, '_site')
+  if (isWritten)
+    unmade.push(...(await writePages(pages, site.around, folder)), ...(await writeFiles(files, folder)))
   return [...found, ...unmade.map(({address, message}) => `${address} is not made: ${message}`)]
 }
 

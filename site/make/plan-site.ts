@@ -1,0 +1,122 @@
+import type {Build} from '../../plugins/build-file/build.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/rack.ts'
+import type {Cache} from '../cache.ts'
+import type {Progress} from '../commands/progress.ts'
+import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
+import type {FileProblems, SiteData, Surround} from '../site-data.ts'
+import {outlineSteps} from '../steps/outline.ts'
+import {cachedSteps, loadSteps, type Steps} from '../steps/steps.ts'
+import {asPublished, tellsMoney} from './as-published.ts'
+import {kinOf} from './kin.ts'
+import type {OfAll} from './own-pages.ts'
+
+/** How this site is made: where it will lie, and whether for somebody who is writing. */
+interface SiteOptions {
+  prefix: string
+  isWriting: boolean
+  assets: Surround['assets']
+}
+
+/** A journal that was read and planned, before any page of it is made. */
+export interface PlannedSite {
+  /** The builds that the site shows, in outline, newest first. */
+  shown: readonly PlannedBuild[]
+  /** What their pages are made among. */
+  all: OfAll
+  /** What is known of the site besides its builds. */
+  around: Omit<SiteData, 'builds'>
+  /** Of every file of the journal, in their order. */
+  problems: FileProblems[]
+  /** There is an error in the file of a build that is shown, or in the settings or the rack. */
+  isStopped: boolean
+}
+
+/** Read and plan the journal at `root` as it is now. What did not change is known by its outline, and no more is read. */
+export async function planSite(
+  root: string,
+  options: SiteOptions,
+  cache: Cache,
+  told: Progress = () => {},
+): Promise<PlannedSite> {
+  const load = loadSteps()
+  const steps = counted(outlineSteps(cachedSteps(cache, load), cache), told)
+  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
+  const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
+  const isTold = tellsMoney(options, settings)
+  const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
+  const {rate, ...quiet} = settings
+  const journal = isTold ? settings : quiet
+  const hidden = builds.filter(isHidden).map(({slug}) => slug)
+  const around = surround(settings, options)
+  return {
+    shown: shown.toSorted(newestFirst),
+    all: {kin: kinOf(shown, hidden), around, journal, cache, load},
+    around: {around, journal, rack: rackToday(rackLeft, builds, hidden), unread: others},
+    problems: [...problems, ...builds]
+      .map((one) => ({file: one.file, problems: one.problems}))
+      .sort((a, b) => (a.file < b.file ? -1 : 1)),
+    isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
+  }
+}
+
+/** All builds are read before the first is planned. */
+function counted<S extends Pick<Steps, 'read' | 'plan'>>(steps: S, told: Progress): S {
+  let [read, planned] = [0, 0]
+  return {
+    ...steps,
+    read: (input) => {
+      told('Reading', ++read)
+      return steps.read(input)
+    },
+    plan: (input) => {
+      told('Planning', ++planned, read)
+      return steps.plan(input)
+    },
+  } satisfies Pick<Steps, 'read' | 'plan'> & S
+}
+
+/** A draft's wood counts, and its name does not stand in the names of its offcuts. */
+function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly string[]): SiteData['rack'] {
+  const day = lastDay(builds.map(({build}) => build))
+  const {pieces, lots} = standingOn(rack, day)
+  const shown = pieces.map((piece) => {
+    const draft = piece.from && hidden.find((slug) => slug === piece.from?.build)
+    return draft ? {...piece, id: piece.id.replace(`${draft}.`, '')} : piece
+  })
+  const reserved = builds.flatMap(({slug, build}) =>
+    onlyReserves(build) && !hidden.includes(slug) ? namedBy(build.values).map((id) => ({id, by: slug})) : [],
+  )
+  return {pieces: shown, lots, reserved, day}
+}
+
+function surround(settings: JournalSettings, options: SiteOptions): Surround {
+  return {
+    ...options,
+    title: settings.title?.value ?? 'Build journal',
+    maker: settings.maker?.value,
+    ask: settings.ask?.value,
+    origin: settings.site?.value.replace(/\/+$/, ''),
+  }
+}
+
+const dateOf = ({build}: PlannedBuild) => (build.values.finished ?? build.values.started)?.iso ?? ''
+
+function newestFirst(a: PlannedBuild, b: PlannedBuild): number {
+  return dateOf(a) === dateOf(b) ? (a.slug < b.slug ? -1 : 1) : dateOf(a) > dateOf(b) ? -1 : 1
+}
+
+/** Find the last date that the builds of a journal carry: the day that "today" means on the rack's page. */
+function lastDay(builds: readonly Build[]): string | undefined {
+  const days = builds.flatMap(({values, days: entries}) => [
+    values.started?.iso,
+    values.finished?.iso,
+    values.measured?.on?.iso,
+    ...(values.played ?? []).map(({on}) => on?.iso),
+    ...entries.map(({iso}) => iso),
+  ])
+  return days
+    .filter((day) => day !== undefined)
+    .sort()
+    .at(-1)
+}
