@@ -142,7 +142,7 @@ function readYaml<T>(
       `the dimensions must be keys with values, such as "title: Needle box", not ${isSeq(root) ? 'a list' : 'a text'}`,
     )
   delete context.places['']
-  if (sound) healSlips(context, isHealed ? healed!.text : text, tree)
+  if (sound) healSlips(context, {text: isHealed ? healed!.text : text, tree, schema})
   problems.push(...context.problems.filter((problem) => problem.line < soundUpToLine))
   if (isHealed)
     problems.splice(0, Number.POSITIVE_INFINITY, ...placedAsWritten(problems, text, healed!, firstLine))

@@ -1,6 +1,11 @@
 import type {RuleText} from './rule-text.ts'
 import {unreadableValues} from './unreadable-values.ts'
 
+const inMillimetres = `scale: 600
+box: 260 x 180 x 50
+neck: {width: 42, thickness: 20, wood: black cherry}
+strings: [D3 0.76 mm w, A3 0.51 mm w, D4 0.33 mm]`
+
 const sound = '---\ntitle: Needle box\n---\n'
 
 /** Nine times nine of everything: a short text that would unfold into all the memory there is. */
@@ -169,6 +174,15 @@ export const readerRules = {
     mend: 'Move every key into the first block.',
     passes: sound,
     fails: '---\ntitle: Needle box\n---\nbox: 10 x 7 x 2\n---\n',
+  },
+  'units-unlike': {
+    severity: 'error',
+    about: 'file',
+    what: 'Lengths that are too large or too small for the unit of the file, and all fit in the other.',
+    why: 'A bare number is in the units of the build, or else of the journal.',
+    mend: 'Say which unit they are in, once, at the top.',
+    passes: `units: mm\n${inMillimetres}`,
+    fails: `units: in\n${inMillimetres}`,
   },
   'unknown-choice': {
     severity: 'error',

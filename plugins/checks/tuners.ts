@@ -10,13 +10,18 @@ export const tunerRules = {
     mend: 'List one place under at and one under off for each string.',
     passes: 'strings: 3\ntuners: {at: [-2, -3, -4], off: [-1/2, 1/2, -1/2]}',
     fails: 'strings: 3\ntuners: {at: [-2, -3], off: [-1/2, 1/2, -1/2]}',
-    find: ({values: {tuners, strings}}) => {
-      const [ats, offs] = [tuners?.at?.length, tuners?.off?.length]
+    find: ({values: {tuners, strings}, places}) => {
+      // What cannot be read is told by itself, and was listed.
+      const listed = (key: 'at' | 'off') => {
+        const read = tuners?.[key]?.length
+        return read !== undefined && places[`tuners.${key}.${read + 1}`] ? undefined : read
+      }
+      const [ats, offs] = [listed('at'), listed('off')]
       const count = strings?.length
-      const uneven = (key: 'at' | 'off', listed: number | undefined) =>
-        count === undefined || listed === undefined || listed === count
+      const uneven = (key: 'at' | 'off', given: number | undefined) =>
+        count === undefined || given === undefined || given === count
           ? []
-          : [{at: `tuners.${key}`, cause: 'strings', key, listed, strings: count}]
+          : [{at: `tuners.${key}`, cause: 'strings', key, listed: given, strings: count}]
       const found = [...uneven('at', ats), ...uneven('off', offs)]
       if (found.length > 0 || ats === undefined || offs === undefined || ats === offs) return found
       return [{at: 'tuners.off', cause: 'tuners.at', key: 'off', listed: offs, ats}]

@@ -108,7 +108,7 @@ describe('slips in the list of wood', () => {
   })
 
   test('size-missing names what is missing', () => {
-    const [problem] = found(cut('10', '{id: A1, wood: beech, length: 20, width: 3}'), 'size-missing')
+    const [problem] = found(cut('10', '{id: A9, wood: beech, length: 20, width: 3}'), 'size-missing')
     expect(problem).toMatchObject({rule: 'size-missing', severity: 'warning', line: 6})
     expect(problem!.message).toContain('thickness')
   })

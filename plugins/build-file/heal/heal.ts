@@ -1,5 +1,5 @@
 import {isScalar, type Node} from 'yaml'
-import type {Kind} from '../kinds.ts'
+import type {Kind, RecordOf} from '../kinds.ts'
 import type {Problem} from '../problem.ts'
 import {likelyDays} from '../quantities/read-date.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
@@ -15,6 +15,7 @@ import {shapesOf} from './shapes.ts'
 import {leafTexts} from './short-forms.ts'
 import {type Healing, type Mend, Source} from './source.ts'
 import {digits, mostAsked, readable} from './trial.ts'
+import {tellUnits} from './units.ts'
 
 /** More slips than these of one file are not looked into: they are of one kind, or the file is none of a build. */
 const mostLooked = 40
@@ -23,8 +24,12 @@ const mostLooked = 40
  * Look for what the writer of each slip meant, by reading what it may have been against the schema and the rest of the
  * file: what would do is put to the problem, and where one reading alone is left the problem says so.
  */
-export function healSlips(context: ReadingContext, text: string, tree: YamlTree): void {
+export function healSlips(
+  context: ReadingContext,
+  {text, tree, schema}: {text: string; tree: YamlTree; schema: RecordOf},
+): void {
   const healing: Healing = {context, source: new Source(text, tree)}
+  tellUnits(healing, schema)
   mergeLists(healing)
   // Reading a value under the key that was meant may bring further slips.
   for (let at = 0; at < Math.min(context.slips.length, mostLooked); at += 1) {

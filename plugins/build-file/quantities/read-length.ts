@@ -97,7 +97,7 @@ export function readLengthWithin(
   const word = (limit: number, rounding: 'up' | 'down') =>
     units === 'mm'
       ? `${limit} mm`
-      : writeLength(limit, {units, rulerMm: inch(limit < 10 ? 0.001 : 1 / 16)}, rounding)
+      : writeLength(limit, {units, rulerMm: inch(Math.abs(limit) < 10 ? 0.001 : 1 / 16)}, rounding)
   const within = withinLimits(mm, text, limits, {word, likely: () => inAnotherUnit(text, units, limits)})
   return within.ok ? length : within
 }
