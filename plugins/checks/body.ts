@@ -113,7 +113,7 @@ export const bodyRules = {
     fails: prose('The strings sound over :value[scale.lenght].'),
     find: ({references}, plan) =>
       valuesAt(references, plan).flatMap(({path, at, value}) =>
-        value.is === 'unknown' ? [{at, path, likely: value.likely}] : [],
+        value.is === 'unknown' ? [{at, path, meant: value.likely}] : [],
       ),
     says: words.unknownValue,
   }),

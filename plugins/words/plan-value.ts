@@ -12,7 +12,7 @@ import type {PrintedPlan} from './printed-plan.ts'
 export type FoundValue =
   | {is: 'value'; key: string; value: number | string | boolean}
   | {is: 'open'; pattern: string}
-  | {is: 'unknown'; likely: string[]}
+  | {is: 'unknown'; likely: () => string[]}
 
 // A name carries its unit last; where only one unit is meant it may be left off.
 const unitEndings = ['', 'Mm', 'N', 'Deg', 'Hz', 'Cents', 'Kg', 'Mpa', 'Mm2', 'Nmm2', 'KgM', 'L', 'H']
@@ -38,7 +38,7 @@ export function planValue(plan: PrintedPlan, path: string): FoundValue {
   }
   if (typeof at === 'number' || typeof at === 'string' || typeof at === 'boolean')
     return {is: 'value', key, value: at}
-  return {is: 'unknown', likely: below(steps)}
+  return {is: 'unknown', likely: () => below(steps)}
 }
 
 /** Name the items of a list: by name, label or id; numbers of one string each by the string; else from 1. */
@@ -65,23 +65,31 @@ function wordsOf(step: string): string[] {
     .map((word) => word.toLowerCase())
 }
 
-function missing(steps: string[], list?: {step: string; names: string[]}): FoundValue {
+function missing(steps: string[], list?: List): FoundValue {
   const pattern = known.find(({parts}) => fits(parts, steps))?.name
   if (pattern && !list) return {is: 'open', pattern}
-  if (pattern && list) {
-    const at = steps.indexOf(list.step)
-    return {is: 'unknown', likely: list.names.slice(0, 8).map((name) => steps.with(at, name).join('.'))}
-  }
+  // Of many that are unknown a few are told, and a name that was perhaps meant is looked for far longer than it is used.
+  return {is: 'unknown', likely: () => (pattern && list ? listed(steps, list) : meant(steps, list))}
+}
+
+interface List {
+  step: string
+  names: string[]
+}
+
+const listed = (steps: string[], {step, names}: List): string[] =>
+  names.slice(0, 8).map((name) => steps.with(steps.indexOf(step), name).join('.'))
+
+function meant(steps: string[], list: List | undefined): string[] {
   const item = list?.names[0]
   const there = item === undefined ? steps : steps.with(steps.indexOf(list!.step), item)
   const inside = below(there)
-  if (inside.length > 0)
-    return {is: 'unknown', likely: [...new Set([...alike(steps), ...inside])].slice(0, 4)}
+  if (inside.length > 0) return [...new Set([...alike(steps), ...inside])].slice(0, 4)
   const likely = nearest(
     steps.join('.'),
     known.map(({parts}) => fill(parts, steps)),
   )
-  return {is: 'unknown', likely: [...new Set([...alike(steps), ...(likely ? [likely] : [])])].slice(0, 4)}
+  return [...new Set([...alike(steps), ...(likely ? [likely] : [])])].slice(0, 4)
 }
 
 /** List the known names whose last step has a word of this one's, those first that share most in all. */

@@ -8,8 +8,9 @@ import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {openCache} from '../../site/cache.ts'
 import {makeSite} from '../../site/make/make-site.ts'
+import {planSite} from '../../site/make/plan-site.ts'
 import {siteAssets} from '../../site/publish/assets.ts'
-import {writeSite} from '../../site/publish/write-site.ts'
+import {writeFiles, writePages} from '../../site/publish/write-site.ts'
 import {openBrowser} from '../support/browser.ts'
 import {type Served, serveSite} from '../support/demo-site.ts'
 import {filesOf} from '../support/site-files.ts'
@@ -100,10 +101,11 @@ beforeAll(async () => {
   const assets = await siteAssets()
   const cache = openCache(`${journal.root}/.cache`, 'a')
   const options = {prefix: '/', isWriting: true, assets: assets.addresses}
-  const made = await makeSite(journal.root, options, cache)
+  const made = await makeSite(await planSite(journal.root, options, cache))
   const {pages, files: others, unmade} = await wholePages(made)
-  const written = {pages, files: [...others, ...assets.files]}
-  expect([...unmade, ...(await writeSite(written, made.site.around, folder))]).toEqual([])
+  unmade.push(...(await writePages(pages, made.site.around, folder)))
+  unmade.push(...(await writeFiles([...others, ...assets.files], folder)))
+  expect(unmade).toEqual([])
   files = filesOf(folder)
   server = await serveSite(folder, 8600, '/')
   browser = await openBrowser()

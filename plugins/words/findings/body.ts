@@ -27,7 +27,8 @@ export function cautionsLeftOut(): Wording {
   return {message: 'cautions cannot be left out; they stay on the page'}
 }
 
-export function unknownValue({path, likely}: {path: string; likely: readonly string[]}): Wording {
+export function unknownValue({path, meant}: {path: string; meant: () => readonly string[]}): Wording {
+  const likely = meant()
   const isLike = likely.length > 0
   return {
     message: `there is no value “${path}”${isLike ? `; ${likely.join(', ')} would do` : ''}`,
