@@ -28,7 +28,6 @@ import {frettedStrings} from './fretted-string.ts'
 import type {Hole} from './hole.ts'
 import {planHoles} from './holes.ts'
 import {type Intonation, planIntonation} from './intonation.ts'
-import {planLayout, type Station} from './layout.ts'
 import {longestScaleMm} from './longest-scale.ts'
 import type {Making} from './making.ts'
 import {planBow} from './neck/bow.ts'
@@ -63,8 +62,6 @@ export interface Instrument {
   assumptions: readonly Assumption[]
   scale?: Scale | undefined
   strings?: StringPlan[] | undefined
-  /** Every station in order, head end to tail end. */
-  layout?: Station[] | undefined
   tensionTotalN?: number | undefined
   bridge?: Bridge | undefined
   intonation?: Intonation[] | undefined
@@ -190,8 +187,6 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
 
   const intonation = intoned?.intonation
   const outline = planOutline(values, {model, taper, scale, bridge})
-  const stations = {scale, neckLengthMm: ends.lengthMm, tuners, anchors, screws, bridge, box, outline}
-  const layout = planLayout(settled, stations)
 
   return {
     slug: settled.slug,
@@ -204,7 +199,7 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
     assumptions: settled.assumptions,
     scale,
     strings,
-    layout,
+    layout: undefined,
     tensionTotalN,
     tunings: undefined,
     bridge,

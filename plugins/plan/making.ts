@@ -6,10 +6,13 @@ import {type Cost, planCost} from './cost.ts'
 import {type Cuts, partsTooMany, planCuts} from './cut-list.ts'
 import type {ScrewPlace} from './fasteners/screw-places.ts'
 import type {Intonation} from './intonation.ts'
+import {planLayout, type Station} from './layout.ts'
 import type {Strung} from './likely-faults.ts'
+import type {Outline} from './outline.ts'
 import {planSettingUp, type SettingUp} from './setting-up.ts'
 import type {Settled} from './settled.ts'
 import {planStockTroubles, type StockTrouble} from './stock-at-hand.ts'
+import type {Placed} from './tuners.ts'
 import {planTunings, type Tuning} from './tunings.ts'
 import type {Step} from './work/step.ts'
 import type {Design} from './work/work-facts.ts'
@@ -17,6 +20,8 @@ import {planWork, type WorkTime} from './work/work-order.ts'
 
 /** What it takes to make an instrument, and what came of it; a part whose inputs are missing is absent. */
 export interface Making {
+  /** Every station in order, head end to tail end. */
+  layout?: Station[] | undefined
   /** Other common tunings that these gauges carry. */
   tunings?: Tuning[] | undefined
   stockTroubles?: StockTrouble[] | undefined
@@ -34,19 +39,26 @@ export interface Making {
 }
 
 /** What is planned of the instrument that is made. */
-type Planned = Partial<Omit<Design, 'cuts'> & Omit<Strung, 'bow' | 'asBuilt'>> & {
+type Planned = Partial<Omit<Design, 'cuts' | 'layout'> & Omit<Strung, 'bow' | 'asBuilt'>> & {
   intonation?: Intonation[] | undefined
+  tuners?: Placed[] | undefined
+  anchors?: Placed[] | undefined
   screws?: ScrewPlace[] | undefined
+  outline?: Outline | undefined
   tensionTotalN?: number | undefined
 }
 
 /**
- * Plan the making of an instrument that is planned: how its wood is cut, its work, what is
- * bought, what was measured, how it is set up.
+ * Plan the making of an instrument that is planned: where all has its place, how its wood is cut,
+ * its work, what is bought, what was measured, how it is set up.
  */
 export function planMaking(settled: Settled, planned: Planned, context: Context): Making {
-  const {scale, strings, action, bridge, neck, box, layout, holes, fasteners, screws} = planned
+  const {scale, strings, action, bridge, neck, box, holes, fasteners, screws} = planned
   const {values} = settled
+  const {tuners, anchors, outline} = planned
+  const neckLengthMm = neck?.budget?.lengthMm
+  const stations = {scale, neckLengthMm, tuners, anchors, screws, bridge, box, outline}
+  const layout = planLayout(settled, stations)
   const tunings = planTunings(values, strings)
   const stockTroubles = planStockTroubles(values, context)
   const cuts = planCuts(settled, neck, context.pieces)
@@ -56,11 +68,23 @@ export function planMaking(settled: Settled, planned: Planned, context: Context)
   const bill = planBill(settled, {strings, screws, wireMm: fretting?.wireMm, cuts}, context)
   const cost = planCost(settled, bill, context.journal)
   const strung = {scale, strings, action, bridge, box}
-  const made = {...strung, intonation, neckLengthMm: neck?.budget?.lengthMm, bowMm: bow?.reliefMm}
+  const made = {...strung, intonation, neckLengthMm, bowMm: bow?.reliefMm}
   const asBuilt = planAsBuilt(settled, made)
   const settingUp = planSettingUp(settled, {...strung, bow, pickup, asBuilt})
   const design = {scale, strings, bridge, neck, box, layout, holes, fasteners, cuts}
   const work = planWork(settled, design, cautions)
   const tooManyParts = partsTooMany(values)
-  return {tunings, stockTroubles, cuts, tooManyParts, cautions, bill, cost, asBuilt, settingUp, ...work}
+  return {
+    layout,
+    tunings,
+    stockTroubles,
+    cuts,
+    tooManyParts,
+    cautions,
+    bill,
+    cost,
+    asBuilt,
+    settingUp,
+    ...work,
+  }
 }

@@ -53,5 +53,5 @@ function stick(before: Plan, after: Plan): string[] {
   const [was, is] = [before.neck?.budget?.neededMm, after.neck?.budget?.neededMm]
   if (was === undefined || is === undefined || Math.abs(is - was) < after.rulerMm) return []
   const by = lengthWords(Math.abs(is - was), after)
-  return [`the stick must be ${by} ${is > was ? 'longer' : 'shorter'}, ${lengthWords(is, after)} in all`]
+  return [`the stick must be ${by} ${is > was ? 'longer' : 'shorter'}, ${lengthWords(is, after)} altogether`]
 }

@@ -19,8 +19,14 @@ function clear(mm: number, ruler: Ruler): string {
 
 type Write = (felt: Felt, ruler: Ruler) => string | undefined
 
-/** How each is written where it is known, in the order that a player asks. */
-const written: readonly (readonly [name: string, write: Write])[] = [
+const aboutHz = (hz: number): string => `about ${Math.round(hz / 5) * 5} Hz`
+
+/** How each is written where it is known, in the order that a player asks; what is added to it makes no difference. */
+const written: readonly (readonly [
+  name: string,
+  write: Write,
+  added?: (felt: Felt) => string | undefined,
+])[] = [
   ['pull of all strings', ({pullN}, ruler) => known(pullN, (n) => forceWords(n, ruler))],
   ['bridge line', ({bridgeMm}, ruler) => known(bridgeMm, (mm) => lengthWords(mm, ruler))],
   ['strings over the octave', ({octaveMm}, ruler) => known(octaveMm, (mm) => fine(mm, ruler))],
@@ -32,8 +38,9 @@ const written: readonly (readonly [name: string, write: Write])[] = [
   ['hollow of the neck', ({bowMm}) => known(bowMm, (mm) => `${number(mm, 1)} mm`)],
   [
     'note of the air',
-    ({airHz, airNote}) =>
-      known(airHz, (hz) => [airNote, `about ${Math.round(hz / 5) * 5} Hz`].filter(Boolean).join(', ')),
+    ({airHz}) => known(airHz, aboutHz),
+    // The same pitch, as far as it is known, may lie at either side of the bound between two notes.
+    ({airNote}) => airNote,
   ],
   [
     'worst note, bridge on its line',
@@ -46,9 +53,10 @@ const known = (value: number | undefined, write: (value: number) => string) =>
 
 /** List what is felt otherwise, as far as it is known of both and can be read off what is written. */
 export function feltOtherwise(was: Felt, is: Felt, ruler: Ruler): FeltRow[] {
-  return written.flatMap(([name, write]) => {
+  return written.flatMap(([name, write, added]) => {
     const [before, now] = [write(was, ruler), write(is, ruler)]
-    return before && now && before !== now ? [{name, was: before, is: now}] : []
+    const whole = (felt: Felt, text: string) => [added?.(felt), text].filter(Boolean).join(', ')
+    return before && now && before !== now ? [{name, was: whole(was, before), is: whole(is, now)}] : []
   })
 }
 

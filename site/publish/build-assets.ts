@@ -58,6 +58,7 @@ const common = {
   absWorkingDir: home,
   bundle: true,
   minify: true,
+  charset: 'utf8',
   format: 'esm',
   target: ['es2022', 'chrome111', 'firefox114', 'safari16'] as string[],
   outdir: '/assets',

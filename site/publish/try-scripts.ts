@@ -18,6 +18,7 @@ export const workersOfTry = (home: string, extension: string) => ({
     {name: 'what the first worker needs in one file', setup: inOneFile},
     {name: 'rules without their texts', setup: leaveTextsOut},
     {name: 'YAML without what no build file has', setup: plainTags},
+    {name: 'YAML that is not folded', setup: unfolded},
     {name: 'healing a moment later', setup: healLater(join(home, `try/later${extension}`))},
   ],
 })
@@ -61,7 +62,10 @@ const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
     loader: loaderOf(path),
   }))
   onLoad({filter: /[\\/]tables[\\/]woods\.[jt]s$/}, ({path}) => ({
-    contents: without(path, /\b(?:latin|trust|shrinkTrust|shearMpa|gBasic): ?(?:'[^']*'|[\d.]+),? ?/g),
+    contents: without(path, /\b(?:latin|trust|shrinkTrust|shearMpa|gBasic): ?(?:'[^']*'|[\d.]+),? ?/g)
+      // Where its movement is printed nothing follows from how it shrinks, and never from its volume.
+      .replace(/shrinkPercent: ?\[[\d., ]+\], ?(?=moves\b)/g, '')
+      .replace(/(shrinkPercent: ?\[[\d.]+, ?[\d.]+), ?[\d.]+(?=\])/g, '$1'),
     loader: loaderOf(path),
   }))
 }
@@ -79,6 +83,15 @@ const plainTags: Plugin['setup'] = ({onLoad}) => {
         known('omap', 'seq'), known('pairs', 'seq'), known('set', 'map'),
       ])
       export const getTags = () => schema.slice()`,
+    loader: 'js',
+  }))
+}
+
+/** What is written is never folded at a width. */
+const unfolded: Plugin['setup'] = ({onLoad}) => {
+  onLoad({filter: /[\\/]yaml[\\/]browser[\\/]dist[\\/]stringify[\\/]foldFlowLines\.js$/}, () => ({
+    contents: `export const [FOLD_BLOCK, FOLD_FLOW, FOLD_QUOTED] = ['block', 'flow', 'quoted']
+      export const foldFlowLines = (text) => text`,
     loader: 'js',
   }))
 }

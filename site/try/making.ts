@@ -72,7 +72,9 @@ function partTable(cuts: Cuts, plan: Plan, before: Plan): Element | undefined {
     ),
   )
   const size = ({lengthMm, widthMm, thicknessMm}: Part) =>
-    [bareLength(lengthMm, plan, 'up'), bareLength(widthMm, plan), bareLength(thicknessMm, plan)].join(' × ')
+    [bareLength(lengthMm, plan, 'up'), bareLength(widthMm, plan), bareLength(thicknessMm, plan)]
+      .map((length) => length.replaceAll(' ', '\u00a0'))
+      .join(' × ')
   const rows = cuts.parts.map((part) => {
     const old = was.get(part.id)
     const isOther = old ? size(old) !== size(part) : before.cuts !== undefined

@@ -1,4 +1,4 @@
-import {patchText} from './page-patch.ts'
+import {patchText, unbroken} from './page-patch.ts'
 import type {Told, View} from './view.ts'
 
 /** A problem, and where it stands among all of them. */
@@ -128,7 +128,7 @@ const grave: Readonly<Record<string, string>> = {
 function toldItem([{severity, message, expected = []}, at]: Numbered): HTMLElement {
   const item = element('li')
   if (severity === 'error' || severity === 'fault') item.className = severity
-  item.append(element('strong', `${grave[severity] ?? ''}: `), message)
+  item.append(element('strong', `${grave[severity] ?? ''}: `), unbroken(message))
   const ways = element('p')
   for (const [way, text] of expected.slice(0, 3).entries()) {
     const button = document.createElement('button')

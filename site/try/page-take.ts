@@ -11,7 +11,7 @@ export function offerToTake(page: HTMLElement, current: () => View | undefined):
         told.textContent = await take(view)
       } catch {
         told.textContent =
-          'This browser does not let a page copy; the whole text stands above, to be copied by hand.'
+          'This browser does not let a page copy; the whole text stands below, to be copied by hand.'
       }
     })
   on('copy', async ({text}) => {
