@@ -26,25 +26,14 @@ export const neckJointRules = {
       'screws: [{size: 8, length: 2, at: [16], off: [-3/8, 3/8], through: [block, side], into: neck}]',
     ),
     fails: atTheEnd('screws: []'),
-    find: ({values}, {endJoint, fasteners = []}) => {
-      if (!endJoint) return []
-      const {glue, edgeMm} = endJoint
-      const isGlueEnough = glue.mostMpa === undefined || glue.stressMpa <= glue.mostMpa + 1e-9
-      if (glue.isGlued && isGlueEnough) return []
-      const along = fasteners.filter(({way, joinsNeck}) => joinsNeck && way === 'along')
-      const idle = along.find(({loadN}) => loadN === undefined)
-      if (along.length ? !idle : !glue.isGlued) return []
+    find: ({values}, {endJoint}) => {
+      const {weak} = endJoint ?? {}
+      if (!endJoint || !weak) return []
+      const {idle, wouldDo} = weak
       const isNone = !idle && values.screws?.length === 0
       const noScrew = isNone ? 'screws' : 'neck.joins'
-      return [
-        {
-          at: !idle ? noScrew : endJoint.wouldDo ? `${idle.of}.down` : `${idle.of}.at`,
-          ...endJoint,
-          edgeMm,
-          isScrewed: along.length > 0,
-          isNone,
-        },
-      ]
+      const at = !idle ? noScrew : wouldDo ? `${idle}.down` : `${idle}.at`
+      return [{at, ...endJoint, isScrewed: idle !== undefined, isNone, wouldDo}]
     },
     says: words.endJointWeak,
   }),

@@ -40,6 +40,7 @@ import {neckTaper} from './neck/taper.ts'
 import {type Nut, planNut} from './nut.ts'
 import {type Outline, planOutline} from './outline.ts'
 import {type Pickup, planPickup} from './pickup.ts'
+import {planEndWeakness} from './proposals/end-screws.ts'
 import {planSaddles} from './saddle.ts'
 import {planScale, type Scale} from './scale.ts'
 import {settle} from './settle.ts'
@@ -173,9 +174,11 @@ export function planInstrument(build: Build | Settled, context: Context): Instru
   const pickup = planPickup(values, box, bridge)
   const pull = planJointPull(bridge, onNeck, action, tensionTotalN)
   const screws = planScrewPlaces(values, place)
-  const endJoint = box && planEndJoint(settled, {box, pull})
-  const screwed = planFasteners(settled, screws, {box, taper}, {pull, end: endJoint})
+  const end = box && planEndJoint(settled, {box, pull})
+  const screwed = planFasteners(settled, screws, {box, taper}, {pull, end})
   const {fasteners, conflicts: screwConflicts} = screwed
+  const weak = box && planEndWeakness({settled, box, place, taper, pull}, end, fasteners)
+  const endJoint = end && {...end, weak}
   const jack = pickup?.jack
   const conflicts = [
     ...holeConflicts,

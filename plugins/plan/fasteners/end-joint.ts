@@ -2,11 +2,17 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Settled} from '../settled.ts'
 import {tornAcrossMpa, woodOf} from '../woods.ts'
-import {type EndLoad, type EndScrews, planEndScrews} from './end-screws.ts'
 import type {JointPull} from './joint-pull.ts'
+import type {NeckEnd} from './screw-edges.ts'
 
 /** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */
-export interface EndJoint extends EndLoad {
+export interface EndJoint extends NeckEnd {
+  /** The pull times the strings' height over the edge that the neck turns about. */
+  momentNmm: number
+  /** That edge below the box's top. */
+  edgeMm: number
+  /** What of the neck's end meets the wall. */
+  face: {widthMm: number; heightMm: number}
   /** The pull along the neck. */
   pullN: number
   /** The strings over the edge that the neck turns about. */
@@ -14,8 +20,19 @@ export interface EndJoint extends EndLoad {
   /** A block stands behind the wall. */
   hasBlock: boolean
   glue: GluedFace
-  /** Screws that would carry it. */
-  wouldDo?: EndScrews | undefined
+  /** Neither glue nor screws hold it: the row of screws that has no leverage, if any, and screws that would carry it. */
+  weak?: {idle?: string | undefined; wouldDo?: EndScrews | undefined} | undefined
+}
+
+/** Screws from inside the box, along a neck that ends at it; mm. */
+export interface EndScrews {
+  size: number
+  lengthMm: number
+  atMm: number
+  offsMm: number[]
+  /** Below the box's top. */
+  downMm: number
+  through: string[]
 }
 
 /** What glue alone would come to on that face. */
@@ -48,10 +65,9 @@ interface Around {
  * strings' height over that edge. Undefined of another joint, and where the pull or the neck's size is not known.
  */
 export function planEndJoint(
-  settled: Settled,
+  {values}: Settled,
   {box: {atMm, neck, outside, blocks = []}, pull}: Around,
 ): EndJoint | undefined {
-  const {values} = settled
   if (neck?.joins !== 'end' || atMm === undefined || !outside || !pull?.tailwardN) return undefined
   const {aboveTopMm, widthMm, thicknessMm: wholeMm} = neck
   const edgeMm = Math.max(0, -aboveTopMm)
@@ -60,7 +76,7 @@ export function planEndJoint(
   const overFaceMm = pull.heightMm + (pull.upN / pull.tailwardN) * (atMm - pull.stationMm)
   const leverMm = overFaceMm + aboveTopMm + edgeMm
   const face = {widthMm, heightMm}
-  const joint = {
+  return {
     pullN: pull.tailwardN,
     leverMm,
     momentNmm: pull.tailwardN * leverMm,
@@ -68,12 +84,7 @@ export function planEndJoint(
     middleMm: wholeMm / 2 - aboveTopMm,
     halfMm: wholeMm / 2,
     face,
-  }
-  const block = blocks.find(({of}) => of === 'box.end-block')
-  return {
-    ...joint,
-    hasBlock: block !== undefined,
-    wouldDo: planEndScrews(settled, joint, {atMm, sidesMm: outside.sidesMm, block}),
+    hasBlock: blocks.some(({of}) => of === 'box.end-block'),
     glue: {
       isGlued: isGlued(values),
       stressMpa: gluedStressMpa(pull.tailwardN, leverMm, face),

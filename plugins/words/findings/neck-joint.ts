@@ -1,5 +1,5 @@
 import {writeBare, writeLength} from '../../build-file/quantities/write-length.ts'
-import type {EndScrews} from '../../plan/fasteners/end-screws.ts'
+import type {EndScrews} from '../../plan/fasteners/end-joint.ts'
 import type {Because} from '../../plan/neck/inside-neck.ts'
 import {inch} from '../../tables/units.ts'
 import type {Ruler} from '../lengths.ts'
