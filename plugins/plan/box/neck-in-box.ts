@@ -70,6 +70,7 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
   const leftMm = thicknessMm - aboveTopMm - (box?.top?.thickness?.mm ?? 0)
   const givenGapMm = isThrough ? box?.['neck-gap']?.mm : undefined
   const gapMm = saidMm === undefined ? givenGapMm : leftMm - saidMm
+  const usualGapMm = isThrough && bridge?.on === 'top' ? leastGapMm : undefined
   const tailMm = taper?.tailStationMm
   const tailWallMm = (place?.tailMm ?? 0) - (box?.sides?.mm ?? 0)
   const crossesTail = isThrough && place?.tailMm !== undefined && (tailMm ?? 0) > tailWallMm + 1e-6
@@ -86,8 +87,8 @@ export function planNeckInBox(values: BuildValues, around: Around): NeckInBox | 
     gapMm,
     insideTwice:
       saidMm === undefined || givenGapMm === undefined ? undefined : {saidMm, byGapMm: leftMm - givenGapMm},
-    leastGapMm: isThrough && bridge?.on === 'top' ? leastGapMm : undefined,
-    ...(isThrough && outside && heights({thicknessMm, aboveTopMm, gapMm}, outside)),
+    leastGapMm: usualGapMm,
+    ...(isThrough && outside && heights({thicknessMm, aboveTopMm, gapMm: gapMm ?? usualGapMm}, outside)),
     notch: notch(values, {widthMm, tailWidthMm, aboveTopMm, thicknessMm}, outside),
     shim: shim(values, place, tailMm),
     stringAboveTopMm:

@@ -145,6 +145,38 @@ describe('laminations and thickness', () => {
   })
 })
 
+/*
+ * By hand, of a neck 25 thick from the playing face to the back that runs through under a top of 4 with the bridge on
+ * it. Bare: the face is level with the top, so 4 of top and 1/32 in of daylight leave 25 − 4.79375 inside. A board of 6
+ * is part of the 25 and stands above the top, so 6 + 4.79375 are gone; on laminations that come to 25 by themselves it
+ * stands on top of them, 31 in all, and inside is left what a bare neck has.
+ */
+test.each([
+  ['bare', '', '', 25, 25 - 4.79375],
+  ['under a board', 'fingerboard: {thickness: 6}', '', 25, 19 - 4.79375],
+  [
+    'of laminations under a board',
+    'fingerboard: {thickness: 6}',
+    ', laminations: [{thickness: 10}, {thickness: 15}]',
+    31,
+    25 - 4.79375,
+  ],
+])(
+  'a neck %s is as thick to the box as to itself, and so is what is left inside',
+  (_, board, layers, totalMm, leftMm) => {
+    const {neck, box} = planOf(`units: mm
+scale: 600
+neck: {joins: through, width: 40, thickness: 25${layers}}
+${board}
+bridge: {on: top, height: 20}
+box: {length: 300, width: 200, depth: 60, sides: 6, top: {thickness: 4}, at: 400}`).plan
+    expect(neck!.layup!.totalMm).toBeCloseTo(totalMm, 9)
+    expect(box!.neck!.thicknessMm).toBeCloseTo(totalMm, 9)
+    expect(neck!.inside!.thicknessMm).toBeCloseTo(leftMm, 9)
+    expect(box!.neck!.heightInsideMm).toBeCloseTo(leftMm, 9)
+  },
+)
+
 describe('fretting', () => {
   test('slots by the saw, a piece for each fret, and the wire they come to', () => {
     const {plan} = planOf(soundNecks['four strings on a narrow nut'])
