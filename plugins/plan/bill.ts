@@ -5,6 +5,7 @@ import {money} from './cost.ts'
 import type {Cuts} from './cut-list.ts'
 import type {Settled} from './settled.ts'
 import type {StringPlan} from './strings.ts'
+import type {BoardSize} from './to-buy.ts'
 
 /** Something to get: a text is what the file calls it. */
 export type BillItem =
@@ -16,7 +17,7 @@ export type BillItem =
   | {is: 'fret wire'; mm: number; metal?: string | undefined; widthMm?: number | undefined}
   | {is: 'pickup'; kind?: string | undefined}
   | {is: 'wood'; wood: string; id: string}
-  | {is: 'board'; wood: string; size: string}
+  | ({is: 'board'; wood: string} & Pick<BoardSize, 'nominal' | 'widthMm'>)
 
 export interface BillRow {
   item: BillItem
@@ -201,7 +202,11 @@ function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['p
       totalled({item: {is: 'wood', wood, id}, count, from: 'stock'}, cost(id)),
     ),
     ...cuts.bought.map(
-      ({wood, size, count}): BillRow => ({item: {is: 'board', wood, size}, count, from: 'to buy'}),
+      ({wood, nominal, widthMm, count}): BillRow => ({
+        item: {is: 'board', wood, nominal, widthMm},
+        count,
+        from: 'to buy',
+      }),
     ),
   ]
 }

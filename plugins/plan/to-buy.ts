@@ -12,17 +12,24 @@ import type {WantedPart} from './design-parts.ts'
 import {woodFacts} from './woods.ts'
 
 /** Boards to buy, of one size. */
-export interface Bought {
-  /** Nominal, as shops name it. */
-  size: string
+export interface Bought extends BoardSize {
   wood: string
-  lengthMm: number
-  widthMm: number
-  /** Dressed. */
-  thicknessMm: number
   count: number
   /** Of all of them; hardwood only. */
   boardFeet?: number | undefined
+}
+
+/** What a shop sells a board by, and its dressed size in mm. */
+export interface BoardSize {
+  nominal: {
+    thickness: string
+    /** Of softwood; hardwood is as wide as it comes. */
+    width?: string | undefined
+    feet: number
+  }
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
 }
 
 /**
@@ -33,12 +40,8 @@ export function boardFeet(size: {lengthMm: number; widthMm: number; thicknessIn:
   return (Math.max(size.thicknessIn, 1) * (size.widthMm / inchMm) * (size.lengthMm / inchMm)) / 144
 }
 
-/** A board that a shop sells: its dressed size in mm, and its name there. */
-interface Board {
-  size: string
-  lengthMm: number
-  widthMm: number
-  thicknessMm: number
+/** A board that a shop sells. */
+interface Board extends BoardSize {
   /** What its thickness counts as in board feet; hardwood only. */
   countedIn?: number
 }
@@ -55,24 +58,29 @@ export function boardsFor(kind: WoodRow['kind'] | undefined, thickMm: number): r
 const byVolume = (boards: Board[]) => boards.sort((a, b) => a.widthMm * a.lengthMm - b.widthMm * b.lengthMm)
 
 /** All boards of each thickness. */
-const softwood = softwoodThicknesses.map(({nominal, mm: thicknessMm}) => {
+const softwood = softwoodThicknesses.map(({nominal: thickness, mm: thicknessMm}) => {
   const boards = softwoodWidths
     .filter((width) => width.mm >= thicknessMm - 1e-6)
     .flatMap((width) =>
       boardLengths.map(({feet, mm: lengthMm}): Board => {
-        const size = `${nominal} × ${width.nominal}, ${feet} ft`
-        return {size, lengthMm, widthMm: width.mm, thicknessMm}
+        const nominal = {thickness, width: width.nominal, feet}
+        return {nominal, lengthMm, widthMm: width.mm, thicknessMm}
       }),
     )
   return {mm: thicknessMm, boards: byVolume(boards)}
 })
 
-const hardwood = hardwoodThicknesses.map(({nominal, mm: thicknessMm, countedIn}) => {
+const hardwood = hardwoodThicknesses.map(({nominal: thickness, mm: thicknessMm, countedIn}) => {
   const boards = hardwoodWidths.flatMap((widthMm) =>
-    boardLengths.map(({feet, mm: lengthMm}): Board => {
-      const size = `${nominal}, ${widthMm / inchMm} in wide, ${feet} ft`
-      return {size, lengthMm, widthMm, thicknessMm, countedIn}
-    }),
+    boardLengths.map(
+      ({feet, mm: lengthMm}): Board => ({
+        nominal: {thickness, feet},
+        lengthMm,
+        widthMm,
+        thicknessMm,
+        countedIn,
+      }),
+    ),
   )
   return {mm: thicknessMm, boards: byVolume(boards)}
 })

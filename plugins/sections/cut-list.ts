@@ -4,7 +4,7 @@ import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
 import {unplacedRows} from '../plan/unplaced-rows.ts'
 import {lumberSources} from '../tables/lumber.ts'
-import {partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
+import {boardName, partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
 import {number, percent} from '../words/quantities.ts'
 import {cutPieces} from './cut-pieces.ts'
 import {figures, fold, holds, list, note, paragraph, source, subHeading} from './kit.ts'
@@ -163,9 +163,9 @@ function boards(bought: Cuts['bought'], plan: Plan): BlockContent {
       {head: 'Dressed width', align: 'right'},
       ...(isCounted ? [{head: 'Board feet', align: 'right' as const}] : []),
     ],
-    rows: bought.map(({wood, size, count, thicknessMm, widthMm, boardFeet}): Cell[] => [
+    rows: bought.map(({wood, nominal, count, thicknessMm, widthMm, boardFeet}): Cell[] => [
       wood === 'any' ? 'any wood' : wood,
-      size,
+      boardName(nominal, widthMm),
       String(count),
       lengthAlone(thicknessMm, plan),
       lengthAlone(widthMm, plan),

@@ -1,6 +1,7 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {BillItem} from '../plan/bill.ts'
 import {inch} from '../tables/units.ts'
+import {boardName} from './cut-list.ts'
 import type {Units} from './quantities.ts'
 
 /** Fret wire is sold by thousandths of an inch, or hundredths of a millimetre. */
@@ -33,7 +34,7 @@ export function billItem(item: BillItem, {units}: Units): string {
     case 'wood':
       return `${item.wood}, ${item.id}`
     case 'board':
-      return `${item.wood === 'any' ? '' : `${item.wood} `}board, ${item.size}`
+      return `${item.wood === 'any' ? '' : `${item.wood} `}board, ${boardName(item.nominal, item.widthMm)}`
     default:
       return item.is
   }

@@ -1,14 +1,17 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Cuts} from '../plan/cut-list.ts'
 import {endAllowanceMm, type Part} from '../plan/design-parts.ts'
+import type {Bought} from '../plan/to-buy.ts'
 import type {Unplaced} from '../plan/unplaced-parts.ts'
 import type {UnplacedRow} from '../plan/unplaced-rows.ts'
+import {inchMm} from '../tables/units.ts'
 import type {Ruler} from './lengths.ts'
 
 /** A cut list as it is given to others: why each part has its size, and what it lacks, in words. */
-export interface PrintedCuts extends Omit<Cuts, 'parts' | 'unplaced'> {
+export interface PrintedCuts extends Omit<Cuts, 'parts' | 'unplaced' | 'bought'> {
   parts: (Omit<Part, 'why'> & {why: string})[]
   unplaced: (Omit<Unplaced, 'lacks'> & {lacks: string})[]
+  bought: (Omit<Bought, 'nominal'> & {size: string})[]
 }
 
 export function printedCuts(cuts: Cuts, ruler: Ruler): PrintedCuts {
@@ -17,8 +20,13 @@ export function printedCuts(cuts: Cuts, ruler: Ruler): PrintedCuts {
     ...cuts,
     parts: cuts.parts.map((part) => ({...part, why: partWhy(part, ruler)})),
     unplaced: cuts.unplaced.map((one) => ({...one, lacks: lacksWords(one, woods.get(one.partId)!, ruler)})),
+    bought: cuts.bought.map(({nominal, ...board}) => ({size: boardName(nominal, board.widthMm), ...board})),
   }
 }
+
+/** Name a board as shops do: `1 × 4, 8 ft` of softwood, `4/4, 6 in wide, 8 ft` of hardwood of that width (mm). */
+export const boardName = ({thickness, width, feet}: Bought['nominal'], widthMm: number): string =>
+  `${thickness}${width ? ` × ${width}` : `, ${widthMm / inchMm} in wide`}, ${feet} ft`
 
 /** Sizes are only named here, so that a coarse ruler hides nothing of them. */
 const finest = ({units, rulerMm}: Ruler): Ruler => ({

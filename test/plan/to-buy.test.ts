@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {boardFeet, boardsFor} from '../../plugins/plan/to-buy.ts'
 import {hardwoodThicknesses, softwoodThicknesses, softwoodWidths} from '../../plugins/tables/lumber.ts'
 import {printedPlan} from '../../plugins/words/printed-plan.ts'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 
 const inch = 25.4
 const dressed = (rows: readonly {nominal: string; mm: number}[]) =>
@@ -59,7 +59,7 @@ describe('sizes that boards are sold in', () => {
 
 describe('what to buy', () => {
   const bought = (parts: string) =>
-    planOf(`title: a\nsaw: {kerf: 1/8, trim: 1/2}\nparts:\n${parts}`).plan.cuts!.bought
+    printedOf(`title: a\nsaw: {kerf: 1/8, trim: 1/2}\nparts:\n${parts}`).cuts!.bought
 
   test('the smallest single board that gives all parts of a wood and thickness', () => {
     expect(

@@ -3,6 +3,7 @@ import type {Kind, ListOf, RecordOf} from '../kinds.ts'
 import {textOf} from '../reading-context.ts'
 import {choicesFor} from './keys.ts'
 import {byFields, leafTexts, noteForms, noteToken, partsOf, type Shape, shortForms} from './short-forms.ts'
+import {numbers} from './spellings.ts'
 import {asScalar, meaningOf, type Setting} from './trial.ts'
 import {readTuning} from './tuning.ts'
 
@@ -91,10 +92,11 @@ const mendedItem = (part: string, kind: Kind, setting: Setting): string =>
     ? (leafTexts(part, kind, setting)[0] ?? asScalar(part, true))
     : asScalar(part, true)
 
+/** So many strings, and no more, are read where they are spelt. */
+const mostSpelt = 8
+
 const numberWord = (text: string): string | undefined => {
-  const at = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'].indexOf(
-    text.toLowerCase().replace(/\s*strings?$/, ''),
-  )
+  const at = numbers.slice(0, mostSpelt).indexOf(text.toLowerCase().replace(/\s*strings?$/, ''))
   return at < 0 ? undefined : String(at + 1)
 }
 
