@@ -73,14 +73,17 @@ export interface Cut {
 export type Cutter = (stationMm: number) => Cut | undefined
 
 /**
- * Cut the neck across at any station; where a layer ends, the cut is on the bridge's side. A cut like the one before it
- * is not computed again.
+ * Cut the neck across at any station; where a layer ends, the cut is on the bridge's side. A cut like the one before it,
+ * or at a station that was asked for before, is not computed again.
  */
 export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutter {
   const all = model.layersAlong
   const stiff = new Map(all.map((layer) => [layer, withStiffness(layer, stiffness)]))
+  const known = new Map<number, Cut>()
   let last: Cut | undefined
   return (stationMm) => {
+    const before = known.get(stationMm)
+    if (before) return before
     const widthMm = neckWidthAt(stationMm, model.taper)
     const roundMm = model.roundOver ? roundAtMm(model.roundOver, stationMm) : 0
     if (last?.widthMm === widthMm && last?.roundMm === roundMm && areThere(last.layers, all, stationMm))
@@ -97,8 +100,16 @@ export function cutNeck(model: NeckModel, stiffness: Stiffness = 'middle'): Cutt
     )
     const thicknessMm = backMm - layers[0]!.fromFaceMm
     last = values.areaMm2 > 0 ? {values, widthMm, roundMm, thicknessMm, layers} : undefined
+    if (last) known.set(stationMm, last)
     return last
   }
+}
+
+/** Cut a neck that differs from another only between the walls of its box (`deepened`): elsewhere it is cut as that is. */
+export function cutDeepened(model: NeckModel, cut: Cutter): Cutter {
+  const [fromMm, toMm] = model.inside?.clear ?? [0, 0]
+  const own = cutNeck(model)
+  return (stationMm) => (stationMm >= fromMm && stationMm < toMm ? own(stationMm) : cut(stationMm))
 }
 
 const isThere = ({fromMm, toMm, thicknessMm}: NeckLayer, stationMm: number) =>

@@ -1,7 +1,7 @@
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../settled.ts'
 import {leastMark, toMark, type WouldDo} from '../would-do.ts'
-import {type Cutter, cutNeck} from './cut.ts'
+import {type Cutter, cutDeepened, cutNeck} from './cut.ts'
 import {type InsideBox, leastGapMm} from './inside.ts'
 import {deepened, type NeckEnds, type NeckModel} from './model.ts'
 import {stiffenedNeck} from './stiffened.ts'
@@ -80,7 +80,7 @@ export function planInside(
   }
   const mostMm = inside.totalMm - Math.max(inside.underTopMm + leastGapMm, 0)
   const own = stretchOf(model, cut, load)
-  const least = leastInside(model, {mostMm, rulerMm, load, straight, own}, stiffness)
+  const least = leastInside(model, {cut, mostMm, rulerMm, load, straight, own}, stiffness)
   const thicknessMm = Math.max(thicknessOf(model), 0)
   const isThin = thicknessMm < (least.mm ?? Number.POSITIVE_INFINITY) - 1e-6
   const wouldDo = isThin
@@ -103,7 +103,7 @@ export function planInside(
 
 const thicknessOf = ({inside}: NeckModel) => (inside ? inside.totalMm - inside.surfaceMm : 0)
 
-interface Sought extends Pick<Tried, 'load' | 'straight'> {
+interface Sought extends Pick<Tried, 'cut' | 'load' | 'straight'> {
   mostMm: number
   rulerMm: number
   /** What it carries as it is. */
@@ -117,14 +117,14 @@ interface Sought extends Pick<Tried, 'load' | 'straight'> {
  */
 function leastInside(
   model: NeckModel,
-  {mostMm, rulerMm, load, straight, own}: Sought,
+  {cut, mostMm, rulerMm, load, straight, own}: Sought,
   stiffness: Stiffness | undefined,
 ): {mm: number | undefined; because: Because} {
   if (!stiffness) return {mm: usualLeastMm, because: 'practice'}
   const marks = Math.floor(mostMm / rulerMm + 1e-6)
   const left = (mark: number) => deepened(model, mark * rulerMm)
-  const isStrong = (other: NeckModel) => holds(stretchOf(other, cutNeck(other), load))
-  const straightOf = (other: NeckModel) => stiffness(other, cutNeck(other))
+  const isStrong = (other: NeckModel) => holds(stretchOf(other, cutDeepened(other, cut), load))
+  const straightOf = (other: NeckModel) => stiffness(other, cutDeepened(other, cut))
   const strongMm =
     thicknessOf(model) * Math.sqrt((own.stressMpa ?? 0) / (own.mayCarryMpa ?? Number.POSITIVE_INFINITY))
   const strong = leastMark([1, marks], (mark) => isStrong(left(mark)), markAbove(strongMm / rulerMm))
