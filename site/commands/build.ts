@@ -6,14 +6,13 @@ import {asCalled} from '../called.ts'
 import {diskTrouble} from '../disk-trouble.ts'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {cacheOf} from '../journal-cache.ts'
+import {journalPages} from '../make/journal-pages.ts'
 import {makeSite} from '../make/make-site.ts'
-import type {OwnPages} from '../make/own-pages.ts'
 import {planSite} from '../make/plan-site.ts'
 import type {Unmade} from '../page.ts'
-import {pagesOfTheJournal} from '../pages/all.ts'
 import {siteAssets} from '../publish/assets.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
-import {SiteWriter} from '../publish/site-writer.ts'
+import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import {recallStanding, rememberStanding} from '../publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
 import type {FileProblems} from '../site-data.ts'
@@ -68,16 +67,15 @@ async function build(prefix: string, site: string): Promise<number> {
   const {moved, standing, made, count} = await publish(site, async (version) => {
     const standing = {folder: version, files: {}}
     const writer = new SiteWriter(planned.all.around, standing, last)
-    const write = (some: readonly OwnPages[]) => writer.write(some)
-    const made = await makeSite(planned, {write, told: progress.told}).finally(progress.end)
+    const made = await makeSite(planned, writer, progress.told).finally(progress.end)
     const told = made.problems.map(withoutRemarks)
     if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
-    unmade.push(...made.own.flatMap((one) => one.unmade))
     const own = made.own.flatMap((one) => one.pages)
-    const pages = pagesOfTheJournal(made.site, own, unmade)
-    await writer.end({pages, files: assets.files})
-    unmade.push(...writer.unmade)
-    return {standing, made, count: own.length + pages.length}
+    const shared = await journalPages(made.site, own, cache)
+    await writer.write([...shared.pages, atHand({pages: [], files: assets.files})])
+    await writer.end()
+    unmade.push(...[...made.own, shared, writer].flatMap((one) => one.unmade))
+    return {standing, made, count: shared.pages.reduce((sum, {pages}) => sum + pages.length, own.length)}
   })
   await rememberStanding(root, site, standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)

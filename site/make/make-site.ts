@@ -1,6 +1,7 @@
 import pMap from 'p-map'
 import type {Progress} from '../commands/progress.ts'
 import {together} from '../journal/folder.ts'
+import type {SiteWriter} from '../publish/site-writer.ts'
 import type {FileProblems, SiteData} from '../site-data.ts'
 import {type OwnPages, ownPages} from './own-pages.ts'
 import type {PlannedSite} from './plan-site.ts'
@@ -18,10 +19,11 @@ export interface MadeSite {
 /** So many builds are made and written before the next are: none of a thousand is held in memory as a whole. */
 const atATime = 32
 
-/** Make the pages of every build; `write` hears of some at a time, and has them written before the next are made. */
+/** Make the pages of every build; where there is a writer, some are written before the next are made. */
 export async function makeSite(
   {shown, all, around, problems}: PlannedSite,
-  {write, told}: {write?: (some: readonly OwnPages[]) => Promise<void>; told?: Progress} = {},
+  writer?: Pick<SiteWriter, 'write'>,
+  told?: Progress,
 ): Promise<MadeSite> {
   const own: OwnPages[] = []
   for (let at = 0; at < shown.length; at += atATime) {
@@ -32,7 +34,7 @@ export async function makeSite(
       return pages
     }
     const some = await pMap(shown.slice(at, at + atATime), make, together)
-    await write?.(some)
+    await writer?.write(some)
     own.push(...some)
   }
   const faults = new Map(own.map(({one, faults: found}) => [one.file, found]))

@@ -3,8 +3,9 @@ import {noRack} from '../../plugins/plan/rack.ts'
 import {type Cache, keyOf, noting} from '../cache.ts'
 import {drawnCover} from '../journal/own-names.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import type {Artefact, Page, Unmade} from '../page.ts'
+import type {Page, Unmade} from '../page.ts'
 import {pagesOfBuilds} from '../pages/all.ts'
+import type {Whole} from '../publish/site-writer.ts'
 import type {SiteBuild, Surround} from '../site-data.ts'
 import {isSummary} from '../steps/kept-shapes.ts'
 import type {Summary} from '../steps/results.ts'
@@ -18,12 +19,6 @@ export interface OwnPages extends Pick<Summary, 'pages' | 'files' | 'faults' | '
   /** The build in outline, as the pages of the whole journal see it. */
   one: SiteBuild
   whole: () => Promise<Whole>
-}
-
-/** The pages and files of one build, ready to be written. */
-export interface Whole {
-  pages: readonly Page[]
-  files: readonly Artefact[]
 }
 
 /** What all builds of a site are made among. */

@@ -64,16 +64,22 @@ function inLayout(around: SiteData['around']): (page: Page) => Page {
  * is left out of it, and told of.
  */
 export function pagesOfTheJournal(site: SiteData, own: readonly KnownPage[], unmade: Unmade[]): Page[] {
-  const pages = ofTheJournal.flatMap((kind) => {
-    const whole = tried(kind, site, () => {})
-    if (whole) return whole
-    const able = site.builds.filter((one) =>
-      tried(kind, {...site, builds: [one]}, (message) => unmade.push({address: addressOf(one), message})),
-    )
-    const without = {...site, builds: able}
-    return tried(kind, without, (message) => unmade.push({address: `/ (${kind.name})`, message})) ?? []
-  })
+  const pages = ofTheJournal.flatMap((kind) => ofTheAble(kind, site, unmade))
   return [...pages, ...sitemapPage(site, [...own, ...pages])].map(inLayout(site.around))
+}
+
+/** Of these what every word of a build changes. */
+export const searchOfTheJournal = (site: SiteData): Page[] =>
+  ofTheAble(searchPage, site, []).map(inLayout(site.around))
+
+function ofTheAble(kind: (site: SiteData) => Page[], site: SiteData, unmade: Unmade[]): Page[] {
+  const whole = tried(kind, site, () => {})
+  if (whole) return whole
+  const able = site.builds.filter((one) =>
+    tried(kind, {...site, builds: [one]}, (message) => unmade.push({address: addressOf(one), message})),
+  )
+  const without = {...site, builds: able}
+  return tried(kind, without, (message) => unmade.push({address: `/ (${kind.name})`, message})) ?? []
 }
 
 const addressOf = ({slug}: SiteBuild) => `/builds/${slug}/`

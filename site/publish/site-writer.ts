@@ -1,13 +1,28 @@
 import pMap from 'p-map'
 import {together} from '../journal/folder.ts'
-import type {OwnPages, Whole} from '../make/own-pages.ts'
-import type {Known, Unmade} from '../page.ts'
+import type {Artefact, Known, Page, Unmade} from '../page.ts'
 import type {Surround} from '../site-data.ts'
 import {note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeFiles, writePages} from './write-site.ts'
 
 /** So many builds are written at a time: enough that Eleventy's start counts for little, and few enough for memory. */
 const atATime = 32
+
+/** Pages and files that belong together, ready to be written. */
+export interface Whole {
+  pages: readonly Page[]
+  files: readonly Artefact[]
+}
+
+/** Pages and files that belong together, known; and what makes them. */
+export interface KnownWhole {
+  pages: readonly Known[]
+  files: readonly Known[]
+  whole: () => Promise<Whole>
+}
+
+/** What needs no making. */
+export const atHand = (whole: Whole): KnownWhole => ({...whole, whole: async () => whole})
 
 /** Writes a site into a folder as its builds are made, but for what stands there or can be taken over. */
 export class SiteWriter {
@@ -18,7 +33,7 @@ export class SiteWriter {
   readonly #around: Surround
   readonly #to: Standing
   readonly #from: Standing | undefined
-  #waiting: OwnPages[] = []
+  #waiting: KnownWhole[] = []
   /** Files are written while the next builds are made: pictures are drawn beside everything else. */
   #behind: Promise<void> = Promise.resolve()
 
@@ -29,16 +44,15 @@ export class SiteWriter {
     this.#from = from
   }
 
-  /** Write the pages and files of some builds, now or together with those that come. */
-  async write(some: readonly OwnPages[]): Promise<void> {
+  /** Write pages and files, now or together with those that come. */
+  async write(some: readonly KnownWhole[]): Promise<void> {
     this.#waiting.push(...some.filter((one) => this.#missing([...one.pages, ...one.files]).length > 0))
-    if (this.#waiting.length >= atATime) await this.#writeWaiting([])
+    if (this.#waiting.length >= atATime) await this.#writeWaiting()
   }
 
-  /** Write what waits, and what is of the whole journal. */
-  async end(shared: Whole): Promise<void> {
-    this.#missing([...shared.pages, ...shared.files])
-    await this.#writeWaiting([shared])
+  /** Write what waits, and see that all is written. */
+  async end(): Promise<void> {
+    await this.#writeWaiting()
     await this.#behind
   }
 
@@ -52,12 +66,12 @@ export class SiteWriter {
     return this.#to.files[address]?.[0] !== key
   }
 
-  async #writeWaiting(shared: readonly Whole[]): Promise<void> {
-    const own = await pMap(this.#waiting, (one) => one.whole(), together)
+  async #writeWaiting(): Promise<void> {
+    const all = await pMap(this.#waiting, (one) => one.whole(), together)
     this.#waiting = []
     const isMissing = (one: Known) => this.#isMissing(one)
-    const pages = [...own, ...shared].flatMap((one) => one.pages.filter(isMissing))
-    const files = [...own, ...shared].flatMap((one) => one.files.filter(isMissing))
+    const pages = all.flatMap((one) => one.pages.filter(isMissing))
+    const files = all.flatMap((one) => one.files.filter(isMissing))
     await this.#behind
     // Whatever stops this leaves files that are neither the old ones nor the new.
     for (const {address} of [...pages, ...files]) this.#to.files[address] = unknown

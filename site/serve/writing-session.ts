@@ -3,16 +3,14 @@ import {mkdir, rm} from 'node:fs/promises'
 import {join} from 'node:path'
 import type {Cache} from '../cache.ts'
 import {cacheOf} from '../journal-cache.ts'
+import {journalPages} from '../make/journal-pages.ts'
 import {makeSite} from '../make/make-site.ts'
 import {planSite} from '../make/plan-site.ts'
 import {fileOf, type Known, type Unmade} from '../page.ts'
 import {type Assets, siteAssets} from '../publish/assets.ts'
-import {SiteWriter} from '../publish/site-writer.ts'
+import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
 import type {FileProblems} from '../site-data.ts'
-import {JournalPages} from './journal-pages.ts'
-
-const nothing = {pages: [], files: []}
 
 /** What is wrong with a journal, and what could not be made of it. */
 interface Refreshed {
@@ -26,7 +24,6 @@ export class WritingSession {
   #assets: Promise<Assets> | undefined
   #cache: Promise<Cache> | undefined
   readonly #standing: Standing
-  readonly #journal = new JournalPages()
   #last: Promise<unknown> = Promise.resolve()
 
   /** `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there. */
@@ -56,16 +53,17 @@ export class WritingSession {
     const {around} = planned.all
     await this.#standAgain()
     const builds = new SiteWriter(around, this.#standing)
-    const {site, own, problems} = await makeSite(planned, {write: (some) => builds.write(some)})
-    await builds.end(nothing)
+    const {site, own, problems} = await makeSite(planned, builds)
+    await builds.end()
     shown(builds.written)
-    const unmade = [...own.flatMap((one) => one.unmade), ...builds.unmade]
     const ownPages = own.flatMap((one) => one.pages)
-    const shared = {pages: this.#journal.of(site, ownPages, unmade), files: assets.files}
+    const shared = await journalPages(site, ownPages, cache)
+    const others = [...shared.pages, atHand({pages: [], files: assets.files})]
     const journal = new SiteWriter(around, this.#standing)
-    await journal.end(shared)
-    unmade.push(...journal.unmade)
-    const there = [...ownPages, ...own.flatMap((one) => one.files), ...shared.pages, ...shared.files]
+    await journal.write(others)
+    await journal.end()
+    const unmade = [...own, builds, shared, journal].flatMap((one) => one.unmade)
+    const there = [...own, ...others].flatMap(({pages, files}) => [...pages, ...files])
     shown([...journal.written, ...(await this.#clear(there))])
     await cache.tidy()
     return {problems, unmade}

@@ -1,5 +1,6 @@
 import type {Effects} from '../../plugins/plan/effects.ts'
 import {downloadNames} from '../journal/own-names.ts'
+import type {Known, Unmade} from '../page.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
 import type {MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
@@ -56,6 +57,10 @@ export const isSummary = (value: unknown): value is Summary =>
     value.pages,
     (page) => isKnown(page) && isRecord(page) && isRecord(page.data) && isText(page.layout),
   )
+
+/** Tell whether a kept value names pages, all of which could be made. */
+export const isKnownPages = (value: unknown): value is {pages: Known[]; unmade: Unmade[]} =>
+  isRecord(value) && isListOf(value.pages, isKnown) && isListOf(value.unmade, () => false)
 
 const isKnown = (value: unknown): boolean =>
   isRecord(value) && isText(value.key) && isText(value.address) && isOwnAddress(value.address)

@@ -18,7 +18,7 @@ import {openCache} from '../../site/cache.ts'
 import {emptyJournal} from '../../site/commands/empty-journal.ts'
 import {diskTrouble} from '../../site/disk-trouble.ts'
 import {statPlainFile} from '../../site/journal/plain-file.ts'
-import {SiteWriter} from '../../site/publish/site-writer.ts'
+import {atHand, SiteWriter} from '../../site/publish/site-writer.ts'
 import {type Standing, stands, takeOver} from '../../site/publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion} from '../../site/publish/versions.ts'
 
@@ -36,8 +36,11 @@ beforeEach(() => {
   standing = {folder: join(home, `site-${count++}`), files: {}}
   mkdirSync(standing.folder)
 })
-const write = (to: Standing, ...files: ReturnType<typeof file>[]) =>
-  new SiteWriter(around, to).end({pages: [], files})
+async function write(to: Standing, ...files: ReturnType<typeof file>[]): Promise<void> {
+  const writer = new SiteWriter(around, to)
+  await writer.write([atHand({pages: [], files})])
+  await writer.end()
+}
 const text = (of: Standing, address: string) => readFileSync(join(of.folder, address), 'utf8')
 
 describe('a file that the disk refuses', () => {

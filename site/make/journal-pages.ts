@@ -1,0 +1,66 @@
+import {type Cache, keyOf} from '../cache.ts'
+import type {Known, KnownPage, Page, Unmade} from '../page.ts'
+import {pagesOfTheJournal, searchOfTheJournal} from '../pages/all.ts'
+import {atHand, type KnownWhole} from '../publish/site-writer.ts'
+import type {SiteBuild, SiteData} from '../site-data.ts'
+import {isKnownPages} from '../steps/kept-shapes.ts'
+
+/**
+ * Know the pages of the whole journal, whose builds have the pages `own`: they are made again where what they show is
+ * other than it was, and not for every word. What cannot be made is told.
+ */
+export async function journalPages(
+  site: SiteData,
+  own: readonly KnownPage[],
+  cache: Cache,
+): Promise<{pages: KnownWhole[]; unmade: readonly Unmade[]}> {
+  // The words of all builds are searched, and nothing else is made of them.
+  const search = searchOfTheJournal(site)
+  const isOther = ({address}: Known) => !search.some((page) => page.address === address)
+  let made: {pages: Page[]; unmade: Unmade[]} | undefined
+  const make = () => {
+    const unmade: Unmade[] = []
+    made ??= {pages: pagesOfTheJournal(site, own, unmade).filter(isOther), unmade}
+    return made
+  }
+  const first = async () => {
+    const {pages, unmade} = make()
+    return {pages: pages.map(({address, key}) => ({address, key})), unmade}
+  }
+  const {pages, unmade} = await cache.value(keyOfSite(site, own), first, isKnownPages)
+  return {
+    pages: [
+      {pages, files: [], whole: async () => ({pages: make().pages, files: []})},
+      atHand({pages: search, files: []}),
+    ],
+    unmade,
+  }
+}
+
+/** Of outlines that are held from one save to the next. */
+const keys = new WeakMap<object, string>()
+
+function keyOfSite({around, journal, rack, unread, builds}: SiteData, own: readonly KnownPage[]): string {
+  return keyOf(
+    'journal',
+    JSON.stringify([around, journal, rack, unread]),
+    ...own.map(({address, data}) => `${address} ${data.unlisted}`),
+    ...builds.map(keyOfBuild),
+  )
+}
+
+function keyOfBuild(one: SiteBuild): string {
+  const {slug, file, title, plan, build, problems, isDraft, made, cover, pictures} = one
+  const {days, links, ...settled} = build
+  const held = keys.get(plan) ?? keyOf(JSON.stringify([plan, settled]))
+  keys.set(plan, held)
+  const told = problems.map(({rule, severity, message}) => [rule, severity, message])
+  const {hanging, headings, drawings} = made
+  const shown = [slug, file, title, held, told, isDraft, hanging, headings, drawings, cover]
+  return JSON.stringify([...shown, [...pictures], inOrder(build)])
+}
+
+/** What the days of a build tell, in their order, and not at which lines they stand. */
+function inOrder({days, links}: SiteBuild['build']): unknown[] {
+  return [...days, ...links].sort((a, b) => a.place.line - b.place.line).map(({place: _, ...one}) => one)
+}
