@@ -1,6 +1,6 @@
-/** A line that is only in the one text, or only in the other. */
+/** A line that is only in the one text, or only in the other; or the key that one of them stands under. */
 export interface ChangedLine {
-  is: 'gone' | 'new'
+  is: 'gone' | 'new' | 'under'
   line: string
 }
 
@@ -14,16 +14,23 @@ export function differenceOf(before: string, after: string): ChangedLine[] {
       common[i]![j] =
         a[i] === b[j] ? common[i + 1]![j + 1]! + 1 : Math.max(common[i + 1]![j]!, common[i]![j + 1]!)
   const lines: ChangedLine[] = []
+  let head = ''
   let [i, j] = [0, 0]
+  const tell = (is: 'gone' | 'new', line: string) => {
+    if (head && /^\s/.test(line)) lines.push({is: 'under', line: head})
+    head = ''
+    lines.push({is, line})
+  }
   while (i < a.length || j < b.length) {
     if (i < a.length && j < b.length && a[i] === b[j]) {
+      if (/^\S/.test(a[i]!)) head = a[i]!
       i += 1
       j += 1
     } else if (j >= b.length || (i < a.length && common[i + 1]![j]! >= common[i]![j + 1]!)) {
-      lines.push({is: 'gone', line: a[i]!})
+      tell('gone', a[i]!)
       i += 1
     } else {
-      lines.push({is: 'new', line: b[j]!})
+      tell('new', b[j]!)
       j += 1
     }
   }

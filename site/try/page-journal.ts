@@ -16,12 +16,15 @@ export function offerToWrite(page: HTMLElement, {current, newText}: Tried): void
   const [write, told] = [find<HTMLButtonElement>('written-button'), find('written')]
   if (!name || !list || !write || !told) return
   let text = ''
-  told.textContent = lastWritten.take()
+  /** What was looked at. */
+  let looked = ''
+  tell(told, lastWritten())
 
   find('differ')?.addEventListener('click', async () => {
     const view = current()
     if (!view) return
     name.value ||= `${view.title}, changed`
+    looked = view.text
     text = await newText(name.value)
     list.replaceChildren(
       ...differenceOf(view.startText, text).map(({is, line}) => {
@@ -29,7 +32,7 @@ export function offerToWrite(page: HTMLElement, {current, newText}: Tried): void
         item.className = is
         const code = document.createElement('code')
         code.textContent = line
-        item.append(is === 'gone' ? 'out: ' : 'in: ', code)
+        item.append({gone: 'out: ', new: 'in: ', under: ''}[is], code)
         return item
       }),
     )
@@ -44,28 +47,40 @@ export function offerToWrite(page: HTMLElement, {current, newText}: Tried): void
   })
   write.addEventListener('click', async () => {
     write.hidden = true
-    told.textContent = await written(slugOf(name.value), text)
+    if (current()?.text === looked) tell(told, await written(slugOf(name.value), text))
+    else told.textContent = 'Something was changed since; look at the difference again.'
   })
 }
 
-/** The page is loaded anew once the journal has another build: what was said is said again then. */
-const lastWritten = {
-  keep: (says: string) => {
-    try {
-      sessionStorage.setItem('written', says)
-    } catch {
-      // Without storage it is said once.
-    }
-  },
-  take: () => {
-    try {
-      const says = sessionStorage.getItem('written') ?? ''
-      sessionStorage.removeItem('written')
-      return says
-    } catch {
-      return ''
-    }
-  },
+/** Say what came of it, with a way to the page that it names. */
+function tell(box: HTMLElement, says: string): void {
+  const [before, address, after = ''] = says.split(/(\/builds\/[a-z0-9-]+\/)/)
+  box.replaceChildren(before!)
+  if (!address) return
+  const link = document.createElement('a')
+  link.href = address
+  link.textContent = address
+  box.append(link, after)
+}
+
+const keptMs = 30_000
+
+/** The page is loaded anew, once or twice, when the journal has another build: what was said is said again then. */
+function lastWritten(): string {
+  try {
+    const [, ms, says = ''] = /^(\d+) (.*)$/s.exec(sessionStorage.getItem('written') ?? '') ?? []
+    return Date.now() - Number(ms) < keptMs ? says : ''
+  } catch {
+    return ''
+  }
+}
+
+function keepWritten(says: string): void {
+  try {
+    sessionStorage.setItem('written', `${Date.now()} ${says}`)
+  } catch {
+    // Without storage it is said once.
+  }
 }
 
 async function written(slug: string, text: string): Promise<string> {
@@ -74,7 +89,7 @@ async function written(slug: string, text: string): Promise<string> {
     const headers = {'Content-Type': 'application/json', 'X-Token': token}
     const answer = await fetch(newBuildPath, {method: 'POST', headers, body: JSON.stringify({slug, text})})
     const {says} = (await answer.json()) as WrittenAnswer
-    lastWritten.keep(says)
+    keepWritten(says)
     return says
   } catch {
     return 'It could not be written: npm start answers no more.'

@@ -253,6 +253,17 @@ test('of two texts the lines that differ are told, in order', () => {
     {is: 'new', line: 'e'},
   ])
   expect(differenceOf('a', 'a')).toEqual([])
+  // A line that stands under a key says under which.
+  expect(
+    differenceOf('scale:\n  length: 23\nbox:\n  length: 9', 'scale:\n  length: 24\nbox:\n  length: 8'),
+  ).toEqual([
+    {is: 'under', line: 'scale:'},
+    {is: 'gone', line: '  length: 23'},
+    {is: 'new', line: '  length: 24'},
+    {is: 'under', line: 'box:'},
+    {is: 'gone', line: '  length: 9'},
+    {is: 'new', line: '  length: 8'},
+  ])
 })
 
 // Outside check: the libraries that the page's small markup stands for.
