@@ -2,6 +2,7 @@ import type {BlockContent} from 'mdast'
 import {pullPlot} from '../drawings/plots/pull-plot.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {StringPlan} from '../plan/strings.ts'
+import {writeGauge} from '../words/lengths.ts'
 import {forceWords, inWords, number} from '../words/quantities.ts'
 import {figure, fold, holds, type Inline, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'
@@ -155,7 +156,7 @@ function otherGauges(plan: Plan): BlockContent[] {
   const rows = (plan.strings ?? []).flatMap(({name, alternatives = []}) => {
     const said = alternatives.flatMap(({gauge, tensionN}, at): Inline[] => [
       ...(at === 0 ? [] : ['; ']),
-      strong(gauge),
+      strong(writeGauge(gauge, plan.units)),
       ` ${forceWords(tensionN, plan)}`,
     ])
     return said.length > 0 ? [[name, said]] : []

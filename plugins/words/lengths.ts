@@ -43,3 +43,9 @@ export function exactBoth(mm: number, {units}: Pick<Plan, 'units'>): Both {
 export function wireInches(mm: number): string {
   return number(mm / inchMm, 3).replace(/^0/, '')
 }
+
+/** Write a gauge that shops have (mm) as a maker would in this build: `.030w`, or `0.76 mm w`. */
+export function writeGauge({mm, wound}: {mm: number; wound: boolean}, units: 'in' | 'mm'): string {
+  if (units === 'mm') return `${mm.toFixed(2)} mm${wound ? ' w' : ''}`
+  return `${(mm / inchMm).toFixed(4).replace(/^0/, '').replace(/0$/, '')}${wound ? 'w' : ''}`
+}

@@ -6,6 +6,8 @@ import type {Budget} from '../plan/neck/budget.ts'
 import type {NeckCrossSection} from '../plan/neck/cut.ts'
 import type {Neck} from '../plan/neck/neck.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {PacketOff} from '../plan/string-gauges.ts'
+import type {StringPlan} from '../plan/strings.ts'
 import type {Step} from '../plan/work/step.ts'
 import {waitSource} from '../tables/waits.ts'
 import {effectsInWords, toleranceFromWords} from './as-built.ts'
@@ -13,7 +15,7 @@ import {billItem} from './bill.ts'
 import {type CautionWords, cautionInWords} from './cautions.ts'
 import {type PrintedCuts, printedCuts} from './cut-list.ts'
 import {type PrintedFastener, type PrintedHole, printedFastener, printedHole} from './holes.ts'
-import type {Ruler} from './lengths.ts'
+import {type Ruler, writeGauge} from './lengths.ts'
 import {bowWhy, tailNeeds} from './neck.ts'
 import {
   neckPlaceName,
@@ -31,6 +33,7 @@ import {stepInWords} from './steps.ts'
 export interface PrintedPlan
   extends Omit<
     Plan,
+    | 'strings'
     | 'layout'
     | 'neck'
     | 'holes'
@@ -42,6 +45,7 @@ export interface PrintedPlan
     | 'asBuilt'
     | 'settingUp'
   > {
+  strings?: PrintedString[] | undefined
   layout?: PrintedStation[] | undefined
   neck?: PrintedNeck | undefined
   holes?: PrintedHole[] | undefined
@@ -52,6 +56,11 @@ export interface PrintedPlan
   asBuilt?: PrintedAsBuilt[] | undefined
   settingUp?: PrintedSettingUp[] | undefined
   cuts?: PrintedCuts | undefined
+}
+
+type PrintedString = Omit<StringPlan, 'alternatives' | 'packetOff'> & {
+  alternatives?: {gauge: string; tensionN: number}[] | undefined
+  packetOff?: (Omit<PacketOff, 'gauge'> & {gauge?: string | undefined}) | undefined
 }
 
 interface PrintedNeck extends Omit<Neck, 'bow' | 'budget' | 'sections'> {
@@ -83,10 +92,11 @@ type PrintedSettingUp = SettingUpWords & {amountMm?: number | undefined}
 
 /** Word the plan for those who read it as data; what is undefined is dropped. */
 export function printedPlan(plan: Plan): PrintedPlan {
-  const {layout, neck, holes, fasteners, work, bill, cautions, cuts, asBuilt, settingUp} = plan
+  const {strings, layout, neck, holes, fasteners, work, bill, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
     assumptions: plan.assumptions.map((one) => ({...one, why: whyInWords(one.why)})),
+    strings: strings?.map((string) => printedString(string, plan)),
     layout: layout?.map(printedStation),
     neck: neck && printedNeck(neck),
     holes: holes?.map(printedHole),
@@ -105,6 +115,15 @@ export function printedPlan(plan: Plan): PrintedPlan {
       amountMm: 'amountMm' in one ? one.amountMm : undefined,
     })),
   })
+}
+
+function printedString(string: StringPlan, {units}: Ruler): PrintedString {
+  const {alternatives, packetOff} = string
+  return {
+    ...string,
+    alternatives: alternatives?.map((one) => ({...one, gauge: writeGauge(one.gauge, units)})),
+    packetOff: packetOff && {...packetOff, gauge: packetOff.gauge && writeGauge(packetOff.gauge, units)},
+  }
 }
 
 /** Write the plan and what the checks found in it as one JSON object, ended by a line feed. */

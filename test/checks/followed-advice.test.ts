@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {planOf} from '../support/plan-of.ts'
+import {planOf, printedOf} from '../support/plan-of.ts'
 import fc from '../support/properties.ts'
 import '../support/slow.ts'
 
@@ -114,7 +114,7 @@ describe('advice is never worse than the fault', () => {
     fc.assert(
       fc.property(randomBuild, (build) => {
         if (problemsOf(build).some(({rule}) => advises.test(rule))) return
-        const {strings = []} = planOf(textOf(build)).plan
+        const {strings = []} = printedOf(textOf(build))
         const taken = build.strings.map(({mass: _, ...string}, i) => ({
           ...string,
           note: string.note!,

@@ -1,4 +1,5 @@
 import type {PacketOff} from '../../plan/string-gauges.ts'
+import {type Ruler, writeGauge} from '../lengths.ts'
 import {gramsPerMetre, massPerLength} from '../quantities.ts'
 import {only, type Wording} from './wording.ts'
 
@@ -71,28 +72,32 @@ export function packetIncomplete({lacks}: {lacks: readonly string[]}): Wording {
 }
 
 /** `pullN` is what the packet would print of a string that weighs as the model has it, where it prints pulls. */
-export function packetUnlikeGauge({
-  name,
-  written,
-  coreAssumed,
-  packetKgM,
-  modelKgM,
-  modelFits,
-  gauge,
-  pullN,
-}: PacketOff & {
-  name: string
-  /** The gauge as the file has it. */
-  written: string
-  coreAssumed?: boolean | undefined
-  pullN: number | undefined
-}): Wording {
+export function packetUnlikeGauge(
+  {
+    name,
+    written,
+    coreAssumed,
+    packetKgM,
+    modelKgM,
+    modelFits,
+    gauge,
+    pullN,
+  }: PacketOff & {
+    name: string
+    /** The gauge as the file has it. */
+    written: string
+    coreAssumed?: boolean | undefined
+    pullN: number | undefined
+  },
+  {units}: Ruler,
+): Wording {
+  const weighing = gauge && writeGauge(gauge, units)
   const core = coreAssumed ? ' with a usual core' : ''
   return {
-    message: `${name} weighs ${massPerLength(packetKgM)} by its packet, and ${massPerLength(modelKgM)} by its gauge, ${written}${core}; the packet counts: look at it again${modelFits || !gauge ? '' : `; ${gauge} would weigh so`}`,
+    message: `${name} weighs ${massPerLength(packetKgM)} by its packet, and ${massPerLength(modelKgM)} by its gauge, ${written}${core}; the packet counts: look at it again${modelFits || !weighing ? '' : `; ${weighing} would weigh so`}`,
     expected: modelFits
       ? [pullN === undefined ? `${gramsPerMetre(modelKgM)} g/m` : `${pullN.toFixed(1)} N`]
-      : only(gauge),
+      : only(weighing),
   }
 }
 

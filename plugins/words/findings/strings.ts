@@ -2,7 +2,7 @@ import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {Plan} from '../../plan/plan.ts'
 import type {StringMend} from '../../plan/string-mends.ts'
 import type {StringPlan} from '../../plan/strings.ts'
-import type {Ruler} from '../lengths.ts'
+import {type Ruler, writeGauge} from '../lengths.ts'
 import {writeForce} from '../measured.ts'
 import {only, type Wording, type WouldDo} from './wording.ts'
 
@@ -14,14 +14,14 @@ interface OfString {
 /** A wound string has its weight from the wrap, so a lighter one spares the core; a plain one only a lower note. */
 export function stringNearBreaking(
   {string, severity}: OfString & {severity?: string | undefined},
-  {strings = []}: Plan,
+  {strings = [], units}: Plan,
 ): Wording {
   const {note, breakFraction = 0, wound, alternatives, mend} = string
   const found =
     severity === 'fault'
       ? `breaks before it reaches ${note}`
       : `is tuned to ${Math.round(breakFraction * 100)} % of its strength${severity === 'warning' ? ' and will not last' : ''}`
-  const gauges = wound ? alternatives?.map(({gauge}) => gauge) : undefined
+  const gauges = wound ? alternatives?.map(({gauge}) => writeGauge(gauge, units)) : undefined
   const does = gauges ? `${gauges.join(', ')} would spare its core` : lowerInWords(mend, strings.length)
   return {message: `${called(string)} ${found}; ${does}`, expected: gauges ?? only(mend?.note)}
 }
@@ -72,7 +72,8 @@ export function stringTooLong(
 
 /** Word a pull that is off, and what would bring it right: other gauges, or another packet where that tells mass or pull. */
 function pulls(string: StringPlan, so: string, units: 'in' | 'mm'): Wording {
-  const {tensionN = 0, alternatives: gauges = [], mend} = string
+  const {tensionN = 0, mend} = string
+  const gauges = (string.alternatives ?? []).map((one) => ({...one, gauge: writeGauge(one.gauge, units)}))
   const found = `${called(string)} pulls ${writeForce(tensionN, units)}${so}`
   const does =
     gauges.length > 0

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {planOf} from '../../support/plan-of.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 
 const one = (string: string, more = '') =>
@@ -105,7 +105,7 @@ test.each([
 })
 
 test('alternatives are sound, nearest to the pull to aim for first, and never the gauge that is there', () => {
-  const {plan} = planOf('title: A\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]')
+  const plan = printedOf('title: A\nscale: 24 1/4\nstrings: [D3 .030w, A3 .020w, D4 .013]')
   for (const string of plan.strings!) {
     expect(string.alternatives!.length).toBeGreaterThan(0)
     for (const {gauge, tensionN} of string.alternatives!) {
@@ -120,15 +120,15 @@ test('alternatives are sound, nearest to the pull to aim for first, and never th
 
 describe('alternatives', () => {
   const alternativesOf = (strings: string, more = 'scale: 24 1/4') =>
-    planOf(`title: A\n${more}\nstrings: [${strings}]`).plan.strings!.map(({alternatives = []}) =>
+    printedOf(`title: A\n${more}\nstrings: [${strings}]`).strings!.map(({alternatives = []}) =>
       alternatives.map(({gauge}) => gauge),
     )
 
   test('come in the build’s units, and read back as what was offered', () => {
-    const metric = planOf(
+    const metric = printedOf(
       'title: A\nunits: mm\nscale: 616\nstrings: [D3 0.76 mm w, A3 0.51 mm w, D4 0.33 mm]',
     )
-    for (const {note, alternatives = [], gaugeMm} of metric.plan.strings!) {
+    for (const {note, alternatives = [], gaugeMm} of metric.strings!) {
       expect(alternatives.length).toBeGreaterThan(0)
       for (const {gauge, tensionN} of alternatives) {
         expect(gauge).toMatch(/^\d\.\d\d mm( w)?$/)
@@ -144,8 +144,8 @@ describe('alternatives', () => {
     const nylon = 'scale: 650 mm\nplay: fingers'
     const of = (string: string) => alternativesOf(string, nylon)[0]!
     expect(of('{note: D3, gauge: .028w, material: nylon}')).toContain('.029w')
-    const plain = planOf(`title: A\n${nylon}\nstrings: [{note: E4, gauge: .028, material: nylon}]`)
-    for (const {gauge} of plain.plan.strings![0]!.alternatives!) {
+    const plain = printedOf(`title: A\n${nylon}\nstrings: [{note: E4, gauge: .028, material: nylon}]`)
+    for (const {gauge} of plain.strings![0]!.alternatives!) {
       const text = `title: A\n${nylon}\nstrings: [{note: E4, gauge: ${gauge}, material: nylon}]`
       expect(planOf(text).plan.strings![0]).toMatchObject({
         material: 'nylon',
@@ -156,8 +156,8 @@ describe('alternatives', () => {
 
   test('of a string that its packet weighs are held against its like', () => {
     // By hand: .013 in plain steel is 7850·π/4·0.3302² = 0.6722 g/m; a packet of 0.62 has it 7.8 % lighter, and so its like.
-    const [weighed] = planOf('title: A\nscale: 24 1/4\nstrings: [{note: D4, gauge: .013, mass: 0.62 g/m}]')
-      .plan.strings!
+    const [weighed] = printedOf('title: A\nscale: 24 1/4\nstrings: [{note: D4, gauge: .013, mass: 0.62 g/m}]')
+      .strings!
     const [by] = weighed!.alternatives!
     const plain = planOf(`title: A\nscale: 24 1/4\nstrings: [D4 ${by!.gauge}]`).plan.strings![0]!
     expect(by!.tensionN / plain.tensionN!).toBeCloseTo(0.62 / 0.6722, 3)
@@ -220,9 +220,9 @@ describe('a string tuned too high', () => {
 })
 
 test('a string of which only the note is known is told what to buy', () => {
-  const string = one('{note: D3}')
-  expect(string.tensionN).toBeUndefined()
-  expect(string.alternatives![0]!.gauge).toMatch(/^\.0\d\dw$/)
+  const [string] = printedOf('title: One\nscale: {length: 650 mm}\nstrings: [{note: D3}]').strings!
+  expect(string!.tensionN).toBeUndefined()
+  expect(string!.alternatives![0]!.gauge).toMatch(/^\.0\d\dw$/)
 })
 
 test('tunings that the gauges also carry are none that pull slack or stiff', () => {
