@@ -1,4 +1,3 @@
-import type {BuildValues} from '../../build-file/schema.ts'
 import {screws as screwRows} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import type {Box} from '../box/box.ts'
@@ -13,14 +12,11 @@ import {depthEdge, screwEdge} from './screw-edges.ts'
 import type {Pieces} from './screw-pieces.ts'
 import {blockAstray, isForTop, offBox, originMm, type ScrewPlace, underNeck} from './screw-places.ts'
 import {type Route, screwRoute} from './screw-route.ts'
-import {type Bite, boredFor, screwSize, threadBites, withdrawalN} from './screw-size.ts'
+import {type Bite, boredFor, screwSize, withdrawalN} from './screw-size.ts'
+import {leastThread, threadOf} from './screw-thread.ts'
 
-/** What must stay under a tip and under a bare head, and the thread that must bite, at least: common practice, no source. */
-const tipKeepsMm = inch(1 / 8)
-
+/** What must stay under a bare head, at least: common practice, no source. */
 const leastUnderHeadMm = inch(1 / 4)
-
-const leastThread = {shanks: 2, mm: inch(1 / 4)}
 
 /** A screw holds as many times its load. */
 const margin = 3
@@ -28,9 +24,6 @@ const margin = 3
 const slackN = 1e-6
 
 const slackMm = 1e-6
-
-/** How much of a cut-thread screw is thread, where the file does not say: common practice, no source. */
-const threadPart = 2 / 3
 
 /**
  * Work out each screw, in the file's order: bits, wood under the head, thread, how far its tip stays from the far
@@ -168,35 +161,6 @@ function workOut(place: ScrewPlace, settled: Settled, around: Around): WorkedOut
   const conflictOf = (mm: number) =>
     missesBlock ? undefined : (screwEdge(mm, edgePieces, spot) ?? depthEdge(mm, {...spot, downMm}, end))
   return {fastener, conflict: conflictOf(shankMm), conflictOf, bites}
-}
-
-/**
- * Say how much of a screw is thread, what of that bites, and between which lengths it would bite enough and not come
- * out (mm), where so much is under its head and so much room is left to its tip.
- */
-function threadOf(
-  {size, length, thread}: NonNullable<BuildValues['screws']>[number],
-  {holds}: Route,
-  {underHeadMm, roomMm}: {underHeadMm: number; roomMm: number | undefined},
-) {
-  const lengthMm = length!.mm
-  const ownThreadMm = Math.min(thread?.mm ?? lengthMm * threadPart, lengthMm)
-  const endsMm = Math.min(lengthMm - underHeadMm, roomMm ?? Number.POSITIVE_INFINITY)
-  const startsMm = Math.max(0, lengthMm - ownThreadMm - underHeadMm)
-  const leastThreadMm = Math.max(leastThread.shanks * screwSize(size!.value).shankMm, leastThread.mm)
-  const isAssumed = !thread || thread.assumed
-  const bitingMm = isAssumed ? leastThreadMm / threadPart : leastThreadMm
-  return {
-    ...threadBites(holds.layers, [startsMm, endsMm]),
-    lengthMm,
-    ownThreadMm,
-    isThreadTooLong: (thread?.mm ?? 0) > lengthMm + 1e-6,
-    threadMm: Math.max(0, endsMm - startsMm),
-    leastThreadMm,
-    shortestMm: Math.max(underHeadMm + leastThreadMm, bitingMm),
-    tipToFaceMm: roomMm === undefined ? undefined : underHeadMm + roomMm - lengthMm,
-    longestMm: roomMm === undefined ? undefined : underHeadMm + roomMm - tipKeepsMm,
-  }
 }
 
 /** Tell whether glue alone is asked no more than it may be. */
