@@ -126,14 +126,24 @@ function asJson(bytes: Buffer | undefined): unknown {
 
 /** Write a file so that whoever reads it meets the old content or the new one. */
 export async function writeWhole(folder: string, name: string, content: string | Uint8Array): Promise<void> {
-  await mkdir(folder, {recursive: true})
   const beside = join(folder, `${name}.${randomBytes(6).toString('hex')}`)
   try {
-    await writeFile(beside, content)
+    await writeInto(beside, content)
     await rename(beside, join(folder, name))
   } catch (error) {
     await rm(beside, {force: true})
     throw error
+  }
+}
+
+/** Write a file, and make the folders that it lies in where they are missing: most are there. */
+export async function writeInto(file: string, content: string | Uint8Array): Promise<void> {
+  try {
+    await writeFile(file, content)
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error
+    await mkdir(dirname(file), {recursive: true})
+    await writeFile(file, content)
   }
 }
 

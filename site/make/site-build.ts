@@ -8,6 +8,7 @@ import {mendedPaths} from '../../plugins/plan/setting-up.ts'
 import type {Settled} from '../../plugins/plan/settled.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
 import {type Cache, keyOf} from '../cache.ts'
+import {drawnCover} from '../journal/own-names.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import type {Artefact} from '../page.ts'
 import {sharePicture} from '../pictures/share.ts'
@@ -56,7 +57,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   const build = isCopyOfDraft ? withoutOriginal(one.build) : one.build
   const original = among.original && (await shownBuild(among.original, among))
   const relatives = relativesOf(build, original, among)
-  const {key: madeKey, ...made} = await steps.make({
+  const {key: madeKey, ...body} = await steps.make({
     planned: {
       key: keyOf(one.key, JSON.stringify(told), String(!isCopyOfDraft)),
       build,
@@ -72,11 +73,13 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     pathPrefix: around.prefix,
     isForVisitors: !around.isWriting && isMade(plan.status),
   })
+  const cover = build.values.cover && pictures.get(build.values.cover.value)
+  const drawn = await steps.draw({build, plan, isPictured: cover !== undefined})
+  const drawings = {...body.drawings, ...(drawn.cover && {[drawnCover]: drawn.cover})}
   const given = await steps.give({build, plan, text, journal: among.journal})
   const compared = await effectsOf(one, original, relatives, among)
-  const cover = build.values.cover && pictures.get(build.values.cover.value)
   const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))
-  const faults = [...made.faults, ...ungiven, ...compared.faults]
+  const faults = [...body.faults, ...drawn.faults, ...ungiven, ...compared.faults]
   return {
     slug,
     file,
@@ -90,7 +93,7 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     effects: compared.effects,
     rack: among.rack,
     isDraft: build.values.publish?.value === false,
-    made: {...made, faults},
+    made: {...body, drawings, hanging: drawn.hanging, faults},
     cover,
     pictures,
     key: keyOf(
@@ -100,8 +103,8 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     ),
     files: [
       ...givenFiles(slug, given),
-      ...drawingFiles(slug, made.drawings),
-      ...(cover || !made.hanging ? [] : [sharePicture(slug, made.hanging, cache)]),
+      ...drawingFiles(slug, drawings),
+      ...(cover || !drawn.hanging ? [] : [sharePicture(slug, drawn.hanging, cache)]),
       ...files,
     ],
     ungiven: given.failed.map(({name}) => name),

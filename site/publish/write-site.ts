@@ -1,8 +1,8 @@
-import {mkdir, writeFile} from 'node:fs/promises'
-import {dirname, join} from 'node:path'
+import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import type {UserConfig} from '@11ty/eleventy'
 import pMap from 'p-map'
+import {writeInto} from '../cache.ts'
 import {frame} from '../layouts/frame.ts'
 import {sheet} from '../layouts/sheet.ts'
 import {
@@ -114,8 +114,7 @@ export async function writeFiles(artefacts: readonly Artefact[], folder: string)
       return {address, message: (error as Error).message}
     }
     try {
-      await mkdir(dirname(file), {recursive: true})
-      await writeFile(file, content)
+      await writeInto(file, content)
     } catch (error) {
       refused = error
     }

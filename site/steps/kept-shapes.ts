@@ -3,6 +3,7 @@ import {downloadNames} from '../journal/own-names.ts'
 import type {Known, Unmade} from '../page.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
+import type {Drawn} from './draw-build.ts'
 import type {MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
 
 // What is read back from disk may be anything: only what has the shape that was written is taken.
@@ -35,8 +36,14 @@ export const isMakeResult =
     isRecord(value.drawings) &&
     Object.entries(value.drawings).every(([name, svg]) => /^[a-z0-9-]+\.svg$/.test(name) && isText(svg)) &&
     isListOf(value.headings, isHeading) &&
-    isListOf(value.faults, isProblem) &&
-    (value.hanging === undefined || isHanging(value.hanging))
+    isListOf(value.faults, isProblem)
+
+/** Tell whether a kept value is a build drawn for the pages of others. */
+export const isDrawn = (value: unknown): value is Drawn =>
+  isRecord(value) &&
+  (value.cover === undefined || isText(value.cover)) &&
+  (value.hanging === undefined || isHanging(value.hanging)) &&
+  isListOf(value.faults, isProblem)
 
 /**
  * Tell whether a kept value is what was made of a build, in short. Addresses become paths, so they lead nowhere else;

@@ -1,17 +1,13 @@
 import {h} from 'hastscript'
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
-import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
-import {coverOf} from '../../plugins/drawings/pictures/step-pictures.ts'
-import {svgText} from '../../plugins/drawings/writers/svg.ts'
 import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
 import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {makersWords} from '../../plugins/words/makers-words.ts'
-import {drawnCover} from '../journal/own-names.ts'
-import {markup, withPrefix} from '../markup.ts'
+import {withPrefix} from '../markup.ts'
 import {type Picture, showPicture} from '../pictures/picture.ts'
 import {wordsOf} from '../search-words.ts'
-import type {Hanging, MadeBuild} from '../site-data.ts'
+import type {MadeBuild} from '../site-data.ts'
 import {type Failed, programFails, proseAsWritten, tried} from './program-fails.ts'
 
 /** All that the costly part of a build's pages is made of. */
@@ -24,19 +20,16 @@ interface BuildParts extends Omit<PageInput, 'picture' | 'failed' | 'keepDrawing
 const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 
 /**
- * Word and draw a build: made of its input alone, so that it can be kept by it. What this program fails on is left
+ * Word a build and draw what its page shows: made of its input alone, so that it can be kept by it. What this program fails on is left
  * out, told in `faults` and on the page; the prose and whatever else can be made of the build stand.
  */
-export function makeBuild(input: BuildParts): MadeBuild {
+export function makeBuild(input: BuildParts): Omit<MadeBuild, 'hanging'> {
   const faults: Problem<RuleName>[] = []
   const failed = (what: string, error: unknown) => void faults.push(programFails(`show ${what} of`, error))
   const drawings: Record<string, string> = {}
   const {headings, ...body} = bodyOf(input, drawings, failed)
-  const cover = tried('the cover', () => coverFile(input), failed)
-  if (cover) drawings[drawnCover] = cover
-  const hanging = tried('the drawing', () => hangingOf(input), failed)
   const words = tried('the words', () => wordsOf(`${input.text}\n${makersWords(input)}`), failed) ?? ''
-  return {...body, headings: [...headings], drawings, hanging, words, faults}
+  return {...body, headings: [...headings], drawings, words, faults}
 }
 
 /** Where the prose cannot be set, it stands as it was written, above what was computed. */
@@ -66,17 +59,4 @@ function pictureMaker(pictures: BuildParts['pictures'], pathPrefix: string): Mak
     const shown = withPrefix(showPicture(found, alt || title || '', inTheColumn), pathPrefix)
     return [title ? h('span.captioned', [shown, h('span.caption', title)]) : shown]
   }
-}
-
-function hangingOf({plan, build: {values}}: Pick<BuildParts, 'plan' | 'build'>): Hanging | undefined {
-  const woods = {boxWood: values.box?.wood?.value, plateWood: values.head?.plate?.wood?.value}
-  const figure = figureDrawing(plan, woods)
-  return figure && {shapes: markup(figure.parts, 'svg'), frame: figure.frame, woods: figure.woods}
-}
-
-/** Draw a cover for a build that has no photograph of its own. */
-function coverFile({plan, build: {values}, pictures}: BuildParts): string | undefined {
-  if (values.cover && pictures.has(values.cover.value)) return undefined
-  const cover = coverOf(plan, values)
-  return cover && svgText(cover)
 }

@@ -21,7 +21,7 @@ export interface PlanResult {
   problems: Problem[]
 }
 
-export interface MakeResult extends MadeBuild {
+export interface MakeResult extends Omit<MadeBuild, 'hanging'> {
   key: string
 }
 

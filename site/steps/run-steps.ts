@@ -13,6 +13,7 @@ import {parseBuildFile} from '../../plugins/syntax/parse-build-file.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
 import {lookAtPicture} from '../pictures/look.ts'
 import {downloads} from './downloads.ts'
+import {drawBuild} from './draw-build.ts'
 import {makeBuild} from './make-build.ts'
 import {programFails, tried} from './program-fails.ts'
 import type {MakeResult, PlanResult, ReadResult} from './results.ts'
@@ -41,6 +42,7 @@ export function uncachedSteps(): Steps {
       trees.delete(input.readKey)
       return makeHere(input, tree)
     },
+    draw: async (input) => drawBuild(input),
     compare: async ({build, original, journal}) => {
       const {mended} = original
       const read = ({slug, text}: typeof build) => readBuild(text, {slug, journal}).build

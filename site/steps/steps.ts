@@ -8,8 +8,10 @@ import {type Cache, keyOf} from '../cache.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Picture} from '../pictures/picture.ts'
 import type {DownloadParts, Downloads} from './downloads.ts'
+import type {Drawn, DrawParts} from './draw-build.ts'
 import {
   isDownloads,
+  isDrawn,
   isEffects,
   isMakeResult,
   isPictureLook,
@@ -67,6 +69,7 @@ export interface Steps {
   read: (input: ReadInput) => Promise<ReadResult>
   plan: (input: PlanInput) => Promise<PlanResult>
   make: (input: MakeInput) => Promise<MakeResult>
+  draw: (input: DrawParts) => Promise<Drawn>
   compare: (input: CompareInput) => Promise<Effects>
   give: (input: DownloadParts) => Promise<Downloads>
 }
@@ -93,6 +96,10 @@ const compareKey = ({build, original, journal}: CompareInput): string =>
     ...[original, build].map(({text}) => text.split(/^---[ \t]*\r?$/m)[1] ?? ''),
     JSON.stringify([journal, original.mended]),
   )
+
+/** The prose is nothing that is drawn. */
+const drawKey = ({build, plan, isPictured}: DrawParts): string =>
+  keyOf('draw', JSON.stringify([build.values, plan, isPictured]))
 
 /** The prose is nothing that is given away. */
 const downloadsKey = ({build, plan, text, journal}: DownloadParts): string => {
@@ -126,6 +133,7 @@ export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps
       const key = makeKey(input)
       return cache.large(key, async () => (await load()).make(input), isMakeResult(key))
     },
+    draw: (input) => cache.large(drawKey(input), async () => (await load()).draw(input), isDrawn),
     compare: (input) => cache.large(compareKey(input), async () => (await load()).compare(input), isEffects),
     give: (input) => cache.large(downloadsKey(input), async () => (await load()).give(input), isDownloads),
   }

@@ -34,7 +34,8 @@ async function whole(steps: Steps, text: string, slug = 'needle-box') {
     text,
     journal: {},
   })
-  return {read, planned, made, given}
+  const drawn = await steps.draw({build: planned.build, plan: planned.plan, isPictured: false})
+  return {read, planned, made, given, drawn}
 }
 
 describe('steps', () => {
@@ -108,7 +109,7 @@ describe('what is kept', () => {
 
   /** Steps that count how often each step is done. */
   function counted() {
-    const done = {look: 0, read: 0, plan: 0, make: 0, compare: 0, give: 0}
+    const done = {look: 0, read: 0, plan: 0, make: 0, draw: 0, compare: 0, give: 0}
     const own = uncachedSteps()
     const count =
       <I, R>(step: keyof Steps, work: (input: I) => Promise<R>) =>
@@ -121,6 +122,7 @@ describe('what is kept', () => {
       read: count('read', own.read),
       plan: count('plan', own.plan),
       make: count('make', own.make),
+      draw: count('draw', own.draw),
       compare: count('compare', own.compare),
       give: count('give', own.give),
     }
@@ -136,9 +138,11 @@ describe('what is kept', () => {
     const again = counted()
     const kept = cachedSteps(openCache(folder, 'v1'), async () => again.steps)
     expect(await whole(kept, fourLines('Needle box'))).toEqual(JSON.parse(JSON.stringify(made)))
-    expect(again.done).toEqual({look: 0, read: 0, plan: 0, make: 0, compare: 0, give: 0})
+    expect(again.done).toEqual({look: 0, read: 0, plan: 0, make: 0, draw: 0, compare: 0, give: 0})
     await whole(kept, fourLines('Needle box', 'status: on the bench\n'))
-    expect(again.done).toEqual({look: 0, read: 1, plan: 1, make: 1, compare: 0, give: 1})
+    expect(again.done).toEqual({look: 0, read: 1, plan: 1, make: 1, draw: 1, compare: 0, give: 1})
+    await whole(kept, `${fourLines('Needle box')}\nPlaned by lamplight.\n`)
+    expect(again.done).toEqual({look: 0, read: 2, plan: 2, make: 2, draw: 1, compare: 0, give: 1})
   })
 
   test('is not taken where it has another shape, or names that would become paths', async () => {
@@ -190,7 +194,7 @@ describe('what is kept', () => {
       cachedSteps(keeps, async () => torn.steps),
       fourLines('Needle box'),
     )
-    expect(torn.done).toEqual({look: 0, read: 1, plan: 1, make: 1, compare: 0, give: 1})
+    expect(torn.done).toEqual({look: 0, read: 1, plan: 1, make: 1, draw: 1, compare: 0, give: 1})
     const newer = counted()
     const newest = openCache(folder, 'v2')
     await whole(

@@ -85,8 +85,7 @@ function trace(doc: Pdf, shape: Exclude<Shape, Text>): void {
 function write(doc: Pdf, {at: [x, y], text, sizeMm, anchor, turned}: Text): void {
   const words = plainLatin(text)
   doc.font('Helvetica').fontSize(sizeMm).fillColor('black')
-  const width = doc.widthOfString(words)
-  const before = anchor === 'start' ? 0 : anchor === 'end' ? width : width / 2
+  const before = anchor === 'start' ? 0 : doc.widthOfString(words) / (anchor === 'end' ? 1 : 2)
   doc.save()
   if (turned) doc.rotate(-90, {origin: [x, y]})
   doc.text(words, x - before, y + (capitalHeight / 2) * sizeMm, {lineBreak: false, baseline: 'alphabetic'})
