@@ -4,11 +4,11 @@ import {join} from 'node:path'
 import {setTimeout as pause} from 'node:timers/promises'
 import {numbers} from './cut-stock/random-cutting.ts'
 import {filesOf} from './support/site-files.ts'
-import {fourLines, tempJournal} from './support/temp-journal.ts'
+import {fourLines, type TempJournal, tempJournal} from './support/temp-journal.ts'
 
-// Kills builds at any moment, cuts, poisons and deletes what is kept between them, and lets several run at once: whoever
-// reads the site meets one whole state of the journal or the other, and what is built last is what a build of nothing
-// gives. Run in a process of its own: the seed, and the seconds.
+// Kills builds and the server of whoever writes at any moment, cuts, poisons and deletes what is kept between them, and
+// lets several run at once: whoever reads the site meets one whole state of the journal or the other, and what is built
+// or shown last is what nothing at all would give. Run in a process of its own: the seed, and the seconds.
 
 const [seed, seconds] = process.argv.slice(2).map(Number) as [number, number]
 const random = numbers(seed)
@@ -18,49 +18,94 @@ const journal = tempJournal({
   'builds/oar-box.md': fourLines('Oar box', 'based-on: needle-box\n'),
 })
 const site = join(journal.root, '_site')
+const store = join(journal.root, '.site')
 const texts = ['', 'summary: Red oak\n', 'status: idea\n'].map((more) =>
   fourLines('Oar box', `based-on: needle-box\n${more}`),
 )
-/** Each state of the journal, built of nothing. */
-const states = texts.map((text) => {
-  const alone = tempJournal()
-  cpSync(join(journal.root, 'builds'), join(alone.root, 'builds'), {recursive: true})
-  alone.write('builds/oar-box.md', text)
-  const {status, stderr} = alone.run('build')
-  if (status !== 0) throw new Error(stderr)
-  const files = JSON.stringify(filesOf(join(alone.root, '_site')))
-  alone.remove()
-  return files
-})
-const began = performance.now()
-if (journal.run('build').status !== 0) throw new Error('the first build fails')
-const tookMs = performance.now() - began
+const until = Date.now() + seconds * 1000
+
+/** Each state of the journal, built and shown of nothing. */
+const states = await Promise.all(
+  texts.map(async (text) => {
+    const alone = tempJournal()
+    cpSync(join(journal.root, 'builds'), join(alone.root, 'builds'), {recursive: true})
+    alone.write('builds/oar-box.md', text)
+    const code = await ended(alone.start('build'))
+    if (code !== 0) throw new Error('the first build fails')
+    const state = {built: JSON.stringify(filesOf(join(alone.root, '_site'))), shown: await shownBy(alone)}
+    alone.remove()
+    return state
+  }),
+)
+journal.run('build')
+const buildMs = spanOf(() => journal.run('build'))
+journal.write('builds/oar-box.md', texts[1]!)
+const changeMs = spanOf(() => journal.run('build'))
 
 const poison = ['{}', 'null', '[]', '{"key": 1}', '\0']
-const until = Date.now() + seconds * 1000
-let kills = 0
-for (; Date.now() < until; kills++) {
+let [kills, starts] = [0, 0]
+for (let round = 0; Date.now() < until; round++) {
   const at = Math.floor(random() * texts.length)
   journal.write('builds/oar-box.md', texts[at]!)
-  const children = Array.from({length: random() < 0.2 ? 2 : 1}, () => journal.start('build'))
-  const ended = children.map((child) => once(child, 'exit'))
-  await pause(random() * tookMs * 1.1)
+  const isStart = round % 5 === 4
+  // Moments are spread evenly over all that one of them does, and fall at random within their part of it.
+  const share = ((round % 16) + random()) / 16
+  const children = Array.from({length: isStart ? 1 : 2}, () => journal.start(isStart ? 'start' : 'build'))
+  const all = children.map(ended)
+  await pause(share * (isStart ? buildMs + changeMs : changeMs * 1.4))
+  if (isStart) journal.write('builds/oar-box.md', texts[(at + 1) % texts.length]!)
+  if (isStart) await pause(random() * changeMs)
   if (random() < 0.4) harm()
   for (const child of children) child.kill('SIGKILL')
-  await Promise.all(ended)
-  const stands = states.indexOf(JSON.stringify(filesOf(site)))
-  if (stands < 0) fails(`the site is no state of the journal after ${kills + 1} kills`)
-  if (random() < 0.3) {
-    if (random() < 0.4) harm()
-    const {status, stderr} = journal.run('build')
-    if (status !== 0) fails(`a build fails after ${kills + 1} kills: ${stderr}`)
-    if (JSON.stringify(filesOf(site)) !== states[at]) fails(`the site is another after ${kills + 1} kills`)
-    const versions = readdirSync(join(journal.root, '.site'))
-    if (versions.length !== 1) fails(`${versions.length} versions are left after ${kills + 1} kills`)
-  }
+  await Promise.all(all)
+  if (isStart) starts++
+  else kills += children.length
+  const stands = JSON.stringify(filesOf(site))
+  if (!states.some(({built}) => built === stands)) fails('the site is no state of the journal')
+  if (round % 8 === 7) await mendsItself()
 }
-console.log(`${kills} builds killed`)
+await mendsItself()
+console.log(`${kills} builds and ${starts} servers killed`)
 journal.remove()
+
+/** What is built and shown after all is right, and nothing is left of what was killed. */
+async function mendsItself(): Promise<void> {
+  const at = Math.floor(random() * texts.length)
+  journal.write('builds/oar-box.md', texts[at]!)
+  const {status, stderr} = journal.run('build')
+  if (status !== 0) fails(`a build fails: ${stderr}`)
+  if (JSON.stringify(filesOf(site)) !== states[at]!.built) fails('the site is another')
+  if ((await shownBy(journal)) !== states[at]!.shown) fails('what is shown is another')
+  const left = readdirSync(store)
+  if (left.length !== 1) fails(`${left.join(', ')} are left`)
+}
+
+/** Show a journal to whoever writes, until all of it is there; answers its files. */
+async function shownBy({root, start}: TempJournal): Promise<string> {
+  const child = start('start')
+  const all = ended(child)
+  let said = ''
+  for await (const part of child.stdout!) {
+    said += part
+    if (/http:\/\/localhost:\d+/.test(said)) break
+  }
+  const folder = readdirSync(join(root, '.site')).find((name) => name.startsWith(`start-${child.pid}-`))
+  const files = JSON.stringify(filesOf(join(root, '.site', folder!)))
+  child.kill('SIGTERM')
+  await all
+  return files
+}
+
+async function ended(child: ReturnType<TempJournal['start']>): Promise<number | null> {
+  const [code] = (await once(child, 'exit')) as [number | null]
+  return code
+}
+
+function spanOf(work: () => unknown): number {
+  const began = performance.now()
+  work()
+  return performance.now() - began
+}
 
 /** Cut, poison or delete a file that is kept between builds. */
 function harm(): void {
@@ -70,10 +115,10 @@ function harm(): void {
     const one = files[Math.floor(random() * files.length)]
     if (!one) return
     const file = join(one.parentPath, one.name)
-    const how = Math.floor(random() * 4)
-    if (how === 0) rmSync(file)
-    else if (how === 1) truncateSync(file, Math.floor(random() * statSync(file).size))
-    else if (how === 2) writeFileSync(file, poison[Math.floor(random() * poison.length)]!)
+    const how = Math.floor(random() * 10)
+    if (how < 3) rmSync(file)
+    else if (how < 6) truncateSync(file, Math.floor(random() * statSync(file).size))
+    else if (how < 9) writeFileSync(file, poison[Math.floor(random() * poison.length)]!)
     else rmSync(kept, {recursive: true, force: true})
   } catch (error) {
     // A build at work may have taken it away first, or put another beside it.
@@ -82,6 +127,6 @@ function harm(): void {
 }
 
 function fails(why: string): never {
-  console.log(`seed ${seed}: ${why}; the journal is ${journal.root}`)
+  console.log(`seed ${seed}: ${why} after ${kills + starts} kills; the journal is ${journal.root}`)
   process.exit(1)
 }

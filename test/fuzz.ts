@@ -3,14 +3,21 @@ import {once} from 'node:events'
 import {readdirSync, readFileSync} from 'node:fs'
 import {parseArgs} from 'node:util'
 import fc from 'fast-check'
+import type {Build} from '../plugins/build-file/build.ts'
+import {mendText} from '../plugins/build-file/heal/mend.ts'
+import type {Problem} from '../plugins/build-file/problem.ts'
 import {readBuild} from '../plugins/build-file/read.ts'
 import {checks} from '../plugins/checks/checks.ts'
-import {planBuild} from '../plugins/plan/plan.ts'
+import {planInstrument} from '../plugins/plan/instrument.ts'
+import {type Plan, planBuild} from '../plugins/plan/plan.ts'
+import {settle} from '../plugins/plan/settle.ts'
 import {readBody} from '../plugins/syntax/body.ts'
+import {textReader} from '../site/journal/read-text.ts'
 import {wholeRun} from './support/whole-run.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same again
+npm run fuzz -- --builds      only builds with slips: how they read, plan in time, and are mended
 npm run fuzz -- --journals    only whole journals, harmed at random
 npm run fuzz -- --kills       only builds of a site that are killed at any moment, with what is kept harmed between them
 
@@ -77,7 +84,7 @@ const build = fc.tuple(fc.constantFrom(...sources), slips).map(([source, changes
 /** Read, plan and check a text, and throw where the result is not what every result must be. */
 function holds(text: string): void {
   const read = readBuild(text, {slug: 'fuzz', body: readBody})
-  const plan = planBuild(read.build, {journal: {}, pieces: []})
+  const plan = inTime(read.build)
   const problems = [...read.problems, ...checks(read.build, plan)]
   const lines = text.split(/\r\n?|\n/)
   for (const {line, column, rule} of problems)
@@ -85,6 +92,45 @@ function holds(text: string): void {
       throw new Error(`${rule} stands at ${line}:${column}, outside the file`)
   const odd = oddValue(plan)
   if (odd) throw new Error(`the plan has ${odd}`)
+  if (text.length % 8 === 0) mendsAndReadsBack(text)
+}
+
+/** Plan a build, and throw where that takes longer than it may, cuts left out or not, and does not say that it stopped. */
+function inTime(build: Build): Plan {
+  const context = {journal: {}, pieces: []}
+  const settled = settle(build, context.journal)
+  held('a plan without cuts', 50, () => planInstrument(settled, context))
+  let plan = planBuild(settled, context)
+  held('a plan', 2000, () => {
+    plan = planBuild(settled, context)
+    return plan.cuts?.proven === false
+  })
+  return plan
+}
+
+/** Throw where something takes more than so much of a processor, five times of five; it may say that it stopped. */
+function held(what: string, mostMs: number, work: () => unknown): void {
+  const spans: number[] = []
+  while (spans.length < 5) {
+    const before = process.cpuUsage()
+    if (work() === true) return
+    const {user} = process.cpuUsage(before)
+    if (user <= mostMs * 1000) return
+    spans.push(user / 1000)
+  }
+  throw new Error(`${what} takes ${Math.round(Math.min(...spans))} ms`)
+}
+
+/** What is certain is written, and the file then reads as was promised; a second time there is nothing to write. */
+function mendsAndReadsBack(text: string): void {
+  const read = textReader('fuzz.md', 'fuzz', {})
+  const mended = mendText(text, read)
+  const told = (problems: readonly Problem[]) =>
+    problems.map(({rule, line, column}) => `${rule} ${line}:${column}`)
+  const [promised, now] = [told(mended.left), told(read(mended.text).problems)]
+  if (promised.join() !== now.join()) throw new Error(`a mended file reads otherwise: ${now.join(', ')}`)
+  const again = mendText(mended.text, read)
+  if (again.text !== mended.text) throw new Error('a mended file is mended again')
 }
 
 /** Find a number that is none, or a null, and name its path. */
@@ -102,6 +148,7 @@ const {values} = parseArgs({
   options: {
     seconds: {type: 'string'},
     seed: {type: 'string'},
+    builds: {type: 'boolean'},
     journals: {type: 'boolean'},
     kills: {type: 'boolean'},
   },
@@ -116,11 +163,11 @@ if (!(seconds > 0) || !Number.isInteger(seed)) {
 const patienceMs = 300_000
 
 console.log(`seed ${seed}`)
-const isAll = !values.journals && !values.kills
+const isAll = !values.builds && !values.journals && !values.kills
 const each = isAll ? seconds / 4 : seconds
-if (isAll) slippedBuilds()
-if (!values.kills && !(await harmedJournals())) process.exitCode = 1
-if (!values.journals && !killedBuilds()) process.exitCode = 1
+if (isAll || values.builds) slippedBuilds()
+if ((isAll || values.journals) && !(await harmedJournals())) process.exitCode = 1
+if ((isAll || values.kills) && !killedBuilds()) process.exitCode = 1
 if (isAll) properties()
 
 /** Kill builds in a process of its own. */

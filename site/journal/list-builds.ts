@@ -104,6 +104,7 @@ const isLink = async (path: string): Promise<boolean> =>
 function slugOf(name: string): string {
   const slug = name
     .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')

@@ -38,6 +38,7 @@ beforeAll(async () => {
   mkdirSync(join(builds, 'folder.md'))
   mkdirSync(join(builds, 'deep/index.md'), {recursive: true})
   put('CAPITALS.MD', fourLines('Capitals'))
+  put('\u00fcber.md', fourLines('Over'))
   mkdirSync(join(builds, 'loose'))
   put('loose/box.md', fourLines('Loose'))
   journal = await readJournalFolder(root, uncachedSteps())
@@ -55,6 +56,7 @@ describe('where a build belongs', () => {
     ['builds/deep', /index\.md is no plain file/],
     ['builds/CAPITALS.MD', /ending must be \.md/],
     ['builds/loose', /called index\.md/],
+    ['builds/\u00fcber.md', /such as uber\.md/],
   ])('%s is named', (file, says) => {
     expect(journal.others.find((one) => one.file === file)?.message).toMatch(says)
   })
