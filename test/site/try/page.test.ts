@@ -311,7 +311,12 @@ test('without scripts one sentence says what is needed', async () => {
 })
 
 test('the page’s own scripts are small, and it is as wide as the screen', async () => {
-  const size = (name: string) => brotliCompressSync(readFileSync(join(site, name))).length
+  const sizes = new Map<string, number>()
+  const size = (name: string) => {
+    const known = sizes.get(name) ?? brotliCompressSync(readFileSync(join(site, name))).length
+    sizes.set(name, known)
+    return known
+  }
   const sum = (names: Iterable<string>) => [...names].reduce((all, name) => all + size(name), 0)
   const own = Object.keys(files).filter((name) => /assets\/(try|page|unfold)-[A-Z0-9]+\.js$/.test(name))
   const parts = Object.keys(files).filter((name) => /^try\/try-[\w-]+\.js$/.test(name))
