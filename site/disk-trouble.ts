@@ -16,13 +16,18 @@ const says: Readonly<Record<string, (place: string) => string>> = {
   ENAMETOOLONG: (place) => `${place || 'a file'} has a longer name than the disk can hold`,
 }
 
+/** What a disk without links says to one. */
+const hasNoLinks: readonly string[] = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS']
+
 /**
  * Say what kept something from being written, in words where it was the disk; `root` (absolute) is the journal's, and
  * `place` is where it was to go, for a disk that does not say.
  */
 export function diskTrouble(error: unknown, root: string, place = ''): string {
   const cause = causeOf(error)
-  const {code = '', path, dest} = cause
+  const {code = '', syscall, path, dest} = cause
+  if (syscall === 'symlink' && hasNoLinks.includes(code))
+    return `the disk${place && ` of ${place}`} keeps no links, by which a site is shown; name a folder on another one`
   const named = dest ?? path
   return Object.hasOwn(says, code) ? says[code]!(named ? asNamed(named, root) : place) : cause.message
 }

@@ -59,6 +59,8 @@ describe('a file that the disk refuses', () => {
     expect(told({originalError: error({code: 'ENOSPC'})})).toBe(full)
     const closed = {code: 'EROFS', path: '/home/loft/.site/x'}
     expect(told(closed)).toBe('.site/x lies on a disk that can only be read')
+    const linked = {code: 'EPERM', syscall: 'symlink', dest: '/home/loft/_site.x'}
+    expect(told(linked)).toMatch(/^the disk of _site keeps no links/)
     expect(told({})).toBe('Something else')
   })
 })
