@@ -14,7 +14,7 @@ import {boardEndMm} from './neck/board.ts'
 import {proposedGrooveMm} from './nut.ts'
 import {proposalsFor} from './proposals/propose.ts'
 import {leavesOfTexts, withTexts} from './proposals/texts.ts'
-import type {Assumption, Settled} from './settled.ts'
+import type {AssumedWhy, Assumption, Settled} from './settled.ts'
 import {woodOf} from './woods.ts'
 
 /**
@@ -81,7 +81,8 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
   }
   for (const [path, name] of bearingWoods(values)) {
     const weakest = woodOf(name)?.weakest
-    if (weakest) assumptions.push({path, value: `as strong as ${weakest}`, why: weakestWhy})
+    if (weakest)
+      assumptions.push({path, value: `as strong as ${weakest}`, why: 'weakest kind' satisfies AssumedWhy})
   }
   for (const {path, value, why, applies} of surroundingRows)
     if (applies(values)) assumptions.push({path, value, why})
@@ -111,9 +112,6 @@ const following: Record<(typeof followingRows)[number]['path'], (values: BuildVa
     'nut.groove': (values) =>
       values.nut ? proposedGrooveMm(values, planHeights(values, planBoxPlace(values))) : undefined,
   }
-
-const weakestWhy =
-  'the name leaves the kind open, so strength counts as that of the weakest it may mean (Wood Handbook)'
 
 /** List the woods whose strength is judged, by their paths: of the neck, its laminations, the box and its top. */
 function bearingWoods({neck, box}: BuildValues): [path: string, name: string][] {

@@ -1,11 +1,15 @@
 import type {Build} from '../build-file/build.ts'
 import type {Proposal} from './proposals/proposal.ts'
 
+/** Why something is assumed that no row of usual values has; the words are in the words room. */
+export type AssumedWhy = 'weakest kind'
+
 /** A value that the file leaves out, and what it is taken to be. */
 export interface Assumption {
   path: string
   /** As a maker would write it. */
   value: string
+  /** As the row of usual values says, or what the words room has a sentence for. */
   why: string
   /** Made to fit this build, not the usual value of the trade. */
   proposed?: true | undefined

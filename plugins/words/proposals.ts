@@ -1,7 +1,8 @@
 import type {OpenWhy, ProposedWhy} from '../plan/proposals/proposal.ts'
+import type {AssumedWhy} from '../plan/settled.ts'
 
-/** Why each thing is proposed as it is. */
-const proposedWhy: Readonly<Record<ProposedWhy, string>> = {
+/** Why each thing is proposed, or assumed, as it is. */
+const whys: Readonly<Record<ProposedWhy | AssumedWhy, string>> = {
   'anchors behind the box':
     'halfway between the box and the wood that must stay behind them, as far apart as the strings at the bridge or as the neck lets them; sizes by common practice, no source',
   'anchors over the end': 'the neck leaves no room for holes past the box; common practice, no source',
@@ -28,12 +29,13 @@ const proposedWhy: Readonly<Record<ProposedWhy, string>> = {
     'the first sold that stay in the wood and hold three times what the strings ask; see Screws',
   'screws round the top':
     'the shortest sold with thread enough, near each corner and 6 in apart at the most, so that the top comes off again; common practice, no source',
+  'weakest kind':
+    'the name leaves the kind open, so strength counts as that of the weakest it may mean (Wood Handbook)',
   'strings held down': 'the strings go down less than 4° behind the nut on this head',
 }
 
 /** Say why a value is assumed or proposed. */
-export const whyInWords = (why: string): string =>
-  (proposedWhy as Readonly<Record<string, string>>)[why] ?? why
+export const whyInWords = (why: string): string => (whys as Readonly<Record<string, string>>)[why] ?? why
 
 /** Why nothing is proposed, and what would change that. */
 export const openWhy: Readonly<Record<OpenWhy, string>> = {
