@@ -1,4 +1,5 @@
 import {randomBytes} from 'node:crypto'
+import {rmSync} from 'node:fs'
 import {lstat, mkdir, readdir, readlink, rename, rm, rmdir, symlink, writeFile} from 'node:fs/promises'
 import {basename, dirname, join, relative} from 'node:path'
 
@@ -101,7 +102,8 @@ export async function clearVersions(site: string): Promise<void> {
 async function takeAway(version: string): Promise<void> {
   try {
     await rm(join(version, mark), {force: true})
-    await rm(version, {recursive: true, force: true})
+    // In one go: what waits for each file takes several times as long.
+    rmSync(version, {recursive: true, force: true})
   } catch {}
 }
 
