@@ -2,6 +2,7 @@ import {randomBytes, timingSafeEqual} from 'node:crypto'
 import {lstat, mkdir, rm, writeFile} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
+import {diskTrouble} from '../disk-trouble.ts'
 import type {WrittenAnswer} from './new-build-path.ts'
 
 /** A front matter has a few kilobytes. */
@@ -100,9 +101,8 @@ async function write(root: string, {slug, text}: Asked): Promise<[status: number
     await writeFile(file, text, {flag: 'wx'})
     return [201, `builds/${slug}.md is written. Its page is at /builds/${slug}/.`]
   } catch (error) {
-    const {code, message} = error as NodeJS.ErrnoException
-    if (code === 'EEXIST') return taken(`${slug}.md`)
-    await rm(file, {force: true})
-    return [500, `builds/${slug}.md cannot be written: ${message}`]
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return taken(`${slug}.md`)
+    await rm(file, {force: true}).catch(() => {})
+    return [500, `builds/${slug}.md is not written: ${diskTrouble(error, root, 'builds')}`]
   }
 }
