@@ -5,6 +5,7 @@ import {printable, report} from '../../site/commands/report.ts'
 import {makeSite} from '../../site/make/make-site.ts'
 import {planSite} from '../../site/make/plan-site.ts'
 import type {Page} from '../../site/page.ts'
+import {type Assets, siteAssets} from '../../site/publish/assets.ts'
 import {writeFiles, writePages} from '../../site/publish/write-site.ts'
 import type {FileProblems} from '../../site/site-data.ts'
 import {wholePages} from './whole-pages.ts'
@@ -13,10 +14,13 @@ import {xmlFault} from './xml-fault.ts'
 /** Never on a page: what lies beside a journal and not in it. */
 export const secret = 'WHAT-NOBODY-MAY-READ'
 
+let bundled: Promise<Assets> | undefined
+const assets = () => (bundled ??= siteAssets())
+
 /** Make a whole site of the journal at `root`, as `build` does, and list what no journal may bring about. */
 export async function whatIsWrong(root: string, cache: Cache, isWritten: boolean): Promise<string[]> {
   const found: string[] = []
-  const options = {prefix: '/', isWriting: isWritten, assets: {}}
+  const options = {prefix: '/', isWriting: isWritten, assets: (await assets()).addresses}
   const planned = await planSite(root, options, cache).catch((error: Error) => {
     // Without a folder of builds there is nothing to go on, and the message says which.
     if (!/^(there is no folder|the folder) builds\//.test(error.message))
