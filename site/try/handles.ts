@@ -75,7 +75,8 @@ export function handlesOf(plan: Plan): {handles: Handle[]; scale: Scale} | undef
       ...soundHoles.flatMap(({stationMm, offMm}, i) =>
         handle(`hole${i + 1}`, `Sound hole ${i + 1}`, stationMm, instrument.x(offMm)),
       ),
-      ...handle('boxTail', 'Tail side of the box', box?.tailMm, -edgeMm),
+      // Half out of the box, in whose corner the side's name stands, and clear of its figure.
+      ...handle('boxTail', 'Tail side of the box', box?.tailMm, -edgeMm - 6 / frame.scale),
       ...handle('tailEnd', 'End of the neck', neck?.tailMm),
     ]),
     scale: {
