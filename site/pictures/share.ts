@@ -29,7 +29,7 @@ export function sharePicture(slug: string, hanging: Hanging, cache: Cache): Arte
 
 async function drawn(svg: string): Promise<Uint8Array> {
   const {default: sharp} = await import('sharp')
-  return sharp(Buffer.from(svg)).png({compressionLevel: 9, palette: true}).toBuffer()
+  return sharp(Buffer.from(svg)).png({compressionLevel: 9}).toBuffer()
 }
 
 function shareSvg({shapes, frame, woods}: Hanging): string {
