@@ -48,7 +48,7 @@ for (const file of wanted) {
   }
   for (const measure of await bench({counts, told})) {
     const {name, ratio, detail} = measure
-    console.log(`${name}: ${ratio.toPrecision(3)} (${detail})`)
+    console.log(`${name}: ${ratio < 100 ? ratio.toPrecision(3) : ratio.toFixed(0)} (${detail})`)
     all.push(measure)
   }
 }
@@ -68,7 +68,10 @@ function writeFigures(): void {
     '',
     '| what | times | that is |',
     '| --- | --- | --- |',
-    ...all.map(({name, ratio, detail}) => `| ${name} | ${ratio.toPrecision(2)} | ${detail} |`),
+    ...all.map(
+      ({name, ratio, detail}) =>
+        `| ${name} | ${ratio < 10 ? ratio.toPrecision(2) : ratio.toFixed(0)} | ${detail} |`,
+    ),
   ]
   writeFileSync(
     'README.md',
