@@ -1,18 +1,22 @@
 import {isAbsolute, relative} from 'node:path'
 
+const mayNot = (place: string) =>
+  `${place || 'a file'} may not be written; look at its rights and those of its folder`
+const tooMany = () => 'too many files are open on this machine; close something, and try again'
+
 const says: Readonly<Record<string, (place: string) => string>> = {
   ENOSPC: (place) => `the disk${place && ` of ${place}`} is full; make room, and try again`,
   EDQUOT: (place) =>
     `there is no room left for you on the disk${place && ` of ${place}`}; make room, and try again`,
   EFBIG: (place) => `${place || 'a file'} is larger than may be written here`,
   EROFS: (place) => `${place || 'this'} lies on a disk that can only be read`,
-  EACCES: (place) => `${place || 'a file'} may not be written; look at its rights and those of its folder`,
-  EPERM: (place) => `${place || 'a file'} may not be written; look at its rights and those of its folder`,
+  EACCES: mayNot,
+  EPERM: mayNot,
   ENOTDIR: (place) => `${place || 'a file'} lies where a folder is needed`,
   EISDIR: (place) => `${place || 'a folder'} is a folder, where a file is needed`,
   EIO: (place) => `the disk${place && ` of ${place}`} fails; copy what is on it while it can be read`,
-  EMFILE: () => 'too many files are open on this machine; close something, and try again',
-  ENFILE: () => 'too many files are open on this machine; close something, and try again',
+  EMFILE: tooMany,
+  ENFILE: tooMany,
   ENAMETOOLONG: (place) => `${place || 'a file'} has a longer name than the disk can hold`,
 }
 

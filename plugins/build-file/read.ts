@@ -9,7 +9,7 @@ import type {Kind, RecordOf} from './kinds.ts'
 import {ownAt} from './path.ts'
 import type {Problem} from './problem.ts'
 import {readValue} from './read-value.ts'
-import {type ReadingContext, report, textOf} from './reading-context.ts'
+import {beginReading, report, textOf} from './reading-context.ts'
 import type {ReaderRule} from './rules.ts'
 import {type RackEntry, rackSchema} from './schema/wood.ts'
 import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
@@ -118,18 +118,8 @@ function readYaml<T>(
   const tree = isHealed ? mended : asWritten
   const {doc, targetOf, placeOf, problems, soundUpToLine} = tree
   const sound = soundUpToLine === Number.POSITIVE_INFINITY
-  const context: ReadingContext = {
-    readValue,
-    targetOf,
-    placeOf,
-    places: Object.create(null),
-    keys: Object.create(null),
-    problems: [],
-    slips: [],
-    lists: [],
-    records: [],
-    units: unitsOf(doc.contents, targetOf) ?? journalUnits ?? 'in',
-  }
+  const units = unitsOf(doc.contents, targetOf) ?? journalUnits ?? 'in'
+  const context = beginReading({readValue, targetOf, placeOf, units})
   const root = doc.contents as Node | null
   let values: unknown
   if (isSeq(root) && listAs)

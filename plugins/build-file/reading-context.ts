@@ -25,6 +25,22 @@ export interface ReadingContext {
   records: {node: Scalar; kind: RecordOf; path: string}[]
 }
 
+/** Begin a reading in which nothing is found yet. */
+export const beginReading = (
+  by: Pick<ReadingContext, 'readValue' | 'targetOf' | 'placeOf' | 'units'>,
+): ReadingContext => ({
+  readValue: by.readValue,
+  targetOf: by.targetOf,
+  placeOf: by.placeOf,
+  units: by.units,
+  places: Object.create(null),
+  keys: Object.create(null),
+  problems: [],
+  slips: [],
+  lists: [],
+  records: [],
+})
+
 /** What a problem of reading is about. */
 export interface Slip {
   problem: Problem<ReaderRule>

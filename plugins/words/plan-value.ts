@@ -16,6 +16,7 @@ export type FoundValue =
 
 // A name carries its unit last; where only one unit is meant it may be left off.
 const unitEndings = ['', 'Mm', 'N', 'Deg', 'Hz', 'Cents', 'Kg', 'Mpa', 'Mm2', 'Nmm2', 'KgM', 'L', 'H']
+const unitEnding = new RegExp(`(?<=[a-z])(?:${unitEndings.filter(Boolean).join('|')})$`)
 
 /**
  * Find a value of the plan by its path: strings by note, lines by label, everything else that is one of several by
@@ -60,7 +61,7 @@ const known = planValues.map((name) => {
 /** List the words of a name's step, in lower case, its unit left off: `tension`, `total` of `tensionTotalN`. */
 function wordsOf(step: string): string[] {
   return step
-    .replace(/(?<=[a-z])(?:Mm2?|Nmm2|N|Deg|Hz|Cents|KgM|Kg|Mpa|L|H)$/, '')
+    .replace(unitEnding, '')
     .split(/(?=[A-Z])/)
     .map((word) => word.toLowerCase())
 }

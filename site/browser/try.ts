@@ -8,7 +8,7 @@ import {fieldTyped, offerKeys} from '../try/page-fields.ts'
 import {offerToWrite} from '../try/page-journal.ts'
 import {startMaking} from '../try/page-making.ts'
 import {keepOffline} from '../try/page-offline.ts'
-import {askedFor, fetchBuild, type Opened} from '../try/page-open.ts'
+import {askedFor, choose, fetchBuild, type Opened} from '../try/page-open.ts'
 import {watchParts} from '../try/page-parts.ts'
 import {patch, patchText} from '../try/page-patch.ts'
 import {offerSound, showSound} from '../try/page-sound.ts'
@@ -120,8 +120,7 @@ async function open(slug: string, changes: readonly (readonly [string, string])[
     // Not where each answer writes, which would take it away; and what is still open keeps its name.
     part('link').textContent =
       'This build cannot be fetched. Without a network only what was opened before can be tried.'
-    if (opened)
-      choice.value = [...choice.options].some(({value}) => value === opened?.slug) ? opened.slug : ''
+    if (opened) choose(choice, opened.slug)
   }
 }
 

@@ -1,7 +1,7 @@
 import pMap from 'p-map'
 import type {Progress} from '../commands/progress.ts'
 import {together} from '../journal/folder.ts'
-import type {SiteWriter} from '../publish/site-writer.ts'
+import {atATime, type SiteWriter} from '../publish/site-writer.ts'
 import type {FileProblems, SiteData} from '../site-data.ts'
 import {type OwnPages, ownPages} from './own-pages.ts'
 import type {PlannedSite} from './plan-site.ts'
@@ -15,9 +15,6 @@ export interface MadeSite {
   /** What this program failed at among them. */
   problems: FileProblems[]
 }
-
-/** So many builds are made and written before the next are: none of a thousand is held in memory as a whole. */
-const atATime = 32
 
 /** Make the pages of every build; where there is a writer, some are written before the next are made. */
 export async function makeSite(

@@ -5,8 +5,11 @@ import type {Surround} from '../site-data.ts'
 import {note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeFiles, writePages} from './write-site.ts'
 
-/** So many builds are written at a time: enough that Eleventy's start counts for little, and few enough for memory. */
-const atATime = 32
+/**
+ * So many builds are made, and written before the next are: enough that Eleventy's start counts for little, and none of
+ * a thousand is held in memory as a whole.
+ */
+export const atATime = 32
 
 /** Pages and files that belong together, ready to be written. */
 export interface Whole {

@@ -20,8 +20,8 @@ interface BuildParts extends Omit<PageInput, 'picture' | 'failed' | 'keepDrawing
 const inTheColumn = '(min-width: 40rem) 36rem, 100vw'
 
 /**
- * Word a build and draw what its page shows: made of its input alone, so that it can be kept by it. What this program fails on is left
- * out, told in `faults` and on the page; the prose and whatever else can be made of the build stand.
+ * Word a build and draw what its page shows: made of its input alone, so that it can be kept by it. What this program
+ * fails on is left out, told in `faults` and on the page; the prose and whatever else can be made of the build stand.
  */
 export function makeBuild(input: BuildParts): Omit<MadeBuild, 'hanging'> {
   const faults: Problem<RuleName>[] = []

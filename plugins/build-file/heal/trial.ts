@@ -1,7 +1,7 @@
 import {isMap, isScalar, type Node, parseDocument} from 'yaml'
 import type {Kind} from '../kinds.ts'
 import {readValue} from '../read-value.ts'
-import {type ReadingContext, textOf} from '../reading-context.ts'
+import {beginReading, type ReadingContext, textOf} from '../reading-context.ts'
 
 const nowhere = {line: 1, column: 1, endLine: 1, endColumn: 1}
 
@@ -22,18 +22,8 @@ export function nodeOf(text: string, inBraces: boolean): Node | undefined {
 }
 
 /** A reading that tells nobody. */
-export const trialContext = (units: 'in' | 'mm'): ReadingContext => ({
-  readValue,
-  targetOf: () => undefined,
-  placeOf: () => nowhere,
-  units,
-  places: {},
-  keys: {},
-  problems: [],
-  slips: [],
-  lists: [],
-  records: [],
-})
+export const trialContext = (units: 'in' | 'mm'): ReadingContext =>
+  beginReading({readValue, targetOf: () => undefined, placeOf: () => nowhere, units})
 
 /** Say what a text of the file means as a kind of value; undefined where it cannot be read without a problem. */
 export function meaningOf(text: string, kind: Kind, {units, inBraces}: Setting): string | undefined {

@@ -1,6 +1,6 @@
 import {isMap, isScalar, type Node} from 'yaml'
 import type {RecordOf} from '../kinds.ts'
-import {type ReadingContext, report, type Slip, textOf} from '../reading-context.ts'
+import {beginReading, report, type Slip, textOf} from '../reading-context.ts'
 import {drop} from './said-twice.ts'
 import type {Healing} from './source.ts'
 
@@ -26,16 +26,7 @@ export function tellUnits({context, source}: Healing, schema: RecordOf): void {
   const unfit = context.slips.filter(wouldDoIn(units))
   const sizes = unfit.filter((one) => !isGauge(one))
   if (sizes.length < least || !isMap(source.root) || !schema.fields.units) return
-  const trial: ReadingContext = {
-    ...context,
-    units,
-    places: Object.create(null),
-    keys: Object.create(null),
-    problems: [],
-    slips: [],
-    lists: [],
-    records: [],
-  }
+  const trial = beginReading({...context, units})
   context.readValue(source.root, schema, '', trial)
   const left = trial.slips.filter(wouldDoIn(context.units))
   if (left.some((one) => !isGauge(one))) return
@@ -49,8 +40,6 @@ export function tellUnits({context, source}: Healing, schema: RecordOf): void {
   const own = source.root.items.find(({key}) => isScalar(key) && textOf(key) === 'units')
   const isSaid = isScalar(own?.value)
   const would = isSaid ? units : `units: ${units}`
-  const start = (source.root.items[0]!.key as Node).range![0]
-  const edit = source.edit(start, start, `units: ${units}\n`)
   const why = `${sizes.length} lengths cannot be ${named[context.units]}, the first of them ${first!.path.replaceAll('.', ' ')}; as ${named[units]} all do`
   report(
     context,
@@ -58,5 +47,7 @@ export function tellUnits({context, source}: Healing, schema: RecordOf): void {
     `${why}; ${would} would do`,
     {expected: [would]},
   )
-  if (!isSaid) context.problems.at(-1)!.edits = [[edit]]
+  if (isSaid) return
+  const start = (source.root.items[0]!.key as Node).range![0]
+  context.problems.at(-1)!.edits = [[source.edit(start, start, `units: ${units}\n`)]]
 }

@@ -140,9 +140,9 @@ function leavesAt({offMm}: Post, radiusMm: number): number {
 const mostSteps = 400
 
 /**
- * Find the one value that takes a conflict away and brings none that was not there before: the post's place along the head or off the centre
- * line, by the ruler, the shortest move first. `at` and `off` are as the build file has them (mm; `at` negative).
- * Undefined where no single move does.
+ * Find the one value that takes a conflict away and brings none that was not there before: the post's place along the
+ * head or off the centre line, by the ruler, the shortest move first. `at` and `off` are as the build file has them (mm;
+ * `at` negative). Undefined where no single move does.
  */
 function clearPost(
   layout: HeadLayout,
