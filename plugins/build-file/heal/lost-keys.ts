@@ -43,9 +43,9 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
   if (record === 'scale' && /^frets?$/i.test(name) && node && !taken.has('lines')) {
     const [from, to] = source.extentOf(pair)
     const gap = map.flow ? ', ' : `\n${indentOf(source.text, from)}`
-    const also = taken.has('fretted') ? '' : `${gap}fretted: true`
-    const text = `lines: ${source.sourceOf(node)}${also}`
-    return {texts: [text], isSure: true, at: source.place(from, to)}
+    const lines = [`lines: ${source.sourceOf(node)}`, ...(taken.has('fretted') ? [] : ['fretted: true'])]
+    const message = `${why}; ${lines.join(' and ')} would do`
+    return {texts: [lines.join(gap)], isSure: true, at: source.place(from, to), message}
   }
   // A name that is a key elsewhere, letter by letter, is no misspelling of one here.
   const elsewhere = isRoot && node ? placesFor(name, node, context.units) : []
