@@ -9,9 +9,9 @@ import {rackSchema} from '../plugins/build-file/schema/wood.ts'
 import {buildSchema, journalSchema} from '../plugins/build-file/schema.ts'
 import {checks} from '../plugins/checks/checks.ts'
 import {templateSvg} from '../plugins/drawings/templates/sheets.ts'
+import type {Settled} from '../plugins/plan/kit/settled.ts'
 import {type Plan, planBuild} from '../plugins/plan/plan.ts'
 import {settle} from '../plugins/plan/settle.ts'
-import type {Settled} from '../plugins/plan/settled.ts'
 import {allSections} from '../plugins/sections/all.ts'
 import {printedPlan} from '../plugins/words/printed-plan.ts'
 import {frame} from '../site/layouts/frame.ts'
@@ -21,6 +21,7 @@ import {planSite} from '../site/make/plan-site.ts'
 import {changed} from './support/changed.ts'
 import {tempJournal} from './support/temp-journal.ts'
 import {wholePages} from './support/whole-pages.ts'
+
 import './support/slow.ts'
 
 // A key that nobody reads promises what it does not keep: whatever a key says, changing it changes something to see.

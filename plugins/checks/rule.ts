@@ -1,8 +1,8 @@
 import type {Place, Severity} from '../build-file/problem.ts'
 import type {FileExample, RuleText} from '../build-file/rule-text.ts'
-import type {ConflictKind} from '../plan/conflicts.ts'
+import type {ConflictKind} from '../plan/kit/conflicts.ts'
+import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {Settled} from '../plan/settled.ts'
 import type {Wording} from '../words/findings/wording.ts'
 
 /** Where a check found something; the frame turns paths of the build file into places. */

@@ -1,6 +1,6 @@
 import type {Plan} from '../plan/plan.ts'
-import type {StockTrouble} from '../plan/stock-at-hand.ts'
-import {unplacedRows} from '../plan/unplaced-rows.ts'
+import type {StockTrouble} from '../plan/stock/stock-at-hand.ts'
+import {unplacedRows} from '../plan/stock/unplaced-rows.ts'
 import * as words from '../words/findings/stock.ts'
 import {rule} from './rule.ts'
 

@@ -1,4 +1,4 @@
-import type {StringPlan} from '../plan/strings.ts'
+import type {StringPlan} from '../plan/strings/strings.ts'
 import {breakLimits} from '../tables/strings.ts'
 import * as words from '../words/findings/strings.ts'
 import {rule} from './rule.ts'

@@ -1,6 +1,6 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
-import type {CutPiece} from '../plan/cut-list.ts'
+import type {CutPiece} from '../plan/stock/cut-list.ts'
 import {type Place, plotTextPx, word} from './plots/plot.ts'
 import {pictureSvg} from './writers/svg.ts'
 

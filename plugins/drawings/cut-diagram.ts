@@ -1,6 +1,6 @@
-import type {CutPiece} from '../plan/cut-list.ts'
-import type {Part} from '../plan/design-parts.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {CutPiece} from '../plan/stock/cut-list.ts'
+import type {Part} from '../plan/stock/design-parts.ts'
 import {sayCuts} from '../words/drawings/alt-texts.ts'
 import {cutWords} from '../words/drawings/labels.ts'
 import {bareLength} from '../words/lengths.ts'

@@ -3,8 +3,8 @@ import type {Build} from '../build-file/build.ts'
 import {isWritten, stringNames, valueAt, withValueAt} from '../build-file/path.ts'
 import type {BuildValues} from '../build-file/schema.ts'
 import {changesFrom} from './changes.ts'
-import type {Context} from './context.ts'
 import {type Instrument, planInstrument} from './instrument.ts'
+import type {Context} from './kit/context.ts'
 
 /** What a player or a maker notices of a change; lengths in mm. What cannot be computed is absent. */
 export interface Felt {

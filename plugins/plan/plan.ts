@@ -1,9 +1,9 @@
 import type {Build} from '../build-file/build.ts'
-import type {Context} from './context.ts'
 import {type Instrument, planInstrument} from './instrument.ts'
+import type {Context} from './kit/context.ts'
+import type {Settled} from './kit/settled.ts'
 import {type Making, planMaking} from './making.ts'
 import {settle} from './settle.ts'
-import type {Settled} from './settled.ts'
 
 /** All that is computed from a build; a part whose inputs are missing is absent. */
 export interface Plan extends Instrument, Making {}

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import {overTimePlot} from '../drawings/plots/over-time-plot.ts'
-import type {AsBuilt} from '../plan/as-built.ts'
+import type {AsBuilt} from '../plan/as-built/as-built.ts'
 import {effectsInWords} from '../words/as-built.ts'
 import {keyInWords} from '../words/keys.ts'
 import {writeMeasured} from '../words/measured.ts'

@@ -1,6 +1,6 @@
 import type {Code, RootContent} from 'mdast'
 import {writeLines} from '../build-file/set-values.ts'
-import type {Assumption} from '../plan/settled.ts'
+import type {Assumption} from '../plan/kit/settled.ts'
 import {openWhy, whyInWords} from '../words/proposals.ts'
 import {fold, holds, list, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'

@@ -1,7 +1,7 @@
 import type {RootContent} from 'mdast'
 import {textAt} from '../build-file/path.ts'
 import type {Place, Problem, Severity} from '../build-file/problem.ts'
-import type {Settled} from '../plan/settled.ts'
+import type {Settled} from '../plan/kit/settled.ts'
 import type {SectionName} from '../tables/section-names.ts'
 import {foundInWords, nextInWords} from '../words/state.ts'
 import {fold, type Inline, link, list, paragraph, problemLink, strong, subHeading} from './kit.ts'

@@ -1,5 +1,5 @@
-import type {Cost} from '../plan/cost.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Cost} from '../plan/stock/cost.ts'
 import {billItem} from '../words/bill.ts'
 import {number} from '../words/quantities.ts'
 import {facts, fold, paragraph, strong} from './kit.ts'

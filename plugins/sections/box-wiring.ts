@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import {wiringDrawing} from '../drawings/plots/wiring.ts'
+import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {Settled} from '../plan/settled.ts'
 import {number} from '../words/quantities.ts'
 import {wallNames} from '../words/sides.ts'
 import {facts, figure, figures, type Inline, list, source, subHeading} from './kit.ts'

@@ -1,5 +1,5 @@
 import type {BlockContent, List} from 'mdast'
-import type {Caution} from '../plan/cautions.ts'
+import type {Caution} from '../plan/cautions/cautions.ts'
 import {cautionSigns, comesFirst, dustLimits, noiseLimits} from '../tables/hazards.ts'
 import {type CautionWords, cautionInWords} from '../words/cautions.ts'
 import {number} from '../words/quantities.ts'

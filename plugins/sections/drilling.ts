@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {PostKey} from '../drawings/hero/names.ts'
-import type {Face, Hole} from '../plan/hole.ts'
+import type {Face, Hole} from '../plan/kit/hole.ts'
 import type {Plan} from '../plan/plan.ts'
 import {drillSource} from '../tables/drills.ts'
 import {backingWords, bitName, holeName, oneBit} from '../words/holes.ts'

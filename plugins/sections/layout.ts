@@ -1,6 +1,6 @@
 import {type NamedKey, namedStations} from '../drawings/hero/names.ts'
 import {instrumentOf} from '../drawings/instrument/instrument.ts'
-import type {Station, StationKind} from '../plan/layout.ts'
+import type {Station, StationKind} from '../plan/layout/layout.ts'
 import {placeName} from '../words/places.ts'
 import {fold, link, note, paragraph, strong} from './kit.ts'
 import {type Cell, table} from './kit-table.ts'

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
-import type {Line} from '../plan/lines.ts'
 import type {Plan} from '../plan/plan.ts'
+import type {Line} from '../plan/scale/lines.ts'
 import {noticeableSource} from '../tables/hearing.ts'
 import {inchMm} from '../tables/units.ts'
 import {exactBoth, lengthWords} from '../words/lengths.ts'

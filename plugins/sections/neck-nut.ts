@@ -1,4 +1,4 @@
-import type {Nut} from '../plan/nut.ts'
+import type {Nut} from '../plan/action/nut.ts'
 import type {Plan} from '../plan/plan.ts'
 import {fineBoth} from '../words/lengths.ts'
 import type {Inline} from './kit.ts'

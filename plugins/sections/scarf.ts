@@ -1,6 +1,6 @@
 import type {RootContent} from 'mdast'
+import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {Settled} from '../plan/settled.ts'
 import {angle, inWords, number} from '../words/quantities.ts'
 import {sidesExplained} from '../words/sides.ts'
 import {facts, figures, fold, holds, type Inline, paragraph, source} from './kit.ts'

@@ -1,8 +1,8 @@
 import type {RootContent} from 'mdast'
 import type {Problem} from '../build-file/problem.ts'
 import type {Change} from '../plan/changes.ts'
+import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {Settled} from '../plan/settled.ts'
 import type {SectionName} from '../tables/section-names.ts'
 
 /** The builds that this one is kin to; known only where the whole journal is. */

@@ -1,6 +1,6 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
-import type {StringPlan} from '../plan/strings.ts'
+import type {StringPlan} from '../plan/strings/strings.ts'
 import {musicWireSource} from '../tables/music-wire.ts'
 import {wireInches} from '../words/lengths.ts'
 import {inWords, massPerLength, number, percent} from '../words/quantities.ts'

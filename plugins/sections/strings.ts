@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import {pullPlot} from '../drawings/plots/pull-plot.ts'
 import type {Plan} from '../plan/plan.ts'
-import type {StringPlan} from '../plan/strings.ts'
+import type {StringPlan} from '../plan/strings/strings.ts'
 import {writeGauge} from '../words/lengths.ts'
 import {forceWords, inWords, number} from '../words/quantities.ts'
 import {figure, fold, holds, type Inline, note, paragraph, strong} from './kit.ts'

@@ -1,5 +1,5 @@
-import type {AsBuilt, ToleranceFrom} from '../plan/as-built.ts'
-import type {AirOff, Effect} from '../plan/as-built-effects.ts'
+import type {AsBuilt, ToleranceFrom} from '../plan/as-built/as-built.ts'
+import type {AirOff, Effect} from '../plan/as-built/as-built-effects.ts'
 import {noticeableCents, noticeableSource} from '../tables/hearing.ts'
 import {writeMeasured} from './measured.ts'
 import type {Units} from './quantities.ts'

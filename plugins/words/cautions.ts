@@ -1,7 +1,7 @@
 import {ownAt} from '../build-file/path.ts'
 import {type Rounding, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Brought, WoodHere} from '../plan/cautions/bench-facts.ts'
-import type {Caution} from '../plan/cautions.ts'
+import type {Caution} from '../plan/cautions/cautions.ts'
 import {type HazardName, hazards} from '../tables/hazards.ts'
 import {poundForceN} from '../tables/units.ts'
 import {tradeNotes, woodHazards} from '../tables/wood-hazards.ts'

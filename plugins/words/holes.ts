@@ -1,6 +1,6 @@
-import type {Bit, HoleBit} from '../plan/bits.ts'
 import type {Fastener} from '../plan/fasteners/fastener.ts'
-import type {Backing, Hole, HoleUse} from '../plan/hole.ts'
+import type {Bit, HoleBit} from '../plan/kit/bits.ts'
+import type {Backing, Hole, HoleUse} from '../plan/kit/hole.ts'
 import {inchMm} from '../tables/units.ts'
 
 const kinds = {

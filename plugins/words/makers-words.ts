@@ -1,7 +1,7 @@
 import type {Build} from '../build-file/build.ts'
 import {textAt} from '../build-file/path.ts'
 import type {Plan} from '../plan/plan.ts'
-import {openChord} from '../plan/tunings.ts'
+import {openChord} from '../plan/strings/tunings.ts'
 import {otherWords} from '../tables/other-names.ts'
 import {treeOf} from '../tables/wood-colours.ts'
 

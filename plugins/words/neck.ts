@@ -1,6 +1,6 @@
 import type {FreeBody} from '../plan/neck/bow.ts'
-import type {Budget} from '../plan/neck/budget.ts'
 import type {Because} from '../plan/neck/inside-neck.ts'
+import type {Budget} from '../plan/neck-shape/budget.ts'
 
 const between =
   'it bows between nut and bridge, least if the box holds it straight from its edge on, most if the box does not help'

@@ -1,5 +1,5 @@
-import type {Place, Station} from '../plan/layout.ts'
-import type {NeckPlace, PlainNeckPlace} from '../plan/neck/model.ts'
+import type {Place, Station} from '../plan/layout/layout.ts'
+import type {NeckPlace, PlainNeckPlace} from '../plan/neck-shape/model.ts'
 import type {StepStation} from '../plan/work/step.ts'
 import {bitName, holeName} from './holes.ts'
 

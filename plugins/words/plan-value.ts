@@ -1,6 +1,6 @@
 import {nearest} from '../build-file/nearest.ts'
 import {valueAt} from '../build-file/path.ts'
-import type {Settled} from '../plan/settled.ts'
+import type {Settled} from '../plan/kit/settled.ts'
 import {planValues} from '../tables/plan-values.ts'
 import {valueNeeds} from '../tables/value-needs.ts'
 import type {PrintedPlan} from './printed-plan.ts'

@@ -1,5 +1,5 @@
-import type {OpenWhy, ProposedWhy} from '../plan/proposals/proposal.ts'
-import type {AssumedWhy} from '../plan/settled.ts'
+import type {OpenWhy, ProposedWhy} from '../plan/kit/proposal.ts'
+import type {AssumedWhy} from '../plan/kit/settled.ts'
 
 /** Why each thing is proposed, or assumed, as it is. */
 const whys: Readonly<Record<ProposedWhy | AssumedWhy, string>> = {

@@ -1,5 +1,5 @@
-import type {Likely} from '../plan/likely-faults.ts'
-import type {Fault, Move, NutKind, SettingUp} from '../plan/setting-up.ts'
+import type {Likely} from '../plan/as-built/likely-faults.ts'
+import type {Fault, Move, NutKind, SettingUp} from '../plan/as-built/setting-up.ts'
 import {setupFaults} from '../tables/setup-faults.ts'
 import {writeMeasured} from './measured.ts'
 import {stringAtLine, type Units} from './quantities.ts'

@@ -1,6 +1,6 @@
-import type {Face, Wall} from '../plan/hole.ts'
+import type {Face, Wall} from '../plan/kit/hole.ts'
+import {type Side, sideOf} from '../plan/kit/sides.ts'
 import type {Plan} from '../plan/plan.ts'
-import {type Side, sideOf} from '../plan/sides.ts'
 
 /** Where each side lies on the page of a right-handed and a left-handed instrument, seen from the front, head up. */
 export const seenFromFront = {

@@ -1,5 +1,5 @@
 import {writeBare, writeLength} from '../build-file/quantities/write-length.ts'
-import type {HoleBit} from '../plan/bits.ts'
+import type {HoleBit} from '../plan/kit/bits.ts'
 import type {AsWritten, StepFacts} from '../plan/work/step-facts.ts'
 import {bitName} from './holes.ts'
 import {type Ruler, saddleRuler} from './lengths.ts'

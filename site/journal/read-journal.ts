@@ -5,6 +5,7 @@ import type {Problem} from '../../plugins/build-file/problem.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {
   noRack,
@@ -14,8 +15,7 @@ import {
   rackOf,
   seesRack,
   throughRack,
-} from '../../plugins/plan/rack.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
+} from '../../plugins/plan/stock/rack.ts'
 import {keyOf} from '../cache.ts'
 import {programFails} from '../steps/program-fails.ts'
 import type {ReadResult} from '../steps/results.ts'

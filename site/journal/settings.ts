@@ -5,7 +5,7 @@ import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
-import {namesOfEach} from '../../plugins/plan/context.ts'
+import {namesOfEach} from '../../plugins/plan/kit/context.ts'
 import {type FileFault, readPlainFile} from './plain-file.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */

@@ -1,6 +1,6 @@
 import {ownAt} from '../../plugins/build-file/path.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import type {RackContext} from '../../plugins/plan/rack.ts'
+import type {RackContext} from '../../plugins/plan/stock/rack.ts'
 import {keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 

@@ -1,7 +1,7 @@
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {type Family, families} from '../../plugins/plan/family.ts'
-import {noRack, type RackContext} from '../../plugins/plan/rack.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
+import {noRack, type RackContext} from '../../plugins/plan/stock/rack.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import {linkedBuilds} from '../journal/surroundings.ts'
 

@@ -1,5 +1,5 @@
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {noRack} from '../../plugins/plan/rack.ts'
+import {noRack} from '../../plugins/plan/stock/rack.ts'
 import {type Cache, keyOf, noting} from '../cache.ts'
 import {drawnCover} from '../journal/own-names.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'

@@ -1,6 +1,6 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema.ts'
-import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/rack.ts'
+import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/stock/rack.ts'
 import type {Cache} from '../cache.ts'
 import type {Progress} from '../commands/progress.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'

@@ -1,7 +1,7 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {isMade} from '../../plugins/build-file/schema.ts'
-import type {Lot} from '../../plugins/plan/context.ts'
+import type {Lot} from '../../plugins/plan/kit/context.ts'
 import {waitingOn} from '../../plugins/plan/work/waiting.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'

@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {newBuild} from '../../plugins/build-file/new-build.ts'
-import {noRack} from '../../plugins/plan/rack.ts'
+import {noRack} from '../../plugins/plan/stock/rack.ts'
 import {usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {keyOf} from '../cache.ts'
 import {type Page, pageOf, textPage} from '../page.ts'

@@ -1,5 +1,5 @@
 import {h} from 'hastscript'
-import {woodFacts} from '../../plugins/plan/woods.ts'
+import {woodFacts} from '../../plugins/plan/kit/woods.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'

@@ -1,7 +1,7 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {BuildValues} from '../../plugins/build-file/schema.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import {type Cache, keyOf} from '../cache.ts'
 import {isPlanResult, isReadResult} from './kept-shapes.ts'
 import type {PlanResult} from './results.ts'

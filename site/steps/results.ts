@@ -1,7 +1,7 @@
 import type {Build} from '../../plugins/build-file/build.ts'
 import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import type {Known, KnownPage, Unmade} from '../page.ts'
 import type {MadeBuild, SiteBuild} from '../site-data.ts'
 

@@ -6,11 +6,11 @@ import {kindAt, ownAt, textAt} from '../../plugins/build-file/path.ts'
 import type {Place, Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {setValues, textsOf} from '../../plugins/build-file/set-values.ts'
-import type {Context} from '../../plugins/plan/context.ts'
 import {planInstrument} from '../../plugins/plan/instrument.ts'
+import type {Context} from '../../plugins/plan/kit/context.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import {checks} from './later.ts'
 
 /** What a build's plan depends on besides its front matter. */

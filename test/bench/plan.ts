@@ -1,9 +1,9 @@
 import {readFileSync} from 'node:fs'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import {planCuts} from '../../plugins/plan/cut-list.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
+import {planCuts} from '../../plugins/plan/stock/cut-list.ts'
 import type {Measure} from '../bench.ts'
 
 interface Took {

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {bitFor} from '../../plugins/plan/bits.ts'
+import {bitFor} from '../../plugins/plan/kit/bits.ts'
 import {bitName} from '../../plugins/words/holes.ts'
 import {changed} from '../support/changed.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'

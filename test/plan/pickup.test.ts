@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {cornerHz} from '../../plugins/plan/pickup.ts'
+import {cornerHz} from '../../plugins/plan/box/pickup.ts'
 import {changed} from '../support/changed.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'
 import {soundBuilds} from '../support/sound-builds.ts'

@@ -5,9 +5,9 @@ import {writeLines} from '../../plugins/build-file/set-values.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {draw} from '../../plugins/drawings/draw.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {assume, settle} from '../../plugins/plan/settle.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import fc from '../support/properties.ts'
 
 const context = {journal: {}, pieces: []}

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {bridgeMoveMm} from '../../plugins/plan/setting-up.ts'
+import {bridgeMoveMm} from '../../plugins/plan/as-built/setting-up.ts'
 import {setupFaults} from '../../plugins/tables/setup-faults.ts'
 import {changed} from '../support/changed.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {boardFeet, boardsFor} from '../../plugins/plan/to-buy.ts'
+import {boardFeet, boardsFor} from '../../plugins/plan/stock/to-buy.ts'
 import {hardwoodThicknesses, softwoodThicknesses, softwoodWidths} from '../../plugins/tables/lumber.ts'
 import {printedPlan} from '../../plugins/words/printed-plan.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'

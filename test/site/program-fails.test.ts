@@ -38,7 +38,7 @@ const page = (slug: string) => readFileSync(join(journal.root, `_site/builds/${s
 const mocked = [
   '../../plugins/syntax/body.ts',
   '../../plugins/build-file/yaml-tree.ts',
-  '../../plugins/plan/bridge.ts',
+  '../../plugins/plan/action/bridge.ts',
   '../../plugins/checks/checks.ts',
   '../../plugins/plan/changes.ts',
   '../../plugins/drawings/templates/sheets.ts',
@@ -59,7 +59,7 @@ beforeAll(async () => {
     const real = await original()
     return {...real, relevant: failsOn(real.relevant, 'Files fail')}
   })
-  vi.doMock(import('../../plugins/plan/bridge.ts'), async (original) => {
+  vi.doMock(import('../../plugins/plan/action/bridge.ts'), async (original) => {
     const real = await original()
     return {...real, planBridge: failsOn(real.planBridge, 'Plan fails')}
   })

@@ -4,7 +4,7 @@ import {readBuild, readRack} from '../../plugins/build-file/read.ts'
 import type {FileExample} from '../../plugins/build-file/rule-text.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {noRack, type RackContext, rackOf, throughRack} from '../../plugins/plan/rack.ts'
+import {noRack, type RackContext, rackOf, throughRack} from '../../plugins/plan/stock/rack.ts'
 import {readBody} from '../../plugins/syntax/body.ts'
 
 const usual = [

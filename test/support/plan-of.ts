@@ -1,10 +1,10 @@
 import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
 import {checks} from '../../plugins/checks/checks.ts'
-import type {Piece} from '../../plugins/plan/context.ts'
+import type {Piece} from '../../plugins/plan/kit/context.ts'
+import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
-import type {Settled} from '../../plugins/plan/settled.ts'
 import {type PrintedPlan, printedPlan} from '../../plugins/words/printed-plan.ts'
 
 /** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */

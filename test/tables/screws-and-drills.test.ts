@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {bitOf} from '../../plugins/plan/bits.ts'
+import {bitOf} from '../../plugins/plan/kit/bits.ts'
 import {forstnerIn, forstnerMm, letterDrillsIn, numberDrillsIn} from '../../plugins/tables/drills.ts'
 import {screws} from '../../plugins/tables/screws.ts'
 import {bareBit} from '../../plugins/words/holes.ts'

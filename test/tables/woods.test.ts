@@ -1,6 +1,6 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
-import {movementOf, woodFacts, woodOf} from '../../plugins/plan/woods.ts'
+import {movementOf, woodFacts, woodOf} from '../../plugins/plan/kit/woods.ts'
 import {type LooseWood, looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'
 
 const rows: Readonly<Record<string, WoodRow>> = woods

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {instrumentOf} from '../../plugins/drawings/instrument/instrument.ts'
-import {sideOf, signOf} from '../../plugins/plan/sides.ts'
+import {sideOf, signOf} from '../../plugins/plan/kit/sides.ts'
 import {sidesExplained, toSideSeen} from '../../plugins/words/sides.ts'
 import {changed} from '../support/changed.ts'
 import {planOf, printedOf} from '../support/plan-of.ts'

@@ -1,4 +1,4 @@
-import type {HeadOutline} from '../../plan/outline.ts'
+import type {HeadOutline} from '../../plan/layout/outline.ts'
 import {across, circle, loop, type Point, path, type Shape} from '../kit/shapes.ts'
 import {type Instrument, outwards} from './instrument.ts'
 import {neckProfile} from './profile.ts'

@@ -1,5 +1,5 @@
-import {headPoint as facePoint, headCorners} from '../../plan/neck/head-shape.ts'
-import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
+import type {HeadOutline, NeckOutline} from '../../plan/layout/outline.ts'
+import {headPoint as facePoint, headCorners} from '../../plan/neck-shape/head-shape.ts'
 import type {Point} from '../kit/shapes.ts'
 import type {Instrument} from './instrument.ts'
 

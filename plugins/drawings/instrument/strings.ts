@@ -1,4 +1,4 @@
-import {nutAboveFaceMm} from '../../plan/action.ts'
+import {nutAboveFaceMm} from '../../plan/action/action.ts'
 import {type Point, path, type Shape} from '../kit/shapes.ts'
 import {type Instrument, placed} from './instrument.ts'
 import {headPoint} from './profile.ts'

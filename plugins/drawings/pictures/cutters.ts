@@ -1,4 +1,4 @@
-import type {Hole} from '../../plan/hole.ts'
+import type {Hole} from '../../plan/kit/hole.ts'
 import {box, type Convex, convex, cylinder, half} from '../solids/convex.ts'
 import {plus, type Vec} from '../solids/space.ts'
 import type {BoxLook} from './box-bodies.ts'

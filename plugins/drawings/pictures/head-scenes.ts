@@ -1,4 +1,4 @@
-import type {HoleBit} from '../../plan/bits.ts'
+import type {HoleBit} from '../../plan/kit/bits.ts'
 import {bareBit, shortBitName} from '../../words/holes.ts'
 import {writing} from '../../words/step-writing.ts'
 import {convex, half, madeNow} from '../solids/convex.ts'

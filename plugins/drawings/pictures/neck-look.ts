@@ -1,5 +1,5 @@
-import {headPoint} from '../../plan/neck/head-shape.ts'
-import type {HeadOutline, NeckOutline} from '../../plan/outline.ts'
+import type {HeadOutline, NeckOutline} from '../../plan/layout/outline.ts'
+import {headPoint} from '../../plan/neck-shape/head-shape.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {radians} from '../../tables/units.ts'
 import {type Convex, convex, half} from '../solids/convex.ts'

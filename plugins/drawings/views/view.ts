@@ -1,4 +1,4 @@
-import type {Side} from '../../plan/sides.ts'
+import type {Side} from '../../plan/kit/sides.ts'
 import {inBrackets} from '../../words/drawings/labels.ts'
 import {bareLength} from '../../words/lengths.ts'
 import {sideWords} from '../../words/sides.ts'

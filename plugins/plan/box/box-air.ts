@@ -1,12 +1,12 @@
 import {centsOf} from '../../tables/units.ts'
-import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
-import {noteFrequencyHz, noteName} from '../notes.ts'
-import type {Scale} from '../scale.ts'
-import type {Settled} from '../settled.ts'
-import type {StringPlan} from '../strings.ts'
+import type {NeckInBox} from '../joint/neck-in-box.ts'
+import type {BoxPlace, BoxSizes} from '../kit/box-place.ts'
+import {noteFrequencyHz, noteName} from '../kit/notes.ts'
+import type {Settled} from '../kit/settled.ts'
+import {type NeckTaper, neckWidthAt} from '../neck-shape/taper.ts'
+import type {Scale} from '../scale/scale.ts'
+import type {StringPlan} from '../strings/strings.ts'
 import {givenBlocks} from './box-blocks.ts'
-import type {BoxPlace, BoxSizes} from './box-place.ts'
-import type {NeckInBox} from './neck-in-box.ts'
 
 /** The air in the box, and the note that it answers to. */
 export interface BoxAir {

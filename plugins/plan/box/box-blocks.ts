@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
-import {type BoxPlace, type BoxSizes, stationOf} from './box-place.ts'
-import type {NeckInBox} from './neck-in-box.ts'
+import type {NeckInBox} from '../joint/neck-in-box.ts'
+import {type BoxPlace, type BoxSizes, stationOf} from '../kit/box-place.ts'
+import {toMark, type WouldDo} from '../kit/would-do.ts'
 
 /** A block inside the box, in mm: its middle along the box and off the centre line. */
 export interface Block {

@@ -1,12 +1,12 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {WouldDo} from '../would-do.ts'
+import type {NeckInBox} from '../joint/neck-in-box.ts'
+import type {BoxPlace, BoxSizes} from '../kit/box-place.ts'
+import type {WouldDo} from '../kit/would-do.ts'
 import type {BoxAir} from './box-air.ts'
 import type {Block} from './box-blocks.ts'
-import type {BoxPlace, BoxSizes} from './box-place.ts'
 import type {BridgeSeat} from './bridge-seat.ts'
 import type {Lid} from './lid.ts'
-import type {NeckInBox} from './neck-in-box.ts'
 import type {SoundHole} from './sound-holes.ts'
 
 /** What is known of the box; each part is absent until what it follows from is there. */

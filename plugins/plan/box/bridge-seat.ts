@@ -1,8 +1,8 @@
 import {inch} from '../../tables/units.ts'
-import type {BridgePlace} from '../bridge.ts'
-import type {Settled} from '../settled.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
-import type {BoxPlace, BoxSizes} from './box-place.ts'
+import type {BridgePlace} from '../action/bridge.ts'
+import type {BoxPlace, BoxSizes} from '../kit/box-place.ts'
+import type {Settled} from '../kit/settled.ts'
+import {toMark, type WouldDo} from '../kit/would-do.ts'
 
 /** Where the foot of a bridge on the top comes to stand, in mm. */
 export interface BridgeSeat {

@@ -1,4 +1,4 @@
-import {hypotenuse} from '../fretted-string.ts'
+import {hypotenuse} from '../action/fretted-string.ts'
 
 export interface Rectangle {
   fromMm: number

@@ -1,5 +1,5 @@
 import {even, plied, sawn} from '../../tables/plates.ts'
-import {tornAcrossMpa, type Wood} from '../woods.ts'
+import {tornAcrossMpa, type Wood} from '../kit/woods.ts'
 import type {Plate} from './plate.ts'
 
 /** How a lid of some wood bends, thickness and all: along its grain and across it, MPa. */

@@ -1,9 +1,9 @@
 import {inch} from '../../tables/units.ts'
+import type {Settled} from '../kit/settled.ts'
+import {woodOf} from '../kit/woods.ts'
+import {leastMark, type WouldDo} from '../kit/would-do.ts'
 import {creep} from '../neck/bow.ts'
-import {leastGapMm} from '../neck/inside.ts'
-import type {Settled} from '../settled.ts'
-import {woodOf} from '../woods.ts'
-import {leastMark, type WouldDo} from '../would-do.ts'
+import {leastGapMm} from '../neck-shape/inside.ts'
 import {isSure} from './lid-bending.ts'
 import {
   bothPressed,

@@ -3,12 +3,12 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {HazardName} from '../../tables/hazards.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
 import {givenBlocks} from '../box/box-blocks.ts'
-import type {Notch} from '../box/notch.ts'
-import type {Cuts} from '../cut-list.ts'
-import type {Hole} from '../hole.ts'
+import type {Notch} from '../joint/notch.ts'
+import type {Hole} from '../kit/hole.ts'
+import type {Settled} from '../kit/settled.ts'
+import {woodOf} from '../kit/woods.ts'
 import type {Scarf} from '../neck/scarf.ts'
-import type {Settled} from '../settled.ts'
-import {woodOf} from '../woods.ts'
+import type {Cuts} from '../stock/cut-list.ts'
 
 /** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */
 export interface BenchFacts {

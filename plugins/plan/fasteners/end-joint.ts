@@ -1,8 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import type {Settled} from '../settled.ts'
-import {tornAcrossMpa, woodOf} from '../woods.ts'
-import type {JointPull} from './joint-pull.ts'
+import type {JointPull} from '../joint/joint-pull.ts'
+import type {Settled} from '../kit/settled.ts'
+import {tornAcrossMpa, woodOf} from '../kit/woods.ts'
 import type {NeckEnd} from './screw-edges.ts'
 
 /** How a neck that ends at the box is held there, by statics about the upper edge of the box's end. In mm, N, MPa. */

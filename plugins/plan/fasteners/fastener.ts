@@ -1,5 +1,5 @@
-import type {HoleBit} from '../bits.ts'
-import type {WouldDo} from '../would-do.ts'
+import type {HoleBit} from '../kit/bits.ts'
+import type {WouldDo} from '../kit/would-do.ts'
 import type {Way} from './screw-pieces.ts'
 
 /** A screw, in mm and N: its bits, what it goes through, what it holds and what the strings ask of it. */

@@ -1,6 +1,6 @@
 import type {Box} from '../box/box.ts'
+import type {JointPull} from '../joint/joint-pull.ts'
 import type {EndJoint} from './end-joint.ts'
-import type {JointPull} from './joint-pull.ts'
 
 /** As much of a screw as its share of the pull goes by. */
 interface Driven {

@@ -1,6 +1,6 @@
 import type {Rectangle} from '../box/gap.ts'
-import type {Conflict} from '../conflicts.ts'
-import {toMark} from '../would-do.ts'
+import type {Conflict} from '../kit/conflicts.ts'
+import {toMark} from '../kit/would-do.ts'
 import type {Piece} from './screw-pieces.ts'
 import {type ScrewPlace, slackMm} from './screw-places.ts'
 

@@ -1,6 +1,6 @@
 import type {Box} from '../box/box.ts'
-import type {Face, Hole, Wall} from '../hole.ts'
-import {sideOf} from '../sides.ts'
+import type {Face, Hole, Wall} from '../kit/hole.ts'
+import {sideOf} from '../kit/sides.ts'
 import type {Fastener} from './fastener.ts'
 
 /** List two holes a screw, of a build of so many strings: clearance through what it passes, pilot into what holds it. */

@@ -2,8 +2,8 @@ import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import {type Block, blockValues} from '../box/box-blocks.ts'
 import {type Rectangle, rectangle} from '../box/gap.ts'
-import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
-import {type Wood, woodOf} from '../woods.ts'
+import {type Wood, woodOf} from '../kit/woods.ts'
+import {type NeckTaper, neckWidthAt} from '../neck-shape/taper.ts'
 
 /** What a screw may go through. */
 export interface Pieces {

@@ -1,8 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
-import {type BoxPlace, stationOf} from '../box/box-place.ts'
-import {type NeckTaper, neckWidthAt} from '../neck/taper.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
+import {type BoxPlace, stationOf} from '../kit/box-place.ts'
+import {toMark, type WouldDo} from '../kit/would-do.ts'
+import {type NeckTaper, neckWidthAt} from '../neck-shape/taper.ts'
 
 /** Where a screw stands: mm from the nut line and off the centre line. */
 export interface ScrewPlace {

@@ -1,7 +1,7 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Block} from '../box/box-blocks.ts'
-import type {NeckTaper} from '../neck/taper.ts'
+import type {NeckTaper} from '../neck-shape/taper.ts'
 import {
   type Around,
   type Layer,

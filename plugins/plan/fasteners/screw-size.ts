@@ -1,7 +1,7 @@
 import {screws} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
-import {type Bit, bitOf, type HoleBit} from '../bits.ts'
-import type {Wood} from '../woods.ts'
+import {type Bit, bitOf, type HoleBit} from '../kit/bits.ts'
+import type {Wood} from '../kit/woods.ts'
 import type {Fastener} from './fastener.ts'
 import type {Layer} from './screw-pieces.ts'
 

@@ -1,11 +1,11 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import {type Heights, nutAboveFaceMm} from '../action.ts'
-import type {BoxPlace} from '../box/box-place.ts'
-import {lastLineMm, type Scale} from '../scale.ts'
-import type {NeckModel} from './model.ts'
-import {isNutStraight, sagittaMm, stringsOverRound} from './round-face.ts'
-import {type NeckTaper, neckWidthAt} from './taper.ts'
+import {type Heights, nutAboveFaceMm} from '../action/action.ts'
+import {isNutStraight, sagittaMm, stringsOverRound} from '../action/round-face.ts'
+import type {BoxPlace} from '../kit/box-place.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {type NeckTaper, neckWidthAt} from '../neck-shape/taper.ts'
+import {lastLineMm, type Scale} from '../scale/scale.ts'
 
 /** What a fingerboard keeps past its last line (mm): common practice, no source. */
 const pastLastLineMm = inch(1 / 4)

@@ -1,10 +1,10 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {Scale} from '../scale.ts'
-import type {Settled} from '../settled.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
-import type {NeckModel} from './model.ts'
-import {neckWidthAt} from './taper.ts'
+import type {Settled} from '../kit/settled.ts'
+import {toMark, type WouldDo} from '../kit/would-do.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
+import type {Scale} from '../scale/scale.ts'
 
 /** What strings keep from the neck's edge, and from each other for fingers (mm): common practice, no source. */
 export const stringKeepsMm = {edge: inch(3 / 32), neighbour: inch(1 / 4)}

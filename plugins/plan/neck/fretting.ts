@@ -1,9 +1,9 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {Line} from '../lines.ts'
-import type {Scale} from '../scale.ts'
-import type {NeckModel} from './model.ts'
-import {neckWidthAt} from './taper.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
+import type {Line} from '../scale/lines.ts'
+import type {Scale} from '../scale/scale.ts'
 
 export interface Fretting {
   slotWidthMm?: number | undefined

@@ -1,7 +1,7 @@
 import {inch} from '../../tables/units.ts'
-import type {Conflict, ConflictKind} from '../conflicts.ts'
-import {type Side, sideOf} from '../sides.ts'
-import {toMark, type WouldDo} from '../would-do.ts'
+import type {Conflict, ConflictKind} from '../kit/conflicts.ts'
+import {type Side, sideOf} from '../kit/sides.ts'
+import {toMark, type WouldDo} from '../kit/would-do.ts'
 
 /** A tuner's post on the head's face, and the string that runs to it (all mm). */
 export interface Post {

@@ -1,12 +1,12 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {Scale} from '../scale.ts'
-import {sideOf} from '../sides.ts'
-import type {Placed} from '../tuners.ts'
+import {sideOf} from '../kit/sides.ts'
+import type {HeadShape} from '../neck-shape/head-shape.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
+import type {Scale} from '../scale/scale.ts'
+import type {Placed} from '../strings/tuners.ts'
 import type {HeadLayout, Post} from './head-layout.ts'
-import type {HeadShape} from './head-shape.ts'
-import type {NeckModel} from './model.ts'
-import {neckWidthAt} from './taper.ts'
 
 /** The head seen from above; lengths in mm, along its own face. */
 export interface Head {

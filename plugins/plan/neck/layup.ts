@@ -1,5 +1,5 @@
-import type {WouldDo} from '../would-do.ts'
-import {type Layup, type NeckLayer, planingMostMm} from './layers.ts'
+import type {WouldDo} from '../kit/would-do.ts'
+import {type Layup, type NeckLayer, planingMostMm} from '../neck-shape/layers.ts'
 
 /** The layers of the neck, and what its laminations come to, in mm. */
 export interface NeckLayup {

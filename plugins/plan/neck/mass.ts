@@ -1,11 +1,11 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {radians} from '../../tables/units.ts'
-import {distinctPlaces} from './bend.ts'
-import type {Cutter} from './cut.ts'
-import {type HeadShape, headPoint} from './head-shape.ts'
-import {layerWood} from './layers.ts'
-import type {NeckModel} from './model.ts'
-import {neckWidthAt} from './taper.ts'
+import {distinctPlaces} from '../neck-shape/bend.ts'
+import type {Cutter} from '../neck-shape/cut.ts'
+import {type HeadShape, headPoint} from '../neck-shape/head-shape.ts'
+import {layerWood} from '../neck-shape/layers.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
 
 /** What the neck with its head weighs, and where it balances. */
 export interface NeckMass {

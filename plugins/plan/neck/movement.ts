@@ -1,6 +1,6 @@
 import type {BuildValues} from '../../build-file/schema.ts'
-import type {NeckModel} from './model.ts'
-import {neckWidthAt} from './taper.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
 
 /** How much the neck's width moves, in mm. */
 export interface Movement {

@@ -1,7 +1,7 @@
 import {inch} from '../../tables/units.ts'
-import type {Cutter} from './cut.ts'
-import type {NeckModel} from './model.ts'
-import type {RoundOver} from './round-over.ts'
+import type {Cutter} from '../neck-shape/cut.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import type {RoundOver} from '../neck-shape/round-over.ts'
 
 /** The same, with the flat side left for the cutter's bearing. */
 export interface Rounding extends RoundOver {

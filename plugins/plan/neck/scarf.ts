@@ -1,8 +1,8 @@
 import {inch, radians} from '../../tables/units.ts'
-import type {Cutter} from './cut.ts'
-import type {NeckModel} from './model.ts'
+import type {Cutter} from '../neck-shape/cut.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
 import {scarfAngleDeg} from './string-angles.ts'
-import {neckWidthAt} from './taper.ts'
 
 /** The scarf, in mm of what is really sawn. */
 export interface Scarf {

@@ -1,8 +1,8 @@
 import type {BuildValues} from '../../build-file/schema.ts'
 import {inch} from '../../tables/units.ts'
-import type {Settled} from '../settled.ts'
-import {leastMark, type WouldDo} from '../would-do.ts'
-import {type NeckEnds, type NeckModel, neckModel} from './model.ts'
+import type {Settled} from '../kit/settled.ts'
+import {leastMark, type WouldDo} from '../kit/would-do.ts'
+import {type NeckEnds, type NeckModel, neckModel} from '../neck-shape/model.ts'
 
 /** How far a neck may grow in search of one that is stiff enough (mm). */
 const mostGrowthMm = inch(2)

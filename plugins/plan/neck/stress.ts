@@ -1,5 +1,5 @@
-import type {Cut, Cutter} from './cut.ts'
-import type {NeckModel} from './model.ts'
+import type {Cut, Cutter} from '../neck-shape/cut.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
 import {momentAt, type StringLoad} from './string-load.ts'
 
 /**

@@ -1,6 +1,6 @@
-import {type Action, nutAboveFaceMm} from '../action.ts'
-import type {Placed} from '../tuners.ts'
-import {behindNut, type HeadShape} from './head-shape.ts'
+import {type Action, nutAboveFaceMm} from '../action/action.ts'
+import {behindNut, type HeadShape} from '../neck-shape/head-shape.ts'
+import type {Placed} from '../strings/tuners.ts'
 
 /** How the strings go down behind the nut, in degrees. */
 export interface StringAngles {

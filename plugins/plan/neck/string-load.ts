@@ -1,8 +1,7 @@
 import {radians} from '../../tables/units.ts'
-import type {Heights} from '../action.ts'
-import {nutAboveFaceMm} from '../action.ts'
-import type {Bridge} from '../bridge.ts'
-import type {InsideBox} from './inside.ts'
+import {type Heights, nutAboveFaceMm} from '../action/action.ts'
+import type {Bridge} from '../action/bridge.ts'
+import type {InsideBox} from '../neck-shape/inside.ts'
 
 /** What loads a neck: all strings' pull (N), how high they stand above the playing face, and what the box does to it. */
 export interface StringLoad {

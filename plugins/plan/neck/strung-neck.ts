@@ -1,6 +1,6 @@
-import {type Bent, bend, type Curvature, distinctPlaces} from './bend.ts'
-import type {Cutter} from './cut.ts'
-import type {NeckModel} from './model.ts'
+import {type Bent, bend, type Curvature, distinctPlaces} from '../neck-shape/bend.ts'
+import type {Cutter} from '../neck-shape/cut.ts'
+import type {NeckModel} from '../neck-shape/model.ts'
 import {momentAt, type StringLoad} from './string-load.ts'
 
 /** Compare the pull with what would buckle a straight column of this length: π²·EI/L². Source: Euler's column. */

@@ -1,14 +1,14 @@
 import {usualGauges} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {planBlocks} from '../box/box-blocks.ts'
+import {planPickup} from '../box/pickup.ts'
 import {planSoundHoles} from '../box/sound-holes.ts'
 import {screwKeeps} from '../fasteners/screw-edges.ts'
 import {screwSize} from '../fasteners/screw-size.ts'
-import {neckWidthAt} from '../neck/taper.ts'
-import {planPickup} from '../pickup.ts'
-import type {Settled} from '../settled.ts'
+import {markAt, type Texts, withTexts} from '../kit/proposal-texts.ts'
+import type {Settled} from '../kit/settled.ts'
+import {neckWidthAt} from '../neck-shape/taper.ts'
 import type {Around} from './around.ts'
-import {markAt, type Texts, withTexts} from './texts.ts'
 
 /** A block leaves this much bare beside it, for glue that is squeezed out (mm): common practice, no source. */
 const besideMm = inch(1 / 8)

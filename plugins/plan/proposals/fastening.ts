@@ -1,12 +1,12 @@
 import {type Block, planBlocks} from '../box/box-blocks.ts'
 import {type EndJoint, planEndJoint} from '../fasteners/end-joint.ts'
 import {isForTop} from '../fasteners/screw-places.ts'
-import type {Settled} from '../settled.ts'
+import type {Proposal} from '../kit/proposal.ts'
+import {added, markAt, type Texts, withTexts} from '../kit/proposal-texts.ts'
+import type {Settled} from '../kit/settled.ts'
 import type {Around, Propose} from './around.ts'
 import {blocksUnder, endBlock} from './blocks.ts'
-import type {Proposal} from './proposal.ts'
 import {type Held, offsAt, screwsIntoEnd, screwsThatHold} from './screws-that-hold.ts'
-import {added, markAt, type Texts, withTexts} from './texts.ts'
 
 /**
  * Propose what fastens the neck to the box: on top, blocks under the top and a screw up through each; at the end, a

@@ -1,9 +1,9 @@
 import {inch} from '../../tables/units.ts'
-import {nutAboveFaceMm} from '../action.ts'
+import {nutAboveFaceMm} from '../action/action.ts'
+import {leastSeated} from '../action/nut.ts'
+import {markAt, sizeOf} from '../kit/proposal-texts.ts'
 import {underGrooveMm} from '../neck/scarf.ts'
-import {leastSeated} from '../nut.ts'
 import type {Propose} from './around.ts'
-import {markAt, sizeOf} from './texts.ts'
 
 /** Rods as they are sold, thin first: common practice, no source. */
 const rods = [

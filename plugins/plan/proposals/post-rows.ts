@@ -1,8 +1,8 @@
 import {inch} from '../../tables/units.ts'
+import {toMark} from '../kit/would-do.ts'
 import {type HeadLayout, headKeepsMm, isHeadClear, type Post} from '../neck/head-layout.ts'
-import {behindNut, type HeadShape} from '../neck/head-shape.ts'
 import {stringAngleDeg} from '../neck/string-angles.ts'
-import {toMark} from '../would-do.ts'
+import {behindNut, type HeadShape} from '../neck-shape/head-shape.ts'
 
 /** Neighbours along the head stand no further apart (mm), however long it is: common practice, no source. */
 const mostApartMm = inch(1.25)

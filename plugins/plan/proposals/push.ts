@@ -1,14 +1,14 @@
-import {anchorsOnBox, isAnchoredOnNeck} from '../anchors.ts'
+import {anchorsOnBox, isAnchoredOnNeck} from '../box/anchors.ts'
 import {planBridgeSeat} from '../box/bridge-seat.ts'
 import {planLid} from '../box/lid.ts'
+import {type Texts, withTexts} from '../kit/proposal-texts.ts'
+import type {Settled} from '../kit/settled.ts'
 import {planBow} from '../neck/bow.ts'
-import {planBudget} from '../neck/budget.ts'
-import {leastGapMm} from '../neck/inside.ts'
-import {neckModel} from '../neck/model.ts'
-import {planScale} from '../scale.ts'
-import type {Settled} from '../settled.ts'
+import {planBudget} from '../neck-shape/budget.ts'
+import {leastGapMm} from '../neck-shape/inside.ts'
+import {neckModel} from '../neck-shape/model.ts'
+import {planScale} from '../scale/scale.ts'
 import {type Around, lookAround} from './around.ts'
-import {type Texts, withTexts} from './texts.ts'
 
 /**
  * Find what does not bear the push that a bridge on the top gets from anchors, and would bear being without them: the

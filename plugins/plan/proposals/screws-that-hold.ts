@@ -1,16 +1,16 @@
 import {screwLengths, usualGauges} from '../../tables/screws.ts'
 import type {Box} from '../box/box.ts'
-import type {BoxPlace} from '../box/box-place.ts'
 import {planEndJoint} from '../fasteners/end-joint.ts'
 import type {Fastener} from '../fasteners/fastener.ts'
 import {planFasteners} from '../fasteners/fasteners.ts'
-import type {JointPull} from '../fasteners/joint-pull.ts'
 import {screwKeeps} from '../fasteners/screw-edges.ts'
 import {planScrewPlaces} from '../fasteners/screw-places.ts'
 import {screwSize} from '../fasteners/screw-size.ts'
-import type {NeckTaper} from '../neck/taper.ts'
-import type {Settled} from '../settled.ts'
-import {markAt, sizeOf, type Texts, withTexts} from './texts.ts'
+import type {JointPull} from '../joint/joint-pull.ts'
+import type {BoxPlace} from '../kit/box-place.ts'
+import {markAt, sizeOf, type Texts, withTexts} from '../kit/proposal-texts.ts'
+import type {Settled} from '../kit/settled.ts'
+import type {NeckTaper} from '../neck-shape/taper.ts'
 
 /** What screws are to hold, and in what. */
 export interface Held {

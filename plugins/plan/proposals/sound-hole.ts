@@ -3,11 +3,11 @@ import {centsOf, inch} from '../../tables/units.ts'
 import {airResonanceHz, planAir} from '../box/box-air.ts'
 import {planBridgeSeat} from '../box/bridge-seat.ts'
 import {roomAround, soundHoleKeepsMm, type TopView} from '../box/sound-holes.ts'
-import {noteFrequencyHz} from '../notes.ts'
-import type {Settled} from '../settled.ts'
-import {toMark} from '../would-do.ts'
+import {noteFrequencyHz} from '../kit/notes.ts'
+import {markAt, sizeOf, type Written} from '../kit/proposal-texts.ts'
+import type {Settled} from '../kit/settled.ts'
+import {toMark} from '../kit/would-do.ts'
 import type {Around, Propose} from './around.ts'
-import {markAt, sizeOf, type Written} from './texts.ts'
 
 /**
  * Where the air of a box answers, over the lowest open string: half an octave, so that it carries the lowest notes. A

@@ -1,6 +1,6 @@
 import {type HazardRow, hazards} from '../../tables/hazards.ts'
 import {placeOf} from '../cautions/bench-facts.ts'
-import type {Caution} from '../cautions.ts'
+import type {Caution} from '../cautions/cautions.ts'
 import type {StepDraft} from './step.ts'
 import type {WorkFacts} from './work-facts.ts'
 

@@ -1,4 +1,4 @@
-import type {StationKind} from '../layout.ts'
+import type {StationKind} from '../layout/layout.ts'
 import type {StepDraft} from './step.ts'
 import {struckLines} from './stock-steps.ts'
 import {holesOn, stationsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'

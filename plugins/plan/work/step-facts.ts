@@ -1,4 +1,4 @@
-import type {HoleBit} from '../bits.ts'
+import type {HoleBit} from '../kit/bits.ts'
 
 /** A length as the file writes it, with its unit; without a text where it is assumed or computed. */
 export interface AsWritten {

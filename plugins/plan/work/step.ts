@@ -1,8 +1,8 @@
 import type {WorkStep} from '../../tables/hazards.ts'
 import {namesOf} from '../../tables/work-kinds.ts'
-import type {HoleBit} from '../bits.ts'
-import type {Face, HoleUse} from '../hole.ts'
-import type {Place} from '../layout.ts'
+import type {HoleBit} from '../kit/bits.ts'
+import type {Face, HoleUse} from '../kit/hole.ts'
+import type {Place} from '../layout/layout.ts'
 import type {StepFacts} from './step-facts.ts'
 
 /** A step of the work, in its place. */

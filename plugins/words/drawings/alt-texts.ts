@@ -1,6 +1,6 @@
-import type {CutPiece} from '../../plan/cut-list.ts'
-import type {NeckCrossSection} from '../../plan/neck/cut.ts'
+import type {NeckCrossSection} from '../../plan/neck-shape/cut.ts'
 import type {Plan} from '../../plan/plan.ts'
+import type {CutPiece} from '../../plan/stock/cut-list.ts'
 import {lengthWords} from '../lengths.ts'
 import {toSide, toSideSeen} from '../sides.ts'
 import {angleOf} from './labels.ts'

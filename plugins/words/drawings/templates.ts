@@ -1,5 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import type {Placed} from '../../plan/tuners.ts'
+import type {Placed} from '../../plan/strings/tuners.ts'
 import type {Ruler} from '../lengths.ts'
 import {behind, type Handed, toSide} from '../sides.ts'
 import {diameterOf} from './labels.ts'

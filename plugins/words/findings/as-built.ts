@@ -1,4 +1,4 @@
-import type {AsBuilt} from '../../plan/as-built.ts'
+import type {AsBuilt} from '../../plan/as-built/as-built.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {effectsInWords} from '../as-built.ts'
 import {writeMeasured} from '../measured.ts'

@@ -1,5 +1,5 @@
 import {type Rounding, writeLength} from '../../build-file/quantities/write-length.ts'
-import type {Conflict, ConflictKind} from '../../plan/conflicts.ts'
+import type {Conflict, ConflictKind} from '../../plan/kit/conflicts.ts'
 import type {Plan} from '../../plan/plan.ts'
 import type {Ruler} from '../lengths.ts'
 import {behindNut, toSide} from '../sides.ts'

@@ -1,4 +1,4 @@
-import type {PacketOff} from '../../plan/string-gauges.ts'
+import type {PacketOff} from '../../plan/strings/string-gauges.ts'
 import {type Ruler, writeGauge} from '../lengths.ts'
 import {gramsPerMetre, massPerLength} from '../quantities.ts'
 import {only, type Wording} from './wording.ts'

@@ -1,5 +1,5 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import type {Nut, NutTrouble} from '../../plan/nut.ts'
+import type {Nut, NutTrouble} from '../../plan/action/nut.ts'
 import {inch} from '../../tables/units.ts'
 import type {Ruler} from '../lengths.ts'
 import {only, type Wording} from './wording.ts'

@@ -1,6 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
 import type {BoardOverBox} from '../../plan/neck/board.ts'
-import type {Budget} from '../../plan/neck/budget.ts'
+import type {Budget} from '../../plan/neck-shape/budget.ts'
 import type {Ruler} from '../lengths.ts'
 import {tailNeeds} from '../neck.ts'
 import {only, type Wording, type WouldDo} from './wording.ts'

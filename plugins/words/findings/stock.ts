@@ -1,6 +1,6 @@
 import {writeLength} from '../../build-file/quantities/write-length.ts'
-import type {StockTrouble} from '../../plan/stock-at-hand.ts'
-import type {UnplacedRow} from '../../plan/unplaced-rows.ts'
+import type {StockTrouble} from '../../plan/stock/stock-at-hand.ts'
+import type {UnplacedRow} from '../../plan/stock/unplaced-rows.ts'
 import {unplacedWords} from '../cut-list.ts'
 import type {Ruler} from '../lengths.ts'
 import {only, type Wording} from './wording.ts'

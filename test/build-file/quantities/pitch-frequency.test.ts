@@ -1,7 +1,7 @@
 import {Note} from 'tonal'
 import {expect, test} from 'vitest'
 import {readPitch} from '../../../plugins/build-file/quantities/read-pitch.ts'
-import {noteFrequencyHz} from '../../../plugins/plan/notes.ts'
+import {noteFrequencyHz} from '../../../plugins/plan/kit/notes.ts'
 
 const frequency = (text: string, referenceHz = 440) => {
   const pitch = readPitch(text)

@@ -1,9 +1,9 @@
 import {expect, test} from 'vitest'
-import {planAnchors} from '../../../plugins/plan/anchors.ts'
-import {planBoxPlace} from '../../../plugins/plan/box/box-place.ts'
-import {planBridge} from '../../../plugins/plan/bridge.ts'
+import {planBridge} from '../../../plugins/plan/action/bridge.ts'
+import {planAnchors} from '../../../plugins/plan/box/anchors.ts'
 import {planScrewPlaces} from '../../../plugins/plan/fasteners/screw-places.ts'
-import {planTuners} from '../../../plugins/plan/tuners.ts'
+import {planBoxPlace} from '../../../plugins/plan/kit/box-place.ts'
+import {planTuners} from '../../../plugins/plan/strings/tuners.ts'
 import fc from '../../support/properties.ts'
 
 const mm = (value: number) => ({

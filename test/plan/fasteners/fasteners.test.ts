@@ -7,7 +7,7 @@ import {
   threadBites,
   withdrawalN,
 } from '../../../plugins/plan/fasteners/screw-size.ts'
-import {woodOf} from '../../../plugins/plan/woods.ts'
+import {woodOf} from '../../../plugins/plan/kit/woods.ts'
 import {bareBit, bitName, farFace} from '../../../plugins/words/holes.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {templates} from '../../../plugins/drawings/templates/sheets.ts'
-import {sagittaMm} from '../../../plugins/plan/neck/round-face.ts'
+import {sagittaMm} from '../../../plugins/plan/action/round-face.ts'
 import {changed} from '../../support/changed.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'

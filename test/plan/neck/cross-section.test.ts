@@ -1,6 +1,10 @@
 import {describe, expect, test} from 'vitest'
-import {type CrossSectionLayer, crossSection, type Outline} from '../../../plugins/plan/neck/cross-section.ts'
-import {layerWood} from '../../../plugins/plan/neck/layers.ts'
+import {
+  type CrossSectionLayer,
+  crossSection,
+  type Outline,
+} from '../../../plugins/plan/neck-shape/cross-section.ts'
+import {layerWood} from '../../../plugins/plan/neck-shape/layers.ts'
 import fc from '../../support/properties.ts'
 import {polygonSection} from './polygon-section.ts'
 

@@ -1,4 +1,4 @@
-import type {CrossSectionLayer, Outline} from '../../../plugins/plan/neck/cross-section.ts'
+import type {CrossSectionLayer, Outline} from '../../../plugins/plan/neck-shape/cross-section.ts'
 
 type Point = readonly [x: number, y: number]
 

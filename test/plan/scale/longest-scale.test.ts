@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import type {Piece} from '../../../plugins/plan/context.ts'
+import type {Piece} from '../../../plugins/plan/kit/context.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 

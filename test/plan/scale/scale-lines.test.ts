@@ -1,8 +1,7 @@
 import {Decimal} from 'decimal.js'
 import Fraction from 'fraction.js'
 import {describe, expect, test} from 'vitest'
-import type {Line} from '../../../plugins/plan/lines.ts'
-import {centsAbove, layLines, linePattern, lineStation} from '../../../plugins/plan/lines.ts'
+import {centsAbove, type Line, layLines, linePattern, lineStation} from '../../../plugins/plan/scale/lines.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {inharmonicityOf} from '../../../plugins/plan/string-facts.ts'
-import {plainKgM, stringTensionN} from '../../../plugins/plan/wire.ts'
+import {inharmonicityOf} from '../../../plugins/plan/strings/string-facts.ts'
+import {plainKgM, stringTensionN} from '../../../plugins/plan/strings/wire.ts'
 
 const hz = 329.6275569
 const diameterMm = 0.254

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {stretchMm} from '../../../plugins/plan/string-facts.ts'
-import {massOfPullKgM, plainKgM, roundWoundKgM, stringTensionN} from '../../../plugins/plan/wire.ts'
+import {stretchMm} from '../../../plugins/plan/strings/string-facts.ts'
+import {massOfPullKgM, plainKgM, roundWoundKgM, stringTensionN} from '../../../plugins/plan/strings/wire.ts'
 
 const within = (value: number, wanted: number, part: number) =>
   expect(Math.abs(value / wanted - 1), `${value} for ${wanted}`).toBeLessThanOrEqual(part)

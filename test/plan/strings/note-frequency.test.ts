@@ -1,6 +1,6 @@
 import {Note} from 'tonal'
 import {expect, test} from 'vitest'
-import {noteFrequencyHz, noteName} from '../../../plugins/plan/notes.ts'
+import {noteFrequencyHz, noteName} from '../../../plugins/plan/kit/notes.ts'
 
 // ISO 16:1975, Acoustics — Standard tuning frequency.
 test('A4 is the reference pitch', () => {

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {steelStiffnessMpa, wireStrengthMpa} from '../../../plugins/plan/wire.ts'
+import {steelStiffnessMpa, wireStrengthMpa} from '../../../plugins/plan/strings/wire.ts'
 import {musicWire} from '../../../plugins/tables/music-wire.ts'
 
 describe('the table of music wire', () => {

@@ -1,0 +1,195 @@
+import type {BuildValues} from '../../build-file/schema.ts'
+import {inchMm} from '../../tables/units.ts'
+import {woodOf} from '../kit/woods.ts'
+import type {Neck} from '../neck/neck.ts'
+
+/** A part to cut. */
+export interface Part {
+  id: string
+  name: string
+  /** As written; `any` where the file does not say. */
+  wood: string
+  /** As sawn. */
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+  /** Why it has its size. */
+  why: 'listed' | Finish
+  /** The path of the build file it comes from. */
+  of: string
+  /** So short that it is cut off its strip last. */
+  isSmall: boolean
+  /** What asks for it is proposed. */
+  proposed?: true | undefined
+}
+
+/** A part as the build file implies or lists it. */
+export interface WantedPart extends Omit<Part, 'id' | 'isSmall'> {
+  /** Its row of the wood table: parts are cut from pieces of the same row. */
+  woodRow: string
+}
+
+interface Size {
+  lengthMm: number
+  widthMm: number
+  thicknessMm: number
+}
+
+/** What a part that the design implies comes to once its faces are planed. */
+interface Finish extends Size {
+  /** Planed off each face. */
+  planeMm: number
+  /** What the length of a whole neck blank counts, both ends among it; of any other part it is its own. */
+  blank?: 'scarf' | 'leaning head' | 'plain' | undefined
+}
+
+/** Added at each end of a part that the design implies (mm): common practice, no source. */
+export const endAllowanceMm = inchMm / 2
+
+/** Shorter than this a part is cut off its strip last of all (mm): common practice, no source. */
+export const smallPartMm = 12 * inchMm
+
+/** Add what planing takes off each face, and the allowance at each end, to a finished size (mm). */
+function roughSize(size: Size, {saw}: BuildValues, blank?: Finish['blank']): Size & {why: Finish} {
+  const planeMm = saw?.plane?.mm ?? 0
+  return {
+    lengthMm: blank ? size.lengthMm : size.lengthMm + 2 * endAllowanceMm,
+    widthMm: size.widthMm + 2 * planeMm,
+    thicknessMm: size.thicknessMm + 2 * planeMm,
+    why: {...size, planeMm, blank},
+  }
+}
+
+interface Named {
+  wood?: {value: string}
+  density?: {kgM3: number}
+  stiffness?: {mpa: number}
+}
+
+/** Name what something is made of, as written and by the row of the wood table that decides what matches it. */
+export function woodRow({wood, ...own}: Named): {wood: string; woodRow: string} {
+  const name = wood?.value.trim()
+  if (!name || name.toLowerCase() === 'any') return {wood: 'any', woodRow: 'any'}
+  return {wood: name, woodRow: woodOf(name, own)?.row ?? name.toLowerCase().replace(/[\s-]+/g, ' ')}
+}
+
+/** List the parts that the design implies: of the neck, the sheets on it, and the blocks inside the box. */
+export const designParts = (values: BuildValues, neck: Neck | undefined): WantedPart[] => [
+  ...neckParts(values, neck),
+  ...sheetParts(values, neck),
+  ...blockParts(values),
+]
+
+/**
+ * List what the neck is glued up from, sized as sawn (mm): the solid stick, or each strip of each lamination.
+ * What is there when the scarf is sawn is as long as the blank; a lamination glued on later, or given an end, as long
+ * as it lies on the neck. Empty until the neck's length, width and thickness are known.
+ */
+function neckParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
+  const {neck, head} = values
+  const budget = plan?.budget
+  const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
+  if (!neck || !budget || budget.blankMm === undefined || widthMm === 0) return []
+  const headMm = head?.length?.mm ?? budget.headMm
+  const tailMm = budget.lengthMm - headMm
+  const joint = head?.joint?.value
+  const isLeaning = joint === 'solid' && budget.blankThicknessMm !== undefined
+  const counts = joint === 'scarf' ? joint : isLeaning ? 'leaning head' : 'plain'
+  const blank = (thicknessMm: number, width: number) =>
+    roughSize({lengthMm: budget.blankMm!, widthMm: width, thicknessMm}, values, counts)
+  const layers = (plan.layup?.layers ?? []).filter(
+    ({of}) => of === 'neck' || of.startsWith('neck.laminations.'),
+  )
+  return layers.flatMap(({of, thicknessMm, fromMm, toMm, beforeScarf}, i): WantedPart[] => {
+    if (of === 'neck')
+      return [
+        {
+          name: 'neck',
+          ...woodRow(neck),
+          ...blank(Math.max(thicknessMm, budget.blankThicknessMm ?? 0), widthMm),
+          of,
+        },
+      ]
+    const layer = neck.laminations![Number(of.split('.').at(-1)) - 1]!
+    const strips = layer.strips?.value ?? layer.woods?.length ?? 1
+    const stripMm = widthMm / strips
+    const whole = layer.thickness?.mm ?? thicknessMm
+    const isBlank = beforeScarf && fromMm === undefined && toMm === undefined
+    const lies = Math.min(toMm ?? tailMm, tailMm) - Math.max(fromMm ?? -headMm, -headMm)
+    if (!(lies > 0)) return []
+    const sized = isBlank
+      ? blank(whole, stripMm)
+      : roughSize({lengthMm: lies, widthMm: stripMm, thicknessMm: whole}, values)
+    const name = layers.length > 1 ? `neck lamination ${i + 1}` : 'neck'
+    return Array.from({length: strips}, (_, strip) => ({
+      name: strips > 1 ? `${name}, strip ${strip + 1}` : name,
+      ...woodRow({...layer, ...(layer.woods?.[strip] && {wood: layer.woods[strip]})}),
+      ...sized,
+      of,
+    }))
+  })
+}
+
+/** List fingerboard, cap and head plate, sized as sawn (mm), each once its length and thickness are known. */
+function sheetParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
+  const {neck, head, fingerboard} = values
+  const widthMm = Math.max(neck?.width?.nut?.mm ?? 0, neck?.width?.tail?.mm ?? 0)
+  const tailMm = plan?.budget ? plan.budget.lengthMm - plan.budget.headMm : undefined
+  const ledgeMm = head?.ledge?.mm ?? 0
+  const sheets = [
+    {
+      name: 'fingerboard',
+      of: 'fingerboard',
+      sheet: fingerboard,
+      lengthMm: lengthBetween(fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm ?? tailMm),
+    },
+    {name: 'neck cap', of: 'neck.cap', sheet: neck?.cap, lengthMm: lengthBetween(-ledgeMm, tailMm)},
+    {
+      name: 'head plate',
+      of: 'head.plate',
+      sheet: head?.plate,
+      lengthMm: lengthBetween(ledgeMm, head?.length?.mm),
+    },
+  ]
+  return sheets.flatMap(({name, of, sheet, lengthMm}) =>
+    sheet?.thickness && lengthMm !== undefined && widthMm > 0
+      ? [
+          {
+            name,
+            of,
+            ...woodRow(sheet),
+            ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, values),
+          },
+        ]
+      : [],
+  )
+}
+
+const lengthBetween = (fromMm: number, toMm: number | undefined) =>
+  toMm !== undefined && toMm > fromMm ? toMm - fromMm : undefined
+
+/** List the blocks inside the box, sized as sawn (mm); the grain runs along the longer side. */
+function blockParts(values: BuildValues): WantedPart[] {
+  const {blocks = [], 'end-block': endBlock} = values.box ?? {}
+  const named = [
+    ...(endBlock ? [{name: 'end block', of: 'box.end-block', block: endBlock}] : []),
+    ...blocks.map((block, i) => ({
+      name: blocks.length > 1 ? `block ${i + 1}` : 'block',
+      of: `box.blocks.${i + 1}`,
+      block,
+    })),
+  ]
+  return named.flatMap(({name, of, block}) => {
+    if (!block.length || !block.width || !block.thickness) return []
+    const [lengthMm, widthMm] = [block.length.mm, block.width.mm].sort((a, b) => b - a) as [number, number]
+    return [
+      {
+        name,
+        of,
+        proposed: block.length.proposed,
+        ...woodRow(block),
+        ...roughSize({lengthMm, widthMm, thicknessMm: block.thickness.mm}, values),
+      },
+    ]
+  })
+}
