@@ -34,13 +34,19 @@ for (const name of ['package.json', 'package-lock.json', 'site/program.js', ...s
 /** Where the compiled program lies; named by all that it is made from. */
 export const program = join(home, hash.digest('hex').slice(0, 24))
 
-if (!existsSync(program)) await compile()
+if (!existsSync(program)) {
+  await compile(program)
+  clear()
+}
 
 /**
- * Bundle the commands, all their libraries but those that have files of their own or load themselves; and, by the
- * program itself, what goes with it to be read.
+ * Bundle into a folder the commands, all their libraries but those that have files of their own or load themselves; and,
+ * by the program itself, what goes with it to be read. The folder's name is the program's version.
+ *
+ * @param {string} folder
+ * @param {import('esbuild').Plugin[]} changes what a measurement takes other than it is written
  */
-async function compile() {
+export async function compile(folder, changes = []) {
   const {build} = await import('esbuild')
   const {outputFiles} = await build({
     absWorkingDir: site,
@@ -67,27 +73,32 @@ async function compile() {
     format: 'esm',
     platform: 'node',
     target: 'node20',
-    outdir: program,
+    outdir: folder,
     write: false,
     logLevel: 'error',
-    plugins: [{name: 'files are found from where a module was written', setup: keepPlaces}],
+    plugins: [
+      ...changes,
+      {
+        name: 'files are found from where a module was written',
+        setup: (building) => keepPlaces(building, folder),
+      },
+    ],
   })
-  const beside = join(home, randomBytes(8).toString('hex'))
+  const beside = join(dirname(folder), randomBytes(8).toString('hex'))
   for (const {path, contents} of outputFiles) {
-    const file = join(beside, relative(program, path))
+    const file = join(beside, relative(folder, path))
     mkdirSync(dirname(file), {recursive: true})
     writeFileSync(file, contents)
   }
   const {writeBesideProgram} = await import(pathToFileURL(join(beside, 'package/beside-program.js')).href)
-  await writeBesideProgram(beside, basename(program))
+  await writeBesideProgram(beside, basename(folder))
   try {
-    renameSync(beside, program)
+    renameSync(beside, folder)
   } catch (error) {
     // Another process was quicker.
     rmSync(beside, {recursive: true})
-    if (!existsSync(program)) throw error
+    if (!existsSync(folder)) throw error
   }
-  clear()
 }
 
 /** Let go of older programs but the last few, which a command that still runs may read on. */
@@ -97,15 +108,18 @@ function clear() {
   for (const {name} of old) rmSync(join(home, name), {recursive: true, force: true})
 }
 
-/** @param {import('esbuild').PluginBuild} building */
-function keepPlaces(building) {
+/**
+ * @param {import('esbuild').PluginBuild} building
+ * @param {string} folder
+ */
+function keepPlaces(building, folder) {
   // The editor's library loads what lies beside the compiled command.
   const inPlace = join(site, 'commands/editor.ts')
   // What goes with the program lies where the program does.
   const withProgram = join(site, 'program-folder.ts')
   building.onLoad({filter: /\.ts$|eleventy.*\.js$/}, ({path}) => {
     if (path === inPlace) return undefined
-    const from = path === withProgram ? join(program, 'site/program-folder.ts') : path
+    const from = path === withProgram ? join(folder, 'site/program-folder.ts') : path
     const place = JSON.stringify(pathToFileURL(from).href)
     const contents = readFileSync(path, 'utf8').replaceAll('import.meta.url', place)
     return {contents, loader: path.endsWith('.ts') ? 'ts' : 'js'}

@@ -11,6 +11,7 @@ import {makeSite} from '../make/make-site.ts'
 import {planSite} from '../make/plan-site.ts'
 import type {Unmade} from '../page.ts'
 import {siteAssets} from '../publish/assets.ts'
+import {madeFrom, noteBuild, type Said, saidBefore} from '../publish/last-build.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import {recallStanding, rememberStanding} from '../publish/standing.ts'
@@ -47,6 +48,16 @@ process.exitCode = await build(prefix, output.site).catch((error: unknown) => {
 
 async function build(prefix: string, site: string): Promise<number> {
   for (const line of await tellNewVersion(root)) console.log(line)
+  const from = await madeFrom(root, prefix)
+  const last = await recallStanding(root, site, await realpath(site).catch(() => ''))
+  const before = from === undefined ? undefined : saidBefore(last, from)
+  if (before) {
+    tellUnread(before)
+    tellProblems(before)
+    tellCount(before, site)
+    await clearVersions(site)
+    return 0
+  }
   const assets = await siteAssets()
   const cache = await cacheOf(root)
   const progress = progressTo(process.stderr)
@@ -56,38 +67,51 @@ async function build(prefix: string, site: string): Promise<number> {
     cache,
     progress.told,
   ).finally(progress.end)
-  for (const {file, message} of planned.around.unread) console.error(printable(`${file} ${message}`))
+  const {unread} = planned.around
+  tellUnread({unread})
   if (planned.isStopped) {
     console.error(report(planned.problems, process.stderr))
     console.error('Nothing was written: mend the errors first. The last good site stays as it was.')
     return 1
   }
   const unmade: Unmade[] = []
-  const last = await recallStanding(root, site, await realpath(site).catch(() => ''))
-  const {moved, standing, made, count} = await publish(site, async (version) => {
+  const {moved, standing, said} = await publish(site, async (version) => {
     const standing = {folder: version, files: {}}
     const writer = new SiteWriter(planned.all.around, standing, last)
     const made = await makeSite(planned, writer, progress.told).finally(progress.end)
-    const told = made.problems.map(withoutRemarks)
-    if (told.some(({problems}) => problems.length > 0)) console.error(report(told, process.stderr))
+    const problems = made.problems.map(withoutRemarks)
+    tellProblems({problems})
     const own = made.own.flatMap((one) => one.pages)
     const shared = await journalPages(made.site, own, cache)
     await writer.write([...shared.pages, atHand({pages: [], files: assets.files})])
     await writer.end()
     unmade.push(...[...made.own, shared, writer].flatMap((one) => one.unmade))
-    return {standing, made, count: shared.pages.reduce((sum, {pages}) => sum + pages.length, own.length)}
+    const pages = shared.pages.reduce((sum, one) => sum + one.pages.length, own.length)
+    return {standing, said: {unread, problems, builds: made.own.length, pages}}
   })
-  await rememberStanding(root, site, standing)
+  const isFailed = said.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
+  const isSound = unmade.length === 0 && !isFailed
+  const isKnown = isSound && from !== undefined
+  await rememberStanding(root, site, isKnown ? noteBuild(standing, from, said) : standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
-  const builds = made.own.length
-  console.log(
-    `${builds} ${builds === 1 ? 'build' : 'builds'} on ${count} pages in ${relative(root, site) || site}/`,
-  )
+  tellCount(said, site)
   for (const line of reportUnmade(unmade)) console.error(line)
   await clearVersions(site)
   await cache.tidy()
-  const isFailed = made.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
-  return unmade.length > 0 || isFailed ? 1 : 0
+  return isSound ? 0 : 1
+}
+
+function tellUnread({unread}: Pick<Said, 'unread'>): void {
+  for (const {file, message} of unread) console.error(printable(`${file} ${message}`))
+}
+
+function tellProblems({problems}: Pick<Said, 'problems'>): void {
+  if (problems.some((one) => one.problems.length > 0)) console.error(report(problems, process.stderr))
+}
+
+function tellCount({builds, pages}: Said, site: string): void {
+  const are = builds === 1 ? 'build' : 'builds'
+  console.log(`${builds} ${are} on ${pages} pages in ${relative(root, site) || site}/`)
 }
 
 /** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */

@@ -21,6 +21,8 @@ export interface Standing {
   /** Absolute. */
   folder: string
   files: Record<string, Written>
+  /** What whoever made it notes of that, once it is whole. */
+  made?: string | undefined
 }
 
 type Written = [key: string, bytes: number, atMs: number]
@@ -40,17 +42,24 @@ const listName = (place: string) => `${keyOf(place)}.json`
 export async function recallStanding(root: string, place: string, folder: string): Promise<Standing> {
   try {
     const kept: unknown = JSON.parse(await readFile(join(listsOf(root), listName(place)), 'utf8'))
-    const {program} = kept as {program: unknown}
+    const {program, seal} = kept as {program: unknown; seal: unknown}
     const isSame = isStanding(kept) && kept.folder === folder && program === (await programVersion())
-    return isSame ? {folder, files: kept.files} : nothingStands
+    if (!isSame) return nothingStands
+    const {files, made} = kept
+    return made !== undefined && seal === sealOf({files, made}) ? {folder, files, made} : {folder, files}
   } catch {
     return nothingStands
   }
 }
 
+/** A note holds for these files alone: what was cut or changed says nothing. */
+const sealOf = ({files, made = ''}: Pick<Standing, 'files' | 'made'>): string =>
+  keyOf('made', made, JSON.stringify(files))
+
 /** Note what was written for a place; where that cannot be noted, it is written anew the next time. */
 export async function rememberStanding(root: string, place: string, standing: Standing): Promise<void> {
-  const content = JSON.stringify({program: await programVersion(), ...standing})
+  const seal = standing.made === undefined ? {} : {seal: sealOf(standing)}
+  const content = JSON.stringify({program: await programVersion(), ...standing, ...seal})
   await writeWhole(listsOf(root), listName(place), content).catch(() => {})
 }
 
@@ -93,9 +102,10 @@ export function leaveStanding(root: string, {folder, files}: Standing, program: 
 }
 
 const isStanding = (value: unknown): value is Standing => {
-  const {folder, files} = (value ?? {}) as Partial<Standing>
+  const {folder, files, made} = (value ?? {}) as Partial<Standing>
   return (
     typeof folder === 'string' &&
+    (made === undefined || typeof made === 'string') &&
     typeof files === 'object' &&
     files !== null &&
     Object.entries(files).every(([address, written]) => isOwnAddress(address) && Array.isArray(written))

@@ -1,0 +1,67 @@
+import {readdirSync, statSync} from 'node:fs'
+import {join} from 'node:path'
+import {setImmediate as turn} from 'node:timers/promises'
+
+/** What lies below a folder at one moment. */
+export interface Below {
+  /** Of each file, folder and link, by its path in the folder, a line that is another whenever it is. */
+  lines: ReadonlyMap<string, string>
+  /** When the last of them was changed, as the disk tells it. */
+  lastMs: number
+  /** There are links, which may lead anywhere. */
+  hasLinks: boolean
+}
+
+/** So many are looked at in one go: a look at each by itself takes ten times as long, and whoever waits is let in between. */
+const inOneGo = 200
+
+/** Look at all that lies below `folder` (absolute) without reading it; where the folder is not there, nothing is. */
+export async function lookBelow(folder: string): Promise<Below> {
+  const lines = new Map<string, string>()
+  let lastMs = 0
+  let hasLinks = false
+  const folders = ['']
+  for (let at = folders.pop(); at !== undefined; at = folders.pop())
+    for (const entry of entriesOf(join(folder, at))) {
+      const inside = at ? `${at}/${entry.name}` : entry.name
+      if (entry.isDirectory()) folders.push(inside)
+      hasLinks ||= entry.isSymbolicLink()
+      const kind = statOf(join(folder, inside))
+      // The last of these no program can set back.
+      lines.set(inside, kind ? `${kind.ino} ${kind.size} ${kind.mtimeMs} ${kind.ctimeMs}` : '')
+      lastMs = Math.max(lastMs, kind?.mtimeMs ?? 0, kind?.ctimeMs ?? 0)
+      if (lines.size % inOneGo === 0) await turn()
+    }
+  return {lines, lastMs, hasLinks}
+}
+
+function entriesOf(folder: string) {
+  try {
+    return readdirSync(folder, {withFileTypes: true})
+  } catch {
+    return []
+  }
+}
+
+function statOf(path: string) {
+  try {
+    return statSync(path, {throwIfNoEntry: false})
+  } catch {
+    return undefined
+  }
+}
+
+/** A disk may tell the time by two seconds, so that two changes within them look like one. */
+const coarseMs = 2000
+
+/**
+ * Name what lies there so that another name means another journal, and the same name the same; undefined where that
+ * cannot be told: when something was changed just now, or by a clock that is ahead, or lies behind a link.
+ */
+export function nameOfState({lines, lastMs, hasLinks}: Below, nowMs: number): string | undefined {
+  if (hasLinks || lines.size === 0 || lastMs > nowMs - coarseMs) return undefined
+  return [...lines]
+    .map(([path, line]) => `${path} ${line}`)
+    .sort()
+    .join('\n')
+}

@@ -1,0 +1,63 @@
+import {readdirSync, statSync} from 'node:fs'
+import {join} from 'node:path'
+import {keyOf} from '../cache.ts'
+import type {NoBuild} from '../journal/list-builds.ts'
+import {lookBelow, nameOfState} from '../journal/look-below.ts'
+import {fileOf} from '../page.ts'
+import type {FileProblems} from '../site-data.ts'
+import type {Standing} from './standing.ts'
+
+/** What the build said that made a site. */
+export interface Said {
+  unread: readonly NoBuild[]
+  problems: readonly FileProblems[]
+  builds: number
+  pages: number
+}
+
+/**
+ * Name all that the site of the journal at `root` would be made from now, without reading it; undefined where that
+ * cannot be told. Another user may read other files.
+ */
+export async function madeFrom(root: string, prefix: string): Promise<string | undefined> {
+  const nowMs = Date.now()
+  const state = nameOfState(await lookBelow(join(root, 'builds')), nowMs)
+  return state && keyOf(prefix, String(process.getuid?.()), state)
+}
+
+/** Note on a site what it was made from, and what was said. */
+export const noteBuild = (standing: Standing, from: string, said: Said): Standing => ({
+  ...standing,
+  made: JSON.stringify([from, said]),
+})
+
+/** Recall what was said when the site that stands was made; undefined where one made `from` this would be another. */
+export function saidBefore(standing: Standing, from: string): Said | undefined {
+  if (standing.made === undefined) return undefined
+  const [before, said] = JSON.parse(standing.made) as [string, Said]
+  return before === from && standsWhole(standing) ? said : undefined
+}
+
+/** Tell whether every file stands as it was written, and nothing beside them. */
+function standsWhole({folder, files}: Standing): boolean {
+  const written = new Map(Object.entries(files).map(([address, one]) => [fileOf(address), one]))
+  const isWhole = (at: string): boolean => {
+    const entries = readdirSync(join(folder, at), {withFileTypes: true})
+    return (
+      entries.length > 0 &&
+      entries.every((entry) => {
+        const inside = at ? `${at}/${entry.name}` : entry.name
+        if (entry.isDirectory()) return isWhole(inside)
+        const [, bytes, atMs] = written.get(inside) ?? []
+        if (!entry.isFile() || !written.delete(inside)) return false
+        const {size, mtimeMs} = statSync(join(folder, inside))
+        return size === bytes && mtimeMs === atMs
+      })
+    )
+  }
+  try {
+    return isWhole('') && written.size === 0
+  } catch {
+    return false
+  }
+}
