@@ -73,12 +73,12 @@ function tell({problems, unmade}: {problems: FileProblems[]; unmade: readonly Un
 async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
   const url = new URL(request.url ?? '/', 'http://localhost')
   if (url.pathname === changesPath) {
-    changes.wait(response, url.searchParams.get('at') ?? '/', Number(url.searchParams.get('since')))
+    changes.wait(response, url.searchParams.get('at') ?? '/', url.searchParams.get('state') ?? '')
   } else if (url.pathname === newBuildPath) {
     await writeNewBuild(request, response)
   } else {
     await (url.pathname.startsWith('/builds/') ? buildsReady : allReady)
-    await answer({folder, prefix: '/'}, request, response)
+    await answer({folder, prefix: '/', state: changes.state()}, request, response)
   }
 }
 

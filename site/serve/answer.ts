@@ -9,6 +9,8 @@ import {policy} from '../layouts/head.ts'
 interface Served {
   folder: string
   prefix: string
+  /** Goes with each answer, for a page to tell later what it was loaded from. */
+  state?: string
 }
 
 const always = {
@@ -19,7 +21,12 @@ const always = {
 }
 
 /** Answer a request from the site's folder, its 404 page where there is no such file. */
-export async function answer({folder, prefix}: Served, request: IncomingMessage, response: ServerResponse) {
+export async function answer(
+  {folder, prefix, state}: Served,
+  request: IncomingMessage,
+  response: ServerResponse,
+) {
+  if (state) response.setHeader('Server-Timing', `state;desc="${state}"`)
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.writeHead(405, {...always, Allow: 'GET, HEAD'}).end()
     return

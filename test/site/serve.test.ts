@@ -1,10 +1,11 @@
-import {once} from 'node:events'
+import {EventEmitter, once} from 'node:events'
 import {mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, writeFileSync} from 'node:fs'
-import {get, type IncomingMessage} from 'node:http'
+import {get, type IncomingMessage, type ServerResponse} from 'node:http'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {byteRange, fileFor} from '../../site/serve/answer.ts'
+import {Changes} from '../../site/serve/changes.ts'
 import {listen} from '../../site/serve/listen.ts'
 import '../support/slow.ts'
 
@@ -27,6 +28,35 @@ describe('byteRange', () => {
     ['lines=1-2', undefined],
   ] as const)('%s', (header, range) => {
     expect(byteRange(header, 10_000)).toEqual(range)
+  })
+})
+
+// No clock is asked, so that one that is turned loads no page anew without end.
+describe('Changes', () => {
+  const told = (changes: Changes, address: string, state: string) => {
+    const written: string[] = []
+    const response = Object.assign(new EventEmitter(), {
+      writeHead: () => response,
+      write: (text: string) => written.push(text),
+    })
+    changes.wait(response as unknown as ServerResponse, address, state)
+    return () => written.filter((text) => text.startsWith('data:')).length
+  }
+  test('tells a page once that it shows what was', () => {
+    const changes = new Changes()
+    const before = changes.state()
+    const [own, other] = [told(changes, '/a/', before), told(changes, '/b/', before)]
+    changes.announce(['/a/'])
+    expect([own(), other()]).toEqual([1, 0])
+    expect(told(changes, '/a/', before)()).toBe(1)
+    expect(told(changes, '/b/', before)()).toBe(0)
+    expect(told(changes, '/a/', changes.state())()).toBe(0)
+  })
+  test('tells a page of a server that has ended, and none that does not say what it shows', () => {
+    const changes = new Changes()
+    changes.announce(['/a/'])
+    expect(told(changes, '/b/', new Changes().state())()).toBe(1)
+    expect(told(changes, '/a/', '')()).toBe(0)
   })
 })
 
