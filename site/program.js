@@ -101,10 +101,16 @@ export async function compile(folder, changes = []) {
   }
 }
 
-/** Let go of older programs but the last few, which a command that still runs may read on. */
+/**
+ * Let go of older programs but the last few, which a command that still runs may read on. Another process may let go of
+ * the same; and what a clock that ran ahead has dated is no newer than what was made just now.
+ */
 function clear() {
-  const made = readdirSync(home).map((name) => ({name, at: statSync(join(home, name)).mtimeMs}))
-  const old = made.sort((a, b) => b.at - a.at).slice(4)
+  const others = readdirSync(home).filter((name) => name !== basename(program))
+  /** @param {string} name */
+  const at = (name) => statSync(join(home, name), {throwIfNoEntry: false})?.mtimeMs ?? 0
+  const made = others.map((name) => ({name, at: at(name)}))
+  const old = made.sort((a, b) => b.at - a.at).slice(3)
   for (const {name} of old) rmSync(join(home, name), {recursive: true, force: true})
 }
 
