@@ -36,10 +36,22 @@ export interface FileTrouble {
     | 'points elsewhere'
     | 'too large'
     | 'name taken'
+    | 'like another'
     | 'wrong ending'
   /** What it is, where its ending says otherwise. */
   format?: string | undefined
 }
+
+/** What prose can have so much of that a short file makes an endless page. */
+export type Excess =
+  | 'cells'
+  | 'definitions'
+  | 'depth'
+  | 'headings'
+  | 'items'
+  | 'lines'
+  | 'references'
+  | 'signs'
 
 /** What the folder around a build tells: needed by checks that look past the file itself. */
 export interface Surroundings {
@@ -84,9 +96,7 @@ export interface Build {
   /** Where the prose is nested so deep that it is not read. */
   tooNested?: Place | undefined
   /** Where the prose has so much of something that it is not read, and of what. */
-  tooMuch?:
-    | {of: 'cells' | 'definitions' | 'depth' | 'headings' | 'lines' | 'references' | 'signs'; place: Place}
-    | undefined
+  tooMuch?: {of: Excess; place: Place} | undefined
   /** Absent where only the text is known. */
   surroundings?: Surroundings | undefined
 }

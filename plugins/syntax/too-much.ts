@@ -1,3 +1,4 @@
+import type {Excess} from '../build-file/build.ts'
 import type {Place} from '../build-file/problem.ts'
 
 // Far more than anybody writes, and far less than what exhausts a parser.
@@ -51,6 +52,10 @@ function containers(line: string): number {
   return signs + Math.floor((start.match(/\s/g)?.length ?? 0) / 2)
 }
 
+/** Count the list items that a line begins, be that in quotations. */
+const itemsOf = (line: string): number =>
+  /^(?:\s*(?:>|[-+*](?=\s|$)|\d{1,9}[.)](?=\s|$)))+/.exec(line)?.[0].match(/[-+*]|\d[.)]/g)?.length ?? 0
+
 /** Count the elements that a line opens, less those that it closes. */
 function openTags(line: string): number {
   let open = 0
@@ -59,15 +64,13 @@ function openTags(line: string): number {
   return open
 }
 
-/** What prose can have so much of that a short file makes an endless page. */
-type Excess = 'cells' | 'definitions' | 'depth' | 'headings' | 'lines' | 'references' | 'signs'
-
 /** Far more than anybody writes, and what a page can still hold: one of each, references by the letters they bring. */
 const mostOf: Readonly<Record<Excess, number>> = {
   cells: 10_000,
   definitions: 500,
   depth: 100_000,
   headings: 1000,
+  items: 5000,
   lines: 20_000,
   references: 500_000,
   signs: 20_000,
@@ -80,14 +83,23 @@ export interface TooMuch {
 
 /**
  * Find the line of a build file's prose from which on it has too much: cells of tables, which a row may leave empty,
- * headings, definitions of links and notes, lines, signs of Markdown and HTML, and letters of addresses and titles that
- * references repeat.
+ * headings, definitions of links and notes, list items, lines, signs of Markdown and HTML, and letters of addresses and
+ * titles that references repeat.
  */
 export function findTooMuch(text: string): TooMuch | undefined {
   const lines = text.split('\n')
   const start = proseStart(lines)
   const brought = lettersBroughtBy(lines.slice(start))
-  const counts = {cells: 0, definitions: 0, depth: 0, headings: 0, lines: 0, references: 0, signs: 0}
+  const counts = {
+    cells: 0,
+    definitions: 0,
+    depth: 0,
+    headings: 0,
+    items: 0,
+    lines: 0,
+    references: 0,
+    signs: 0,
+  }
   let columns = 0
   for (let at = start; at < lines.length; at++) {
     const line = lines[at]!
@@ -95,6 +107,7 @@ export function findTooMuch(text: string): TooMuch | undefined {
     counts.lines++
     // Every line is weighed anew in each list and quotation around it.
     counts.depth += containers(line)
+    counts.items += itemsOf(line)
     counts.signs += line.match(signs)?.length ?? 0
     // A parser weighs every line with strokes anew as the head of a table.
     counts.cells += Math.max(columns, line.split('|').length - 1)

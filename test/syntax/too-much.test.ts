@@ -21,6 +21,9 @@ test.each([
   ['references', `${address}${'[here] '.repeat(2000)}`],
   ['references', `${address}${'![here][]\n'.repeat(500)}`],
   ['depth', Array.from({length: 5000}, (_, at) => `${'  '.repeat(at % 90)}- a\n`).join('')],
+  ['items', '- a\n'.repeat(5001)],
+  ['items', '> 1. a\n\n'.repeat(5001)],
+  ['items', '- > -\n'.repeat(2501)],
   ['headings', '## Again\n'.repeat(16_000)],
   ['headings', 'Again\n---\n'.repeat(1001)],
   ['definitions', Array.from({length: 1001}, (_, at) => `[^${at}]: A note.`).join('\n')],
@@ -38,5 +41,6 @@ test.each([
   ['a day for most of three years', '## 2026-03-07 Milling\n\nSome words.\n\n'.repeat(900)],
   ['a book of lines', 'A line of words, as an editor breaks it.\n'.repeat(9000)],
   ['a photograph a day for three years', '![The *neck*](photos/neck.jpg) and `what` I did\n\n'.repeat(1000)],
+  ['four tasks a day for three years', '- [x] planed\n'.repeat(4400)],
   ['a thousand pages of words', 'A word and another. '.repeat(40_000)],
 ])('%s is read', (_, body) => expect(findTooMuch(prose(body))).toBeUndefined())

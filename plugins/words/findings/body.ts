@@ -58,6 +58,7 @@ const excesses = {
   definitions: 'five hundred definitions of links and notes',
   depth: 'a hundred thousand steps of lists and quotations within each other, line by line',
   headings: 'a thousand headings',
+  items: 'five thousand items of lists',
   lines: 'twenty thousand lines',
   references: 'half a million letters of addresses that references repeat',
   signs: 'twenty thousand signs of Markdown and HTML',
