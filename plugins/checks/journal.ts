@@ -191,7 +191,7 @@ export const journalRules = {
     severity: 'warning',
     about: 'journal',
     what: 'A recording or another file that cannot be published as it is.',
-    why: 'It cannot be read, is larger than a site can hold, or has the name of a file that the page itself has.',
+    why: 'It cannot be read, is larger than a site can hold, or has the name of a file that the page itself has, or of another one but for capitals, of which many disks keep one.',
     mend: 'Make it smaller, or give it another name.',
     passes: {text: 'recordings: [{file: slow.mp3, says: Slow}]', files: ['slow.mp3'], troubles: []},
     fails: {

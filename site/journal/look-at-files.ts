@@ -34,6 +34,9 @@ const endingsOf: Readonly<Record<string, readonly string[]>> = {
 const troubleOf = (fault: FileFault): FileTrouble['is'] =>
   fault === 'too large' || fault === 'no file' ? fault : 'unreadable'
 
+/** What is one name on a disk that knows no capitals, or keeps accents in another form. */
+const onAnyDisk = (file: string) => file.normalize('NFC').toLowerCase()
+
 /** Look at the files that a build names and that lie in its `folder` (absolute, resolved): `there` lists those. */
 export async function lookAtFiles(
   build: Build,
@@ -45,9 +48,12 @@ export async function lookAtFiles(
   const named = new Set(namedFiles(build).map(({target}) => plainPath(target)))
   const pictures = new Map<string, PictureLook>()
   const files: string[] = []
+  const own = [...named].filter((file) => all.has(file) && (isPicture(file) || isPublished(file)))
+  const firstOf = new Map(own.toReversed().map((file) => [onAnyDisk(file), file]))
   const look = async (file: string): Promise<FileTrouble['is'] | undefined> => {
     if (!isPicture(file)) {
       if (isOwnName(file)) return 'name taken'
+      if (firstOf.get(onAnyDisk(file)) !== file) return 'like another'
       const kind = await statPlainFile(join(folder, file), mostFileBytes, folder)
       if ('trouble' in kind) return troubleOf(kind.trouble)
       files.push(file)
@@ -64,7 +70,6 @@ export async function lookAtFiles(
     const isOther = format !== undefined && !endingsOf[format]?.includes(endingOf(file))
     return isOther ? [{file, is: 'wrong ending', format}] : []
   }
-  const own = [...named].filter((file) => all.has(file) && (isPicture(file) || isPublished(file)))
   const found = await pMap(own, async (file) => ({file, is: await look(file)}), {concurrency: 4})
   const troubles = found.flatMap(({file, is}): FileTrouble[] => (is ? [{file, is}] : otherwise(file)))
   return {pictures, files: own.filter((file) => files.includes(file)), troubles}

@@ -34,7 +34,7 @@ const journal = tempJournal({
   'builds/needle-box.md': fourLines('Needle box'),
   'builds/slipway/index.md': `${fourLines(
     'Slipway',
-    'cover: good.jpg\nrecordings:\n  - {file: index.html/a.mp3, says: A}\n  - {file: plan.json/b.mp3, says: B}\n  - {file: "c#1.mp3", says: C}\n  - {file: huge.wav, says: D}\n',
+    'cover: good.jpg\nrecordings:\n  - {file: index.html/a.mp3, says: A}\n  - {file: plan.json/b.mp3, says: B}\n  - {file: "c#1.mp3", says: C}\n  - {file: huge.wav, says: D}\n  - {file: "C#1.MP3", says: E}\n',
   )}
 ${Object.keys(bad)
   .map((name) => `![A picture](${name})\n`)
@@ -55,6 +55,7 @@ ${Object.keys(bad)
   'builds/slipway/index.html/a.mp3': 'a',
   'builds/slipway/plan.json/b.mp3': 'b',
   'builds/slipway/c#1.mp3': 'c',
+  'builds/slipway/C#1.MP3': 'C',
 })
 let checked = ''
 let site: Record<string, string> = {}
@@ -158,6 +159,13 @@ describe('recordings', () => {
     )
     expect(checked).toMatch(/9:\d+ warning the file plan\.json\/b\.mp3 is not published/)
     expect(JSON.parse(site['builds/slipway/plan.json']!)).toHaveProperty('slug', 'slipway')
+  })
+  test('that many disks would take for one are told, and the first of them stands', () => {
+    expect(checked).toMatch(
+      /the file C#1\.MP3 is not published: it has the name of another file but for capitals/,
+    )
+    expect(Object.keys(site)).not.toContain('builds/slipway/C#1.MP3')
+    expect(Object.keys(site)).toContain('builds/slipway/c#1.mp3')
   })
   test('that are too large are named', () => {
     expect(checked).toMatch(/11:\d+ warning the file huge\.wav is not published: it is larger than 100 MB/)

@@ -65,6 +65,7 @@ const pictureTroubles: Readonly<Record<InTrouble['is'], string>> = {
   'points elsewhere': 'is a drawing that leads to other files; save it as PNG',
   'too large': 'is larger than 50 MB; save it smaller',
   'name taken': 'has the name of a file that the page itself has; give it another name',
+  'like another': 'has the name of another file but for capitals; give one of them another name',
   'of another kind': 'is of a format that browsers do not show; save it as JPEG, PNG or WebP',
 }
 
@@ -97,10 +98,12 @@ export function fileUnpublished({target, is}: InTrouble): Wording {
       ? 'is larger than 100 MB, more than many sites can hold; save it as MP3 or smaller'
       : is === 'name taken'
         ? 'would lie where the page has a file of its own; give it, or its folder, another name'
-        : is === 'no file'
-          ? noFile
-          : is === 'of another kind'
-            ? 'is of a kind that is not published, as what a browser opens could run; save it as PDF, MP3, MP4, WebM, CSV, DXF or plain text'
-            : 'cannot be read; look at its rights, or lay it beside the build anew'
+        : is === 'like another'
+          ? 'has the name of another file but for capitals, and many disks keep only one of the two; give one of them another name, here and in the folder'
+          : is === 'no file'
+            ? noFile
+            : is === 'of another kind'
+              ? 'is of a kind that is not published, as what a browser opens could run; save it as PDF, MP3, MP4, WebM, CSV, DXF or plain text'
+              : 'cannot be read; look at its rights, or lay it beside the build anew'
   return {message: `the file ${target} is not published: it ${why}`}
 }
