@@ -50,7 +50,9 @@ function cutSummary(cuts: Cuts): BlockContent[] {
   if (!cuts.hasStock)
     return [
       paragraph(
-        `${number(parts.length, 0)} ${parts.length === 1 ? 'part' : 'parts'} to cut, and no piece listed yet to cut them from.`,
+        parts.length === 1
+          ? '1 part to cut, and no piece listed yet to cut it from.'
+          : `${number(parts.length, 0)} parts to cut, and no piece listed yet to cut them from.`,
       ),
     ]
   if (used === 0) return [paragraph('No piece at hand gives any of these parts.')]

@@ -1,11 +1,12 @@
 import type {BlockContent, RootContent} from 'mdast'
+import {toString as wordsOf} from 'mdast-util-to-string'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
 import {bowWhy, insideBecause} from '../words/neck.ts'
 import {neckPlaceName} from '../words/places.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
-import {facts, figures, type Inline, needed, source} from './kit.ts'
+import {facts, figures, type Inline, inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
 import {area, force, length, lengthAlone} from './measures.ts'
 
@@ -27,14 +28,18 @@ export function bowInWords(plan: Plan): Inline[][] {
   return [['Bow and weight depend on its wood. ', ...needed([`${unknown.of}.wood`])]]
 }
 
-/** Say how far the strings bow it, and how far in time at worst: wood under a load that stays goes on giving. */
+/** Say how far the strings bow it, and how far in time where that is more: wood under a load that stays goes on giving. */
 function verdict(plan: Plan, bow: Bow): Inline[] {
   const {reliefMm, reliefAfterCreepMm, tooLow, tooHollow} = bow
   const isTooMuch = tooLow || tooHollow || plan.neck?.inside?.tooThin
+  const now = bowed(plan, reliefMm)
+  const inTime = bowed(plan, reliefAfterCreepMm)
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
-    ...bowed(plan, reliefMm),
-    ...(reliefAfterCreepMm < plan.rulerMm / 2 ? [] : [', at worst ', ...bowed(plan, reliefAfterCreepMm)]),
+    ...now,
+    ...(wordsOf(inline(now)) === wordsOf(inline(inTime))
+      ? [' now and in time']
+      : [', in time by ', ...inTime]),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     '.',
   ]
