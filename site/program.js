@@ -122,10 +122,10 @@ function keepPlaces(building, folder) {
   // The editor's library loads what lies beside the compiled command.
   const inPlace = join(site, 'commands/editor.ts')
   // What goes with the program lies where the program does.
-  const withProgram = join(site, 'program-folder.ts')
+  const withProgram = join(site, 'kit/program-folder.ts')
   building.onLoad({filter: /\.ts$|eleventy.*\.js$/}, ({path}) => {
     if (path === inPlace) return undefined
-    const from = path === withProgram ? join(folder, 'site/program-folder.ts') : path
+    const from = path === withProgram ? join(folder, 'site/kit/program-folder.ts') : path
     const place = JSON.stringify(pathToFileURL(from).href)
     const contents = readFileSync(path, 'utf8').replaceAll('import.meta.url', place)
     return {contents, loader: path.endsWith('.ts') ? 'ts' : 'js'}

@@ -18,6 +18,32 @@ const rooms = [
   'plugins/rehype',
   'site',
 ]
+
+/** The folders of the rooms that have many, in the order that the contributor guide says; the room's top reads them. */
+const foldersOf = {
+  'plugins/build-file': ['schema', 'usual', 'rules', 'yaml', 'quantities', 'reading', 'heal', 'writing'],
+  'plugins/plan': [
+    ...['kit', 'neck-shape', 'strings', 'scale', 'action', 'neck', 'joint', 'box', 'fasteners', 'layout'],
+    ...['proposals', 'stock', 'as-built', 'cautions', 'work'],
+  ],
+  site: [
+    ...[
+      'kit',
+      'try',
+      'browser',
+      'pictures',
+      'pages',
+      'layouts',
+      'steps',
+      'journal',
+      'editor',
+      'publish',
+      'make',
+    ],
+    ...['package', 'serve', 'commands'],
+  ],
+}
+
 /** The plugin itself stands between the rooms that it plugs together and those that plug it in. */
 const roomOf = (file: string) =>
   rooms.find((room) => room !== 'plugins' && file.startsWith(`${room}/`)) ?? 'plugins'
@@ -70,6 +96,34 @@ describe('the house', () => {
   test.each(rooms)('there is no circle between the files of %s, by types neither', (room) => {
     const own = [...files].filter(([file]) => roomOf(file) === room)
     expect(circular(new Map(own.map(([file, imports]) => [file, imports.own])))).toEqual([])
+  })
+
+  test('there is no circle between folders, by types neither', () => {
+    const folders = new Map<string, string[]>()
+    for (const [file, {own}] of files) {
+      const others = own.map((path) => dirname(path)).filter((folder) => folder !== dirname(file))
+      folders.set(dirname(file), [...(folders.get(dirname(file)) ?? []), ...others])
+    }
+    expect(circular(folders)).toEqual([])
+  })
+
+  test.each(Object.entries(foldersOf))('in %s each folder reads those before it alone', (room, order) => {
+    const own = [...files].filter(([file]) => file.startsWith(`${room}/`))
+    // The room's top is its last: it reads its folders, and none of them reads it.
+    const folderOf = (file: string) =>
+      file
+        .slice(room.length + 1)
+        .split('/')
+        .slice(0, -1)
+        .join('/')
+    const rank = (file: string) => (folderOf(file) === '' ? order.length : order.indexOf(folderOf(file)))
+    expect([...new Set(own.map(([file]) => folderOf(file)))].sort()).toEqual(['', ...order].sort())
+    const backUp = own.flatMap(([file, {own: read}]) =>
+      read
+        .filter((path) => path.startsWith(`${room}/`) && rank(path) > rank(file))
+        .map((path) => [file, path]),
+    )
+    expect(backUp).toEqual([])
   })
 
   test('what is pure imports nothing of Node', () => {

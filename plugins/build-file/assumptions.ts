@@ -1,4 +1,4 @@
-import type {BuildValues} from './schema.ts'
+import type {BuildValues} from './schema/schema.ts'
 import {boxRows} from './usual/box.ts'
 import {neckRows} from './usual/neck.ts'
 import {type AssumptionRow, hasNeck, inches, practice} from './usual/row.ts'

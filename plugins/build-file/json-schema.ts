@@ -1,7 +1,7 @@
-import type {Kind, Leaf} from './kinds.ts'
-import {quantityPaths} from './path.ts'
-import {buildSchema} from './schema.ts'
-import type {LeafName} from './values.ts'
+import type {Kind, Leaf} from './schema/kinds.ts'
+import {quantityPaths} from './schema/path.ts'
+import {buildSchema} from './schema/schema.ts'
+import type {LeafName} from './schema/values.ts'
 
 type Json = Record<string, unknown>
 

@@ -1,6 +1,6 @@
 import {assumptionRows, followingRows} from './assumptions.ts'
-import {exampleOf, type Kind} from './kinds.ts'
-import {buildSchema, journalSchema} from './schema.ts'
+import {exampleOf, type Kind} from './schema/kinds.ts'
+import {buildSchema, journalSchema} from './schema/schema.ts'
 
 interface KeyRow {
   path: string

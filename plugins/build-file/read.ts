@@ -1,19 +1,25 @@
 import {isAlias, isMap, isScalar, isSeq, type Node} from 'yaml'
-import {type Body, type Build, emptyBuild, type Surroundings} from './build.ts'
-import {plainLines, secondDocument, splitFrontMatter, titleInRemark, titleMissing} from './front-matter.ts'
 import {placedAsWritten} from './heal/as-written.ts'
 import {healSlips} from './heal/heal.ts'
 import {choicesFor} from './heal/keys.ts'
 import {healYaml} from './heal/yaml-lines.ts'
-import type {Kind, RecordOf} from './kinds.ts'
-import {ownAt} from './path.ts'
-import type {Problem} from './problem.ts'
-import {readValue} from './read-value.ts'
-import {beginReading, report, textOf} from './reading-context.ts'
-import type {ReaderRule} from './rules.ts'
+import {
+  plainLines,
+  secondDocument,
+  splitFrontMatter,
+  titleInRemark,
+  titleMissing,
+} from './reading/front-matter.ts'
+import {readValue} from './reading/read-value.ts'
+import {beginReading, report, textOf} from './reading/reading-context.ts'
+import type {ReaderRule} from './rules/rules.ts'
+import {type Body, type Build, emptyBuild, type Surroundings} from './schema/build.ts'
+import type {Kind, RecordOf} from './schema/kinds.ts'
+import {ownAt} from './schema/path.ts'
+import type {Problem} from './schema/problem.ts'
+import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema/schema.ts'
 import {type RackEntry, rackSchema} from './schema/wood.ts'
-import {type BuildValues, buildSchema, type JournalSettings, journalSchema} from './schema.ts'
-import {type YamlTree, yamlTree} from './yaml-tree.ts'
+import {type YamlTree, yamlTree} from './yaml/yaml-tree.ts'
 
 // Seen as kinds only: what each is read as is named where it is read.
 const schemas = {

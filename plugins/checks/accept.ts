@@ -1,4 +1,4 @@
-import {nearest} from '../build-file/nearest.ts'
+import {nearest} from '../build-file/schema/nearest.ts'
 import {unknownRule as says} from '../words/findings/accept.ts'
 import {rule} from './rule.ts'
 

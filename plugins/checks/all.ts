@@ -1,4 +1,4 @@
-import {readerRules} from '../build-file/rules.ts'
+import {readerRules} from '../build-file/rules/rules.ts'
 import {unknownRule} from './accept.ts'
 import {anchorRules} from './anchors.ts'
 import {asBuiltRules} from './as-built.ts'

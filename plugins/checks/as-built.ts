@@ -1,5 +1,5 @@
-import {pathAt} from '../build-file/path.ts'
-import type {MeasuredDay} from '../build-file/values.ts'
+import {pathAt} from '../build-file/schema/path.ts'
+import type {MeasuredDay} from '../build-file/schema/values.ts'
 import * as words from '../words/findings/as-built.ts'
 import {rule} from './rule.ts'
 

@@ -1,5 +1,5 @@
-import type {Build, Directive} from '../build-file/build.ts'
-import {nearest} from '../build-file/nearest.ts'
+import type {Build, Directive} from '../build-file/schema/build.ts'
+import {nearest} from '../build-file/schema/nearest.ts'
 import type {Plan} from '../plan/plan.ts'
 import {callsOf, stepCalled} from '../plan/work/step.ts'
 import {drawingViews, sectionNames} from '../tables/section-names.ts'

@@ -1,5 +1,5 @@
 import {numbers} from '../build-file/heal/spellings.ts'
-import {ownAt} from '../build-file/path.ts'
+import {ownAt} from '../build-file/schema/path.ts'
 import * as words from '../words/findings/finish.ts'
 import {rule} from './rule.ts'
 

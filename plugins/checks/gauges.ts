@@ -1,4 +1,4 @@
-import type {BuildValues} from '../build-file/schema.ts'
+import type {BuildValues} from '../build-file/schema/schema.ts'
 import {highFirstTunings} from '../tables/intervals.ts'
 import {thinnestWoundIn, thinnestWrapIn} from '../tables/strings.ts'
 import {inch} from '../tables/units.ts'

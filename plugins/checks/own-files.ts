@@ -1,5 +1,5 @@
-import type {Build} from '../build-file/build.ts'
-import type {Place} from '../build-file/problem.ts'
+import type {Build} from '../build-file/schema/build.ts'
+import type {Place} from '../build-file/schema/problem.ts'
 
 /** A file that a build names, and where it names it: a path of the front matter, or a place of the prose. */
 interface NamedFile {

@@ -1,5 +1,5 @@
-import type {Place, Severity} from '../build-file/problem.ts'
-import type {FileExample, RuleText} from '../build-file/rule-text.ts'
+import type {FileExample, RuleText} from '../build-file/rules/rule-text.ts'
+import type {Place, Severity} from '../build-file/schema/problem.ts'
 import type {ConflictKind} from '../plan/kit/conflicts.ts'
 import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'

@@ -1,4 +1,4 @@
-import {pathAt} from '../build-file/path.ts'
+import {pathAt} from '../build-file/schema/path.ts'
 import * as words from '../words/findings/scale.ts'
 import {rule} from './rule.ts'
 

@@ -1,4 +1,4 @@
-import type {Build} from '../build-file/build.ts'
+import type {Build} from '../build-file/schema/build.ts'
 import type {Fastener} from '../plan/fasteners/fastener.ts'
 import type {Plan} from '../plan/plan.ts'
 import {tooNear as nearEdge} from '../words/findings/conflicts.ts'

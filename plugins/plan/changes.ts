@@ -1,8 +1,8 @@
-import {asMade} from '../build-file/as-made.ts'
-import type {Build} from '../build-file/build.ts'
-import {leavesOf, stringNames} from '../build-file/path.ts'
-import type {BuildValues} from '../build-file/schema.ts'
-import type {Written} from '../build-file/values.ts'
+import {asMade} from '../build-file/schema/as-made.ts'
+import type {Build} from '../build-file/schema/build.ts'
+import {leavesOf, stringNames} from '../build-file/schema/path.ts'
+import type {BuildValues} from '../build-file/schema/schema.ts'
+import type {Written} from '../build-file/schema/values.ts'
 
 /** A dimension that a build has otherwise than the one it was copied from; either text is absent where it has none. */
 export interface Change {

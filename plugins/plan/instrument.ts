@@ -1,4 +1,4 @@
-import type {Build} from '../build-file/build.ts'
+import type {Build} from '../build-file/schema/build.ts'
 import {type Action, planAction, planHeights} from './action/action.ts'
 import {type Bridge, planBridge, planBridgePush, planBridgeSet} from './action/bridge.ts'
 import {frettedStrings} from './action/fretted-string.ts'

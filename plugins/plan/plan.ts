@@ -1,4 +1,4 @@
-import type {Build} from '../build-file/build.ts'
+import type {Build} from '../build-file/schema/build.ts'
 import {type Instrument, planInstrument} from './instrument.ts'
 import type {Context} from './kit/context.ts'
 import type {Settled} from './kit/settled.ts'

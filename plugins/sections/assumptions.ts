@@ -1,5 +1,5 @@
 import type {Code, RootContent} from 'mdast'
-import {writeLines} from '../build-file/set-values.ts'
+import {writeLines} from '../build-file/writing/set-values.ts'
 import type {Assumption} from '../plan/kit/settled.ts'
 import {openWhy, whyInWords} from '../words/proposals.ts'
 import {fold, holds, list, paragraph, subHeading} from './kit.ts'

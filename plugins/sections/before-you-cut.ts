@@ -1,6 +1,6 @@
 import type {RootContent} from 'mdast'
-import {textAt} from '../build-file/path.ts'
-import type {Place, Problem, Severity} from '../build-file/problem.ts'
+import {textAt} from '../build-file/schema/path.ts'
+import type {Place, Problem, Severity} from '../build-file/schema/problem.ts'
 import type {Settled} from '../plan/kit/settled.ts'
 import type {SectionName} from '../tables/section-names.ts'
 import {foundInWords, nextInWords} from '../words/state.ts'

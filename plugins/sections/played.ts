@@ -1,4 +1,4 @@
-import {ownAt} from '../build-file/path.ts'
+import {ownAt} from '../build-file/schema/path.ts'
 import {fold, type Inline, paragraph, strong} from './kit.ts'
 import {table} from './kit-table.ts'
 import type {Section} from './section.ts'

@@ -1,5 +1,5 @@
 import type {RootContent} from 'mdast'
-import type {Problem} from '../build-file/problem.ts'
+import type {Problem} from '../build-file/schema/problem.ts'
 import type {Change} from '../plan/changes.ts'
 import type {Settled} from '../plan/kit/settled.ts'
 import type {Plan} from '../plan/plan.ts'

@@ -2,9 +2,9 @@ import type {Heading, Nodes, Root} from 'mdast'
 import type {LeafDirective} from 'mdast-util-directive'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
-import type {Body, DayEntry, Directive} from '../build-file/build.ts'
-import {type Place, wholeFile} from '../build-file/problem.ts'
 import {dayInAnotherForm, likelyHours, readDate, readDuration} from '../build-file/quantities/read-date.ts'
+import type {Body, DayEntry, Directive} from '../build-file/schema/build.ts'
+import {type Place, wholeFile} from '../build-file/schema/problem.ts'
 import {parseBuildFile} from './parse-build-file.ts'
 
 /**

@@ -1,5 +1,5 @@
-import type {Excess} from '../build-file/build.ts'
-import type {Place} from '../build-file/problem.ts'
+import type {Excess} from '../build-file/schema/build.ts'
+import type {Place} from '../build-file/schema/problem.ts'
 
 // Far more than anybody writes, and far less than what exhausts a parser.
 const mostContainers = 200

@@ -1,5 +1,5 @@
-import {ownAt} from '../build-file/path.ts'
 import {type Rounding, writeLength} from '../build-file/quantities/write-length.ts'
+import {ownAt} from '../build-file/schema/path.ts'
 import type {Brought, WoodHere} from '../plan/cautions/bench-facts.ts'
 import type {Caution} from '../plan/cautions/cautions.ts'
 import {type HazardName, hazards} from '../tables/hazards.ts'

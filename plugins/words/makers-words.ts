@@ -1,5 +1,5 @@
-import type {Build} from '../build-file/build.ts'
-import {textAt} from '../build-file/path.ts'
+import type {Build} from '../build-file/schema/build.ts'
+import {textAt} from '../build-file/schema/path.ts'
 import type {Plan} from '../plan/plan.ts'
 import {openChord} from '../plan/strings/tunings.ts'
 import {otherWords} from '../tables/other-names.ts'

@@ -1,5 +1,5 @@
-import {applied, type Change, changeBetween, editsOf} from '../build-file/heal/apply.ts'
-import type {Problem} from '../build-file/problem.ts'
+import type {Problem} from '../build-file/schema/problem.ts'
+import {applied, type Change, changeBetween, editsOf} from '../build-file/yaml/apply-edits.ts'
 
 /** Show a change as its lines before and after: `3  - scale: 24 inn`, then `   + scale: 24 in`; lines that stay are not. */
 export function changeInWords(change: Change): string[] {

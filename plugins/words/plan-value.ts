@@ -1,5 +1,5 @@
-import {nearest} from '../build-file/nearest.ts'
-import {valueAt} from '../build-file/path.ts'
+import {nearest} from '../build-file/schema/nearest.ts'
+import {valueAt} from '../build-file/schema/path.ts'
 import type {Settled} from '../plan/kit/settled.ts'
 import {planValues} from '../tables/plan-values.ts'
 import {valueNeeds} from '../tables/value-needs.ts'

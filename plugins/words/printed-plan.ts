@@ -1,4 +1,4 @@
-import type {Problem} from '../build-file/problem.ts'
+import type {Problem} from '../build-file/schema/problem.ts'
 import type {AsBuilt} from '../plan/as-built/as-built.ts'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Neck} from '../plan/neck/neck.ts'

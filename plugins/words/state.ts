@@ -1,4 +1,4 @@
-import type {Problem} from '../build-file/problem.ts'
+import type {Problem} from '../build-file/schema/problem.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {Waiting} from '../plan/work/waiting.ts'
 import {billItem} from './bill.ts'

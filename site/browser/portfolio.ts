@@ -1,6 +1,6 @@
 // The portfolio's controls: they narrow, sort and search all builds, and keep the choice in the page's address. Cards
 // of later pages come from those pages, once they are wanted.
-import {soughtIn} from '../search-words.ts'
+import {soughtIn} from '../kit/search-words.ts'
 
 /** A build as list.json has it. */
 interface Listed {

@@ -1,6 +1,6 @@
 import {chmod, lstat, mkdtemp, readdir, rename, rm, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
-import {newJournal} from '../../plugins/build-file/new-build.ts'
+import {newJournal} from '../../plugins/build-file/writing/new-build.ts'
 
 /** Where the builds at hand would be moved to; undefined where there are none. */
 export async function asideFor(root: string): Promise<string | undefined> {

@@ -1,5 +1,5 @@
 import {readFile, writeFile} from 'node:fs/promises'
-import {generated} from '../generated.ts'
+import {generated} from './generated.ts'
 
 // Whatever is written from the code: run it after a change of the schema or of the plan's shape.
 

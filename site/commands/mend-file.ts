@@ -2,7 +2,7 @@ import {readFile, rename, rm, stat, writeFile} from 'node:fs/promises'
 import {basename, dirname, join} from 'node:path'
 import {createInterface} from 'node:readline/promises'
 import {type MendReading, mendText, waysToMend} from '../../plugins/build-file/heal/mend.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import {askedInWords, changeInWords, mendedInWords, unmendable} from '../../plugins/words/mends.ts'
 import {printable} from './report.ts'
 

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-import {nearest} from '../../plugins/build-file/nearest.ts'
-import {callByOwnName} from '../called.ts'
+import {nearest} from '../../plugins/build-file/schema/nearest.ts'
+import {callByOwnName} from '../kit/called.ts'
 
 // The package's one command: its first word names which of the project's commands is meant.
 

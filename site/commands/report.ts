@@ -1,8 +1,8 @@
 import {styleText} from 'node:util'
-import type {Problem, Severity} from '../../plugins/build-file/problem.ts'
+import type {Problem, Severity} from '../../plugins/build-file/schema/problem.ts'
 import {waysToPaste} from '../../plugins/words/mends.ts'
-import type {Unmade} from '../page.ts'
-import type {FileProblems} from '../site-data.ts'
+import type {Unmade} from '../kit/page.ts'
+import type {FileProblems} from '../kit/site-data.ts'
 
 /**
  * Print problems under their files' names as `line:column severity message rule`, then a count; of files whose texts

@@ -1,5 +1,5 @@
 import {type ParseArgsConfig, parseArgs} from 'node:util'
-import {asCalled} from '../called.ts'
+import {asCalled} from '../kit/called.ts'
 
 // Whoever reads a part of what is printed, as `head` does, has had enough.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -1,7 +1,7 @@
-import {exampleOf, type Kind} from '../../plugins/build-file/kinds.ts'
-import {kindAt} from '../../plugins/build-file/path.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
-import {buildSchema, journalSchema} from '../../plugins/build-file/schema.ts'
+import {exampleOf, type Kind} from '../../plugins/build-file/schema/kinds.ts'
+import {kindAt} from '../../plugins/build-file/schema/path.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
+import {buildSchema, journalSchema} from '../../plugins/build-file/schema/schema.ts'
 
 /**
  * Say of each key that still waits for its value what it means and takes, with the words that it knows to choose

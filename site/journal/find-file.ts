@@ -1,6 +1,6 @@
 import {readdir, realpath, stat} from 'node:fs/promises'
 import {basename, dirname, join, resolve, sep} from 'node:path'
-import {nearest} from '../../plugins/build-file/nearest.ts'
+import {nearest} from '../../plugins/build-file/schema/nearest.ts'
 import type {BuildFile} from './list-builds.ts'
 
 /** Where a file that a person named was found, or the nearest one that is there. */

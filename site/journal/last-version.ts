@@ -1,6 +1,6 @@
 import {mkdir, readFile, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
-import {ownPackage, ownVersion} from '../own-package.ts'
+import {ownPackage, ownVersion} from '../kit/own-package.ts'
 
 /**
  * Say what reads differently since this journal (its root, absolute) was last shown or built, where that was by

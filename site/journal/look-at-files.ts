@@ -1,10 +1,10 @@
 import {join} from 'node:path'
 import pMap from 'p-map'
-import type {Build, FileTrouble} from '../../plugins/build-file/build.ts'
+import type {Build, FileTrouble} from '../../plugins/build-file/schema/build.ts'
 import {endingOf, isPicture, isPublished, namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
+import {isOwnName} from '../kit/own-names.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Steps} from '../steps/steps.ts'
-import {isOwnName} from './own-names.ts'
 import {type FileFault, readPlainFile, statPlainFile} from './plain-file.ts'
 
 /** The largest photograph that is opened, and the largest file that is published; common practice, no source. */

@@ -1,9 +1,9 @@
 import {basename, dirname, join} from 'node:path'
 import pMap from 'p-map'
-import type {Surroundings} from '../../plugins/build-file/build.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Surroundings} from '../../plugins/build-file/schema/build.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
@@ -16,7 +16,7 @@ import {
   seesRack,
   throughRack,
 } from '../../plugins/plan/stock/rack.ts'
-import {keyOf} from '../cache.ts'
+import {keyOf} from '../kit/cache.ts'
 import {programFails} from '../steps/program-fails.ts'
 import type {ReadResult} from '../steps/results.ts'
 import type {PlanInput, Steps} from '../steps/steps.ts'

@@ -1,6 +1,6 @@
 import type {MendReading} from '../../plugins/build-file/heal/mend.ts'
 import {inOrder, readBuild, readJournal, readRack} from '../../plugins/build-file/read.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'

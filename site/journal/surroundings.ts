@@ -1,5 +1,5 @@
-import type {Build, Surroundings} from '../../plugins/build-file/build.ts'
-import {nearest} from '../../plugins/build-file/nearest.ts'
+import type {Build, Surroundings} from '../../plugins/build-file/schema/build.ts'
+import {nearest} from '../../plugins/build-file/schema/nearest.ts'
 import {buildLinked, namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
 
 /**

@@ -1,8 +1,8 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {markup, withPrefix} from '../markup.ts'
-import type {Layout} from '../page.ts'
-import type {Surround} from '../site-data.ts'
+import {markup, withPrefix} from '../kit/markup.ts'
+import type {Layout} from '../kit/page.ts'
+import type {Surround} from '../kit/site-data.ts'
 import {head} from './head.ts'
 
 /** The pages that every page leads to, in order: above the page, and below it. */

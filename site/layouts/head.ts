@@ -1,8 +1,8 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {written} from '../markup.ts'
-import type {PageData} from '../page.ts'
-import type {Surround} from '../site-data.ts'
+import {written} from '../kit/markup.ts'
+import type {PageData} from '../kit/page.ts'
+import type {Surround} from '../kit/site-data.ts'
 
 /** What a page may load and run: nothing but this site's own files. Stands in each page, and in the server's answers. */
 export const policy = [

@@ -1,7 +1,7 @@
 import {h} from 'hastscript'
-import {markup, withPrefix, written} from '../markup.ts'
-import type {Layout} from '../page.ts'
-import type {Surround} from '../site-data.ts'
+import {markup, withPrefix, written} from '../kit/markup.ts'
+import type {Layout} from '../kit/page.ts'
+import type {Surround} from '../kit/site-data.ts'
 import {head} from './head.ts'
 
 /** Wrap a sheet that is made to be printed: nothing around it but the way back to where it came from. */

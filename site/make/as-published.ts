@@ -1,8 +1,8 @@
-import {ownAt} from '../../plugins/build-file/path.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import {ownAt} from '../../plugins/build-file/schema/path.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import type {RackContext} from '../../plugins/plan/stock/rack.ts'
-import {keyOf} from '../cache.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
+import {keyOf} from '../kit/cache.ts'
 
 /** Tell whether a site tells what was paid: while somebody writes, and where the journal says so. */
 export const tellsMoney = ({isWriting}: {isWriting: boolean}, journal: JournalSettings): boolean =>

@@ -1,8 +1,8 @@
-import {type Cache, keyOf} from '../cache.ts'
-import type {Known, KnownPage, Page, Unmade} from '../page.ts'
+import {type Cache, keyOf} from '../kit/cache.ts'
+import type {Known, KnownPage, Page, Unmade} from '../kit/page.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 import {pagesOfTheJournal, searchOfTheJournal} from '../pages/all.ts'
 import {atHand, type KnownWhole} from '../publish/site-writer.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
 import {isKnownPages} from '../steps/kept-shapes.ts'
 
 /**

@@ -1,4 +1,4 @@
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import {type Family, families} from '../../plugins/plan/family.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import {noRack, type RackContext} from '../../plugins/plan/stock/rack.ts'

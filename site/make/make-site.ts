@@ -1,10 +1,10 @@
 import pMap from 'p-map'
-import type {Progress} from '../commands/progress.ts'
 import {together} from '../journal/folder.ts'
+import type {FileProblems, SiteData} from '../kit/site-data.ts'
 import {atATime, type SiteWriter} from '../publish/site-writer.ts'
-import type {FileProblems, SiteData} from '../site-data.ts'
 import {type OwnPages, ownPages} from './own-pages.ts'
 import type {PlannedSite} from './plan-site.ts'
+import type {Progress} from './progress.ts'
 
 /** What a site is written from. */
 export interface MadeSite {

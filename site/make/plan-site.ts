@@ -1,15 +1,15 @@
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {Build} from '../../plugins/build-file/schema/build.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/stock/rack.ts'
-import type {Cache} from '../cache.ts'
-import type {Progress} from '../commands/progress.ts'
 import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
-import type {FileProblems, SiteData, Surround} from '../site-data.ts'
+import type {Cache} from '../kit/cache.ts'
+import type {FileProblems, SiteData, Surround} from '../kit/site-data.ts'
 import {outlineSteps} from '../steps/outline.ts'
 import {cachedSteps, loadSteps, type Steps} from '../steps/steps.ts'
 import {asPublished, tellsMoney} from './as-published.ts'
 import {kinOf} from './kin.ts'
 import type {OfAll} from './own-pages.ts'
+import type {Progress} from './progress.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 interface SiteOptions {

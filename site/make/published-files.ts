@@ -1,12 +1,12 @@
 import {join} from 'node:path'
 import {namedFiles, plainPath} from '../../plugins/checks/own-files.ts'
-import type {Cache} from '../cache.ts'
 import {mostFileBytes} from '../journal/look-at-files.ts'
 import {readPlainFile, statPlainFile} from '../journal/plain-file.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import type {Artefact} from '../page.ts'
-import type {Picture} from '../pictures/picture.ts'
-import {pictureFiles, pictureOf} from '../pictures/picture-files.ts'
+import type {Cache} from '../kit/cache.ts'
+import type {Artefact} from '../kit/page.ts'
+import type {Picture} from '../kit/picture.ts'
+import {pictureFiles, pictureOf} from './picture-files.ts'
 
 /** What a build shows of its own folder: pictures by the names that the file gives them, and all files to publish. */
 export interface PublishedFiles {

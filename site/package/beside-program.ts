@@ -1,6 +1,6 @@
 import {mkdir, writeFile} from 'node:fs/promises'
 import {join} from 'node:path'
-import {versionFile} from '../journal-cache.ts'
+import {versionFile} from '../kit/journal-cache.ts'
 import {assetList, type KeptAssets} from '../publish/assets.ts'
 import {buildAssets} from '../publish/build-assets.ts'
 

@@ -2,7 +2,7 @@ import {spawnSync} from 'node:child_process'
 import {rmSync} from 'node:fs'
 import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
-import {programVersion} from '../journal-cache.ts'
+import {programVersion} from '../kit/journal-cache.ts'
 import {writeBesideProgram} from './beside-program.ts'
 
 // What `npm pack` puts into the package: the program as plain JavaScript with its types, its version, and the site’s assets.

@@ -2,7 +2,7 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {benchTimes, proposeDays} from '../../plugins/plan/work/bench-days.ts'
 import {dayInWords, daysInWords, noDaysYet} from '../../plugins/words/bench-days.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** Propose days for what is open of a build's work, of the length that the journal says; undefined where it says none. */
 export function benchDays({builds, journal}: SiteData): (build: SiteBuild) => Element | undefined {

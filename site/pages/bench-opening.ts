@@ -8,8 +8,8 @@ import type {Plan} from '../../plugins/plan/plan.ts'
 import {holeName, shortBitName} from '../../plugins/words/holes.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {behind, faceNames, sideWord} from '../../plugins/words/sides.ts'
-import {withFractions} from '../markup.ts'
-import type {SiteBuild} from '../site-data.ts'
+import {withFractions} from '../kit/markup.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 
 /** As many cut pieces as there is room for. */
 const mostPieces = 4

@@ -1,7 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h, s} from 'hastscript'
 import {stepPictures} from '../../plugins/drawings/pictures/step-pictures.ts'
-import type {SiteBuild} from '../site-data.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 
 /** More than two pages hold in 14 points with pictures 20 mm wide: measured on the journal's own sheets. */
 const mostSigns = 7900

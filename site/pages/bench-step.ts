@@ -9,7 +9,7 @@ import {shortStationName, stationName} from '../../plugins/words/places.ts'
 import {hoursInWords} from '../../plugins/words/quantities.ts'
 import {behind, sideWord} from '../../plugins/words/sides.ts'
 import {meanwhileNames, stepInWords, stepName} from '../../plugins/words/steps.ts'
-import {withFractions} from '../markup.ts'
+import {withFractions} from '../kit/markup.ts'
 
 /** What stands beside a step: cautions met first here, with what to do, and by name those met before. */
 export interface Beside {

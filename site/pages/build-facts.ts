@@ -1,6 +1,6 @@
-import {textAt} from '../../plugins/build-file/path.ts'
-import type {BuildValues} from '../../plugins/build-file/schema.ts'
-import type {SiteBuild} from '../site-data.ts'
+import {textAt} from '../../plugins/build-file/schema/path.ts'
+import type {BuildValues} from '../../plugins/build-file/schema/schema.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 
 /** What tells instruments apart at a glance, as data: what the portfolio narrows and sorts by. */
 export interface KindFacts {

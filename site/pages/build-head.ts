@@ -1,9 +1,9 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {isMade} from '../../plugins/build-file/schema.ts'
-import {lengthOf, withFractions} from '../markup.ts'
-import {showPicture} from '../pictures/picture.ts'
-import type {SiteBuild} from '../site-data.ts'
+import {isMade} from '../../plugins/build-file/schema/schema.ts'
+import {lengthOf, withFractions} from '../kit/markup.ts'
+import {showPicture} from '../kit/picture.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 import {kindFacts, said} from './build-facts.ts'
 import {drawnCover} from './drawn-cover.ts'
 

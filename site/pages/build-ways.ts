@@ -1,6 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import type {MadeBuild, SiteBuild} from '../site-data.ts'
+import type {MadeBuild, SiteBuild} from '../kit/site-data.ts'
 
 /** Open what is wanted most, before anything else: the bench sheet, the templates, and what there is to take away. */
 export function doors(one: SiteBuild): Element {

@@ -7,10 +7,10 @@ import {table} from '../../plugins/sections/kit-table.ts'
 import {feltOtherwise, insteadOf} from '../../plugins/words/effects.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 import {inWords} from '../../plugins/words/quantities.ts'
-import {keyOf} from '../cache.ts'
-import {keptFractions, markup, withFractions, withPrefix} from '../markup.ts'
-import type {Page} from '../page.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import {keyOf} from '../kit/cache.ts'
+import {keptFractions, markup, withFractions, withPrefix} from '../kit/markup.ts'
+import type {Page} from '../kit/page.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /**
  * Write, for each build that was copied from another, what differs from that one, what each difference does, and its

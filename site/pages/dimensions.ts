@@ -1,5 +1,5 @@
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {SiteBuild} from '../site-data.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 import {kindFacts, said} from './build-facts.ts'
 
 /** What a build has for one dimension: a length, a number of some unit, or words. */

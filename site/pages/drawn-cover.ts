@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import {drawnCover as file} from '../journal/own-names.ts'
-import type {SiteBuild} from '../site-data.ts'
+import {drawnCover as file} from '../kit/own-names.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 
 /** Show the drawn cover of a build that has no photograph; undefined where there is none. */
 export function drawnCover({slug, made: {drawings}}: SiteBuild, alt: string): Element | undefined {

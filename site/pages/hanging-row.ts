@@ -2,8 +2,8 @@ import type {Element} from 'hast'
 import {h, s} from 'hastscript'
 import {woodPatterns} from '../../plugins/drawings/hero/woods.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
-import {written} from '../markup.ts'
-import type {SiteBuild} from '../site-data.ts'
+import {written} from '../kit/markup.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 
 /** How a hanging drawing is inked, wherever it stands. */
 export const pen = {fill: 'none', strokeLineCap: 'round', strokeLineJoin: 'round'}

@@ -1,6 +1,6 @@
 import {h} from 'hastscript'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteData} from '../kit/site-data.ts'
 
 /** Write the page for addresses that lead nowhere. */
 export function notFoundPage({around}: SiteData): Page[] {

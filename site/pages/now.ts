@@ -1,13 +1,13 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {isMade} from '../../plugins/build-file/schema.ts'
+import {isMade} from '../../plugins/build-file/schema/schema.ts'
 import type {Lot} from '../../plugins/plan/kit/context.ts'
 import {waitingOn} from '../../plugins/plan/work/waiting.ts'
 import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {foundInWords, nextInWords, stillToGet, waitingInWords} from '../../plugins/words/state.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** Write the page of what is open: each build's next step, what glues or dries until when, and what is still to get. */
 export function nowPage({around, builds, rack: {day, lots}}: SiteData): Page[] {

@@ -15,9 +15,9 @@ import {table} from '../../plugins/sections/kit-table.ts'
 import {measured} from '../../plugins/sections/measures.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 import {habitInWords, writeMeasured} from '../../plugins/words/measured.ts'
-import {keptFractions} from '../markup.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import {keptFractions} from '../kit/markup.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 const names: Record<MeasureKind, string> = {
   lines: 'Line positions',

@@ -1,6 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
-import type {SiteBuild} from '../site-data.ts'
+import type {SiteBuild} from '../kit/site-data.ts'
 import {type KindFacts, kindFacts} from './build-facts.ts'
 
 /** What builds can be narrowed by: the name of the control, its label, and what a build has for it. */

@@ -11,9 +11,9 @@ import {inchMm} from '../../plugins/tables/units.ts'
 import {plainName} from '../../plugins/words/cut-list.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {inWords, number} from '../../plugins/words/quantities.ts'
-import {keptFractions, withFractions} from '../markup.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import {keptFractions, withFractions} from '../kit/markup.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
 const rulers = {in: {units: 'in', rulerMm: inchMm / 16}, mm: {units: 'mm', rulerMm: 1}} as const

@@ -1,8 +1,8 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {rules} from '../../plugins/checks/all.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteData} from '../kit/site-data.ts'
 
 const groups = [
   ['fault', 'Would not work as drawn', 'Do not cut yet.'],

@@ -1,7 +1,7 @@
 import {x} from 'xastscript'
-import {xmlDocument} from '../markup.ts'
-import {type KnownPage, type Page, textPage} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import {xmlDocument} from '../kit/markup.ts'
+import {type KnownPage, type Page, textPage} from '../kit/page.ts'
+import type {SiteData} from '../kit/site-data.ts'
 
 /** Write the list of pages for search engines (sitemaps.org, protocol 0.9), which only whole addresses may stand in. */
 export function sitemapPage({around: {origin = '', prefix}}: SiteData, pages: readonly KnownPage[]): Page[] {

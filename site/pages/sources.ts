@@ -1,8 +1,8 @@
 import {h} from 'hastscript'
 import {source, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteData} from '../kit/site-data.ts'
 import {lumberTables, shopTables, soundTables} from './source-tables.ts'
 import {stringTables} from './string-tables.ts'
 

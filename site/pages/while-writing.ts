@@ -1,7 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {Problem} from '../../plugins/build-file/problem.ts'
-import type {SiteBuild, SiteData} from '../site-data.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
+import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** While somebody writes: each problem under its own line of the file, the value it is about marked. */
 export function whileWriting({problems, text, file}: SiteBuild): Element | undefined {

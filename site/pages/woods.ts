@@ -4,8 +4,8 @@ import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {looseWoods, type WoodRow, woodSources, woods} from '../../plugins/tables/woods.ts'
 import {number} from '../../plugins/words/quantities.ts'
-import {type Page, pageOf} from '../page.ts'
-import type {SiteData} from '../site-data.ts'
+import {type Page, pageOf} from '../kit/page.ts'
+import type {SiteData} from '../kit/site-data.ts'
 
 const kinds = [
   ['hardwood', 'Hardwoods'],

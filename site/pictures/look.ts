@@ -1,6 +1,6 @@
 import type {Metadata, Sharp} from 'sharp'
-import type {FileTrouble} from '../../plugins/build-file/build.ts'
-import {keyOf} from '../cache.ts'
+import type {FileTrouble} from '../../plugins/build-file/schema/build.ts'
+import {keyOf} from '../kit/cache.ts'
 import {pointsNowhere} from './svg-leads.ts'
 
 /** What a picture file is: its size in pixels as it is seen, or why it cannot be shown. */

@@ -1,9 +1,9 @@
 import {s} from 'hastscript'
 import {woodPatterns} from '../../plugins/drawings/hero/woods.ts'
-import {type Cache, keyOf} from '../cache.ts'
-import {markup, written} from '../markup.ts'
-import type {Artefact} from '../page.ts'
-import type {Hanging} from '../site-data.ts'
+import {type Cache, keyOf} from '../kit/cache.ts'
+import {markup, written} from '../kit/markup.ts'
+import type {Artefact} from '../kit/page.ts'
+import type {Hanging} from '../kit/site-data.ts'
 
 /** The size in px that whoever shows a link has room for; common practice, no source. */
 const shared = {width: 1200, height: 630} as const

@@ -1,10 +1,10 @@
 import {readdirSync, statSync} from 'node:fs'
 import {join} from 'node:path'
-import {keyOf} from '../cache.ts'
 import type {NoBuild} from '../journal/list-builds.ts'
 import {lookBelow, nameOfState} from '../journal/look-below.ts'
-import {fileOf} from '../page.ts'
-import type {FileProblems} from '../site-data.ts'
+import {keyOf} from '../kit/cache.ts'
+import {fileOf} from '../kit/page.ts'
+import type {FileProblems} from '../kit/site-data.ts'
 import type {Standing} from './standing.ts'
 
 /** What the build said that made a site. */

@@ -1,7 +1,7 @@
 import pMap from 'p-map'
 import {together} from '../journal/folder.ts'
-import type {Artefact, Known, Page, Unmade} from '../page.ts'
-import type {Surround} from '../site-data.ts'
+import type {Artefact, Known, Page, Unmade} from '../kit/page.ts'
+import type {Surround} from '../kit/site-data.ts'
 import {note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeFiles, writePages} from './write-site.ts'
 

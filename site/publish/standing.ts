@@ -11,9 +11,9 @@ import {
 } from 'node:fs'
 import {mkdir, readFile, rename, rmdir} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
-import {keyOf, writeWhole} from '../cache.ts'
-import {programVersion} from '../journal-cache.ts'
-import {fileOf, type Known} from '../page.ts'
+import {keyOf, writeWhole} from '../kit/cache.ts'
+import {programVersion} from '../kit/journal-cache.ts'
+import {fileOf, type Known} from '../kit/page.ts'
 import {isOwnAddress} from '../steps/kept-shapes.ts'
 
 /** What stands in a folder that was written before: of each file, by its address, its key, its size and its time. */

@@ -38,7 +38,7 @@ const inOneFile: Plugin['setup'] = ({onLoad}) => {
 const loaderOf = (path: string) => (extname(path) === '.ts' ? 'ts' : 'js')
 
 const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
-  onLoad({filter: /[\\/](checks[\\/][\w-]+|build-file[\\/](rules|unreadable-values))\.[jt]s$/}, ({path}) => {
+  onLoad({filter: /[\\/](checks|build-file[\\/]rules)[\\/][\w-]+\.[jt]s$/}, ({path}) => {
     // Of prose and of whole journals the page has nothing.
     const isElsewhere = /^(body|journal)\./.test(basename(path))
     const source = readFileSync(path, 'utf8')
@@ -48,7 +48,7 @@ const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
     return {contents, loader: loaderOf(path)}
   })
   // What a key is for is said in the reference.
-  onLoad({filter: /[\\/]build-file[\\/]schema([\\/][\w-]+)?\.[jt]s$/}, ({path}) => ({
+  onLoad({filter: /[\\/]build-file[\\/]schema[\\/][\w-]+\.[jt]s$/}, ({path}) => ({
     contents: readFileSync(path, 'utf8').replace(/(['"])[A-Z](?:(?!\1).)+\.\1/g, "''"),
     loader: loaderOf(path),
   }))

@@ -2,9 +2,7 @@ import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import type {UserConfig} from '@11ty/eleventy'
 import pMap from 'p-map'
-import {writeInto} from '../cache.ts'
-import {frame} from '../layouts/frame.ts'
-import {sheet} from '../layouts/sheet.ts'
+import {writeInto} from '../kit/cache.ts'
 import {
   type Artefact,
   fileOf,
@@ -13,8 +11,10 @@ import {
   type Page,
   type PageData,
   type Unmade,
-} from '../page.ts'
-import type {Surround} from '../site-data.ts'
+} from '../kit/page.ts'
+import type {Surround} from '../kit/site-data.ts'
+import {frame} from '../layouts/frame.ts'
+import {sheet} from '../layouts/sheet.ts'
 
 /** Write pages of a site into `folder` (absolute); answers those that could not be made. */
 export async function writePages(

@@ -2,8 +2,8 @@ import {randomBytes, timingSafeEqual} from 'node:crypto'
 import {lstat, mkdir, rm, writeFile} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
-import {diskTrouble} from '../disk-trouble.ts'
-import type {WrittenAnswer} from './new-build-path.ts'
+import {diskTrouble} from '../kit/disk-trouble.ts'
+import type {WrittenAnswer} from '../try/new-build-path.ts'
 
 /** A front matter has a few kilobytes. */
 const mostBytes = 256 * 1024

@@ -1,16 +1,16 @@
 import {existsSync} from 'node:fs'
 import {mkdir, rm} from 'node:fs/promises'
 import {join} from 'node:path'
-import type {Cache} from '../cache.ts'
-import {cacheOf} from '../journal-cache.ts'
+import type {Cache} from '../kit/cache.ts'
+import {cacheOf} from '../kit/journal-cache.ts'
+import {fileOf, type Known, type Unmade} from '../kit/page.ts'
+import type {FileProblems} from '../kit/site-data.ts'
 import {journalPages} from '../make/journal-pages.ts'
 import {makeSite} from '../make/make-site.ts'
 import {planSite} from '../make/plan-site.ts'
-import {fileOf, type Known, type Unmade} from '../page.ts'
 import {type Assets, siteAssets} from '../publish/assets.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
-import type {FileProblems} from '../site-data.ts'
 
 /** What is wrong with a journal, and what could not be made of it. */
 interface Refreshed {

@@ -1,10 +1,10 @@
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema.ts'
+import type {Build} from '../../plugins/build-file/schema/build.ts'
+import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 import {templateDxf, templatePdf, templateSvg} from '../../plugins/drawings/templates/sheets.ts'
 import {mendedPaths} from '../../plugins/plan/as-built/setting-up.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import {type DownloadName, downloadNames} from '../journal/own-names.ts'
+import {type DownloadName, downloadNames} from '../kit/own-names.ts'
 
 /** The files that a build gives away, by their names beside its page; bytes are written in base 64. */
 export interface Downloads {

@@ -1,12 +1,12 @@
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Build} from '../../plugins/build-file/schema/build.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {figureDrawing} from '../../plugins/drawings/hero/figure.ts'
 import {coverOf} from '../../plugins/drawings/pictures/step-pictures.ts'
 import {svgText} from '../../plugins/drawings/writers/svg.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import {markup} from '../markup.ts'
-import type {Hanging} from '../site-data.ts'
+import {markup} from '../kit/markup.ts'
+import type {Hanging} from '../kit/site-data.ts'
 import {programFails, tried} from './program-fails.ts'
 
 /** What a build is drawn from for the pages of others. */

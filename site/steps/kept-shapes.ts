@@ -1,6 +1,6 @@
 import type {Effects} from '../../plugins/plan/effects.ts'
-import {downloadNames} from '../journal/own-names.ts'
-import type {Known, Unmade} from '../page.ts'
+import {downloadNames} from '../kit/own-names.ts'
+import type {Known, Unmade} from '../kit/page.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
 import type {Drawn} from './draw-build.ts'

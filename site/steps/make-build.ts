@@ -1,13 +1,13 @@
 import {h} from 'hastscript'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import type {MakePicture} from '../../plugins/rehype/rehype-pictures.ts'
 import {type PageBody, type PageInput, renderPageBody} from '../../plugins/rehype/render-page-body.ts'
 import {makersWords} from '../../plugins/words/makers-words.ts'
-import {withPrefix} from '../markup.ts'
-import {type Picture, showPicture} from '../pictures/picture.ts'
-import {wordsOf} from '../search-words.ts'
-import type {MadeBuild} from '../site-data.ts'
+import {withPrefix} from '../kit/markup.ts'
+import {type Picture, showPicture} from '../kit/picture.ts'
+import {wordsOf} from '../kit/search-words.ts'
+import type {MadeBuild} from '../kit/site-data.ts'
 import {type Failed, programFails, proseAsWritten, tried} from './program-fails.ts'
 
 /** All that the costly part of a build's pages is made of. */

@@ -1,7 +1,7 @@
 import {h} from 'hastscript'
-import {type Problem, wholeFile} from '../../plugins/build-file/problem.ts'
+import {type Problem, wholeFile} from '../../plugins/build-file/schema/problem.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
-import {markup} from '../markup.ts'
+import {markup} from '../kit/markup.ts'
 
 /** Told of what this program fails at, such as `show the drawing of` a file. */
 export type Failed = (step: string, error: unknown) => void

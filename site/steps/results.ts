@@ -1,9 +1,9 @@
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Build} from '../../plugins/build-file/schema/build.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import type {Known, KnownPage, Unmade} from '../page.ts'
-import type {MadeBuild, SiteBuild} from '../site-data.ts'
+import type {Known, KnownPage, Unmade} from '../kit/page.ts'
+import type {MadeBuild, SiteBuild} from '../kit/site-data.ts'
 
 /** `key` stands for all that the result comes from: the same key, the same result. */
 export interface ReadResult {

@@ -1,7 +1,7 @@
-import type {Build} from '../../plugins/build-file/build.ts'
-import type {Kind} from '../../plugins/build-file/kinds.ts'
-import {leafAt, valueAt} from '../../plugins/build-file/path.ts'
-import {buildSchema} from '../../plugins/build-file/schema.ts'
+import type {Build} from '../../plugins/build-file/schema/build.ts'
+import type {Kind} from '../../plugins/build-file/schema/kinds.ts'
+import {leafAt, valueAt} from '../../plugins/build-file/schema/path.ts'
+import {buildSchema} from '../../plugins/build-file/schema/schema.ts'
 
 /** A value that has a field of its own on the page. */
 export interface Field {

@@ -1,5 +1,5 @@
-import {leavesOf, textAt, valueAt} from '../../plugins/build-file/path.ts'
 import {writeBare} from '../../plugins/build-file/quantities/write-length.ts'
+import {leavesOf, textAt, valueAt} from '../../plugins/build-file/schema/path.ts'
 import {frameOf, widthPx} from '../../plugins/drawings/hero/frame.ts'
 import {instrumentOf} from '../../plugins/drawings/instrument/instrument.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'

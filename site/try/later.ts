@@ -2,7 +2,7 @@ import type {placedAsWritten as Placed} from '../../plugins/build-file/heal/as-w
 import type {healSlips as Slips} from '../../plugins/build-file/heal/heal.ts'
 import type {choicesFor as Choices} from '../../plugins/build-file/heal/keys.ts'
 import type {healYaml as Yaml} from '../../plugins/build-file/heal/yaml-lines.ts'
-import type {slipInWords as InWords} from '../../plugins/build-file/yaml-words.ts'
+import type {slipInWords as InWords} from '../../plugins/build-file/yaml/yaml-words.ts'
 import type {checks as Checks} from '../../plugins/checks/checks.ts'
 
 // The page draws what it can read before it knows what would not work: that comes a moment later, for all changes; and

@@ -1,4 +1,4 @@
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import type {HandleName} from './handles.ts'
 import type {MakingView} from './making.ts'
 import type {Around} from './session.ts'

@@ -1,5 +1,5 @@
-import {newBuildPath, type WrittenAnswer} from '../serve/new-build-path.ts'
 import {differenceOf} from './difference.ts'
+import {newBuildPath, type WrittenAnswer} from './new-build-path.ts'
 import {slugOf} from './page-take.ts'
 import type {View} from './view.ts'
 

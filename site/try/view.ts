@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {toHtml} from 'hast-util-to-html'
 import {h} from 'hastscript'
-import type {Problem} from '../../plugins/build-file/problem.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import {heroDrawing} from '../../plugins/drawings/hero/hero.ts'
 import {type HeardString, heardStrings} from '../../plugins/sound/notes.ts'
 import {differencesInWords} from '../../plugins/words/differences.ts'

@@ -1,6 +1,6 @@
 import distance from 'damerau-levenshtein'
 import {expect, test} from 'vitest'
-import {nearest} from '../../plugins/build-file/nearest.ts'
+import {nearest} from '../../plugins/build-file/schema/nearest.ts'
 import fc from '../support/properties.ts'
 
 /** The same by distances alone, each in full (damerau-levenshtein). */

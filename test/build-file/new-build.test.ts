@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {newBuild, newJournal} from '../../plugins/build-file/new-build.ts'
 import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
-import {journalSchema} from '../../plugins/build-file/schema.ts'
+import {journalSchema} from '../../plugins/build-file/schema/schema.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
+import {newBuild, newJournal} from '../../plugins/build-file/writing/new-build.ts'
 import {usualKinds} from '../../plugins/tables/usual-kinds.ts'
 import {planOf} from '../support/plan-of.ts'
 

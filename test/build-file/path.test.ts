@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {readBuild} from '../../plugins/build-file/read.ts'
 import {
   kindAt,
   leafAt,
@@ -9,8 +10,7 @@ import {
   textAt,
   valueAt,
   withValueAt,
-} from '../../plugins/build-file/path.ts'
-import {readBuild} from '../../plugins/build-file/read.ts'
+} from '../../plugins/build-file/schema/path.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
 
 const source = `---

@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {leavesOf, valueAt} from '../../plugins/build-file/path.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
+import {leavesOf, valueAt} from '../../plugins/build-file/schema/path.ts'
+import type {Written} from '../../plugins/build-file/schema/values.ts'
 import {startFrom} from '../../plugins/build-file/start-from.ts'
-import type {Written} from '../../plugins/build-file/values.ts'
 import {changesFrom} from '../../plugins/plan/changes.ts'
 import fc from '../support/properties.ts'
 

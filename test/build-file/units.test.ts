@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {applied, editsOf} from '../../plugins/build-file/heal/apply.ts'
 import {readBuild} from '../../plugins/build-file/read.ts'
+import {applied, editsOf} from '../../plugins/build-file/yaml/apply-edits.ts'
 import {manyBuilds, readAll} from '../support/slip-healing.ts'
 
 const problemsOf = (text: string) =>

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {placeOf} from '../../plugins/build-file/path.ts'
+import {placeOf} from '../../plugins/build-file/schema/path.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {findings} from '../../plugins/checks/checks.ts'
 import {changed} from '../support/changed.ts'

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {placeOf} from '../../plugins/build-file/path.ts'
-import type {Place} from '../../plugins/build-file/problem.ts'
+import {placeOf} from '../../plugins/build-file/schema/path.ts'
+import type {Place} from '../../plugins/build-file/schema/problem.ts'
 import {rules} from '../../plugins/checks/all.ts'
 import {findings} from '../../plugins/checks/checks.ts'
 import {changed} from '../support/changed.ts'

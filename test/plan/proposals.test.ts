@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {parseDocument} from 'yaml'
 import {readBuild} from '../../plugins/build-file/read.ts'
-import {writeLines} from '../../plugins/build-file/set-values.ts'
+import {writeLines} from '../../plugins/build-file/writing/set-values.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import {draw} from '../../plugins/drawings/draw.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'

@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {expect, test} from 'vitest'
-import {generated} from '../../site/generated.ts'
+import {generated} from '../../site/commands/generated.ts'
+
 import '../support/slow.ts'
 
 for (const {file, write} of generated)

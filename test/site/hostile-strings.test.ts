@@ -6,7 +6,7 @@ import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type {Browser} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
-import {openCache} from '../../site/cache.ts'
+import {openCache} from '../../site/kit/cache.ts'
 import {makeSite} from '../../site/make/make-site.ts'
 import {planSite} from '../../site/make/plan-site.ts'
 import {siteAssets} from '../../site/publish/assets.ts'
@@ -17,6 +17,7 @@ import {filesOf} from '../support/site-files.ts'
 import {tempJournal} from '../support/temp-journal.ts'
 import {wholePages} from '../support/whole-pages.ts'
 import {xmlFault} from '../support/xml-fault.ts'
+
 import '../support/slow.ts'
 
 // Outside check: the Big List of Naughty Strings (MIT), 461 texts that have broken programs, most of them to run

@@ -1,8 +1,9 @@
 import {afterAll, expect, test} from 'vitest'
-import type {Example} from '../../plugins/build-file/rule-text.ts'
+import type {Example} from '../../plugins/build-file/rules/rule-text.ts'
 import {rules} from '../../plugins/checks/all.ts'
-import '../support/slow.ts'
 import {tempJournal} from '../support/temp-journal.ts'
+
+import '../support/slow.ts'
 
 const ofJournals = rules.filter(({passes}) => filesOf(passes))
 const journals = {

@@ -4,12 +4,13 @@ import {join} from 'node:path'
 import {Readable} from 'node:stream'
 import {afterAll, describe, expect, test} from 'vitest'
 import type {MendReading} from '../../plugins/build-file/heal/mend.ts'
-import {leavesOf} from '../../plugins/build-file/path.ts'
+import {leavesOf} from '../../plugins/build-file/schema/path.ts'
 import {mendFile} from '../../site/commands/mend-file.ts'
 import {manyBuilds, readAll, readOnly} from '../support/slip-healing.ts'
 import {randomFrom, slips} from '../support/slips.ts'
-import '../support/slow.ts'
 import {tempJournal} from '../support/temp-journal.ts'
+
+import '../support/slow.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'mend-'))
 afterAll(() => rmSync(folder, {recursive: true}))

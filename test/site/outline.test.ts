@@ -1,8 +1,8 @@
 import {readFileSync} from 'node:fs'
 import {basename, join} from 'node:path'
 import {expect, test} from 'vitest'
-import {openCache} from '../../site/cache.ts'
 import {readJournalFolder} from '../../site/journal/read-journal.ts'
+import {openCache} from '../../site/kit/cache.ts'
 import {asPublished} from '../../site/make/as-published.ts'
 import {makeSite} from '../../site/make/make-site.ts'
 import {planSite} from '../../site/make/plan-site.ts'
@@ -11,6 +11,7 @@ import {program} from '../../site/program.js'
 import {outlineSteps, wholePlan} from '../../site/steps/outline.ts'
 import {cachedSteps} from '../../site/steps/steps.ts'
 import {demoJournal, demoPrefix} from '../support/demo-site.ts'
+
 import '../support/slow.ts'
 
 // Pages of the whole journal are made from outlines. One that asks for more than an outline has would leave it out.

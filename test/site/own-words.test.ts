@@ -1,8 +1,8 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
 import {isMap, isScalar, isSeq, type Node, parseDocument, type Scalar} from 'yaml'
-import {valueAt} from '../../plugins/build-file/path.ts'
-import {downloadNames, isOwnName} from '../../site/journal/own-names.ts'
+import {valueAt} from '../../plugins/build-file/schema/path.ts'
+import {downloadNames, isOwnName} from '../../site/kit/own-names.ts'
 import {uncachedSteps} from '../../site/steps/run-steps.ts'
 import fc from '../support/properties.ts'
 

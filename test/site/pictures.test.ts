@@ -2,9 +2,10 @@ import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import sharp from 'sharp'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {publishedWidths} from '../../site/pictures/picture.ts'
+import {publishedWidths} from '../../site/kit/picture.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+
 import '../support/slow.ts'
 
 const journal = tempJournal({

@@ -37,7 +37,7 @@ let site: Record<string, string> = {}
 const page = (slug: string) => readFileSync(join(journal.root, `_site/builds/${slug}/index.html`), 'utf8')
 const mocked = [
   '../../plugins/syntax/body.ts',
-  '../../plugins/build-file/yaml-tree.ts',
+  '../../plugins/build-file/yaml/yaml-tree.ts',
   '../../plugins/plan/action/bridge.ts',
   '../../plugins/checks/checks.ts',
   '../../plugins/plan/changes.ts',
@@ -51,7 +51,7 @@ beforeAll(async () => {
     const real = await original()
     return {...real, readBody: failsOn(real.readBody, 'Here the prose fails')}
   })
-  vi.doMock(import('../../plugins/build-file/yaml-tree.ts'), async (original) => {
+  vi.doMock(import('../../plugins/build-file/yaml/yaml-tree.ts'), async (original) => {
     const real = await original()
     return {...real, yamlTree: failsOn(real.yamlTree, 'Yaml fails')}
   })

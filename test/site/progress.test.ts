@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest'
-import {progressLine, progressTo} from '../../site/commands/progress.ts'
+import {progressLine, progressTo} from '../../site/make/progress.ts'
 
 test('work that takes long says how far it is, and about how long the rest takes', () => {
   expect(progressLine('Making', {done: 25, of: 100}, 10_000)).toBe('Making 25 of 100, about 30 s more')

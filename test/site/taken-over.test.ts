@@ -11,11 +11,12 @@ import {
 } from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {programVersion} from '../../site/journal-cache.ts'
+import {programVersion} from '../../site/kit/journal-cache.ts'
 import {recallStanding} from '../../site/publish/standing.ts'
 import {compiled} from '../support/commands.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+
 import '../support/slow.ts'
 
 // What did not change is taken over from the last site, unread: a second name for the same bytes. Whatever was built

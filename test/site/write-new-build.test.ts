@@ -3,8 +3,8 @@ import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {listen} from '../../site/serve/listen.ts'
-import {newBuildPath} from '../../site/serve/new-build-path.ts'
 import {newBuildWriter} from '../../site/serve/write-new-build.ts'
+import {newBuildPath} from '../../site/try/new-build-path.ts'
 
 // What writes into the journal, asked as a page of the journal asks, and as others might.
 

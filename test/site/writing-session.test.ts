@@ -1,12 +1,13 @@
 import {appendFileSync, existsSync, readFileSync, realpathSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {programVersion} from '../../site/journal-cache.ts'
+import {programVersion} from '../../site/kit/journal-cache.ts'
 import {leaveStanding, resumeStanding, type Standing} from '../../site/publish/standing.ts'
 import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
+
 import '../support/slow.ts'
 
 const journal = tempJournal({

@@ -1,11 +1,12 @@
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {openCache} from '../../site/cache.ts'
+import {openCache} from '../../site/kit/cache.ts'
 import {makeSite} from '../../site/make/make-site.ts'
 import {planSite} from '../../site/make/plan-site.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
 import {tempJournal} from '../support/temp-journal.ts'
 import {wholePages} from '../support/whole-pages.ts'
 import {xmlFault} from '../support/xml-fault.ts'
+
 import '../support/slow.ts'
 
 // Outside check: saxes 6, a parser that holds to XML 1.0 (fifth edition) and Namespaces, over all that leaves as XML:

@@ -1,7 +1,7 @@
 import {randomBytes} from 'node:crypto'
 import {cpSync, existsSync, readdirSync, realpathSync, renameSync, rmSync} from 'node:fs'
 import {join, resolve} from 'node:path'
-import {keyOf} from '../../site/cache.ts'
+import {keyOf} from '../../site/kit/cache.ts'
 import {program} from '../../site/program.js'
 import {answer} from '../../site/serve/answer.ts'
 import {listen} from '../../site/serve/listen.ts'

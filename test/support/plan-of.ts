@@ -1,5 +1,5 @@
-import type {Problem} from '../../plugins/build-file/problem.ts'
 import {inOrder, readBuild} from '../../plugins/build-file/read.ts'
+import type {Problem} from '../../plugins/build-file/schema/problem.ts'
 import {checks} from '../../plugins/checks/checks.ts'
 import type {Piece} from '../../plugins/plan/kit/context.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'

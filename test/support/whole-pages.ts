@@ -1,5 +1,5 @@
+import type {Artefact, Page, Unmade} from '../../site/kit/page.ts'
 import type {MadeSite} from '../../site/make/make-site.ts'
-import type {Artefact, Page, Unmade} from '../../site/page.ts'
 import {pagesOfTheJournal} from '../../site/pages/all.ts'
 
 /** Every page and file of a site, as each is written where nothing of it stands yet. */

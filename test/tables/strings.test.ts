@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest'
-import {buildSchema} from '../../plugins/build-file/schema.ts'
+import {buildSchema} from '../../plugins/build-file/schema/schema.ts'
 import {rulerMarks} from '../../plugins/tables/hearing.ts'
 import {justIntervals, tunings} from '../../plugins/tables/intervals.ts'
 import {

@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import type {Kind} from '../../plugins/build-file/kinds.ts'
-import {buildSchema} from '../../plugins/build-file/schema.ts'
+import type {Kind} from '../../plugins/build-file/schema/kinds.ts'
+import {buildSchema} from '../../plugins/build-file/schema/schema.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 
 /** List the paths of all values that a kind is made of; of a list its second item, of strings D4. */

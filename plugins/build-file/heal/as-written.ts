@@ -1,8 +1,8 @@
-import type {Problem} from '../problem.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
-import type {ReaderRule} from '../rules.ts'
-import {rewritingInWords, slipInWords} from '../yaml-words.ts'
-import {applied} from './apply.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import type {Problem} from '../schema/problem.ts'
+import {applied} from '../yaml/apply-edits.ts'
+import {rewritingInWords, slipInWords} from '../yaml/yaml-words.ts'
 import type {Healed, Rewritten} from './yaml-lines.ts'
 
 const mostWays = 4

@@ -1,11 +1,11 @@
 import {isScalar, type Node, type Pair} from 'yaml'
-import type {Kind} from '../kinds.ts'
-import {type Slip, textOf} from '../reading-context.ts'
+import {type Slip, textOf} from '../reading/reading-context.ts'
+import {asScalar, nodeOf, readable} from '../reading/trial.ts'
+import type {Kind} from '../schema/kinds.ts'
 import {present} from './keys.ts'
 import {shapesOf} from './shapes.ts'
 import {leafTexts} from './short-forms.ts'
 import type {Healing, Mend} from './source.ts'
-import {asScalar, nodeOf, readable} from './trial.ts'
 
 /**
  * A comma inside braces that has made keys of the rest of a value: the whole may be a text that wants quotes, a list

@@ -1,11 +1,10 @@
 import {isMap, isScalar, type Node, type Pair} from 'yaml'
-import type {Kind} from '../kinds.ts'
-import {type Slip, textOf} from '../reading-context.ts'
-import {buildSchema} from '../schema.ts'
+import {type Slip, textOf} from '../reading/reading-context.ts'
+import {asScalar, meaningOfNode, nodeOf, readable} from '../reading/trial.ts'
+import type {Kind} from '../schema/kinds.ts'
+import {buildSchema} from '../schema/schema.ts'
 import {shapesOf} from './shapes.ts'
-import type {Healing, Mend, Source} from './source.ts'
-import {braces} from './source.ts'
-import {asScalar, meaningOfNode, nodeOf, readable} from './trial.ts'
+import {braces, type Healing, type Mend, type Source} from './source.ts'
 
 const pairOf = (source: Source, name: string): Pair | undefined =>
   isMap(source.root) ? source.root.items.find(({key}) => isScalar(key) && textOf(key) === name) : undefined

@@ -1,10 +1,10 @@
 import {isScalar, type Node, type Pair} from 'yaml'
 import {otherKeys, otherWords} from '../../tables/other-names.ts'
-import type {Kind, RecordOf} from '../kinds.ts'
-import {isSlip, nearest} from '../nearest.ts'
-import {textOf} from '../reading-context.ts'
-import {buildSchema} from '../schema.ts'
-import {meaningOfNode} from './trial.ts'
+import {textOf} from '../reading/reading-context.ts'
+import {meaningOfNode} from '../reading/trial.ts'
+import type {Kind, RecordOf} from '../schema/kinds.ts'
+import {isSlip, nearest} from '../schema/nearest.ts'
+import {buildSchema} from '../schema/schema.ts'
 
 /** Fold what people do not mean by case, blanks, hyphens and quotes. */
 export const folded = (word: string): string =>

@@ -1,7 +1,7 @@
-import {plainLines} from '../front-matter.ts'
-import {leavesOf} from '../path.ts'
-import type {Problem} from '../problem.ts'
-import {applied, type Change, changeBetween, editsOf} from './apply.ts'
+import {plainLines} from '../reading/front-matter.ts'
+import {leavesOf} from '../schema/path.ts'
+import type {Problem} from '../schema/problem.ts'
+import {applied, type Change, changeBetween, editsOf} from '../yaml/apply-edits.ts'
 
 /** A text as it is read: its problems, and the values in it. */
 export interface MendReading {

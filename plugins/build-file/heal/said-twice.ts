@@ -1,11 +1,11 @@
 import {isScalar, isSeq, type Node, type Pair} from 'yaml'
-import type {Problem} from '../problem.ts'
 import {whatWouldDo} from '../quantities/reading.ts'
-import {nameOf, type Slip, textOf} from '../reading-context.ts'
-import type {ReaderRule} from '../rules.ts'
+import {nameOf, type Slip, textOf} from '../reading/reading-context.ts'
+import {digits, mostAsked, readable} from '../reading/trial.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import type {Problem} from '../schema/problem.ts'
 import {shapesOf} from './shapes.ts'
 import type {Healing, Mend} from './source.ts'
-import {digits, mostAsked, readable} from './trial.ts'
 
 /** Take out of a list what is not to be told. */
 export const drop = <T>(list: T[], isGone: (one: T) => boolean): void => {

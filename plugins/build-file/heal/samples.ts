@@ -1,4 +1,4 @@
-import type {Kind} from '../kinds.ts'
+import type {Kind} from '../schema/kinds.ts'
 
 const samples: Readonly<Record<string, readonly [string, string]>> = {
   length: ['3/4', '19'],

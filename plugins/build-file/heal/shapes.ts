@@ -1,10 +1,10 @@
 import {isMap, isPair, isScalar, isSeq, type Node} from 'yaml'
-import type {Kind, ListOf, RecordOf} from '../kinds.ts'
-import {textOf} from '../reading-context.ts'
+import {textOf} from '../reading/reading-context.ts'
+import {asScalar, meaningOf, type Setting} from '../reading/trial.ts'
+import type {Kind, ListOf, RecordOf} from '../schema/kinds.ts'
 import {choicesFor} from './keys.ts'
 import {byFields, leafTexts, noteForms, noteToken, partsOf, type Shape, shortForms} from './short-forms.ts'
 import {numbers} from './spellings.ts'
-import {asScalar, meaningOf, type Setting} from './trial.ts'
 import {readTuning} from './tuning.ts'
 
 /** Write a value in every shape that its writer may have meant, the likeliest first; what cannot be read is among them. */

@@ -1,8 +1,8 @@
 import type {Node} from 'yaml'
-import type {Kind, RecordOf} from '../kinds.ts'
+import {asScalar, meaningOf, type Setting} from '../reading/trial.ts'
+import type {Kind, RecordOf} from '../schema/kinds.ts'
 import {choicesFor} from './keys.ts'
 import {spellings} from './spellings.ts'
-import {asScalar, meaningOf, type Setting} from './trial.ts'
 
 /** Write parts as the one line that stands for a record; a unit behind the last one goes for all. */
 export function shortForms(parts: readonly string[], kind: RecordOf, shape: Shape): string[] {

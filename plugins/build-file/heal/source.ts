@@ -1,10 +1,10 @@
 import {isCollection, isMap, isScalar, type Node, type Pair, visit, type YAMLMap} from 'yaml'
-import type {RecordOf} from '../kinds.ts'
-import type {Edit, Place} from '../problem.ts'
-import {shortParts} from '../read-short.ts'
-import {type ReadingContext, textOf} from '../reading-context.ts'
-import type {YamlTree} from '../yaml-tree.ts'
-import {asScalar} from './trial.ts'
+import {shortParts} from '../reading/read-short.ts'
+import {type ReadingContext, textOf} from '../reading/reading-context.ts'
+import {asScalar} from '../reading/trial.ts'
+import type {RecordOf} from '../schema/kinds.ts'
+import type {Edit, Place} from '../schema/problem.ts'
+import type {YamlTree} from '../yaml/yaml-tree.ts'
 
 /** What would mend a slip: texts for the place of the problem, or edits that reach further. */
 export interface Mend {

@@ -1,5 +1,5 @@
-import {ownAt} from '../path.ts'
-import type {LeafName} from '../values.ts'
+import {ownAt} from '../schema/path.ts'
+import type {LeafName} from '../schema/values.ts'
 
 /** A slip of the hand taken back: other spellings of a text, one step away. */
 type Undo = (text: string, units: 'in' | 'mm') => string | undefined

@@ -1,6 +1,6 @@
 import {isMap, isScalar, type Node} from 'yaml'
-import type {RecordOf} from '../kinds.ts'
-import {beginReading, report, type Slip, textOf} from '../reading-context.ts'
+import {beginReading, report, type Slip, textOf} from '../reading/reading-context.ts'
+import type {RecordOf} from '../schema/kinds.ts'
 import {drop} from './said-twice.ts'
 import type {Healing} from './source.ts'
 

@@ -1,10 +1,10 @@
 import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
-import type {RecordOf} from '../kinds.ts'
-import {isSlip} from '../nearest.ts'
-import {readValue} from '../read-value.ts'
-import type {ReadingContext} from '../reading-context.ts'
+import {readValue} from '../reading/read-value.ts'
+import type {ReadingContext} from '../reading/reading-context.ts'
+import {trialContext} from '../reading/trial.ts'
+import type {RecordOf} from '../schema/kinds.ts'
+import {isSlip} from '../schema/nearest.ts'
 import type {Rewriting, rewritings} from './line-slips.ts'
-import {trialContext} from './trial.ts'
 
 /** What the parser says of some lines, in their order; an indent before the first key is a slip too. */
 export function slipsOf(lines: readonly string[]): YAMLError[] {

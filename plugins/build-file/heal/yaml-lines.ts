@@ -1,5 +1,5 @@
 import type {YAMLError} from 'yaml'
-import type {Kind, RecordOf} from '../kinds.ts'
+import type {Kind, RecordOf} from '../schema/kinds.ts'
 import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
 import {type Setting, shapeWeight, slipsOf, suspects, type Way, weigh} from './weigh-lines.ts'
 

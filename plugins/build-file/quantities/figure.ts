@@ -1,5 +1,5 @@
 import type {UnitRow} from '../../tables/units.ts'
-import {nearest} from '../nearest.ts'
+import {nearest} from '../schema/nearest.ts'
 
 const fractions: Readonly<Record<string, string>> = {
   '½': '1/2',

@@ -1,5 +1,5 @@
 import {units} from '../../tables/units.ts'
-import {nearest} from '../nearest.ts'
+import {nearest} from '../schema/nearest.ts'
 import {findUnit, plainText, takeFigure} from './figure.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 

@@ -1,6 +1,6 @@
 import {units} from '../../tables/units.ts'
-import type {Limits} from '../kinds.ts'
-import type {LeafName, LeafTypes, Written} from '../values.ts'
+import type {Limits} from '../schema/kinds.ts'
+import type {LeafName, LeafTypes, Written} from '../schema/values.ts'
 import {readDate, readDuration} from './read-date.ts'
 import {readGauge, readLengthWithin} from './read-length.ts'
 import {

@@ -1,6 +1,6 @@
 import {inch, units as unitTables} from '../../tables/units.ts'
-import type {Limits} from '../kinds.ts'
-import type {Gauge, Length} from '../values.ts'
+import type {Limits} from '../schema/kinds.ts'
+import type {Gauge, Length} from '../schema/values.ts'
 import {explainFigure, type Figure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
 import {type Misreading, misreading, quoted, type Reading, reading, withinLimits} from './reading.ts'
 import {writeLength} from './write-length.ts'

@@ -1,5 +1,5 @@
 import {centsOf, type UnitRow} from '../../tables/units.ts'
-import type {ReaderRule} from '../rules.ts'
+import type {ReaderRule} from '../rules/rules.ts'
 import {explainFigure, findUnit, likelyUnit, plainText, takeFigure, takeSign} from './figure.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 

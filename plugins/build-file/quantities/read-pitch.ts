@@ -1,4 +1,4 @@
-import type {Pitch} from '../values.ts'
+import type {Pitch} from '../schema/values.ts'
 import {misreading, quoted, type Reading, reading} from './reading.ts'
 
 /** Semitones of the natural notes above C. */

@@ -1,5 +1,5 @@
-import type {Limits} from '../kinds.ts'
-import type {ReaderRule} from '../rules.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import type {Limits} from '../schema/kinds.ts'
 
 /** What came of reading one value: the value, or why it cannot be read and what would do. */
 export type Reading<T> = {ok: true; value: T} | Misreading

@@ -1,4 +1,4 @@
-import {choice, length, list, record, wood} from '../kinds.ts'
+import {choice, length, list, record, wood} from './kinds.ts'
 import {along, at, off} from './places.ts'
 
 export const box = record(

@@ -1,4 +1,4 @@
-import {capacitance, choice, length, list, number, record, text} from '../kinds.ts'
+import {capacitance, choice, length, list, number, record, text} from './kinds.ts'
 import {along, at, off} from './places.ts'
 
 export const tuners = record('The tuners; at[i] and off[i] belong to string i.', {

@@ -1,4 +1,4 @@
-import {angle, choice, either, length, list, number, record, text, wood} from '../kinds.ts'
+import {angle, choice, either, length, list, number, record, text, wood} from './kinds.ts'
 import {at} from './places.ts'
 import {ownWood, sheet} from './wood.ts'
 

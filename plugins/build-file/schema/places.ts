@@ -1,4 +1,4 @@
-import {length} from '../kinds.ts'
+import {length} from './kinds.ts'
 
 export const at = length('Distance from the nut line, towards the bridge.', {
   signed: true,

@@ -14,7 +14,7 @@ import {
   step,
   stiffness,
   text,
-} from '../kinds.ts'
+} from './kinds.ts'
 
 export const scale = record(
   'The string length and its lines.',

@@ -10,7 +10,7 @@ import {
   stiffness,
   text,
   wood,
-} from '../kinds.ts'
+} from './kinds.ts'
 
 export const ownWood = {
   density: density('The density of a wood that the wood table does not have.', {min: 50, max: 2000}),

@@ -1,6 +1,6 @@
 import {inch} from '../../tables/units.ts'
-import type {BuildValues} from '../schema.ts'
-import type {Words} from '../values.ts'
+import type {BuildValues} from '../schema/schema.ts'
+import type {Words} from '../schema/values.ts'
 import {type AssumptionRow, hasNeck, inches, known, practice} from './row.ts'
 
 const laminationsMm = (v: BuildValues) =>

@@ -1,5 +1,5 @@
 import {inch} from '../../tables/units.ts'
-import type {BuildValues} from '../schema.ts'
+import type {BuildValues} from '../schema/schema.ts'
 
 /** A value that is assumed where the file leaves it out: the trade's usual one, and why. */
 export interface AssumptionRow {

@@ -1,6 +1,6 @@
 import {type StringMaterial, stringMaterials, usualCores, usualSoftCores} from '../../tables/strings.ts'
 import {inch, inchMm} from '../../tables/units.ts'
-import type {BuildValues} from '../schema.ts'
+import type {BuildValues} from '../schema/schema.ts'
 import {type AssumptionRow, hasNeck, hasStrings, inches, isFretted, known, practice, slides} from './row.ts'
 
 const isNylon = (v: BuildValues) =>

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {box, type Convex} from '../solids/convex.ts'
 import type {Solid} from '../solids/solid.ts'

@@ -1,5 +1,5 @@
 import type {Element} from 'hast'
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {coverWords, pictureWords} from '../../words/drawings/pictures.ts'
 import {type WoodsBeside, woodsBeside} from './box-bodies.ts'

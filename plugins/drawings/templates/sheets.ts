@@ -1,4 +1,4 @@
-import type {Build} from '../../build-file/build.ts'
+import type {Build} from '../../build-file/schema/build.ts'
 import type {Plan} from '../../plan/plan.ts'
 import {type PaperName, paper} from '../../tables/paper.ts'
 import {instrumentOf} from '../instrument/instrument.ts'

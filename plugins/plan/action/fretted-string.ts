@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {ratioOf} from '../../tables/units.ts'
 import type {Scale} from '../scale/scale.ts'
 import type {StringPlan} from '../strings/strings.ts'

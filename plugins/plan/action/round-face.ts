@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Scale} from '../scale/scale.ts'
 
 /**

@@ -1,4 +1,4 @@
-import {ownAt} from '../../build-file/path.ts'
+import {ownAt} from '../../build-file/schema/path.ts'
 import {centsOf} from '../../tables/units.ts'
 import {noteName} from '../kit/notes.ts'
 import type {Drawn, Measure} from './as-measured.ts'

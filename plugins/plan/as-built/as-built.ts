@@ -1,4 +1,4 @@
-import {ownAt} from '../../build-file/path.ts'
+import {ownAt} from '../../build-file/schema/path.ts'
 import {noticeableCents} from '../../tables/hearing.ts'
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../kit/settled.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {NeckInBox} from '../joint/neck-in-box.ts'
 import {type BoxPlace, stationOf} from '../kit/box-place.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {NeckInBox} from '../joint/neck-in-box.ts'
 import {type BoxPlace, type BoxSizes, stationOf} from '../kit/box-place.ts'
 import {toMark, type WouldDo} from '../kit/would-do.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import {stationOf} from '../kit/box-place.ts'
 import type {Wall} from '../kit/hole.ts'

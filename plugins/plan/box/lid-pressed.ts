@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Heights} from '../action/action.ts'
 import type {BridgePlace, BridgePush} from '../action/bridge.ts'
 import type {BoxPlace, BoxSizes} from '../kit/box-place.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../action/bridge.ts'
 import {stationOf} from '../kit/box-place.ts'

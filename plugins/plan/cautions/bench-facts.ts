@@ -1,5 +1,5 @@
-import {ownAt} from '../../build-file/path.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import {ownAt} from '../../build-file/schema/path.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {HazardName} from '../../tables/hazards.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
 import {givenBlocks} from '../box/box-blocks.ts'

@@ -1,4 +1,4 @@
-import {ownAt} from '../../build-file/path.ts'
+import {ownAt} from '../../build-file/schema/path.ts'
 import {type HazardName, hazards} from '../../tables/hazards.ts'
 import {oilyWoods, type WoodHazardRow, woodHazards} from '../../tables/wood-hazards.ts'
 import type {Settled} from '../kit/settled.ts'

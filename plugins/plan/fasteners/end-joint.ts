@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {JointPull} from '../joint/joint-pull.ts'
 import type {Settled} from '../kit/settled.ts'

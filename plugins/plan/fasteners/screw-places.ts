@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Box} from '../box/box.ts'
 import {type BoxPlace, stationOf} from '../kit/box-place.ts'
 import {toMark, type WouldDo} from '../kit/would-do.ts'

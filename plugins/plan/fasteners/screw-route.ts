@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Block} from '../box/box-blocks.ts'
 import type {NeckTaper} from '../neck-shape/taper.ts'

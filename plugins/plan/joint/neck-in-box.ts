@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {type Heights, nutAboveFaceMm} from '../action/action.ts'
 import type {BridgePlace} from '../action/bridge.ts'
 import type {BoxPlace, BoxSizes} from '../kit/box-place.ts'

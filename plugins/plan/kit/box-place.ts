@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 
 /** Where the box lies, in mm from the nut line. */
 export interface BoxPlace {

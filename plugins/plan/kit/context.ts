@@ -1,4 +1,4 @@
-import type {JournalSettings} from '../../build-file/schema.ts'
+import type {JournalSettings} from '../../build-file/schema/schema.ts'
 
 /** A piece of wood that this build may cut, as of its date. */
 export interface Piece {

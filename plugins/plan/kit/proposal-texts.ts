@@ -1,10 +1,10 @@
-import type {Build} from '../../build-file/build.ts'
-import type {Kind} from '../../build-file/kinds.ts'
-import {kindAt, ownAt, placeOf} from '../../build-file/path.ts'
-import type {Place} from '../../build-file/problem.ts'
 import {readLeaf} from '../../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../../build-file/quantities/write-length.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {Build} from '../../build-file/schema/build.ts'
+import type {Kind} from '../../build-file/schema/kinds.ts'
+import {kindAt, ownAt, placeOf} from '../../build-file/schema/path.ts'
+import type {Place} from '../../build-file/schema/problem.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {toMark} from './would-do.ts'
 
 /** Values as the file would have them: a text each, in lists and records. */

@@ -1,4 +1,4 @@
-import type {Build} from '../../build-file/build.ts'
+import type {Build} from '../../build-file/schema/build.ts'
 import type {Proposal} from './proposal.ts'
 
 /** Why something is assumed that no row of usual values has; the words are in the words room. */

@@ -1,6 +1,6 @@
-import {nearest} from '../../build-file/nearest.ts'
-import {isWritten} from '../../build-file/path.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import {nearest} from '../../build-file/schema/nearest.ts'
+import {isWritten} from '../../build-file/schema/path.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {type LooseWood, looseWoods, type WoodRow, woods} from '../../tables/woods.ts'
 import {woodOf} from './woods.ts'
 

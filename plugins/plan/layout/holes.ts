@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Box} from '../box/box.ts'
 import type {Jack} from '../box/jack.ts'

@@ -1,5 +1,5 @@
 import {nearestMark} from '../../build-file/quantities/write-length.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Box} from '../box/box.ts'
 import type {Settled} from '../kit/settled.ts'
 import type {Scale} from '../scale/scale.ts'

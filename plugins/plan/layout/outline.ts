@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Bridge} from '../action/bridge.ts'
 import type {HeadProfile} from '../neck-shape/head-shape.ts'
 import type {InsideBox} from '../neck-shape/inside.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch, radians} from '../../tables/units.ts'
 import {type BoxPlace, stationOf} from '../kit/box-place.ts'
 import {headPoint} from './head-shape.ts'

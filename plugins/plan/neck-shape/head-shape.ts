@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {degrees, radians} from '../../tables/units.ts'
 import {distinctPlaces} from './bend.ts'
 import type {Layup} from './layers.ts'

@@ -1,5 +1,5 @@
-import type {BuildValues} from '../../build-file/schema.ts'
-import type {Words} from '../../build-file/values.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
+import type {Words} from '../../build-file/schema/values.ts'
 import {inch} from '../../tables/units.ts'
 import {woodOf} from '../kit/woods.ts'
 

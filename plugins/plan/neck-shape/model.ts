@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {BoxPlace} from '../kit/box-place.ts'
 import {samePlaceMm} from './bend.ts'
 import {type HeadShape, headShape} from './head-shape.ts'

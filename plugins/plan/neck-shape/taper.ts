@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 
 /** Gather how the neck widens: its width at nut and tail, and the tail end's place at neck.length − head.length. */
 export function neckTaper({neck, head}: BuildValues): NeckTaper | undefined {

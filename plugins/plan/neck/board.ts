@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import {type Heights, nutAboveFaceMm} from '../action/action.ts'
 import {isNutStraight, sagittaMm, stringsOverRound} from '../action/round-face.ts'

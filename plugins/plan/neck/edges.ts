@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Settled} from '../kit/settled.ts'
 import {toMark, type WouldDo} from '../kit/would-do.ts'

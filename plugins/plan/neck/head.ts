@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import {sideOf} from '../kit/sides.ts'
 import type {HeadShape} from '../neck-shape/head-shape.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {radians} from '../../tables/units.ts'
 import {distinctPlaces} from '../neck-shape/bend.ts'
 import type {Cutter} from '../neck-shape/cut.ts'

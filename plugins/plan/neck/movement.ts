@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {NeckModel} from '../neck-shape/model.ts'
 import {neckWidthAt} from '../neck-shape/taper.ts'
 

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {pastThePostMm} from '../../tables/strings.ts'
 import {inch, inchMm} from '../../tables/units.ts'
 import {ballMm, woodMm} from '../box/anchors.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {type Action, planAction, planHeights} from '../action/action.ts'
 import {type Bridge, type BridgePush, planBridge, planBridgePush} from '../action/bridge.ts'
 import {isAnchoredOnNeck} from '../box/anchors.ts'

@@ -1,5 +1,5 @@
 import {fineRulers} from '../../build-file/quantities/write-length.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {pastThePostMm} from '../../tables/strings.ts'
 import {nutAboveFaceMm} from '../action/action.ts'
 import {stationOf} from '../kit/box-place.ts'

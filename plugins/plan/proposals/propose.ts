@@ -1,4 +1,4 @@
-import {isMade} from '../../build-file/schema.ts'
+import {isMade} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Proposal} from '../kit/proposal.ts'
 import {withTexts} from '../kit/proposal-texts.ts'

@@ -1,6 +1,6 @@
 import {assumptionRows} from '../../build-file/assumptions.ts'
-import {wholeFile} from '../../build-file/problem.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import {wholeFile} from '../../build-file/schema/problem.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {planBoxPlace} from '../kit/box-place.ts'
 import {listedAs, type Piece} from '../kit/context.ts'
 import type {Settled} from '../kit/settled.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {BoxPlace} from '../kit/box-place.ts'
 import type {Settled} from '../kit/settled.ts'
 import {type NeckTaper, neckWidthAt} from '../neck-shape/taper.ts'

@@ -1,5 +1,5 @@
-import {proposedAt} from '../../build-file/path.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import {proposedAt} from '../../build-file/schema/path.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Context, Lot} from '../kit/context.ts'
 import type {Settled} from '../kit/settled.ts'
 import type {StringPlan} from '../strings/strings.ts'

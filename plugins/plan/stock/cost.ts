@@ -1,4 +1,4 @@
-import type {JournalSettings} from '../../build-file/schema.ts'
+import type {JournalSettings} from '../../build-file/schema/schema.ts'
 import type {Settled} from '../kit/settled.ts'
 
 /** What it costs, in the journal's currency. */

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {cutStock, type SawnPiece} from '../../cut-stock/cut-stock.ts'
 import type {Context} from '../kit/context.ts'
 import type {Settled} from '../kit/settled.ts'

@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inchMm} from '../../tables/units.ts'
 import {woodOf} from '../kit/woods.ts'
 import type {Neck} from '../neck/neck.ts'

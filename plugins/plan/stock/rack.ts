@@ -1,5 +1,5 @@
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {RackEntry} from '../../build-file/schema/wood.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
 import {type Context, type GonePiece, type Lot, listedAs, namesOfEach, type Piece} from '../kit/context.ts'
 import type {BillRow} from './bill.ts'
 import type {Cuts} from './cut-list.ts'

@@ -1,5 +1,5 @@
-import {nearest} from '../../build-file/nearest.ts'
-import type {BuildValues} from '../../build-file/schema.ts'
+import {nearest} from '../../build-file/schema/nearest.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {StockPiece} from '../../cut-stock/cut-stock.ts'
 import {type Context, listedAs} from '../kit/context.ts'
 import {woodRow} from './design-parts.ts'

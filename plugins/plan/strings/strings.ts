@@ -1,4 +1,4 @@
-import {stringNames} from '../../build-file/path.ts'
+import {stringNames} from '../../build-file/schema/path.ts'
 import {noteFrequencyHz} from '../kit/notes.ts'
 import type {Settled} from '../kit/settled.ts'
 import {type CoreDoubt, coreDoubt, type StringFacts, stringFacts} from './string-facts.ts'

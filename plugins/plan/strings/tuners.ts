@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {StringPlan} from './strings.ts'
 
 /** A tuner's post or a string's anchor: mm from the nut line and off the centre line. */

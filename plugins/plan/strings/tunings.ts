@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {tunings} from '../../tables/intervals.ts'
 import {breakLimits} from '../../tables/strings.ts'
 import {noteName} from '../kit/notes.ts'

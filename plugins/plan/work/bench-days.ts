@@ -1,4 +1,4 @@
-import type {DayEntry} from '../../build-file/build.ts'
+import type {DayEntry} from '../../build-file/schema/build.ts'
 import {namesOf} from '../../tables/work-kinds.ts'
 import type {Step} from './step.ts'
 import {told} from './work-facts.ts'

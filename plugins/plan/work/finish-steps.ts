@@ -1,4 +1,4 @@
-import type {BuildValues} from '../../build-file/schema.ts'
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {type FinishRow, finishWaits, usualFinish} from '../../tables/waits.ts'
 import type {StepDraft} from './step.ts'
 import {bareFaces, named, type WorkGroup} from './work-facts.ts'

@@ -1,4 +1,4 @@
-import {isMade} from '../../build-file/schema.ts'
+import {isMade} from '../../build-file/schema/schema.ts'
 import {namesOf} from '../../tables/work-kinds.ts'
 import type {Caution} from '../cautions/cautions.ts'
 import type {Settled} from '../kit/settled.ts'

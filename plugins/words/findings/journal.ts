@@ -1,4 +1,4 @@
-import type {FileTrouble} from '../../build-file/build.ts'
+import type {FileTrouble} from '../../build-file/schema/build.ts'
 import {only, type Wording} from './wording.ts'
 
 type What = 'photograph' | 'recording' | 'link'

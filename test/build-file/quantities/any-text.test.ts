@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest'
-import type {Limits} from '../../../plugins/build-file/kinds.ts'
 import {readLeaf} from '../../../plugins/build-file/quantities/read-leaf.ts'
-import type {LeafName} from '../../../plugins/build-file/values.ts'
+import type {Limits} from '../../../plugins/build-file/schema/kinds.ts'
+import type {LeafName} from '../../../plugins/build-file/schema/values.ts'
 import {planOf} from '../../support/plan-of.ts'
 import fc from '../../support/properties.ts'
 

@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
-import type {Limits} from '../../../plugins/build-file/kinds.ts'
 import {readLeaf} from '../../../plugins/build-file/quantities/read-leaf.ts'
-import type {LeafName} from '../../../plugins/build-file/values.ts'
+import type {Limits} from '../../../plugins/build-file/schema/kinds.ts'
+import type {LeafName} from '../../../plugins/build-file/schema/values.ts'
 
 const read = (
   leaf: LeafName,

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import type {Problem} from '../../../plugins/build-file/problem.ts'
+import type {Problem} from '../../../plugins/build-file/schema/problem.ts'
 import {gluedStressMpa} from '../../../plugins/plan/fasteners/end-joint.ts'
 import {endScrewLoads} from '../../../plugins/plan/fasteners/joint-loads.ts'
 import {tornAcrossMpa, woodOf} from '../../../plugins/plan/kit/woods.ts'

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import type {DayEntry} from '../../../plugins/build-file/build.ts'
-import {wholeFile} from '../../../plugins/build-file/problem.ts'
+import type {DayEntry} from '../../../plugins/build-file/schema/build.ts'
+import {wholeFile} from '../../../plugins/build-file/schema/problem.ts'
 import {benchTimes, proposeDays} from '../../../plugins/plan/work/bench-days.ts'
 import type {Step} from '../../../plugins/plan/work/step.ts'
 import {planOf} from '../../support/plan-of.ts'

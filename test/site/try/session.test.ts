@@ -2,8 +2,8 @@ import {readdirSync, readFileSync} from 'node:fs'
 import {toHtml} from 'hast-util-to-html'
 import {h} from 'hastscript'
 import {beforeAll, describe, expect, test} from 'vitest'
-import {leavesOf} from '../../../plugins/build-file/path.ts'
 import {readBuild, readJournal} from '../../../plugins/build-file/read.ts'
+import {leavesOf} from '../../../plugins/build-file/schema/path.ts'
 import {checks} from '../../../plugins/checks/checks.ts'
 import {heroDrawing} from '../../../plugins/drawings/hero/hero.ts'
 import {planBuild} from '../../../plugins/plan/plan.ts'
@@ -29,6 +29,7 @@ import {
 import {viewOf} from '../../../site/try/view.ts'
 import {randomFrom, slipped, slips} from '../../support/slips.ts'
 import {soundBuilds} from '../../support/sound-builds.ts'
+
 import '../../support/slow.ts'
 
 beforeAll(async () => {

@@ -10,8 +10,8 @@ import {
   type Node,
   parseDocument,
 } from 'yaml'
-import type {Place, Problem} from './problem.ts'
-import type {ReaderRule} from './rules.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import type {Place, Problem} from '../schema/problem.ts'
 import {type Aliases, type Places, type Slips, slipsOfAliases, slipsOfSyntax} from './yaml-slips.ts'
 
 const mostUnfolded = 10_000

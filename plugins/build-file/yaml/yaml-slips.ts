@@ -1,6 +1,6 @@
 import type {Alias, Document, LineCounter, Node} from 'yaml'
-import type {Place, Problem} from './problem.ts'
-import type {ReaderRule} from './rules.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import type {Place, Problem} from '../schema/problem.ts'
 import {slipInWords} from './yaml-words.ts'
 
 const mostWarnings = 20

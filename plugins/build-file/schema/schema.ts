@@ -1,4 +1,6 @@
-import {inchMm} from '../tables/units.ts'
+import {inchMm} from '../../tables/units.ts'
+import {box} from './box.ts'
+import {anchors, pickup, screws, tuners} from './hardware.ts'
 import {
   angle,
   choice,
@@ -16,11 +18,9 @@ import {
   record,
   text,
 } from './kinds.ts'
-import {box} from './schema/box.ts'
-import {anchors, pickup, screws, tuners} from './schema/hardware.ts'
-import {fingerboard, head, neck} from './schema/neck.ts'
-import {action, bridge, frets, nut, scale, spacing, strings} from './schema/strings.ts'
-import {parts, saw, stockPiece} from './schema/wood.ts'
+import {fingerboard, head, neck} from './neck.ts'
+import {action, bridge, frets, nut, scale, spacing, strings} from './strings.ts'
+import {parts, saw, stockPiece} from './wood.ts'
 
 // Ranges are what any instrument of this kind could have, so that a slip of unit or of a point is named.
 

@@ -1,8 +1,8 @@
 import {stringify} from 'yaml'
-import type {Build} from '../build.ts'
-import {scalarOf} from '../edit-yaml.ts'
-import {kindAt, leavesOf, ownAt, valueAt} from '../path.ts'
-import type {Edit, Place} from '../problem.ts'
+import type {Build} from '../schema/build.ts'
+import {kindAt, leavesOf, ownAt, valueAt} from '../schema/path.ts'
+import type {Edit, Place} from '../schema/problem.ts'
+import {scalarOf} from './edit-yaml.ts'
 
 /**
  * Say how a value comes to stand at a path that the file does not have: a line, a pair within braces, or the keys that

@@ -9,12 +9,12 @@ import {
   type YAMLMap,
   type YAMLSeq,
 } from 'yaml'
-import type {Kind, ListOf, RecordOf} from './kinds.ts'
-import {kindAt} from './path.ts'
-import {shortParts} from './read-short.ts'
-import {textOf} from './reading-context.ts'
-import {buildSchema} from './schema.ts'
-import type {YamlTree} from './yaml-tree.ts'
+import {shortParts} from '../reading/read-short.ts'
+import {textOf} from '../reading/reading-context.ts'
+import type {Kind, ListOf, RecordOf} from '../schema/kinds.ts'
+import {kindAt} from '../schema/path.ts'
+import {buildSchema} from '../schema/schema.ts'
+import type {YamlTree} from '../yaml/yaml-tree.ts'
 
 /**
  * Set the text at a path of the schema; a short form, a count or a lone value on the way is written out first.

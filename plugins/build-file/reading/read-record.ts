@@ -1,6 +1,6 @@
 import {isMap, isScalar, type Node, type Pair, type YAMLMap} from 'yaml'
-import type {RecordOf} from './kinds.ts'
-import {nearest} from './nearest.ts'
+import type {RecordOf} from '../schema/kinds.ts'
+import {nearest} from '../schema/nearest.ts'
 import {readShort} from './read-short.ts'
 import {isFull, nameOf, type ReadingContext, report, textOf, wrongShape} from './reading-context.ts'
 

@@ -1,7 +1,7 @@
-import type {Build} from './build.ts'
-import {plainLines} from './front-matter.ts'
-import {leavesOf} from './path.ts'
-import type {Gauge, Length} from './values.ts'
+import {plainLines} from '../reading/front-matter.ts'
+import type {Build} from '../schema/build.ts'
+import {leavesOf} from '../schema/path.ts'
+import type {Gauge, Length} from '../schema/values.ts'
 
 const bare = /^[-+−\d\s./⁄¼-¾⅐-⅞]+$/
 

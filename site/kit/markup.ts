@@ -3,9 +3,9 @@ import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
 import type {Element as XmlElement} from 'xast'
 import {toXml} from 'xast-util-to-xml'
-import {type Inline, inline, toElements} from '../plugins/sections/kit.ts'
-import {fractions, length, lengthAlone} from '../plugins/sections/measures.ts'
-import type {Ruler} from '../plugins/words/lengths.ts'
+import {type Inline, inline, toElements} from '../../plugins/sections/kit.ts'
+import {fractions, length, lengthAlone} from '../../plugins/sections/measures.ts'
+import type {Ruler} from '../../plugins/words/lengths.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {

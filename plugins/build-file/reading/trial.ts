@@ -1,7 +1,7 @@
 import {isMap, isScalar, type Node, parseDocument} from 'yaml'
-import type {Kind} from '../kinds.ts'
-import {readValue} from '../read-value.ts'
-import {beginReading, type ReadingContext, textOf} from '../reading-context.ts'
+import type {Kind} from '../schema/kinds.ts'
+import {readValue} from './read-value.ts'
+import {beginReading, type ReadingContext, textOf} from './reading-context.ts'
 
 const nowhere = {line: 1, column: 1, endLine: 1, endColumn: 1}
 

@@ -1,12 +1,21 @@
 import {isAlias, isMap, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import {date, force, type Kind, type Leaf, label as labelKind, length, type MapOf, number} from './kinds.ts'
-import {nearest} from './nearest.ts'
-import {leafAt, quantityPaths} from './path.ts'
-import {readLeaf} from './quantities/read-leaf.ts'
-import {whatWouldDo, whyOf} from './quantities/reading.ts'
+import {readLeaf} from '../quantities/read-leaf.ts'
+import {whatWouldDo, whyOf} from '../quantities/reading.ts'
+import {
+  date,
+  force,
+  type Kind,
+  type Leaf,
+  label as labelKind,
+  length,
+  type MapOf,
+  number,
+} from '../schema/kinds.ts'
+import {nearest} from '../schema/nearest.ts'
+import {leafAt, quantityPaths} from '../schema/path.ts'
+import type {Day, Force, Length, MeasuredDay, MeasuredValues, Numeral} from '../schema/values.ts'
 import {pairsOf} from './read-record.ts'
 import {isFull, nameOf, type ReadingContext, report, textOf, wrongShape} from './reading-context.ts'
-import type {Day, Force, Length, MeasuredDay, MeasuredValues, Numeral} from './values.ts'
 
 /** Scores of one day; each is a column of the table. */
 const mostScores = 10

@@ -1,5 +1,5 @@
-import type {UsualKind} from '../tables/usual-kinds.ts'
-import {journalSchema} from './schema.ts'
+import type {UsualKind} from '../../tables/usual-kinds.ts'
+import {journalSchema} from '../schema/schema.ts'
 
 /** What a new build is given besides its kind; sizes as a maker writes them, in `units`. */
 interface NewBuildOptions {

@@ -1,10 +1,10 @@
 import {isMap, isSeq, type Node, type Pair, type Scalar} from 'yaml'
-import {exampleOf, type Kind, type Leaf, type ListOf, type RecordOf} from './kinds.ts'
-import type {Place, Problem} from './problem.ts'
-import {readLeaf} from './quantities/read-leaf.ts'
-import {whyOf} from './quantities/reading.ts'
-import {type ReaderRule, readerRules} from './rules.ts'
-import type {YamlTree} from './yaml-tree.ts'
+import {readLeaf} from '../quantities/read-leaf.ts'
+import {whyOf} from '../quantities/reading.ts'
+import {type ReaderRule, readerRules} from '../rules/rules.ts'
+import {exampleOf, type Kind, type Leaf, type ListOf, type RecordOf} from '../schema/kinds.ts'
+import type {Place, Problem} from '../schema/problem.ts'
+import type {YamlTree} from '../yaml/yaml-tree.ts'
 
 /** What the reader of values carries along: units, places found so far, and where problems go. */
 export interface ReadingContext {

@@ -1,10 +1,10 @@
 import {basename, extname} from 'node:path'
-import {type Cache, keyOf} from '../cache.ts'
 import {mostPictureBytes} from '../journal/look-at-files.ts'
 import {readPlainFile} from '../journal/plain-file.ts'
-import type {Artefact} from '../page.ts'
-import {opened, type PictureLook} from './look.ts'
-import {type Picture, type PictureFormat, pictureFormats, publishedWidths, versionOf} from './picture.ts'
+import {type Cache, keyOf} from '../kit/cache.ts'
+import type {Artefact} from '../kit/page.ts'
+import {type Picture, type PictureFormat, pictureFormats, publishedWidths, versionOf} from '../kit/picture.ts'
+import {opened, type PictureLook} from '../pictures/look.ts'
 
 /** A longer name would not fit beside its width and ending in what a disk takes for a name. */
 const longestName = 60

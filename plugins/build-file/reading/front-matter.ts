@@ -1,7 +1,7 @@
-import {asScalar} from './heal/trial.ts'
-import {type Place, type Problem, wholeFile} from './problem.ts'
-import type {ReaderRule} from './rules.ts'
-import {buildSchema} from './schema.ts'
+import type {ReaderRule} from '../rules/rules.ts'
+import {type Place, type Problem, wholeFile} from '../schema/problem.ts'
+import {buildSchema} from '../schema/schema.ts'
+import {asScalar} from './trial.ts'
 
 const largestFile = 1_000_000
 

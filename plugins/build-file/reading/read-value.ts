@@ -1,6 +1,6 @@
 import {isAlias, isScalar, isSeq, type Node, type Scalar} from 'yaml'
-import type {Choice, Either, Kind, Leaf, ListOf} from './kinds.ts'
-import {nearest} from './nearest.ts'
+import type {Choice, Either, Kind, Leaf, ListOf} from '../schema/kinds.ts'
+import {nearest} from '../schema/nearest.ts'
 import {readMap, readMeasured} from './read-map.ts'
 import {readRecord} from './read-record.ts'
 import {

@@ -1,5 +1,5 @@
-import type {FileTrouble} from './build.ts'
-import type {Severity} from './problem.ts'
+import type {FileTrouble} from '../schema/build.ts'
+import type {Severity} from '../schema/problem.ts'
 
 /**
  * A build that shows what a rule is about: lines of front matter, to which a test adds a title and the usual scale,

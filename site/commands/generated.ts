@@ -1,7 +1,7 @@
 import {createGenerator, type Schema} from 'ts-json-schema-generator'
-import {journalKeys, keyReference} from '../plugins/build-file/key-reference.ts'
-import {ruleReference} from '../plugins/checks/all.ts'
-import {usualKinds} from '../plugins/tables/usual-kinds.ts'
+import {journalKeys, keyReference} from '../../plugins/build-file/key-reference.ts'
+import {ruleReference} from '../../plugins/checks/all.ts'
+import {usualKinds} from '../../plugins/tables/usual-kinds.ts'
 
 /** A file that is written from the code, as a whole or in marked zones. */
 interface Generated {

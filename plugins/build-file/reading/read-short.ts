@@ -1,10 +1,10 @@
 import type {Scalar} from 'yaml'
-import {softwoodThicknesses, softwoodWidths} from '../tables/lumber.ts'
-import type {Kind, RecordOf} from './kinds.ts'
-import type {Place} from './problem.ts'
-import {readLength} from './quantities/read-length.ts'
-import {whatWouldDo} from './quantities/reading.ts'
-import {fineRulers, writeBare} from './quantities/write-length.ts'
+import {softwoodThicknesses, softwoodWidths} from '../../tables/lumber.ts'
+import {readLength} from '../quantities/read-length.ts'
+import {whatWouldDo} from '../quantities/reading.ts'
+import {fineRulers, writeBare} from '../quantities/write-length.ts'
+import type {Kind, RecordOf} from '../schema/kinds.ts'
+import type {Place} from '../schema/problem.ts'
 import {nameOf, type ReadingContext, readText, report, textOf, wrongShape} from './reading-context.ts'
 
 /** Split the one line that stands for a record, and read each part as the key it stands for. */

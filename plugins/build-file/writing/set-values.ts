@@ -1,11 +1,11 @@
 import {type Document, isMap, isScalar, isSeq, type Node, Pair, parseDocument, stringify} from 'yaml'
-import type {Build} from './build.ts'
+import {plainLines, splitFrontMatter} from '../reading/front-matter.ts'
+import {asScalar} from '../reading/trial.ts'
+import type {Build} from '../schema/build.ts'
+import {leavesOf, ownAt} from '../schema/path.ts'
+import type {Edit, Place} from '../schema/problem.ts'
+import {applied} from '../yaml/apply-edits.ts'
 import {deleteAt, hasAt, scalarOf, setText, stepsOf} from './edit-yaml.ts'
-import {plainLines, splitFrontMatter} from './front-matter.ts'
-import {applied} from './heal/apply.ts'
-import {asScalar} from './heal/trial.ts'
-import {leavesOf, ownAt} from './path.ts'
-import type {Edit, Place} from './problem.ts'
 
 /** Values to set in a build file, by their paths, lists from 1; an empty text takes the key out. */
 type ValueChanges = ReadonlyMap<string, string>

@@ -1,4 +1,4 @@
-import type {Edit, Problem} from '../problem.ts'
+import type {Edit, Problem} from '../schema/problem.ts'
 
 /** Put edits into a text whatever its line ends; where two touch, the later one in the file goes first. */
 export function applied(text: string, edits: readonly Edit[]): string {
