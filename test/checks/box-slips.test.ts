@@ -117,7 +117,7 @@ test('whatever is changed, no number of the plan is broken and no check fails', 
         {'bridge.on': 'top'},
       ),
       (base, changes, more) => {
-        const {plan} = planOf(
+        const {plan, problems} = planOf(
           changed(base, {...Object.fromEntries(changes), ...more} as Record<string, string>),
         )
         for (const part of [
@@ -130,6 +130,8 @@ test('whatever is changed, no number of the plan is broken and no check fails', 
           plan.screws,
         ])
           expectSound(part)
+        // A check that fails throws.
+        expect(problems).toBeDefined()
       },
     ),
     {numRuns: 150},

@@ -3,7 +3,8 @@ import {readBuild} from '../../plugins/build-file/read.ts'
 import {draw, viewNames} from '../../plugins/drawings/draw.ts'
 import {extent, isClear, overlaps, textBox} from '../../plugins/drawings/kit/extent.ts'
 import {type Drawing, path, type Rect, type Text} from '../../plugins/drawings/kit/shapes.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
+import {planInstrument} from '../../plugins/plan/instrument.ts'
+import {settle} from '../../plugins/plan/settle.ts'
 import {changed} from '../support/changed.ts'
 import fc from '../support/properties.ts'
 import {soundBuilds} from '../support/sound-builds.ts'
@@ -20,9 +21,9 @@ const less = ({x, y, width, height}: Rect, by: number): Rect => ({
   height: height - 2 * by,
 })
 
-// Without the checks, which take longer than everything else.
+// Without the making and the checks, of which nothing is drawn here.
 const planOf = (frontMatter: string) =>
-  planBuild(readBuild(`---\n${frontMatter}\n---\n`, {slug: 'chance', journal: {}}).build, {
+  planInstrument(settle(readBuild(`---\n${frontMatter}\n---\n`, {slug: 'chance', journal: {}}).build), {
     journal: {},
     pieces: [],
   })

@@ -6,7 +6,8 @@ import {bothBars} from '../../plugins/drawings/templates/marks.ts'
 import {templates} from '../../plugins/drawings/templates/sheets.ts'
 import {overlapMm, tile} from '../../plugins/drawings/templates/tiles.ts'
 import {plainLatin} from '../../plugins/drawings/writers/plain-latin.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
+import {planInstrument} from '../../plugins/plan/instrument.ts'
+import {settle} from '../../plugins/plan/settle.ts'
 import fc from '../support/properties.ts'
 import {randomBuild} from './support/random-build.ts'
 
@@ -44,7 +45,9 @@ describe('the templates of 100 builds of chance', () => {
     fc.assert(
       fc.property(randomBuild, (frontMatter) => {
         const {build} = readBuild(`---\n${frontMatter}\n---\n`, {slug: 'chance', journal: {}})
-        for (const {shapes, frame, name} of templates(planBuild(build, {journal: {}, pieces: []}))) {
+        for (const {shapes, frame, name} of templates(
+          planInstrument(settle(build), {journal: {}, pieces: []}),
+        )) {
           const boxes = shapes.filter((shape): shape is Text => shape.is === 'text').map(textBox)
           boxes.forEach((box, i) => {
             expect(

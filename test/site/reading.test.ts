@@ -5,6 +5,7 @@ import type {Browser, Locator, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {openBrowser} from '../support/browser.ts'
 import {demoJournal, demoPrefix, type Served, serveSite} from '../support/demo-site.ts'
+import {showInOwnFace} from '../support/own-face.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 import told from './told-on-pages.json' with {type: 'json'}
@@ -39,25 +40,7 @@ afterAll(async () => {
 })
 
 const pagesOfBuilds = () => Object.keys(files).filter((name) => /^builds\/[^/]+\/index\.html$/.test(name))
-/** Show a page in the site's own face: where it comes too late for one, it is there for the next. */
-const show = async (name: string) => {
-  const address = server.home + name.replace(/index\.html$/, '')
-  const hasFace = () =>
-    page.evaluate(async () => {
-      await document.fonts.ready
-      const span = document.body.appendChild(document.createElement('span'))
-      span.textContent = 'Sphinx of black quartz'
-      span.style.position = 'absolute'
-      const [own, other] = ['"Brygada 1918 Variable", monospace', 'monospace'].map((family) => {
-        span.style.fontFamily = family
-        return span.getBoundingClientRect().width
-      })
-      span.remove()
-      return own !== other
-    })
-  await page.goto(address)
-  while (!(await hasFace())) await page.reload()
-}
+const show = (name: string) => showInOwnFace(page, server.home + name.replace(/index\.html$/, ''))
 
 /** What is seen of a page closed, what is far to get at, and what is wide with all folds open. */
 async function look(name: string) {

@@ -7,7 +7,10 @@ import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
 import {settle} from '../../plugins/plan/settle.ts'
 import {type PrintedPlan, printedPlan} from '../../plugins/words/printed-plan.ts'
 
-/** Read, plan and check a build given as front matter without its fences; line 1 of it is line 2 of the file. */
+/**
+ * Read and plan a build given as front matter without its fences; line 1 of it is line 2 of the file. It is checked
+ * once somebody asks for its problems.
+ */
 export function planOf(
   frontMatter: string,
   pieces: Piece[] = [],
@@ -16,7 +19,15 @@ export function planOf(
   const {build, problems} = readBuild(`---\n${frontMatter.trim()}\n---\n`, {slug: 'needle-box', journal})
   const settled = settle(build, journal)
   const plan = planBuild(settled, {journal, pieces})
-  return {build: settled, plan, problems: inOrder([...problems, ...checks(settled, plan)])}
+  let found: Problem[] | undefined
+  return {
+    build: settled,
+    plan,
+    get problems() {
+      found ??= inOrder([...problems, ...checks(settled, plan)])
+      return found
+    },
+  }
 }
 
 /** Plan a build as planOf does, and give the plan as it is printed: with its texts. */

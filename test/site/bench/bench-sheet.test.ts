@@ -1,9 +1,10 @@
-import axe from 'axe-core'
 import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {violations} from '../../support/axe.ts'
 import {openBrowser} from '../../support/browser.ts'
 import {demoJournal, type Served, serveSite} from '../../support/demo-site.ts'
+import {showInOwnFace} from '../../support/own-face.ts'
 import {filesOf} from '../../support/site-files.ts'
 import '../../support/slow.ts'
 
@@ -56,9 +57,7 @@ test('every build that there is work on has a sheet, and its page leads there', 
 
 test('a sheet is parts and holes, and two pages of steps, on either paper, in 14 points at least', async () => {
   for (const slug of slugs) {
-    // The second time the typeface is at hand.
-    for (let times = 0; times < 2; times++) await page.goto(addressOf(slug))
-    await page.evaluate(() => document.fonts.ready.then(() => undefined))
+    await showInOwnFace(page, addressOf(slug))
     for (const format of ['Letter', 'A4'] as const) {
       const {pages, sizesPt, text} = await printed(format)
       expect([slug, format, pages]).toEqual([slug, format, Math.min(pages, 3)])
@@ -156,14 +155,7 @@ test('shows one step a screen on a phone, next and back under the thumb, and tel
   const first = await seen()
   expect(first).toMatchObject({steps: 1, wide: 390, thumbs: [true, true, true]})
   // Outside check: axe-core, all its rules of WCAG 2.2 A and AA and of good practice.
-  await small.evaluate(axe.source)
-  const violations = await small.evaluate(async () => {
-    const found = await (globalThis as unknown as {axe: typeof axe}).axe.run(document, {
-      resultTypes: ['violations'],
-    })
-    return found.violations.map(({id, nodes}) => `${id}: ${nodes[0]?.html}`)
-  })
-  expect(violations).toEqual([])
+  expect(await violations(small)).toEqual([])
   const [, count] = /^1 of (\d+)$/.exec(first.at!)!
   for (let at = 1; at < Number(count); at++) {
     expect(await small.locator('.bench-steps > li.here input').first().isVisible()).toBe(true)

@@ -1,12 +1,12 @@
 import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {brotliCompressSync} from 'node:zlib'
-import axe from 'axe-core'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {fetchChecks, fetchHealing} from '../../../site/try/later.ts'
 import {look, openSession} from '../../../site/try/session.ts'
 import {viewOf} from '../../../site/try/view.ts'
+import {violations} from '../../support/axe.ts'
 import {openBrowser} from '../../support/browser.ts'
 import {demoJournal, type Served, serveSite} from '../../support/demo-site.ts'
 import {filesOf} from '../../support/site-files.ts'
@@ -344,16 +344,10 @@ test.each([
   await one.setViewportSize(viewport)
   await openBuild('#from=left-bank&scale.length=25+1/2+inn&strings.1.gauge=.080')
   await one.evaluate(() => scrollTo(0, 0))
-  await one.evaluate(axe.source)
   for (const colorScheme of ['light', 'dark'] as const) {
     await one.emulateMedia({colorScheme})
-    const violations = await one.evaluate(async () => {
-      const runner = (globalThis as unknown as {axe: typeof axe}).axe
-      const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
-      const found = await runner.run(document, {runOnly: tags, resultTypes: ['violations']})
-      return found.violations.map(({id, nodes}) => `${id}: ${nodes[0]?.html}`)
-    })
-    expect([colorScheme, ...violations]).toEqual([colorScheme])
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+    expect([colorScheme, ...(await violations(one, {runOnly: tags}))]).toEqual([colorScheme])
   }
 })
 
