@@ -8,6 +8,7 @@ import {
   readFileSync,
   realpathSync,
   rmSync,
+  writeFileSync,
 } from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
@@ -18,6 +19,7 @@ import {openBrowser} from '../support/browser.ts'
 import {compiled} from '../support/commands.ts'
 import {serveSite} from '../support/demo-site.ts'
 import {writeManyBuilds} from '../support/many-builds.ts'
+import {withoutPdfs} from '../support/without-pdfs.ts'
 
 const bareEleventy = [resolve('node_modules/@11ty/eleventy/cmd.cjs'), '--input=builds', '--output=bare']
 const asMarkdown = ['--formats=md', '--quiet']
@@ -37,8 +39,12 @@ interface Took {
 /** What was measured at one number of builds; `bare` is an Eleventy alone on the same Markdown. */
 export interface SiteFigures {
   builds: number
+  /** When. */
+  day: string
   bare: Took
   anew: Took
+  /** By a program that writes no PDFs. */
+  anewWithoutPdfs: Took
   kept: Took
   changed: Took
   /** From a save to the page that shows it, ms of the clock. */
@@ -47,19 +53,20 @@ export interface SiteFigures {
   portfolioMs: number
 }
 
+/** Figures of large journals take an hour to measure: those that the README shows are kept here, by number of builds. */
+const keptFile = new URL('../site-figures.json', import.meta.url)
+
 /**
  * Measure the whole site of a journal many times the project's own, each against a bare Eleventy that renders the same
- * Markdown in the same run.
+ * Markdown in the same run. For the README, what was measured before at other numbers of builds stands beside it.
  */
-export async function bench({counts, told}: Asked): Promise<Measure[]> {
-  const measures: Measure[] = []
-  const all: SiteFigures[] = []
-  for (const count of counts) {
-    const figures = await measure(count, (what) => told(`${count} builds: ${what}`))
-    all.push(figures)
-    measures.push(...measuresOf(figures))
-  }
-  return [...measures, ...growth(all)]
+export async function bench({counts, told, isKept}: Asked): Promise<Measure[]> {
+  const all: Record<number, SiteFigures> = isKept ? JSON.parse(readFileSync(keptFile, 'utf8')) : {}
+  for (const count of counts) all[count] = await measure(count, (what) => told(`${count} builds: ${what}`))
+  if (isKept) writeFileSync(keptFile, `${JSON.stringify(all, undefined, 2)}\n`)
+  // Whole numbers as names stand in their order.
+  const figures = Object.values(all)
+  return [...figures.flatMap(measuresOf), ...growth(figures)]
 }
 
 async function measure(builds: number, told: (what: string) => void): Promise<SiteFigures> {
@@ -68,6 +75,9 @@ async function measure(builds: number, told: (what: string) => void): Promise<Si
     writeManyBuilds(root, builds)
     told('a bare Eleventy')
     const bare = run(root, [...bareEleventy, ...asMarkdown])
+    told('made anew without PDFs')
+    const anewWithoutPdfs = run(root, await withoutPdfs('build'))
+    for (const made of ['.cache', '.site', '_site']) rmSync(join(root, made), {recursive: true})
     told('made anew')
     const anew = run(root, compiled('build'))
     told('nothing changed')
@@ -78,7 +88,9 @@ async function measure(builds: number, told: (what: string) => void): Promise<Si
     told('saved while writing')
     const save = await whileWriting(root)
     told('in a browser')
-    return {builds, bare, anew, kept, changed, save, portfolioMs: await portfolioMs(join(root, '_site'))}
+    const day = new Date().toISOString().slice(0, 10)
+    const portfolio = await portfolioMs(join(root, '_site'))
+    return {builds, day, bare, anew, anewWithoutPdfs, kept, changed, save, portfolioMs: portfolio}
   } finally {
     rmSync(root, {recursive: true, force: true})
   }
@@ -181,8 +193,10 @@ async function portfolioMs(site: string): Promise<number> {
 
 function measuresOf({
   builds,
+  day,
   bare,
   anew,
+  anewWithoutPdfs,
   kept,
   changed,
   save,
@@ -194,7 +208,8 @@ function measuresOf({
     detail: `${took.seconds.toFixed(1)} s of processor time against ${bare.seconds.toFixed(1)} s of a bare Eleventy; ${took.waited.toFixed(1)} s by the clock, at most ${took.megabytes.toFixed(0)} MB`,
   })
   return [
-    against('made anew', anew),
+    against(`made anew (measured on ${day})`, anew),
+    against('made anew without PDFs', anewWithoutPdfs),
     against('nothing changed', kept),
     against('one changed', changed),
     {
