@@ -1,7 +1,6 @@
 import {existsSync, rmdirSync, rmSync} from 'node:fs'
 import {realpath} from 'node:fs/promises'
 import {dirname, join, relative} from 'node:path'
-import {setFlagsFromString} from 'node:v8'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {asCalled} from '../kit/called.ts'
 import {diskTrouble} from '../kit/disk-trouble.ts'
@@ -18,6 +17,7 @@ import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import {recallStanding, rememberStanding} from '../publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
+import {clearSooner} from './clear-sooner.ts'
 import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -33,8 +33,7 @@ const {values} = readArguments(
   {'path-prefix': {type: 'string', default: '/'}, output: {type: 'string', default: '_site'}},
   {most: 0},
 )
-// A large journal is made of much that is soon let go: cleared sooner, it takes a quarter less memory at its highest.
-setFlagsFromString('--heap-growing-percent=30')
+clearSooner()
 const root = process.cwd()
 const prefix = pathPrefix(values['path-prefix'])
 if (!prefix) wrong(`--path-prefix=${values['path-prefix']} is no path of a site; /journal/ is one`)

@@ -15,6 +15,7 @@ import {watchFolder} from '../serve/watch-folder.ts'
 import {newBuildWriter} from '../serve/write-new-build.ts'
 import {WritingSession} from '../serve/writing-session.ts'
 import {newBuildPath} from '../try/new-build-path.ts'
+import {clearSooner} from './clear-sooner.ts'
 import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -23,6 +24,7 @@ const usage = `npm start    shows the journal at http://localhost:8080/ (or anot
 Every save is shown at once; problems appear in the page and here. End it with Ctrl+C.`
 
 readArguments(usage, {}, {most: 0})
+clearSooner()
 const root = process.cwd()
 const place = join(root, 'start')
 await clearVersions(place)
@@ -44,10 +46,15 @@ const changes = new Changes()
 const writeNewBuild = newBuildWriter(root)
 let reported = ''
 let buildsReady = Promise.resolve()
-let allReady = refresh()
+let allReady = Promise.resolve()
+// Looked at before it is read, so that no change falls between the two.
+await watchFolder(join(root, 'builds'), (paths) => {
+  allReady = refresh(paths)
+})
+allReady = refresh()
 
 /** Show what the journal is now. A fault of this program is told and leaves the last state standing. */
-function refresh(): Promise<void> {
+function refresh(paths: readonly string[] = []): Promise<void> {
   let showBuilds = () => {}
   buildsReady = new Promise((resolve) => {
     showBuilds = resolve
@@ -56,7 +63,7 @@ function refresh(): Promise<void> {
     .refresh((changed) => {
       showBuilds()
       changes.announce(changed)
-    })
+    }, paths)
     .then(tell, (error: unknown) =>
       console.error(`This save could not be shown: ${printable(diskTrouble(error, root, 'this journal'))}`),
     )
@@ -64,7 +71,9 @@ function refresh(): Promise<void> {
   return all
 }
 
-function tell({problems, unmade}: {problems: FileProblems[]; unmade: readonly Unmade[]}): void {
+function tell(found: {problems: FileProblems[]; unmade: readonly Unmade[]} | undefined): void {
+  if (!found) return
+  const {problems, unmade} = found
   const text = [report(problems), ...reportUnmade(unmade)].join('\n')
   if (text !== reported) console.log(text)
   reported = text
@@ -85,10 +94,6 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
 const {port} = await listen((request, response) => {
   respond(request, response).catch(() => response.writeHead(400).end())
 }, 8080)
-watchFolder(join(root, 'builds'), () => {
-  allReady = refresh()
-  return allReady
-})
 // From here on whatever fails, the watching of a folder that is moved away included, ends nothing but itself.
 process.on('uncaughtException', (error) => console.error(printable(error.message)))
 await allReady

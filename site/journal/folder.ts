@@ -1,6 +1,7 @@
-import {readdir, realpath, stat} from 'node:fs/promises'
 import {basename, join, sep} from 'node:path'
 import {isPicture} from '../../plugins/checks/own-files.ts'
+import {breathe} from '../kit/breathe.ts'
+import {kindOf, namesIn, realPathOf} from './at-once.ts'
 import type {BuildFile} from './list-builds.ts'
 
 /**
@@ -35,15 +36,17 @@ async function listFolder(folder: string, leaveOut: ReadonlySet<string> = new Se
   const files: string[] = []
   const seen = new Set([folder])
   const walk = async (at: string) => {
-    for (const name of (await readdir(join(folder, at)).catch(() => [])).sort()) {
+    for (const name of namesIn(join(folder, at))) {
       const inside = at ? `${at}/${name}` : name
       if (name.startsWith('.') || leaveOut.has(inside) || files.length >= mostFiles) continue
-      const path = await realpath(join(folder, inside)).catch(() => undefined)
+      await breathe()
+      const path = realPathOf(join(folder, inside))
       if (!path?.startsWith(folder + sep)) continue
-      const kind = await stat(path).catch(() => undefined)
+      const kind = kindOf(path)
+      if (typeof kind === 'string') continue
       // A pipe or a folder where a picture belongs is told as what it is, not as missing.
-      if (kind && (!kind.isDirectory() || isPicture(name))) files.push(inside)
-      if (kind?.isDirectory() && !seen.has(path)) {
+      if (!kind.isDirectory() || isPicture(name)) files.push(inside)
+      if (kind.isDirectory() && !seen.has(path)) {
         seen.add(path)
         await walk(inside)
       }

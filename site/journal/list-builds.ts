@@ -1,5 +1,8 @@
-import {lstat, readdir, realpath, stat} from 'node:fs/promises'
+import {lstatSync} from 'node:fs'
+import {readdir, realpath} from 'node:fs/promises'
 import {dirname, join, sep} from 'node:path'
+import {breathe} from '../kit/breathe.ts'
+import {kindOf, namesIn, realPathOf} from './at-once.ts'
 
 /** A build file found in the journal; `path` and `folder` are absolute, symbolic links resolved. */
 export interface BuildFile {
@@ -33,14 +36,17 @@ export async function listBuilds(
   const builds = new Map<string, BuildFile>()
   const others: NoBuild[] = []
   for (const name of (await readdir(home).catch(cannotBeRead)).sort()) {
-    const found = await candidate(home, name)
+    await breathe()
+    const found = candidate(home, name)
     if (!found) continue
     const file = `builds/${'inside' in found ? found.inside : name}`
     if ('why' in found) {
       others.push({file, message: `is not read: ${found.why}`})
       continue
     }
-    const path = await realpath(join(home, found.inside))
+    const path = realPathOf(join(home, found.inside))
+    // One that was taken away just now is as if it had not been there.
+    if (path === undefined) continue
     if (!path.startsWith(home + sep)) {
       others.push({
         file,
@@ -71,21 +77,19 @@ function cannotBeRead({code}: NodeJS.ErrnoException): never {
 
 type Candidate = {slug: string; inside: string} | {why: string}
 
-async function candidate(home: string, name: string): Promise<Candidate | undefined> {
+function candidate(home: string, name: string): Candidate | undefined {
   if (name.startsWith('.') || name.toLowerCase() === 'readme.md') return undefined
   const isNamed = name.endsWith('.md')
-  const kind = await stat(join(home, name)).catch((error: NodeJS.ErrnoException) => error.code ?? '')
+  const kind = kindOf(join(home, name))
   if (typeof kind === 'string')
     return isNamed ? {why: `it is a link that leads nowhere (${kind})`} : undefined
   if (kind.isFile() && otherMarkdown.test(name)) return {why: 'its ending must be .md, in small letters'}
   if (kind.isFile() && isNamed) return {slug: name.slice(0, -3), inside: name}
   if (!kind.isDirectory()) return isNamed ? {why: 'it is no plain file'} : undefined
   if (isNamed) return {why: 'it is a folder; a build is a file'}
-  const index = await stat(join(home, name, 'index.md')).catch(
-    (error: NodeJS.ErrnoException) => error.code ?? '',
-  )
-  if (index === 'ENOENT' && !(await isLink(join(home, name, 'index.md'))))
-    return (await holdsMarkdown(join(home, name)))
+  const index = kindOf(join(home, name, 'index.md'))
+  if (index === 'ENOENT' && !isLink(join(home, name, 'index.md')))
+    return holdsMarkdown(join(home, name))
       ? {why: 'a build in a folder of its own is called index.md, in small letters'}
       : undefined
   if (typeof index === 'string') return {why: `its folder or its index.md cannot be read (${index})`}
@@ -95,11 +99,16 @@ async function candidate(home: string, name: string): Promise<Candidate | undefi
 const otherMarkdown = /\.(?:M[dD]|mD|markdown|mdown|mkd)$/
 
 /** Whether a folder without index.md holds what may be meant for one. */
-const holdsMarkdown = async (folder: string): Promise<boolean> =>
-  (await readdir(folder).catch(() => [])).some((name) => /^[^.].*\.(?:md|markdown)$/i.test(name))
+const holdsMarkdown = (folder: string): boolean =>
+  namesIn(folder).some((name) => /^[^.].*\.(?:md|markdown)$/i.test(name))
 
-const isLink = async (path: string): Promise<boolean> =>
-  (await lstat(path).catch(() => undefined))?.isSymbolicLink() ?? false
+function isLink(path: string): boolean {
+  try {
+    return lstatSync(path).isSymbolicLink()
+  } catch {
+    return false
+  }
+}
 
 function slugOf(name: string): string {
   const slug = name

@@ -1,6 +1,7 @@
-import {readdirSync, statSync} from 'node:fs'
+import {readdirSync} from 'node:fs'
 import {join} from 'node:path'
-import {setImmediate as turn} from 'node:timers/promises'
+import {breathe} from '../kit/breathe.ts'
+import {kindOf} from './at-once.ts'
 
 /** What lies below a folder at one moment. */
 export interface Below {
@@ -11,9 +12,6 @@ export interface Below {
   /** There are links, which may lead anywhere. */
   hasLinks: boolean
 }
-
-/** So many are looked at in one go: a look at each by itself takes ten times as long, and whoever waits is let in between. */
-const inOneGo = 200
 
 /** Look at all that lies below `folder` (absolute) without reading it; where the folder is not there, nothing is. */
 export async function lookBelow(folder: string): Promise<Below> {
@@ -26,11 +24,12 @@ export async function lookBelow(folder: string): Promise<Below> {
       const inside = at ? `${at}/${entry.name}` : entry.name
       if (entry.isDirectory()) folders.push(inside)
       hasLinks ||= entry.isSymbolicLink()
-      const kind = statOf(join(folder, inside))
+      const looked = kindOf(join(folder, inside))
+      const kind = typeof looked === 'string' ? undefined : looked
       // The last of these no program can set back.
       lines.set(inside, kind ? `${kind.ino} ${kind.size} ${kind.mtimeMs} ${kind.ctimeMs}` : '')
       lastMs = Math.max(lastMs, kind?.mtimeMs ?? 0, kind?.ctimeMs ?? 0)
-      if (lines.size % inOneGo === 0) await turn()
+      await breathe()
     }
   return {lines, lastMs, hasLinks}
 }
@@ -40,14 +39,6 @@ function entriesOf(folder: string) {
     return readdirSync(folder, {withFileTypes: true})
   } catch {
     return []
-  }
-}
-
-function statOf(path: string) {
-  try {
-    return statSync(path, {throwIfNoEntry: false})
-  } catch {
-    return undefined
   }
 }
 

@@ -1,6 +1,6 @@
-import {constants} from 'node:fs'
-import {type FileHandle, open, realpath} from 'node:fs/promises'
+import {closeSync, constants, fstatSync, openSync, readFileSync, realpathSync} from 'node:fs'
 import {sep} from 'node:path'
+import {breathe} from '../kit/breathe.ts'
 
 /** `no file` is a folder, a pipe or a device; `leads out` a link that ends outside the folder around it. */
 export type FileFault = 'missing' | 'unreadable' | 'no file' | 'leads out' | 'too large'
@@ -10,35 +10,36 @@ export type FileFault = 'missing' | 'unreadable' | 'no file' | 'leads out' | 'to
  * (absolute, resolved) is given, no link that leads out of it.
  */
 export const readPlainFile = (path: string, mostBytes: number, within?: string) =>
-  withPlainFile(path, {mostBytes, within}, async (file) => ({bytes: await file.readFile()}))
+  withPlainFile(path, {mostBytes, within}, (file) => ({bytes: readFileSync(file)}))
 
 /** Look at a plain file as `readPlainFile` would read it, without reading it; `key` changes whenever it does. */
 export const statPlainFile = (path: string, mostBytes: number, within?: string) =>
-  withPlainFile(path, {mostBytes, within}, async (file) => {
+  withPlainFile(path, {mostBytes, within}, (file) => {
     // The last of these no program can set back.
-    const {size, ino, mtimeMs, ctimeMs} = await file.stat()
+    const {size, ino, mtimeMs, ctimeMs} = fstatSync(file)
     return {key: `${size} ${ino} ${mtimeMs} ${ctimeMs}`}
   })
 
 async function withPlainFile<T>(
   path: string,
   {mostBytes, within}: {mostBytes: number; within: string | undefined},
-  use: (file: FileHandle) => Promise<T>,
+  use: (file: number) => T,
 ): Promise<T | {trouble: FileFault}> {
-  let file: FileHandle | undefined
+  await breathe()
+  let file: number | undefined
   try {
-    const real = await realpath(path)
+    const real = realpathSync.native(path)
     if (within !== undefined && !real.startsWith(within + sep)) return {trouble: 'leads out'}
     // Opened without waiting, since a pipe would wait for somebody who writes; then only a plain file is read.
-    file = await open(real, constants.O_RDONLY | constants.O_NONBLOCK)
-    const kind = await file.stat()
+    file = openSync(real, constants.O_RDONLY | constants.O_NONBLOCK)
+    const kind = fstatSync(file)
     if (!kind.isFile()) return {trouble: 'no file'}
-    return kind.size > mostBytes ? {trouble: 'too large'} : await use(file)
+    return kind.size > mostBytes ? {trouble: 'too large'} : use(file)
   } catch (error) {
     const {code = ''} = error as NodeJS.ErrnoException
     const isMissing = ['ENOENT', 'ENOTDIR'].includes(code)
     return {trouble: isMissing ? 'missing' : code === 'EISDIR' ? 'no file' : 'unreadable'}
   } finally {
-    await file?.close()
+    if (file !== undefined) closeSync(file)
   }
 }

@@ -36,6 +36,8 @@ export interface PlannedBuild extends OpenBuild {
   rack: RackContext
   /** What it was planned from. */
   input: PlanInput
+  /** Of an outline: stands for its build and plan, less what the prose alone changes. */
+  shown?: string
 }
 
 interface Journal {
@@ -48,6 +50,11 @@ interface Journal {
   problems: {file: string; problems: Problem[]}[]
   /** Markdown files that are no build, and why. */
   others: NoBuild[]
+  /**
+   * Read and plan one of the builds again, all else as it was; undefined where its file is not there, or where more than
+   * its own pages may be other than they were.
+   */
+  again: (one: PlannedBuild) => Promise<PlannedBuild | undefined>
 }
 
 /** The steps as far as a journal is read, planned and checked. */
@@ -60,9 +67,10 @@ export async function readJournalFolder(root: string, steps: ReadingSteps): Prom
   const opened = await pMap(found, (each) => openBuild(each, settings, steps), together)
   const filesOf = folderLists(found)
   const names = opened.map(nameOf)
-  const {planned: builds, rackLeft} = await planOnRack(rackOf(rack), opened, async (each, context) =>
-    planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, steps),
-  )
+  const start = rackOf(rack)
+  const plan = async (each: OpenBuild, context: RackContext) =>
+    planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, steps)
+  const {planned: builds, rackLeft} = await planOnRack(start, opened, plan)
   return {
     settings,
     rack,
@@ -70,6 +78,13 @@ export async function readJournalFolder(root: string, steps: ReadingSteps): Prom
     builds,
     others,
     problems: problems.map((each) => ({...each, file: `builds/${each.file}`})),
+    again: async (one) => {
+      const {slug, file, path, folder, twice} = one
+      const now = await openBuild({slug, file, path, folder, ...(twice && {twice})}, settings, steps)
+      const isAlike = ({build}: OpenBuild) =>
+        JSON.stringify([build.values['based-on']?.value, seesRack(start)(build)])
+      return now.text === '' || isAlike(now) !== isAlike(one) ? undefined : plan(now, one.rack)
+    },
   }
 }
 

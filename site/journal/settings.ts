@@ -1,4 +1,3 @@
-import {realpath} from 'node:fs/promises'
 import {join} from 'node:path'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import {type Place, type Problem, wholeFile} from '../../plugins/build-file/schema/problem.ts'
@@ -6,6 +5,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {namesOfEach} from '../../plugins/plan/kit/context.ts'
+import {realPathOf} from './at-once.ts'
 import {type FileFault, readPlainFile} from './plain-file.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */
@@ -44,8 +44,7 @@ const mostBytes = 4e6
 
 /** Read a plain file of a folder as UTF-8; bytes that are no UTF-8 show as U+FFFD. */
 export async function readText(folder: string, name: string): Promise<{text: string} | {trouble: FileFault}> {
-  const within = await realpath(folder).catch(() => folder)
-  const read = await readPlainFile(join(folder, name), mostBytes, within)
+  const read = await readPlainFile(join(folder, name), mostBytes, realPathOf(folder) ?? folder)
   return 'bytes' in read ? {text: read.bytes.toString('utf8')} : read
 }
 

@@ -1,7 +1,8 @@
 import {createHash, randomBytes} from 'node:crypto'
-import {existsSync} from 'node:fs'
-import {mkdir, readdir, readFile, rename, rm, writeFile} from 'node:fs/promises'
+import {existsSync, readFileSync} from 'node:fs'
+import {mkdir, readdir, rename, rm, writeFile} from 'node:fs/promises'
 import {dirname, join, parse} from 'node:path'
+import {breathe} from './breathe.ts'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
@@ -57,7 +58,8 @@ export function openCache(folder: string, version: string): Cache {
     asked.add(key)
     if (held.has(key)) return held.get(key) as T
     return once(`${key}.json`, async (name) => {
-      const there = asJson(await readKept(home, name))
+      await breathe()
+      const there = asJson(readKept(home, name))
       const value = isRight(there) ? there : await make()
       held.set(key, value)
       if (value !== there) await keep(name, Buffer.from(JSON.stringify(value)))
@@ -77,7 +79,7 @@ export function openCache(folder: string, version: string): Cache {
     async bytes(key, make) {
       askedBytes.add(key)
       return once(`${key}.bytes`, async (name) => {
-        const there = await readKept(home, name)
+        const there = readKept(home, name)
         if (there) return there
         const bytes = await make()
         await keep(name, bytes)
@@ -110,10 +112,14 @@ const sealOf = (name: string, content: Uint8Array): string => keyOf(name, conten
 
 const sealLength = 24
 
-async function readKept(home: string, name: string): Promise<Buffer | undefined> {
-  const whole = await readFile(join(home, name)).catch(() => undefined)
-  const content = whole?.subarray(sealLength)
-  return content && whole?.toString('latin1', 0, sealLength) === sealOf(name, content) ? content : undefined
+function readKept(home: string, name: string): Buffer | undefined {
+  try {
+    const whole = readFileSync(join(home, name))
+    const content = whole.subarray(sealLength)
+    return whole.toString('latin1', 0, sealLength) === sealOf(name, content) ? content : undefined
+  } catch {
+    return undefined
+  }
 }
 
 function asJson(bytes: Buffer | undefined): unknown {

@@ -60,7 +60,7 @@ export interface SiteBuild {
   cover?: Picture | undefined
   /** Its pictures by the names that the file gives them. */
   pictures: ReadonlyMap<string, Picture>
-  /** Stands for all that the build's own pages are made of. */
+  /** Stands for all that the build's own pages are made of; of a build in outline, for what it shows but days and links. */
   key: string
   /** Its pictures, recordings and other files that its page shows or leads to. */
   files: readonly Artefact[]

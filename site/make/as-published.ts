@@ -27,6 +27,7 @@ export function asPublished(one: PlannedBuild): PlannedBuild {
   return {
     ...one,
     key: keyOf(one.key, 'published'),
+    ...(one.shown && {shown: keyOf(one.shown, 'published')}),
     build: {
       ...one.build,
       values: {...values, ...(stock && {stock}), ...(price && isForSale && {price})},

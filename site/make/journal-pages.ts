@@ -37,9 +37,6 @@ export async function journalPages(
   }
 }
 
-/** Of outlines that are held from one save to the next. */
-const keys = new WeakMap<object, string>()
-
 function keyOfSite({around, journal, rack, unread, builds}: SiteData, own: readonly KnownPage[]): string {
   return keyOf(
     'journal',
@@ -50,13 +47,10 @@ function keyOfSite({around, journal, rack, unread, builds}: SiteData, own: reado
 }
 
 function keyOfBuild(one: SiteBuild): string {
-  const {slug, file, title, plan, build, problems, isDraft, made, cover, pictures} = one
-  const {days, links, ...settled} = build
-  const held = keys.get(plan) ?? keyOf(JSON.stringify([plan, settled]))
-  keys.set(plan, held)
+  const {slug, file, title, key, build, problems, isDraft, made, cover, pictures} = one
   const told = problems.map(({rule, severity, message}) => [rule, severity, message])
   const {hanging, headings, drawings} = made
-  const shown = [slug, file, title, held, told, isDraft, hanging, headings, drawings, cover]
+  const shown = [slug, file, title, key, told, isDraft, hanging, headings, drawings, cover]
   return JSON.stringify([...shown, [...pictures], inOrder(build)])
 }
 

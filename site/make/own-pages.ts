@@ -144,7 +144,7 @@ function outlined(
     },
     cover: build.values.cover && pictures.get(build.values.cover.value),
     pictures,
-    key: '',
+    key: one.shown ?? '',
     files: [],
     ungiven: [],
   }

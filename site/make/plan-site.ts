@@ -30,6 +30,8 @@ export interface PlannedSite {
   problems: FileProblems[]
   /** There is an error in the file of a build that is shown, or in the settings or the rack. */
   isStopped: boolean
+  /** Read and plan one build that is shown again, by its file: it, and what its pages are made among, where that is known. */
+  again: (file: string) => Promise<{one: PlannedBuild; all: OfAll} | undefined>
 }
 
 /** Read and plan the journal at `root` as it is now. What did not change is known by its outline, and no more is read. */
@@ -40,8 +42,11 @@ export async function planSite(
   told: Progress = () => {},
 ): Promise<PlannedSite> {
   const load = loadSteps()
-  const steps = counted(outlineSteps(cachedSteps(cache, load), cache), told)
-  const {settings, rackLeft, builds, problems, others} = await readJournalFolder(root, steps)
+  let tell = told
+  const steps = counted(outlineSteps(cachedSteps(cache, load), cache), (...how) => tell(...how))
+  const {settings, rackLeft, builds, problems, others, again} = await readJournalFolder(root, steps)
+  // One that is read again later is not of this work.
+  tell = () => {}
   const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
   const isTold = tellsMoney(options, settings)
   const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
@@ -49,14 +54,28 @@ export async function planSite(
   const journal = isTold ? settings : quiet
   const hidden = builds.filter(isHidden).map(({slug}) => slug)
   const around = surround(settings, options)
+  const among = (these: readonly PlannedBuild[]): OfAll => ({
+    kin: kinOf(these, hidden),
+    around,
+    journal,
+    cache,
+    load,
+  })
   return {
     shown: shown.toSorted(newestFirst),
-    all: {kin: kinOf(shown, hidden), around, journal, cache, load},
+    all: among(shown),
     around: {around, journal, rack: rackToday(rackLeft, builds, hidden), unread: others},
     problems: [...problems, ...builds]
       .map((one) => ({file: one.file, problems: one.problems}))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
+    again: async (file) => {
+      const before = builds.find((one) => one.file === file)
+      const now = before && (await again(before))
+      if (!now || isHidden(now) || isHidden(before)) return undefined
+      const one = isTold ? now : asPublished(now)
+      return {one, all: among(shown.map((each) => (each.file === file ? one : each)))}
+    },
   }
 }
 

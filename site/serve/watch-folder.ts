@@ -1,38 +1,55 @@
 import {type FSWatcher, watch} from 'node:fs'
-import {readdir, stat} from 'node:fs/promises'
-import {join} from 'node:path'
+import {stat} from 'node:fs/promises'
+import {lookBelow} from '../journal/look-below.ts'
 
-/** How long a burst of events may last, and how often to look where no event comes; ms. */
+/** How long a burst of events may last, and how often to look at least where no event comes; ms. */
 const settleMs = 30
 const lookMs = 2000
 
+/** A look at a large journal takes a while: this much of the time is not spent looking. */
+const restPerLook = 50
+
 /**
- * Call `changed` whenever something below `folder` is other than it was, also if the folder comes and goes.
- * The system's events only say when to look; what changed is told by looking, so a missed event costs a moment.
+ * Call `changed` with what is other below `folder` than when this answered, by the paths in it, also if the folder comes
+ * and goes. The system's events only say when to look; what changed is told by looking, so a missed event costs a moment.
  * Answers what ends the watch.
  */
-export function watchFolder(folder: string, changed: () => Promise<void>): () => void {
-  let last = snapshot(folder)
+export async function watchFolder(
+  folder: string,
+  changed: (paths: readonly string[]) => void,
+): Promise<() => void> {
+  let last = await linesOf(folder)
   let isLooking = false
+  let hasEnded = false
   let soon: NodeJS.Timeout | undefined
+  let later: NodeJS.Timeout | undefined
   let watcher = listenTo(folder, wake)
   let heard = inode(folder)
-  const timer = setInterval(wake, lookMs)
+  restFor(lookMs)
 
   function wake(): void {
     soon ??= setTimeout(() => void look(), settleMs)
   }
+  function restFor(ms: number): void {
+    clearTimeout(later)
+    later = setTimeout(wake, Math.max(lookMs, ms))
+  }
   async function look(): Promise<void> {
     soon = undefined
+    if (hasEnded) return
     if (isLooking) return wake()
     isLooking = true
-    const now = await snapshot(folder)
-    if (now !== (await last)) {
-      last = Promise.resolve(now)
+    const from = performance.now()
+    const now = await linesOf(folder)
+    const restMs = restPerLook * (performance.now() - from)
+    const other = differing(last, now)
+    last = now
+    if (other.length > 0) {
       await listenAgain()
-      await changed()
+      changed(other)
     }
     isLooking = false
+    if (!hasEnded) restFor(restMs)
   }
   /** A folder that was moved away and made anew is another one to the system. */
   async function listenAgain(): Promise<void> {
@@ -43,10 +60,18 @@ export function watchFolder(folder: string, changed: () => Promise<void>): () =>
     heard = now
   }
   return () => {
-    clearInterval(timer)
+    hasEnded = true
+    clearTimeout(later)
     clearTimeout(soon)
     watcher?.close()
   }
+}
+
+const linesOf = async (folder: string) => (await lookBelow(folder)).lines
+
+function differing(before: ReadonlyMap<string, string>, now: ReadonlyMap<string, string>): string[] {
+  const gone = [...before.keys()].filter((path) => !now.has(path))
+  return [...gone, ...[...now.keys()].filter((path) => now.get(path) !== before.get(path))]
 }
 
 const inode = async (folder: string) => (await stat(folder).catch(() => undefined))?.ino
@@ -59,17 +84,4 @@ function listenTo(folder: string, wake: () => void): FSWatcher | undefined {
   } catch {
     return undefined
   }
-}
-
-/** Describe what lies below a folder so that any change of a file, name or link changes the description. */
-async function snapshot(folder: string): Promise<string> {
-  const entries = await readdir(folder, {recursive: true, withFileTypes: true}).catch(() => [])
-  const lines = await Promise.all(
-    entries.map(async (entry) => {
-      const path = join(entry.parentPath, entry.name)
-      const kind = await stat(path).catch(() => undefined)
-      return kind ? `${path} ${kind.ino} ${kind.size} ${kind.mtimeMs} ${kind.ctimeMs}` : path
-    }),
-  )
-  return lines.sort().join('\n')
 }

@@ -24,6 +24,7 @@ export const isPlanResult =
     isRecord(value.plan) &&
     value.plan.slug === slug &&
     Array.isArray(value.plan.assumptions) &&
+    (value.shown === undefined || isText(value.shown)) &&
     isListOf(value.problems, isProblem)
 
 /** Tell whether a kept value is the body of a page, under this key. */

@@ -28,9 +28,9 @@ export function outlineSteps(whole: Steps, cache: Cache): Pick<Steps, 'look' | '
       const key = planKey(input)
       const make = async () => {
         const {build, plan, ...planned} = await wholePlan(input, whole)
-        return {...planned, build: settledOutline(build), plan: planOutline(plan, build)}
+        return outlined({...planned, build: settledOutline(build), plan: planOutline(plan, build)})
       }
-      return cache.value(keyOf('outline', key), make, isPlanResult(key, input.read.build.slug))
+      return cache.value(keyOf('outline', key), make, isOutline(key, input.read.build.slug))
     },
   }
 }
@@ -40,6 +40,16 @@ export async function wholePlan(input: PlanInput, whole: Steps): Promise<PlanRes
   const {read, text, context} = input
   const {build} = await whole.read({slug: read.build.slug, text, journal: context.journal})
   return whole.plan({...input, read: {...read, build}})
+}
+
+function outlined(planned: PlanResult): PlanResult {
+  const {days, links, ...settled} = planned.build
+  return {...planned, shown: keyOf(JSON.stringify([planned.plan, settled]))}
+}
+
+const isOutline = (key: string, slug: string) => {
+  const isPlan = isPlanResult(key, slug)
+  return (value: unknown): value is PlanResult => isPlan(value) && value.shown !== undefined
 }
 
 const outlineOf = ({slug, values, days, links}: Build): Build => ({

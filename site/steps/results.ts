@@ -19,6 +19,8 @@ export interface PlanResult {
   plan: Plan
   /** The reader's problems and those of the checks, in the order of the file. */
   problems: Problem[]
+  /** Of an outline: stands for its build and plan, less what the prose alone changes. */
+  shown?: string
 }
 
 export interface MakeResult extends Omit<MadeBuild, 'hanging'> {

@@ -64,6 +64,50 @@ describe('a save while somebody writes', () => {
     expect(changed.filter((address) => !address.startsWith('/builds/'))).toEqual(['/search.json'])
     expect(readFileSync(join(standing.folder, 'search.json'), 'utf8')).toContain('moonlight')
   })
+  test('of one build shows its pages before all else is looked at, as they stay', async () => {
+    journal.write('builds/needle-box.md', fourLines('Needle box').replace('24 1/4', '22'))
+    const told: string[][] = []
+    await session.refresh(
+      (changed) => void told.push([...changed]),
+      ['needle-box.md', 'nowhere.md', 'x/y.png'],
+    )
+    const [ahead = [], others, whole] = told
+    expect(told).toHaveLength(3)
+    expect(ahead).toContain('/builds/needle-box/')
+    expect(ahead.filter((address) => !address.startsWith('/builds/needle-box/'))).toEqual([])
+    expect(others!.filter((address) => !address.startsWith('/builds/oar-box/'))).toEqual([])
+    expect(others).toContain('/builds/oar-box/')
+    expect(whole).toContain('/search.json')
+  })
+  test('gives way to the next ones, which show all of it', async () => {
+    const lengths = ['24', '24 1/8', '24 1/4']
+    const all = lengths.map((length) => {
+      journal.write('builds/needle-box.md', fourLines('Needle box').replace('24 1/4', length))
+      return session.refresh(() => {}, ['needle-box.md'])
+    })
+    expect((await Promise.all(all)).map((one) => one !== undefined)).toEqual([false, false, true])
+    expect(await refreshed()).toEqual([])
+    const {folder} = standing
+    const page = (slug: string) => readFileSync(join(folder, `builds/${slug}/index.html`), 'utf8')
+    expect(page('needle-box')).toContain('24 1/4')
+    const kept = filesOf(folder)
+    const anew = new WritingSession(journal.root, {folder: await emptyFolder(), files: {}})
+    const shown: string[] = []
+    await anew.refresh((changed) => void shown.push(...changed))
+    expect(shown.length).toBe(Object.keys(kept).length)
+  })
+  test('that changes what it was copied from, or all of it, is left to a look at all', async () => {
+    const ahead = async (more: string) => {
+      journal.write('builds/oar-box.md', more && fourLines('Oar box', more))
+      const told: string[][] = []
+      await session.refresh((changed) => void told.push([...changed]), ['oar-box.md'])
+      return told.length === 3
+    }
+    expect(await ahead('based-on: tea-tin\n')).toBe(false)
+    expect(await ahead('based-on: tea-tin\nsummary: Red oak\n')).toBe(true)
+    expect(await ahead('')).toBe(false)
+    expect(await ahead('based-on: needle-box\n')).toBe(false)
+  })
   test('of the journal’s settings reaches every page', async () => {
     journal.write('builds/journal.yaml', 'title: The loft\n')
     expect(await touched()).toEqual(['needle-box', 'oar-box', 'pin-box', 'tea-tin'])

@@ -14,7 +14,7 @@ export interface Cost {
 // Run in a process of its own, in a journal's folder: make every page as npm start does, whatever is wrong, and say
 // on the last line what it took.
 const folder = mkdtempSync(join(process.cwd(), 'shown-'))
-const {problems} = await new WritingSession(process.cwd(), {folder, files: {}}).refresh()
+const {problems} = (await new WritingSession(process.cwd(), {folder, files: {}}).refresh())!
 rmSync(folder, {recursive: true})
 const {userCPUTime, systemCPUTime, maxRSS} = process.resourceUsage()
 const cost: Cost = {
