@@ -11,7 +11,7 @@ import type {
   Strong,
   Text,
 } from 'mdast'
-import {toHast} from 'mdast-util-to-hast'
+import {type State, toHast} from 'mdast-util-to-hast'
 import type {Drawing, Fact, FactPart, Facts, Figures} from './kit-nodes.ts'
 
 /** What may stand in a line of text: plain text, or any phrasing node. */
@@ -190,8 +190,18 @@ export function problemLink(rule: string, ...content: Inline[]): Link {
 
 /** Turn section content, inline or block, into the elements it becomes on the page. */
 export function toElements(content: readonly RootContent[]): ElementContent[] {
-  const around = {type: 'paragraph', children: content as PhrasingContent[]} as const
-  return (toHast(around) as Element).children
+  return state().all({type: 'paragraph', children: content as PhrasingContent[]})
+}
+
+let known: State | undefined
+
+/** What the library makes anew for each tree: one does for all, since nothing here leads to definitions or footnotes. */
+function state(): State {
+  const keep = (its: State): undefined => {
+    known = its
+  }
+  if (!known) toHast({type: 'root', children: []}, {handlers: {root: keep}})
+  return known!
 }
 
 /** Say which keys would bring a section: `Add box.length and scale.length to the file.` */

@@ -57,6 +57,7 @@ export function withoutKeys(
     const [from, to] = [ownAt(build.keys, path), ownAt(build.places, path)]
     return from && to ? [{from, to}] : []
   })
+  if (ranges.length === 0) return text
   // From the end on, so that places before it stay.
   ranges.sort((a, b) => b.from.line - a.from.line || b.from.column - a.from.column)
   return ranges
