@@ -72,8 +72,11 @@ export function isKnown(known: Map<number, number[]>, one: number, other: number
   return false
 }
 
-/** Find where along each line, from 0 to 1, others meet it: from left to right, each with those that reach over it. */
-function meetingsOf(lines: readonly Line<unknown>[]): (number[] | undefined)[] {
+/** Of each line the places along it, from 0 to 1, where others meet it. */
+type Cuts = (number[] | undefined)[]
+
+/** Find where lines meet: from left to right, each with those that reach over it. */
+function meetingsOf(lines: readonly Line<unknown>[]): Cuts {
   const count = lines.length
   const left = new Float64Array(count)
   const low = new Float64Array(count)
@@ -87,7 +90,7 @@ function meetingsOf(lines: readonly Line<unknown>[]): (number[] | undefined)[] {
     order.push(i)
   }
   order.sort((i, j) => left[i]! - left[j]!)
-  const cuts: (number[] | undefined)[] = new Array(count).fill(undefined)
+  const cuts: Cuts = new Array(count).fill(undefined)
   for (let s = 0; s < count; s++) {
     const i = order[s]!
     const one = lines[i]!
@@ -96,44 +99,53 @@ function meetingsOf(lines: readonly Line<unknown>[]): (number[] | undefined)[] {
       const j = order[t]!
       if (left[j]! > right) break
       if (low[i]! > high[j]! || low[j]! > high[i]!) continue
-      cuts[i] = withMeetings(cuts[i], one, lines[j]!)
-      cuts[j] = withMeetings(cuts[j], lines[j]!, one)
+      meet(cuts, [i, j], one, lines[j]!)
     }
   }
   return cuts
 }
 
-/** Add where along a line, from 0 to 1, another one meets it. */
-function withMeetings(
-  places: number[] | undefined,
+/** Add where along each of two lines the other meets it. */
+function meet(
+  cuts: Cuts,
+  [one, other]: readonly [number, number],
   {a, b}: Line<unknown>,
   {a: c, b: d}: Line<unknown>,
-): number[] | undefined {
+): void {
   const rx = b[0] - a[0]
   const ry = b[1] - a[1]
   const sx = d[0] - c[0]
   const sy = d[1] - c[1]
-  const qx = c[0] - a[0]
-  const qy = c[1] - a[1]
   const r = Math.sqrt(rx * rx + ry * ry)
   const s = Math.sqrt(sx * sx + sy * sy)
-  if (r < slack || s < slack) return places
+  if (r < slack || s < slack) return
+  const qx = c[0] - a[0]
+  const qy = c[1] - a[1]
   const turn = rx * sy - ry * sx
+  const [offOne, offOther] = [qx * ry - qy * rx, qx * sy - qy * sx]
   if (Math.abs(turn) > 1e-9 * r * s) {
-    const t = (qx * sy - qy * sx) / turn
-    const u = (qx * ry - qy * rx) / turn
-    if (t <= -slack / r || t >= 1 + slack / r || u <= -slack / s || u >= 1 + slack / s) return places
-    return withPlace(places, t)
+    const t = offOther / turn
+    const u = offOne / turn
+    if (t <= -slack / r || t >= 1 + slack / r || u <= -slack / s || u >= 1 + slack / s) return
+    note(cuts, one, t)
+    note(cuts, other, u)
+    return
   }
-  if (Math.abs(qx * ry - qy * rx) > slack * r) return places
-  const from = withPlace(places, (qx * rx + qy * ry) / (r * r))
-  return withPlace(from, ((qx + sx) * rx + (qy + sy) * ry) / (r * r))
+  // They run beside each other, or on one line: then the ends of each cut the other.
+  if (Math.abs(offOne) <= slack * r) {
+    note(cuts, one, (qx * rx + qy * ry) / (r * r))
+    note(cuts, one, ((qx + sx) * rx + (qy + sy) * ry) / (r * r))
+  }
+  if (Math.abs(offOther) <= slack * s) {
+    note(cuts, other, (-qx * sx - qy * sy) / (s * s))
+    note(cuts, other, ((rx - qx) * sx + (ry - qy) * sy) / (s * s))
+  }
 }
 
-function withPlace(places: number[] | undefined, t: number): number[] {
-  if (!places) return [t]
-  places.push(t)
-  return places
+function note(cuts: Cuts, line: number, t: number): void {
+  const places = cuts[line]
+  if (places) places.push(t)
+  else cuts[line] = [t]
 }
 
 /** Does a point lie within lines that close, by the count of those to its right? */

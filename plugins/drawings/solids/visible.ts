@@ -190,9 +190,9 @@ function linesAround<Of>(seen: SeenFace<Of>): Line<Edge>[] {
 
 /** Say where a face is seen, between those that may hide it. */
 function isSeenOf<Of>(seen: SeenFace<Of>): (x: number, y: number) => boolean {
-  const {before, lines, rank} = seen
+  const {before, lines, rank, frame: own} = seen
   return (x, y) => {
-    if (!encloses(lines, x, y)) return false
+    if (x < own[0] || x > own[2] || y < own[1] || y > own[3] || !encloses(lines, x, y)) return false
     for (let i = 0; i < before.length; i++) {
       const other = before[i]!
       const {frame} = other
