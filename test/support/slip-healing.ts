@@ -64,9 +64,16 @@ export interface Healing {
  */
 export function heal(slipped: string, meant: string): Healing {
   const {text: mended} = mendText(slipped, readOnly)
-  const target = readAll(meant)
+  // What was mended is most often what was meant, and what is left after pasting.
+  const known = new Map<string, ReturnType<typeof readAll>>()
+  const readOnce = (text: string) => {
+    const read = known.get(text) ?? readAll(text)
+    known.set(text, read)
+    return read
+  }
+  const target = readOnce(meant)
   const wanted = sizes(target.values)
-  const pasted = [...readAll(mended).problems]
+  const pasted = [...readOnce(mended).problems]
     .filter(({expected}) => expected)
     .sort((a, b) => b.line - a.line || b.column - a.column)
     .reduce((text, problem) => {
@@ -75,7 +82,7 @@ export function heal(slipped: string, meant: string): Healing {
       const best = ways.map((way) => ({way, off: missing(way, wanted)})).sort((a, b) => a.off - b.off)[0]!
       return best.off < now ? best.way : text
     }, mended)
-  const after = readAll(pasted)
+  const after = readOnce(pasted)
   return {mended, pasted, isHealed: after.plan === target.plan, left: after.problems}
 }
 
