@@ -1,6 +1,5 @@
 import type {Plan} from '../plan/plan.ts'
 import type {CutPiece} from '../plan/stock/cut-list.ts'
-import type {Part} from '../plan/stock/design-parts.ts'
 import {sayCuts} from '../words/drawings/alt-texts.ts'
 import {cutWords} from '../words/drawings/labels.ts'
 import {bareLength} from '../words/lengths.ts'
@@ -11,14 +10,14 @@ import {fitText} from './views/view.ts'
 
 /**
  * Draw a piece as it is sawn, to scale in mm: its length down the page from the end that is measured from, strips side
- * by side in the order ripped, each cut with its number and, where it fits, the name of its part.
+ * by side in the order ripped, each cut with its number and, where it fits, the name of its part by `names`.
  * What goes back on the rack says so; what is left blank is waste.
  */
-export function cutDiagram(piece: CutPiece, parts: ReadonlyMap<string, Part>, plan: Plan): Drawing {
+export function cutDiagram(piece: CutPiece, names: ReadonlyMap<string, string>, plan: Plan): Drawing {
   const bare = [rectangle('outline', [0, 0], [piece.widthMm, piece.lengthMm])]
   const compose = (textMm: number) => [
     ...bare,
-    ...insides(piece, parts, textMm),
+    ...insides(piece, names, textMm),
     ...measures(piece, plan, textMm),
   ]
   const textMm = fitText(bare, compose, 50)
@@ -33,7 +32,7 @@ export function cutDiagram(piece: CutPiece, parts: ReadonlyMap<string, Part>, pl
   }
 }
 
-function insides(piece: CutPiece, known: ReadonlyMap<string, Part>, textMm: number): Shape[] {
+function insides(piece: CutPiece, known: ReadonlyMap<string, string>, textMm: number): Shape[] {
   const {strips, offcuts, fromMm, toMm, lengthMm, widthMm} = piece
   const squared = [
     ...(fromMm > 0 ? [path('hidden', [0, fromMm], [widthMm, fromMm])] : []),
@@ -42,7 +41,7 @@ function insides(piece: CutPiece, known: ReadonlyMap<string, Part>, textMm: numb
   const cuts = strips.flatMap((strip) => strip.cuts.map((cut) => ({...cut, acrossMm: strip.acrossMm})))
   const parts = cuts.flatMap((cut, i): Shape[] => {
     const number = String(i + 1)
-    const name = `${number} ${known.get(cut.partId)?.name ?? ''}`
+    const name = `${number} ${known.get(cut.partId) ?? ''}`
     return [outlined('edge', cut), ...named(areaOf(cut), [name, number], 'figure', textMm)]
   })
   const kept = offcuts.flatMap((one): Shape[] => [

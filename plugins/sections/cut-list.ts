@@ -4,7 +4,7 @@ import type {Cuts} from '../plan/stock/cut-list.ts'
 import type {Part} from '../plan/stock/design-parts.ts'
 import {unplacedRows} from '../plan/stock/unplaced-rows.ts'
 import {lumberSources} from '../tables/lumber.ts'
-import {boardName, partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
+import {boardName, partName, partWhy, plainName, unplacedWords} from '../words/cut-list.ts'
 import {number, percent} from '../words/quantities.ts'
 import {cutPieces} from './cut-pieces.ts'
 import {figures, fold, holds, list, note, paragraph, source, subHeading} from './kit.ts'
@@ -126,7 +126,7 @@ function partRows({parts}: Pick<Cuts, 'parts'>): PartRow[] {
     const key = [part.of, part.wood, part.lengthMm, part.widthMm, part.thicknessMm].join('|')
     const row = rows.get(key)
     if (row) row.count++
-    else rows.set(key, {part, count: 1, name: part.name})
+    else rows.set(key, {part, count: 1, name: partName(part.called)})
   }
   return [...rows.values()].map((row) => (row.count > 1 ? {...row, name: plainName(row.name)} : row))
 }

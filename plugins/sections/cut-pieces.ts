@@ -4,7 +4,7 @@ import {pageSvg} from '../drawings/writers/svg.ts'
 import type {Plan} from '../plan/plan.ts'
 import type {CutPiece, Cuts} from '../plan/stock/cut-list.ts'
 import type {Part} from '../plan/stock/design-parts.ts'
-import {plainName} from '../words/cut-list.ts'
+import {partName, plainName} from '../words/cut-list.ts'
 import {unitWords} from '../words/drawings/labels.ts'
 import {inWords, number} from '../words/quantities.ts'
 import {type BenchStep, figure, type Inline, note, paragraph, steps, subHeading} from './kit.ts'
@@ -37,7 +37,10 @@ function cutAlike(pieces: readonly CutPiece[], cuts: Cuts, plan: Plan, at: numbe
   const piece = pieces[0]!
   const several = pieces.length > 1
   const parts = new Map(
-    cuts.parts.map((part) => [part.id, several ? {...part, name: plainName(part.name)} : part]),
+    cuts.parts.map((part) => {
+      const name = partName(part.called)
+      return [part.id, {...part, name: several ? plainName(name) : name}]
+    }),
   )
   const ids = pieces.map(({id}) => id)
   const all =
@@ -57,8 +60,9 @@ function known({remark, bought}: CutPiece): string {
   return said && `${said[0]!.toUpperCase()}${said.slice(1)}.`
 }
 
-function drawn(piece: CutPiece, parts: ReadonlyMap<string, Part>, plan: Plan, at: number): BlockContent {
-  const drawing = cutDiagram(piece, parts, plan)
+function drawn(piece: CutPiece, parts: Parts, plan: Plan, at: number): BlockContent {
+  const names = new Map([...parts].map(([id, {name}]) => [id, name]))
+  const drawing = cutDiagram(piece, names, plan)
   return figure(pageSvg(drawing, `cuts-${at + 1}`), {
     alt: drawing.says,
     caption: [`${piece.id} from above, measured from its upper end; ${unitWords(plan)}.`],
@@ -82,7 +86,12 @@ function alikePieces({pieces, parts}: Cuts): CutPiece[][] {
 }
 
 type Strip = CutPiece['strips'][number]
-type Parts = ReadonlyMap<string, Part>
+/** Parts by their ids, as they are named here. */
+type Parts = ReadonlyMap<string, NamedPart>
+
+interface NamedPart extends Part {
+  name: string
+}
 
 /** Say in order how to cut one piece: square it, rip its strips, cut them to length, put the rest back. */
 function pieceSteps(piece: CutPiece, parts: Parts, plan: Plan): BenchStep[] {
@@ -142,7 +151,7 @@ function cutsInWords(
   parts: Parts,
   at: (mm: number, rounding?: 'up') => Inline,
 ): Inline[] {
-  const runs: {part: Part; count: number; from: number; widthMm: number}[] = []
+  const runs: {part: NamedPart; count: number; from: number; widthMm: number}[] = []
   cuts.forEach((cut, i) => {
     const part = parts.get(cut.partId)!
     const last = runs.at(-1)

@@ -5,6 +5,7 @@ import type {Caution} from '../plan/cautions/cautions.ts'
 import {type HazardName, hazards} from '../tables/hazards.ts'
 import {poundForceN} from '../tables/units.ts'
 import {tradeNotes, woodHazards} from '../tables/wood-hazards.ts'
+import {partName} from './cut-list.ts'
 import type {Ruler} from './lengths.ts'
 import {inWords} from './quantities.ts'
 
@@ -78,15 +79,16 @@ const because: {[Name in HazardName]: (here: Brought[Name], by: Written) => stri
     `The neck is let into the box, ${size(widthMm)} wide and ${size(depthMm)} deep.`,
   'saw-kickback': ({part}, {size}) =>
     part
-      ? `The ${part.name} is ripped ${size(part.widthMm)} wide out of ${size(part.lengthMm, 'up')}.`
+      ? `The ${partName(part.called)} is ripped ${size(part.widthMm)} wide out of ${size(part.lengthMm, 'up')}.`
       : 'The neck is ripped to its width.',
-  'short-part': ({names, shortestMm}, {size}) =>
-    `Short here: ${firstFew(names)}; the shortest is ${size(shortestMm)} long.`,
+  'short-part': ({parts, shortestMm}, {size}) =>
+    `Short here: ${firstFew([...new Set(parts.map(({called}) => partName(called)))])}; the shortest is ${size(shortestMm)} long.`,
   'scarf-saw': ({angleDeg, runMm}, {size}) =>
     `The scarf is sawn at ${angleDeg}°, over ${size(runMm)} of the stick.`,
   'router-direction': ({radius}) => `The back edges of the neck are rounded over, radius ${radius}.`,
   'big-bit': ({mm, topMm}, {size}) => `A hole of ${size(mm)} goes through a top of ${size(topMm)}.`,
-  planer: ({name, thicknessMm}, {size}) => `The ${name} is only ${size(thicknessMm)} thick as it is sawn.`,
+  planer: ({part}, {size}) =>
+    `The ${partName(part.called)} is only ${size(part.thicknessMm)} thick as it is sawn.`,
   'drill-clamp': ({count}) => `${count} ${count === 1 ? 'hole is' : 'holes are'} drilled.`,
   eyes: () => 'Sawing, planing and drilling throw chips.',
   noise: () => 'The stick is milled and sawn, by machine if there is one.',

@@ -1,6 +1,6 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Cuts} from '../plan/stock/cut-list.ts'
-import {endAllowanceMm, type Part} from '../plan/stock/design-parts.ts'
+import {endAllowanceMm, type Part, type PartCalled} from '../plan/stock/design-parts.ts'
 import type {Bought} from '../plan/stock/to-buy.ts'
 import type {Unplaced} from '../plan/stock/unplaced-parts.ts'
 import type {UnplacedRow} from '../plan/stock/unplaced-rows.ts'
@@ -9,7 +9,7 @@ import type {Ruler} from './lengths.ts'
 
 /** A cut list as it is given to others: why each part has its size, and what it lacks, in words. */
 export interface PrintedCuts extends Omit<Cuts, 'parts' | 'unplaced' | 'bought'> {
-  parts: (Omit<Part, 'why'> & {why: string})[]
+  parts: (Omit<Part, 'called' | 'why'> & {name: string; why: string})[]
   unplaced: (Omit<Unplaced, 'lacks'> & {lacks: string})[]
   bought: (Omit<Bought, 'nominal'> & {size: string})[]
 }
@@ -18,7 +18,10 @@ export function printedCuts(cuts: Cuts, ruler: Ruler): PrintedCuts {
   const woods = new Map(cuts.parts.map(({id, wood}) => [id, wood]))
   return {
     ...cuts,
-    parts: cuts.parts.map((part) => ({...part, why: partWhy(part, ruler)})),
+    parts: cuts.parts.map((part) => {
+      const {called, ...sizes} = part
+      return {name: partName(called), ...sizes, why: partWhy(part, ruler)}
+    }),
     unplaced: cuts.unplaced.map((one) => ({...one, lacks: lacksWords(one, woods.get(one.partId)!, ruler)})),
     bought: cuts.bought.map(({nominal, ...board}) => ({size: boardName(nominal, board.widthMm), ...board})),
   }
@@ -69,9 +72,26 @@ function lacksWords(
 /** Say which parts found no piece, and what is near: `inlay 1 and 2 more like it: K1 comes nearest, and lacks …`. */
 export function unplacedWords(row: UnplacedRow, ruler: Ruler): string {
   const {part, more, nearest} = row
-  const which = more > 0 ? `${part.name} and ${more} more like it` : part.name
+  const which = more > 0 ? `${partName(part.called)} and ${more} more like it` : partName(part.called)
   const lacks = lacksWords(row, part.wood, ruler)
   return `${which}: ${nearest ? `${nearest} comes nearest, and lacks ${lacks}` : lacks}`
+}
+
+const partNames: Readonly<Record<PartCalled['is'], string>> = {
+  neck: 'neck',
+  'neck-lamination': 'neck lamination',
+  'neck-cap': 'neck cap',
+  'head-plate': 'head plate',
+  fingerboard: 'fingerboard',
+  'end-block': 'end block',
+  block: 'block',
+  part: 'part',
+}
+
+/** Name a part to cut: `neck lamination 2, strip 3`, or as the file calls it. */
+export function partName({is, own = partNames[is], number, strip, copy}: PartCalled): string {
+  const one = [own, number, copy].filter((said) => said !== undefined).join(' ')
+  return strip === undefined ? one : `${one}, strip ${strip}`
 }
 
 /** Name several alike by what they share: `neck lamination 2, strip 3` is `neck lamination 2`, `rail 17` is `rail`. */

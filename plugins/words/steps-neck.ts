@@ -1,6 +1,6 @@
 import type {SawnPart} from '../plan/work/step-facts.ts'
 import {inchMm} from '../tables/units.ts'
-import {plainName} from './cut-list.ts'
+import {partName, plainName} from './cut-list.ts'
 import {bitsInWords, clampsOn, inRow, type WordsOf, type Writing} from './step-writing.ts'
 
 /** The words of the steps that make the neck. */
@@ -19,13 +19,13 @@ export const neckSteps = {
     does: 'Rip and plane while 12 in or longer.',
     setting: counted(
       sizes.map(
-        ({name, widthMm, thicknessMm}) => `${bare(widthMm)} × ${size(thicknessMm)} (${plainName(name)})`,
+        (part) => `${bare(part.widthMm)} × ${size(part.thicknessMm)} (${plainName(partName(part.called))})`,
       ),
     ),
   }),
   trim: ({setting: {sizes}}, {size}) => ({
     does: 'By hand in a mitre box; ends on a shooting board.',
-    setting: counted(sizes.map(({name, lengthMm}) => `${size(lengthMm)} (${plainName(name)})`)),
+    setting: counted(sizes.map((part) => `${size(part.lengthMm)} (${plainName(partName(part.called))})`)),
     check: 'Ends square.',
   }),
   'plane-faces': ({setting: {layers}}, {size}) => ({
@@ -162,7 +162,9 @@ export const neckSteps = {
 /** Say which sizes are sawn: `2 3/16 × 3/4 in (neck)`. */
 const sawn = (parts: readonly SawnPart[], {size, bare}: Writing) =>
   counted(
-    parts.map(({lengthMm, widthMm, name}) => `${bare(widthMm)} × ${size(lengthMm)} (${plainName(name)})`),
+    parts.map(
+      (part) => `${bare(part.widthMm)} × ${size(part.lengthMm)} (${plainName(partName(part.called))})`,
+    ),
   )
 
 /** Put things in a row, equal ones once: `2 of 1 in (block)`. */

@@ -5,6 +5,7 @@ import {apartPicture} from '../../plugins/drawings/pictures/apart.ts'
 import {pageSvg} from '../../plugins/drawings/writers/svg.ts'
 import type {Face, Hole} from '../../plugins/plan/kit/hole.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
+import {partName} from '../../plugins/words/cut-list.ts'
 import {holeName, shortBitName} from '../../plugins/words/holes.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {behind, faceNames, sideWord} from '../../plugins/words/sides.ts'
@@ -62,7 +63,7 @@ function faceRows(face: Face, holes: readonly Hole[], plan: Plan): Element {
 
 function cutPieces(plan: Plan): ElementContent[] {
   const {pieces = [], parts = []} = plan.cuts ?? {}
-  const known = new Map(parts.map((part) => [part.id, part]))
+  const names = new Map(parts.map(({id, called}) => [id, partName(called)]))
   if (pieces.length === 0) return []
   return [
     h(
@@ -71,7 +72,7 @@ function cutPieces(plan: Plan): ElementContent[] {
         .slice(0, mostPieces)
         .map((piece, at) =>
           h('figure', [
-            pageSvg(cutDiagram(piece, known, plan), `sheet-cuts-${at + 1}`),
+            pageSvg(cutDiagram(piece, names, plan), `sheet-cuts-${at + 1}`),
             h('figcaption', `${piece.id}, ${piece.wood}`),
           ]),
         ),

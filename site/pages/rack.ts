@@ -8,7 +8,7 @@ import {offcutName, offcutOf, onlyReserves, type RackPiece} from '../../plugins/
 import {type Inline, link, paragraph, toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {inchMm} from '../../plugins/tables/units.ts'
-import {plainName} from '../../plugins/words/cut-list.ts'
+import {partName, plainName} from '../../plugins/words/cut-list.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {inWords, number} from '../../plugins/words/quantities.ts'
 import {keptFractions, withFractions} from '../kit/markup.ts'
@@ -109,7 +109,7 @@ function cutBoards(builds: readonly SiteBuild[], {ruler, pxPerMm}: Scale): Eleme
 
 /** Name what is cut of a piece; several alike once, with their count. */
 function partsOf({strips}: CutPiece, {parts}: Cuts): string[] {
-  const names = new Map(parts.map((part) => [part.id, plainName(part.name)]))
+  const names = new Map(parts.map((part) => [part.id, plainName(partName(part.called))]))
   const counts = new Map<string, number>()
   for (const {partId} of strips.flatMap(({cuts}) => cuts)) {
     const name = names.get(partId) ?? partId

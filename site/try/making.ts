@@ -10,6 +10,7 @@ import {planMaking} from '../../plugins/plan/making.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Cuts} from '../../plugins/plan/stock/cut-list.ts'
 import type {Part} from '../../plugins/plan/stock/design-parts.ts'
+import {partName} from '../../plugins/words/cut-list.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {percent} from '../../plugins/words/quantities.ts'
 import {blankSlug, checked, type Reading} from './session.ts'
@@ -44,14 +45,14 @@ export function makingView(start: Reading, reading: Reading, whole: Reading): Ma
 const mostDrawn = 6
 
 function cutList(cuts: Cuts, plan: Plan, before: Plan): Element[] {
-  const parts = new Map(cuts.parts.map((part) => [part.id, part]))
+  const names = new Map(cuts.parts.map(({id, called}) => [id, partName(called)]))
   const drawn = cuts.pieces.slice(0, mostDrawn)
   return [
     h('p', summary(cuts)),
     partTable(cuts, plan, before),
     h(
       'div.pieces',
-      drawn.map((piece, at) => pageSvg(cutDiagram(piece, parts, plan), `cut-${at + 1}`)),
+      drawn.map((piece, at) => pageSvg(cutDiagram(piece, names, plan), `cut-${at + 1}`)),
     ),
   ].filter((one) => one !== undefined)
 }
@@ -80,7 +81,7 @@ function partTable(cuts: Cuts, plan: Plan, before: Plan): Element | undefined {
     const isOther = old ? size(old) !== size(part) : before.cuts !== undefined
     return {
       cells: [
-        part.name,
+        partName(part.called),
         size(part),
         isOther ? (old ? size(old) : 'new') : '',
         piece.get(part.id) ?? (cuts.hasStock ? 'none' : ''),

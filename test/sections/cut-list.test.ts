@@ -9,6 +9,7 @@ import {cutDiagram} from '../../plugins/drawings/cut-diagram.ts'
 import {pageSvg} from '../../plugins/drawings/writers/svg.ts'
 import {cutList} from '../../plugins/sections/cut-list.ts'
 import {kitToMarkdown} from '../../plugins/sections/kit-to-markdown.ts'
+import {partName} from '../../plugins/words/cut-list.ts'
 import {planOf} from '../support/plan-of.ts'
 
 function read(frontMatter: string): string {
@@ -69,8 +70,8 @@ describe('cut list', () => {
 
 describe('cut diagram', () => {
   const {plan} = planOf(lantern)
-  const parts = new Map(plan.cuts!.parts.map((part) => [part.id, part]))
-  const drawings = plan.cuts!.pieces.map((piece) => cutDiagram(piece, parts, plan))
+  const names = new Map(plan.cuts!.parts.map(({id, called}) => [id, partName(called)]))
+  const drawings = plan.cuts!.pieces.map((piece) => cutDiagram(piece, names, plan))
 
   test('every piece is drawn to scale, with every cut where it is sawn', () => {
     plan.cuts!.pieces.forEach((piece, at) => {

@@ -1,6 +1,7 @@
 import type {Element} from 'hast'
 import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Plan} from '../../plan/plan.ts'
+import {partName} from '../../words/cut-list.ts'
 import {apartWords} from '../../words/drawings/pictures.ts'
 import {moved} from '../solids/solid.ts'
 import type {Vec} from '../solids/space.ts'
@@ -73,7 +74,9 @@ function named(pieces: readonly Piece[], plan: Plan): Note[] {
       piece.of.startsWith('box.') && !piece.of.includes('block') && piece.of !== 'box.top' ? 'box' : piece.of
     if (seen.has(of)) return []
     seen.add(of)
-    const own = parts.flatMap((part, i) => (part.of === of ? [{number: i + 1, name: part.name}] : []))
+    const own = parts.flatMap((part, i) =>
+      part.of === of ? [{number: i + 1, name: partName(part.called)}] : [],
+    )
     const [first] = own
     const numbers = own.length > 1 ? `${first!.number} to ${own.at(-1)!.number}` : `${first?.number ?? ''}`
     const name = first?.name.replace(/, strip 1$/, ', strips') ?? bought[of] ?? of

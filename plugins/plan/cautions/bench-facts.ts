@@ -9,6 +9,7 @@ import type {Settled} from '../kit/settled.ts'
 import {woodOf} from '../kit/woods.ts'
 import type {Scarf} from '../neck/scarf.ts'
 import type {Cuts} from '../stock/cut-list.ts'
+import type {Part} from '../stock/design-parts.ts'
 
 /** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */
 export interface BenchFacts {
@@ -48,13 +49,13 @@ export interface Brought {
   'lead-paint': {paper: 'strip' | 'keep'} | {called: string} | Nothing
   'box-residue': Nothing
   chisel: {widthMm: number; depthMm: number}
-  'saw-kickback': {part?: {name: string; widthMm: number; lengthMm: number} | undefined}
-  'short-part': {names: readonly string[]; shortestMm: number}
+  'saw-kickback': {part?: Part | undefined}
+  'short-part': {parts: readonly Part[]; shortestMm: number}
   'scarf-saw': {angleDeg: number; runMm: number}
   /** As the file has it. */
   'router-direction': {radius: string}
   'big-bit': {mm: number; topMm: number}
-  planer: {name: string; thicknessMm: number; places: readonly string[]}
+  planer: {part: Part; places: readonly string[]}
   'drill-clamp': {count: number}
   eyes: Nothing
   noise: Nothing

@@ -23,14 +23,13 @@ const thinPartMm = 9.525
 const machineCautions = {
   'saw-kickback': ({values, made}) => {
     const [part] = made.cuts?.parts ?? []
-    if (part) return {part: {name: part.name, widthMm: part.widthMm, lengthMm: part.lengthMm}}
+    if (part) return {part}
     return values.neck && {}
   },
   'short-part': ({made}) => {
     const small = made.cuts?.parts.filter(({isSmall}) => isSmall) ?? []
     if (small.length === 0) return undefined
-    const names = [...new Set(small.map(({name}) => name))]
-    return {names, shortestMm: Math.min(...small.map(({lengthMm}) => lengthMm))}
+    return {parts: small, shortestMm: Math.min(...small.map(({lengthMm}) => lengthMm))}
   },
   'scarf-saw': ({made: {scarf}}) => scarf && {angleDeg: scarf.angleDeg, runMm: scarf.runMm},
   'router-direction': ({values}) => {
@@ -46,7 +45,7 @@ const machineCautions = {
   planer: ({made}) => {
     const thin = (made.cuts?.parts ?? []).filter(({thicknessMm}) => thicknessMm <= thinPartMm)
     const [first] = thin
-    return first && {name: first.name, thicknessMm: first.thicknessMm, places: thin.map(placeOf)}
+    return first && {part: first, places: thin.map(placeOf)}
   },
   'drill-clamp': ({made: {holes}}) => (holes?.length ? {count: holes.length} : undefined),
   eyes: ({values}) => values.neck && {},

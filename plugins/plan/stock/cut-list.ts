@@ -123,7 +123,9 @@ function listedParts({parts = []}: BuildValues): WantedPart[] {
   return parts.flatMap((part, i) => {
     if (!part.length || !part.width || !part.thickness) return []
     const count = part.count?.value ?? 1
-    const name = part.name?.value ?? `part ${i + 1}`
+    const called = part.name
+      ? {is: 'part' as const, own: part.name.value}
+      : {is: 'part' as const, number: i + 1}
     const one = {
       ...woodRow(part),
       lengthMm: part.length.mm,
@@ -132,17 +134,23 @@ function listedParts({parts = []}: BuildValues): WantedPart[] {
       why: 'listed' as const,
       of: `parts.${i + 1}`,
     }
-    return Array.from({length: count}, (_, k) => ({name: count > 1 ? `${name} ${k + 1}` : name, ...one}))
+    return Array.from({length: count}, (_, k) => ({
+      called: count > 1 ? {...called, copy: k + 1} : called,
+      ...one,
+    }))
   })
 }
 
-/** Give each part an id made of its name: lower-case, hyphens for everything else, a number where two would be alike. */
+/** Give each part an id made of what it is: lower-case, hyphens for everything else, a number where two would be alike. */
 function withIds(parts: readonly WantedPart[]): (WantedPart & {id: string})[] {
   const used = new Set<string>()
   const last = new Map<string, number>()
   return parts.map((part) => {
+    const {is, own = is, number, strip, copy} = part.called
     const plain =
-      part.name
+      [own, number, strip && 'strip', strip, copy]
+        .filter((one) => one !== undefined)
+        .join(' ')
         .toLowerCase()
         .replace(/[^\p{L}\p{N}]+/gu, '-')
         .replace(/^-+|-+$/g, '') || 'part'

@@ -3,10 +3,23 @@ import {inchMm} from '../../tables/units.ts'
 import {woodOf} from '../kit/woods.ts'
 import type {Neck} from '../neck/neck.ts'
 
+/** What a part is; its name is in the words room. */
+export interface PartCalled {
+  is: 'neck' | 'neck-lamination' | 'neck-cap' | 'head-plate' | 'fingerboard' | 'end-block' | 'block' | 'part'
+  /** As the file calls a part that it lists. */
+  own?: string | undefined
+  /** Which lamination, block or listed part without a name it is, where there are several. */
+  number?: number | undefined
+  /** Which strip of its lamination. */
+  strip?: number | undefined
+  /** Which of several that one row lists. */
+  copy?: number | undefined
+}
+
 /** A part to cut. */
 export interface Part {
   id: string
-  name: string
+  called: PartCalled
   /** As written; `any` where the file does not say. */
   wood: string
   /** As sawn. */
@@ -104,7 +117,7 @@ function neckParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
     if (of === 'neck')
       return [
         {
-          name: 'neck',
+          called: {is: 'neck'},
           ...woodRow(neck),
           ...blank(Math.max(thicknessMm, budget.blankThicknessMm ?? 0), widthMm),
           of,
@@ -120,9 +133,9 @@ function neckParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
     const sized = isBlank
       ? blank(whole, stripMm)
       : roughSize({lengthMm: lies, widthMm: stripMm, thicknessMm: whole}, values)
-    const name = layers.length > 1 ? `neck lamination ${i + 1}` : 'neck'
+    const called: PartCalled = layers.length > 1 ? {is: 'neck-lamination', number: i + 1} : {is: 'neck'}
     return Array.from({length: strips}, (_, strip) => ({
-      name: strips > 1 ? `${name}, strip ${strip + 1}` : name,
+      called: strips > 1 ? {...called, strip: strip + 1} : called,
       ...woodRow({...layer, ...(layer.woods?.[strip] && {wood: layer.woods[strip]})}),
       ...sized,
       of,
@@ -138,24 +151,24 @@ function sheetParts(values: BuildValues, plan: Neck | undefined): WantedPart[] {
   const ledgeMm = head?.ledge?.mm ?? 0
   const sheets = [
     {
-      name: 'fingerboard',
+      is: 'fingerboard',
       of: 'fingerboard',
       sheet: fingerboard,
       lengthMm: lengthBetween(fingerboard?.from?.mm ?? 0, fingerboard?.to?.mm ?? tailMm),
     },
-    {name: 'neck cap', of: 'neck.cap', sheet: neck?.cap, lengthMm: lengthBetween(-ledgeMm, tailMm)},
+    {is: 'neck-cap', of: 'neck.cap', sheet: neck?.cap, lengthMm: lengthBetween(-ledgeMm, tailMm)},
     {
-      name: 'head plate',
+      is: 'head-plate',
       of: 'head.plate',
       sheet: head?.plate,
       lengthMm: lengthBetween(ledgeMm, head?.length?.mm),
     },
-  ]
-  return sheets.flatMap(({name, of, sheet, lengthMm}) =>
+  ] as const
+  return sheets.flatMap(({is, of, sheet, lengthMm}) =>
     sheet?.thickness && lengthMm !== undefined && widthMm > 0
       ? [
           {
-            name,
+            called: {is},
             of,
             ...woodRow(sheet),
             ...roughSize({lengthMm, widthMm, thicknessMm: sheet.thickness.mm}, values),
@@ -172,19 +185,19 @@ const lengthBetween = (fromMm: number, toMm: number | undefined) =>
 function blockParts(values: BuildValues): WantedPart[] {
   const {blocks = [], 'end-block': endBlock} = values.box ?? {}
   const named = [
-    ...(endBlock ? [{name: 'end block', of: 'box.end-block', block: endBlock}] : []),
+    ...(endBlock ? [{called: {is: 'end-block'} as const, of: 'box.end-block', block: endBlock}] : []),
     ...blocks.map((block, i) => ({
-      name: blocks.length > 1 ? `block ${i + 1}` : 'block',
+      called: {is: 'block', number: blocks.length > 1 ? i + 1 : undefined} as const,
       of: `box.blocks.${i + 1}`,
       block,
     })),
   ]
-  return named.flatMap(({name, of, block}) => {
+  return named.flatMap(({called, of, block}) => {
     if (!block.length || !block.width || !block.thickness) return []
     const [lengthMm, widthMm] = [block.length.mm, block.width.mm].sort((a, b) => b - a) as [number, number]
     return [
       {
-        name,
+        called,
         of,
         proposed: block.length.proposed,
         ...woodRow(block),

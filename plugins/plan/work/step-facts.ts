@@ -1,4 +1,5 @@
 import type {HoleBit} from '../kit/bits.ts'
+import type {PartCalled} from '../stock/design-parts.ts'
 
 /** A length as the file writes it, with its unit; without a text where it is assumed or computed. */
 export interface AsWritten {
@@ -166,7 +167,7 @@ export type StepFacts =
 export type DrillStep = 'drill-head' | 'drill-neck' | 'drill-top' | 'drill-box'
 
 export interface SawnPart {
-  name: string
+  called: PartCalled
   lengthMm: number
   widthMm: number
 }

@@ -43,7 +43,7 @@ function milled(planeMm: number | undefined, parts: readonly Part[]): StepDraft[
   ]
 }
 
-const sawn = ({name, lengthMm, widthMm}: Part): SawnPart => ({name, lengthMm, widthMm})
+const sawn = ({called, lengthMm, widthMm}: Part): SawnPart => ({called, lengthMm, widthMm})
 
 function shortParts(parts: readonly Part[]): StepDraft[] {
   if (parts.length === 0) return []
@@ -61,9 +61,9 @@ function shortParts(parts: readonly Part[]): StepDraft[] {
 }
 
 /** The size that a part comes to: of a part that the file lists, its own. */
-function trimmed({name, why, lengthMm, widthMm, thicknessMm}: Part): TrimmedPart {
+function trimmed({called, why, lengthMm, widthMm, thicknessMm}: Part): TrimmedPart {
   const size = why === 'listed' ? {lengthMm, widthMm, thicknessMm} : why
-  return {name, lengthMm: size.lengthMm, widthMm: size.widthMm, thicknessMm: size.thicknessMm}
+  return {called, lengthMm: size.lengthMm, widthMm: size.widthMm, thicknessMm: size.thicknessMm}
 }
 
 function glueUp(facts: WorkFacts): StepDraft[] {
