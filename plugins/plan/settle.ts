@@ -81,8 +81,7 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
   }
   for (const [path, name] of bearingWoods(values)) {
     const weakest = woodOf(name)?.weakest
-    if (weakest)
-      assumptions.push({path, value: `as strong as ${weakest}`, why: 'weakest kind' satisfies AssumedWhy})
+    if (weakest) assumptions.push({path, value: weakest, why: 'weakest kind' satisfies AssumedWhy})
   }
   for (const {path, value, why, applies} of surroundingRows)
     if (applies(values)) assumptions.push({path, value, why})

@@ -1,7 +1,7 @@
 import type {Code, RootContent} from 'mdast'
 import {writeLines} from '../build-file/writing/set-values.ts'
 import type {Assumption} from '../plan/kit/settled.ts'
-import {openWhy, whyInWords} from '../words/proposals.ts'
+import {assumedInWords, openWhy, whyInWords} from '../words/proposals.ts'
 import {fold, holds, list, paragraph, subHeading} from './kit.ts'
 import {table} from './kit-table.ts'
 import {fractions} from './measures.ts'
@@ -65,10 +65,10 @@ function valueTable(caption: string, listed: readonly Assumption[]) {
   return table({
     caption,
     columns: [{head: 'Key'}, {head: 'Value'}, {head: 'Why'}],
-    rows: listed.map(({path, value, why}) => [
-      {type: 'inlineCode', value: path},
-      fractions(value),
-      whyInWords(why),
+    rows: listed.map((one) => [
+      {type: 'inlineCode', value: one.path},
+      fractions(assumedInWords(one)),
+      whyInWords(one.why),
     ]),
   })
 }

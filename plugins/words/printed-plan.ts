@@ -24,7 +24,7 @@ import {
   printedStation,
   printedStepStation,
 } from './places.ts'
-import {whyInWords} from './proposals.ts'
+import {assumedInWords, whyInWords} from './proposals.ts'
 import {type SettingUpWords, settingUpInWords} from './setting-up.ts'
 import type {StepWords} from './step-writing.ts'
 import {stepInWords} from './steps.ts'
@@ -95,7 +95,11 @@ export function printedPlan(plan: Plan): PrintedPlan {
   const {strings, layout, neck, holes, fasteners, work, bill, cautions, cuts, asBuilt, settingUp} = plan
   return defined({
     ...plan,
-    assumptions: plan.assumptions.map((one) => ({...one, why: whyInWords(one.why)})),
+    assumptions: plan.assumptions.map((one) => ({
+      ...one,
+      value: assumedInWords(one),
+      why: whyInWords(one.why),
+    })),
     strings: strings?.map((string) => printedString(string, plan)),
     layout: layout?.map(printedStation),
     neck: neck && printedNeck(neck),

@@ -1,5 +1,5 @@
 import type {OpenWhy, ProposedWhy} from '../plan/kit/proposal.ts'
-import type {AssumedWhy} from '../plan/kit/settled.ts'
+import type {AssumedWhy, Assumption} from '../plan/kit/settled.ts'
 
 /** Why each thing is proposed, or assumed, as it is. */
 const whys: Readonly<Record<ProposedWhy | AssumedWhy, string>> = {
@@ -33,6 +33,10 @@ const whys: Readonly<Record<ProposedWhy | AssumedWhy, string>> = {
     'the name leaves the kind open, so strength counts as that of the weakest it may mean (Wood Handbook)',
   'strings held down': 'the strings go down less than 4° behind the nut on this head',
 }
+
+/** Say what a value is taken to be. */
+export const assumedInWords = ({value, why}: Pick<Assumption, 'value' | 'why'>): string =>
+  why === ('weakest kind' satisfies AssumedWhy) ? `as strong as ${value}` : value
 
 /** Say why a value is assumed or proposed. */
 export const whyInWords = (why: string): string => (whys as Readonly<Record<string, string>>)[why] ?? why

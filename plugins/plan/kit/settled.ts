@@ -7,7 +7,7 @@ export type AssumedWhy = 'weakest kind'
 /** A value that the file leaves out, and what it is taken to be. */
 export interface Assumption {
   path: string
-  /** As a maker would write it. */
+  /** As a maker would write it; of the weakest kind that a wood's name may mean, its row of the wood table. */
   value: string
   /** As the row of usual values says, or what the words room has a sentence for. */
   why: string

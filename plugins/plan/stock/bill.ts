@@ -5,6 +5,7 @@ import type {Settled} from '../kit/settled.ts'
 import type {StringPlan} from '../strings/strings.ts'
 import {money} from './cost.ts'
 import type {Cuts} from './cut-list.ts'
+import {pieceId} from './stock-at-hand.ts'
 import type {BoardSize} from './to-buy.ts'
 
 /** Something to get: a text is what the file calls it. */
@@ -195,7 +196,7 @@ function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['p
     counts.set(stockId, {wood, count: (known?.count ?? 0) + 1})
   }
   const cost = (id: string) =>
-    values.stock?.find((piece, i) => (piece.id?.value ?? `piece ${i + 1}`) === id)?.cost?.amount ??
+    values.stock?.find((piece, i) => pieceId(piece, i) === id)?.cost?.amount ??
     pieces.find((piece) => piece.id === id)?.cost
   return [
     ...[...counts].map(([id, {wood, count}]) =>

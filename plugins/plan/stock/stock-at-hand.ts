@@ -44,7 +44,7 @@ export function stockAtHand(values: BuildValues, rack: Context['pieces'], mostAl
     const {length, width, thickness, clear} = piece
     if (!length || !width || !thickness) return []
     const count = piece.count?.value ?? 1
-    const stockId = piece.id?.value ?? `piece ${i + 1}`
+    const stockId = pieceId(piece, i)
     const {wood: woodName, woodRow: wood} = woodRow(piece)
     const [from, to] = clear ?? []
     return Array.from({length: Math.min(count, mostAlike)}, (_, k) => ({
@@ -101,7 +101,7 @@ export function planStockTroubles(values: BuildValues, context: Context): StockT
     ...[...listed, ...taken].flatMap((one) => reserved(one, context)),
     ...stock.flatMap((piece, i) => differing(piece, `stock.${i + 1}`, context)),
     ...stock.flatMap((piece, i) =>
-      onRack(piece, context) ? [] : unsized(piece, `stock.${i + 1}`, piece.id?.value ?? `piece ${i + 1}`),
+      onRack(piece, context) ? [] : unsized(piece, `stock.${i + 1}`, pieceId(piece, i)),
     ),
     ...parts.flatMap((part, i) => unsized(part, `parts.${i + 1}`, part.name?.value ?? `part ${i + 1}`)),
     ...stock.flatMap(unclear),
@@ -150,6 +150,9 @@ function reserved(one: Named, {reserved: others = []}: Context): StockTrouble[] 
 
 type Stock = NonNullable<BuildValues['stock']>[number]
 
+/** Say by what id a piece of the build's own stock goes: its own, or that of its place in the list, from 0. */
+export const pieceId = ({id}: Stock, i: number): string => id?.value ?? `piece ${i + 1}`
+
 /** Lengths written in two ways may part in their last digit. */
 const alikeMm = 0.01
 
@@ -177,10 +180,11 @@ function unsized(piece: Sized, at: string, id: string): StockTrouble[] {
   return size ? [{kind: 'unsized', at, id, size}] : []
 }
 
-function unclear({id, clear, length}: Stock, i: number): StockTrouble[] {
+function unclear(piece: Stock, i: number): StockTrouble[] {
+  const {clear, length} = piece
   const [from, to] = clear ?? []
   if (!from || !to || !length) return []
-  const one = {kind: 'clear', id: id?.value ?? `piece ${i + 1}`} as const
+  const one = {kind: 'clear', id: pieceId(piece, i)} as const
   if (to.mm > length.mm + 1e-6) return [{...one, at: `stock.${i + 1}.clear.2`, mm: length.mm}]
   return to.mm <= from.mm ? [{...one, at: `stock.${i + 1}.clear`}] : []
 }
