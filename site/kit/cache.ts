@@ -90,18 +90,23 @@ export function openCache(folder: string, version: string): Cache {
       for (const key of keys) asked.add(key)
     },
     async tidy() {
-      const others = (await readdir(folder).catch(() => [])).filter((name) => name !== version)
-      const isAsked = (key: string) => asked.has(key) || askedBytes.has(key)
-      const old = (await readdir(home).catch(() => [])).filter((name) => !isAsked(parse(name).name))
-      const gone = [
-        ...others.map((name) => join(folder, name)),
-        ...(old.length > 2 * (asked.size + askedBytes.size) ? old.map((name) => join(home, name)) : []),
-      ]
-      for (const path of gone) await rm(path, {recursive: true, force: true}).catch(() => {})
+      await letGo(folder, version, new Set([...asked, ...askedBytes]))
       for (const key of values.keys()) if (!asked.has(key)) values.delete(key)
       asked.clear()
     },
   }
+}
+
+/** Take away what other versions kept, and, where it is more than twice as much as was asked for, what nobody asked for. */
+async function letGo(folder: string, version: string, asked: ReadonlySet<string>): Promise<void> {
+  const home = join(folder, version)
+  const others = (await readdir(folder).catch(() => [])).filter((name) => name !== version)
+  const old = (await readdir(home).catch(() => [])).filter((name) => !asked.has(parse(name).name))
+  const gone = [
+    ...others.map((name) => join(folder, name)),
+    ...(old.length > 2 * asked.size ? old.map((name) => join(home, name)) : []),
+  ]
+  for (const path of gone) await rm(path, {recursive: true, force: true}).catch(() => {})
 }
 
 /** As many as a build or a few are made from. */

@@ -94,19 +94,7 @@ function sheet(options: Element[], isWriting: boolean): Element[] {
         h('div.fields', {dataPart: 'fields'}),
         h('p.other', [h('label', ['Another value ', h('select', {dataPart: 'key'})])]),
       ]),
-      h('section.take', {dataPart: 'sound'}, [
-        h('h2', 'Hear it'),
-        h('p.buttons', [
-          h('label', ['String ', h('select', {dataPart: 'string'})]),
-          h('label', ['Note ', h('select', {dataPart: 'line'})]),
-        ]),
-        h('p.buttons', [
-          button('hear-meant', 'As meant'),
-          button('hear-marked', 'As marked'),
-          button('hear-set-back', 'Saddle set back'),
-        ]),
-        h('p', {dataPart: 'heard', role: 'status'}),
-      ]),
+      hearing(),
       h('section.figures', [
         h('h2', 'Lines and strings'),
         h('details', [h('summary', {dataPart: 'counts'}), h('div', {dataPart: 'tables'})]),
@@ -115,17 +103,7 @@ function sheet(options: Element[], isWriting: boolean): Element[] {
         h('h2', 'Cut list'),
         h('details', [h('summary', 'Parts and pieces'), h('div', {dataPart: 'cuts'})]),
       ]),
-      h('section.take', [
-        h('h2', 'Take it away'),
-        h('p.buttons', [
-          button('save', 'Save the build file'),
-          button('copy', 'Copy it'),
-          button('copy-link', 'Copy a link'),
-          button('save-plan', 'Save the plan, as JSON'),
-        ]),
-        h('p', {dataPart: 'taken', role: 'status'}),
-        ...(isWriting ? writeIt() : []),
-      ]),
+      taking(isWriting),
       h('section.whole', [
         h('h2', 'The whole build file'),
         h('details', [
@@ -137,6 +115,36 @@ function sheet(options: Element[], isWriting: boolean): Element[] {
     ]),
   ]
 }
+
+/** What each string sounds like, as it is meant and as it is stopped. */
+const hearing = (): Element =>
+  h('section.take', {dataPart: 'sound'}, [
+    h('h2', 'Hear it'),
+    h('p.buttons', [
+      h('label', ['String ', h('select', {dataPart: 'string'})]),
+      h('label', ['Note ', h('select', {dataPart: 'line'})]),
+    ]),
+    h('p.buttons', [
+      button('hear-meant', 'As meant'),
+      button('hear-marked', 'As marked'),
+      button('hear-set-back', 'Saddle set back'),
+    ]),
+    h('p', {dataPart: 'heard', role: 'status'}),
+  ])
+
+/** What was tried, as a file or a link to take along. */
+const taking = (isWriting: boolean): Element =>
+  h('section.take', [
+    h('h2', 'Take it away'),
+    h('p.buttons', [
+      button('save', 'Save the build file'),
+      button('copy', 'Copy it'),
+      button('copy-link', 'Copy a link'),
+      button('save-plan', 'Save the plan, as JSON'),
+    ]),
+    h('p', {dataPart: 'taken', role: 'status'}),
+    ...(isWriting ? writeIt() : []),
+  ])
 
 /** While somebody writes, what was tried can become a build of the journal. */
 function writeIt(): Element[] {
