@@ -10,12 +10,15 @@ import {gaugeRules} from './gauges.ts'
 import {headRules} from './head.ts'
 import {heightRules} from './heights.ts'
 import {holeRules} from './holes.ts'
-import {journalRules, openingRules} from './journal.ts'
+import {journalRules} from './journal.ts'
+import {fileRules} from './named-files.ts'
 import {neckRules} from './neck.ts'
 import {neckJointRules} from './neck-joint.ts'
+import {openingRules} from './opening.ts'
 import {pickupRules} from './pickup.ts'
 import type {Rule} from './rule.ts'
 import {scaleRules} from './scale.ts'
+import {screwPlaceRules} from './screw-places.ts'
 import {screwRules} from './screws.ts'
 import {stockRules} from './stock.ts'
 import {stringRules} from './strings.ts'
@@ -29,6 +32,7 @@ const known = {
   ...bodyRules,
   ...boxRules,
   ...bridgeRules,
+  ...fileRules,
   ...finishRules,
   ...gaugeRules,
   ...headRules,
@@ -39,6 +43,7 @@ const known = {
   ...neckRules,
   ...pickupRules,
   ...scaleRules,
+  ...screwPlaceRules,
   ...screwRules,
   ...stockRules,
   ...stringRules,

@@ -1,5 +1,5 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
-import type {BillItem} from '../plan/stock/bill.ts'
+import type {BillItem} from '../plan/stock/needed.ts'
 import {inch} from '../tables/units.ts'
 import {boardName} from './cut-list.ts'
 import type {Units} from './quantities.ts'

@@ -47,7 +47,7 @@ const loaderOf = (path: string) => (extname(path) === '.ts' ? 'ts' : 'js')
 const leaveTextsOut: Plugin['setup'] = ({onLoad}) => {
   onLoad({filter: /[\\/](checks|build-file[\\/]rules)[\\/][\w-]+\.[jt]s$/}, ({path}) => {
     // Of prose and of whole journals the page has nothing.
-    const isElsewhere = /^(body|journal)\./.test(basename(path))
+    const isElsewhere = /^(body|journal|named-files|opening)\./.test(basename(path))
     const source = readFileSync(path, 'utf8')
     const contents = isElsewhere
       ? withoutTexts(source, '|find|says').replace(/^import .*(printed-plan|plan-value|step-called).*$/gm, '')

@@ -2,23 +2,10 @@ import {proposedAt} from '../../build-file/schema/path.ts'
 import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {Context, Lot} from '../kit/context.ts'
 import type {Settled} from '../kit/settled.ts'
-import type {StringPlan} from '../strings/strings.ts'
 import {money} from './cost.ts'
 import type {Cuts} from './cut-list.ts'
+import {type Asked, type BillItem, type Needed, neededItems, oneAString} from './needed.ts'
 import {pieceId} from './stock-at-hand.ts'
-import type {BoardSize} from './to-buy.ts'
-
-/** Something to get: a text is what the file calls it. */
-export type BillItem =
-  | string
-  | {is: 'string'; gauge?: string | undefined; for: string; material?: string | undefined}
-  | {is: 'tuners' | 'ferrules' | 'pins' | 'tailpiece' | 'retainer screw' | 'jack'}
-  | {is: 'screws'; size?: string | undefined; lengthMm?: number | undefined}
-  | {is: 'rod' | 'bolt' | 'blank'; for: 'nut' | 'bridge'; diameterMm?: number | undefined}
-  | {is: 'fret wire'; mm: number; metal?: string | undefined; widthMm?: number | undefined}
-  | {is: 'pickup'; kind?: string | undefined}
-  | {is: 'wood'; wood: string; id: string}
-  | ({is: 'board'; wood: string} & Pick<BoardSize, 'nominal' | 'widthMm'>)
 
 export interface BillRow {
   item: BillItem
@@ -35,28 +22,22 @@ export interface BillRow {
   atHand?: string | undefined
 }
 
-/** What the design asks for. */
-interface Asked {
-  strings: readonly StringPlan[] | undefined
-  /** A row of the build file each. */
-  screws: readonly {of: string}[] | undefined
-  /** The fret wire to buy. */
-  wireMm: number | undefined
-  cuts: Cuts | undefined
-}
-
 /**
  * List what has to be got: what the file says was paid for, what it takes from the rack, then strings, and hardware and
  * wood that the design asks for and neither of them gives. Undefined where there is nothing to get.
  */
-export function planBill(settled: Settled, asked: Asked, {pieces, lots}: Context): BillRow[] | undefined {
+export function planBill(
+  settled: Settled,
+  asked: Asked & {cuts: Cuts | undefined},
+  {pieces, lots}: Context,
+): BillRow[] | undefined {
   const paid = (settled.values.cost ?? []).flatMap(({item, count, each}): BillRow[] =>
     item ? [totalled({item: item.value, count: count?.value ?? 1, from: 'cost'}, each?.amount)] : [],
   )
   const names = (settled.values.cost ?? []).flatMap(({item}) => item?.value ?? [])
   const isListed = ({isCalled}: Needed) => names.some(isCalled)
   const {rows: given, left: needed} = fromLots(
-    [...stringItems(asked.strings), ...impliedItems(settled, asked)],
+    neededItems(settled.values, asked),
     lotsTaken(settled.values, lots),
     oneAString(settled.values),
   )
@@ -70,29 +51,6 @@ export function planBill(settled: Settled, asked: Asked, {pieces, lots}: Context
   const rows = [...paid, ...given, ...wanted, ...wood]
   return rows.length > 0 ? rows : undefined
 }
-
-/** Something to get, before it is known what it cost; `isCalled` knows it by what a cost list would call it. */
-interface Needed extends Pick<BillRow, 'item' | 'count' | 'from'> {
-  isCalled: (item: string) => boolean
-  /** Of a set, one gives all that is needed. */
-  isInSet?: (item: string) => boolean
-}
-
-/** List the strings by gauge and material, those alike together; a course counts each of its strings. */
-function stringItems(strings: readonly StringPlan[] = []): Needed[] {
-  const found = new Map<string, Needed>()
-  for (const {gauge, material, wound, course, name} of strings) {
-    const ofWhat = wound ? undefined : material
-    const key = JSON.stringify([gauge, gauge === undefined && name, ofWhat])
-    const item: BillItem = {is: 'string', gauge, for: name, material: ofWhat}
-    const count = (found.get(key)?.count ?? 0) + course
-    const isCalled = (listed: string) => gauge !== undefined && listed.split(/[\s,()]+/).includes(gauge)
-    found.set(key, {item, count, from: 'strings', isCalled, isInSet: isSetOfStrings})
-  }
-  return [...found.values()]
-}
-
-const isSetOfStrings = (item: string): boolean => /\bstrings\b|\bstring set\b/i.test(item)
 
 /** List the lots of the rack that a build takes from, those that have come into the shop. */
 function lotsTaken({take = []}: BuildValues, lots: Context['lots'] = []): Lot[] {
@@ -125,67 +83,6 @@ function fromLots(
 
 const lessBy = (one: Needed, count: number): Needed[] =>
   one.count > count ? [{...one, count: one.count - count}] : []
-
-const words = {tuners: /tuner|machine head/i, ferrules: /ferrule/i, pins: /\bpins?\b/i} as const
-
-/** What every string has one of, also where the file says nothing of it. */
-const oneAString = ({strings}: BuildValues): Pick<Needed, 'count' | 'isCalled'>[] =>
-  Object.values(words).map((word) => ({
-    count: strings?.length || 1,
-    isCalled: (listed) => word.test(listed),
-  }))
-
-/** List the hardware that the design asks for, counted: tuners, anchors, screws, fret wire, rods, wiring, extras. */
-function impliedItems({values}: Settled, {screws: driven = [], wireMm}: Asked): Needed[] {
-  const {tuners, anchors, screws, nut, bridge, pickup, extras, head, frets} = values
-  const strings = values.strings?.length ?? 0
-  const need = (item: BillItem, count: number, from: string, word: RegExp): Needed[] =>
-    count > 0 ? [{item, count, from, isCalled: (listed) => word.test(listed)}] : []
-  // What is neither rod nor bolt is filed or carved out of a blank.
-  const names = {rod: /\brods?\b/i, bolt: /\bbolts?\b/i}
-  const shaped = {nut: /\bnuts?\b/i, bridge: /\b(?:bridge|saddle)\b/i}
-  const stood = (of: 'nut' | 'bridge', kind: string | undefined, diameterMm?: number) => {
-    if (kind === 'rod' || kind === 'bolt')
-      return need({is: kind, for: of, diameterMm: diameterMm || undefined}, 1, of, names[kind])
-    return kind === 'flat' || kind === 'saddle' ? need({is: 'blank', for: of}, 1, of, shaped[of]) : []
-  }
-  const anchor = anchors?.kind?.value
-  return [
-    ...need({is: 'tuners'}, tuners ? strings : 0, 'tuners', words.tuners),
-    ...need({is: 'ferrules'}, anchor === 'ferrule' ? strings : 0, 'anchors', words.ferrules),
-    ...need({is: 'pins'}, anchor === 'pins' ? strings : 0, 'anchors', words.pins),
-    ...need({is: 'tailpiece'}, anchor === 'tailpiece' ? 1 : 0, 'anchors', /tailpiece/i),
-    ...(screws ?? []).flatMap((row, i) =>
-      need(
-        {is: 'screws', size: row.size && String(row.size.value), lengthMm: row.length?.mm},
-        driven.filter(({of}) => of === `screws.${i + 1}`).length,
-        `screws.${i + 1}`,
-        /screw/i,
-      ),
-    ),
-    ...stood('nut', nut?.kind?.value, nut?.diameter?.mm),
-    ...stood('bridge', bridge?.kind?.value),
-    ...need({is: 'retainer screw'}, head?.retainer?.value === 'screw' ? 1 : 0, 'head.retainer', /retainer/i),
-    ...(wireMm === undefined ? [] : need(wireItem(wireMm, frets), 1, 'frets', /fret ?wire/i)),
-    ...need(
-      {is: 'pickup', kind: pickup?.kind?.value},
-      pickup ? 1 : 0,
-      'pickup',
-      /pickup|piezo|disc|coil|microphone/i,
-    ),
-    ...need({is: 'jack'}, pickup?.jack ? 1 : 0, 'pickup.jack', /\bjack/i),
-    ...(extras ?? []).map(({value}, i): Needed => {
-      const isCalled = (listed: string) => listed.toLowerCase().includes(value.toLowerCase())
-      // Holes are proposed for two.
-      const count = /strap buttons/i.test(value) ? 2 : 1
-      return {item: value, count, from: `extras.${i + 1}`, isCalled}
-    }),
-  ]
-}
-
-function wireItem(mm: number, frets: BuildValues['frets']): BillItem {
-  return {is: 'fret wire', mm, metal: frets?.material?.value, widthMm: frets?.['wire-width']?.mm}
-}
 
 /** List the pieces that are cut, with what they cost where that is known, and the boards still to be bought. */
 function woodItems({values}: Settled, cuts: Cuts | undefined, pieces: Context['pieces']): BillRow[] {
