@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {openChord} from '../../plugins/plan/strings/tunings.ts'
-import {planOf} from '../support/plan-of.ts'
+import {openChord} from '../../../plugins/plan/strings/tunings.ts'
+import {planOf} from '../../support/plan-of.ts'
 
 // Players' own names: open G of a guitar is D2 G2 D3 G3 B3 D4, open D is D2 A2 D3 F#3 A3 D4; common practice, no source.
 test.each([

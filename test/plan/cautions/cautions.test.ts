@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
-import {hazards} from '../../plugins/tables/hazards.ts'
-import {changed} from '../support/changed.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
+import {hazards} from '../../../plugins/tables/hazards.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 
 // A build with as little in it as brings work: what each feature adds is seen against this one. Nothing is proposed for
 // an instrument that exists.

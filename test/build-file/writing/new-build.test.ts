@@ -1,10 +1,10 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
-import {journalSchema} from '../../plugins/build-file/schema/schema.ts'
-import {startFrom} from '../../plugins/build-file/start-from.ts'
-import {newBuild, newJournal} from '../../plugins/build-file/writing/new-build.ts'
-import {usualKinds} from '../../plugins/tables/usual-kinds.ts'
-import {planOf} from '../support/plan-of.ts'
+import {readBuild, readJournal} from '../../../plugins/build-file/read.ts'
+import {journalSchema} from '../../../plugins/build-file/schema/schema.ts'
+import {startFrom} from '../../../plugins/build-file/start-from.ts'
+import {newBuild, newJournal} from '../../../plugins/build-file/writing/new-build.ts'
+import {usualKinds} from '../../../plugins/tables/usual-kinds.ts'
+import {planOf} from '../../support/plan-of.ts'
 
 const frontMatterOf = (text: string) => text.split(/^---$/m)[1] ?? ''
 const told = (text: string) =>

@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {boardFeet, boardsFor} from '../../plugins/plan/stock/to-buy.ts'
-import {hardwoodThicknesses, softwoodThicknesses, softwoodWidths} from '../../plugins/tables/lumber.ts'
-import {printedPlan} from '../../plugins/words/printed-plan.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
+import {boardFeet, boardsFor} from '../../../plugins/plan/stock/to-buy.ts'
+import {hardwoodThicknesses, softwoodThicknesses, softwoodWidths} from '../../../plugins/tables/lumber.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 
 const inch = 25.4
 const dressed = (rows: readonly {nominal: string; mm: number}[]) =>

@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {changed} from '../support/changed.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
 
 const build = `
 title: Slack water

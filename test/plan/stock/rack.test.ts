@@ -1,12 +1,12 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild, readRack} from '../../plugins/build-file/read.ts'
-import type {Context} from '../../plugins/plan/kit/context.ts'
-import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import type {CutPiece, Cuts} from '../../plugins/plan/stock/cut-list.ts'
-import {sharesOf} from '../../plugins/plan/stock/ledger.ts'
-import {offcutName, rackOf, standingOn, throughRack} from '../../plugins/plan/stock/rack.ts'
-import {printedPlan} from '../../plugins/words/printed-plan.ts'
-import fc from '../support/properties.ts'
+import {readBuild, readRack} from '../../../plugins/build-file/read.ts'
+import type {Context} from '../../../plugins/plan/kit/context.ts'
+import {type Plan, planBuild} from '../../../plugins/plan/plan.ts'
+import type {CutPiece, Cuts} from '../../../plugins/plan/stock/cut-list.ts'
+import {sharesOf} from '../../../plugins/plan/stock/ledger.ts'
+import {offcutName, rackOf, standingOn, throughRack} from '../../../plugins/plan/stock/rack.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
+import fc from '../../support/properties.ts'
 
 const rack = `
 - {id: A4, wood: beech, length: 40, width: 3, thickness: 3/4}

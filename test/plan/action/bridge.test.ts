@@ -1,7 +1,7 @@
 import {expect, test} from 'vitest'
-import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
-import {soundBuilds} from '../support/sound-builds.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf} from '../../support/plan-of.ts'
+import {soundBuilds} from '../../support/sound-builds.ts'
 
 const inch = 25.4
 

@@ -1,9 +1,9 @@
 import {describe, expect, test} from 'vitest'
-import {bridgeMoveMm} from '../../plugins/plan/as-built/setting-up.ts'
-import {setupFaults} from '../../plugins/tables/setup-faults.ts'
-import {changed} from '../support/changed.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
-import fc from '../support/properties.ts'
+import {bridgeMoveMm} from '../../../plugins/plan/as-built/setting-up.ts'
+import {setupFaults} from '../../../plugins/tables/setup-faults.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 const build = `
 title: Slack water

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild} from '../../plugins/build-file/read.ts'
+import {readBuild} from '../../../plugins/build-file/read.ts'
 import {
   kindAt,
   leafAt,
@@ -10,8 +10,8 @@ import {
   textAt,
   valueAt,
   withValueAt,
-} from '../../plugins/build-file/schema/path.ts'
-import {startFrom} from '../../plugins/build-file/start-from.ts'
+} from '../../../plugins/build-file/schema/path.ts'
+import {startFrom} from '../../../plugins/build-file/start-from.ts'
 
 const source = `---
 title: Needle box

@@ -1,14 +1,14 @@
 import {describe, expect, test} from 'vitest'
 import {parseDocument} from 'yaml'
-import {readBuild} from '../../plugins/build-file/read.ts'
-import {writeLines} from '../../plugins/build-file/writing/set-values.ts'
-import {checks} from '../../plugins/checks/checks.ts'
-import {draw} from '../../plugins/drawings/draw.ts'
-import {templates} from '../../plugins/drawings/templates/sheets.ts'
-import type {Settled} from '../../plugins/plan/kit/settled.ts'
-import {type Plan, planBuild} from '../../plugins/plan/plan.ts'
-import {assume, settle} from '../../plugins/plan/settle.ts'
-import fc from '../support/properties.ts'
+import {readBuild} from '../../../plugins/build-file/read.ts'
+import {writeLines} from '../../../plugins/build-file/writing/set-values.ts'
+import {checks} from '../../../plugins/checks/checks.ts'
+import {draw} from '../../../plugins/drawings/draw.ts'
+import {templates} from '../../../plugins/drawings/templates/sheets.ts'
+import type {Settled} from '../../../plugins/plan/kit/settled.ts'
+import {type Plan, planBuild} from '../../../plugins/plan/plan.ts'
+import {assume, settle} from '../../../plugins/plan/settle.ts'
+import fc from '../../support/properties.ts'
 
 const context = {journal: {}, pieces: []}
 const read = (frontMatter: string) =>

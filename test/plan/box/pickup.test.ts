@@ -1,8 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {cornerHz} from '../../plugins/plan/box/pickup.ts'
-import {changed} from '../support/changed.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
-import {soundBuilds} from '../support/sound-builds.ts'
+import {cornerHz} from '../../../plugins/plan/box/pickup.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
+import {soundBuilds} from '../../support/sound-builds.ts'
 
 describe('the corner of a piezo source', () => {
   // Articles on contact microphones: a disc of about 15 nF into 50 kΩ is said to fade from 200 Hz, into 7 kΩ from 1 kHz,

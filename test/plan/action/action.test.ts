@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {planOf} from '../support/plan-of.ts'
+import {planOf} from '../../support/plan-of.ts'
 
 const action = (heights: string, more = '') =>
   planOf(

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {planOf} from '../../support/plan-of.ts'
+import {planOf} from '../../../support/plan-of.ts'
 
 // Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024): six nylon strings of one grade on 650 mm, string 1 mm
 // above the frets at the nut and 5 mm at the saddle. Radius mm, mass g/m, pull N, stiffness GPa, setbacks mm, cents.

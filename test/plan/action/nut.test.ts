@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
-import {planOf} from '../support/plan-of.ts'
-import fc from '../support/properties.ts'
+import {planOf} from '../../support/plan-of.ts'
+import fc from '../../support/properties.ts'
 
 const wire = 'frets: {wire-width: 0.080, crown: 0.037, tang: 0.020, tang-depth: 0.062, saw-kerf: 0.023}'
 const build = (rows: string, fretted = false) =>

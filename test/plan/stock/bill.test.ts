@@ -1,10 +1,10 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild, readJournal} from '../../plugins/build-file/read.ts'
-import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
-import {planBuild} from '../../plugins/plan/plan.ts'
-import {readBody} from '../../plugins/syntax/body.ts'
-import {printedPlan} from '../../plugins/words/printed-plan.ts'
-import {changed} from '../support/changed.ts'
+import {readBuild, readJournal} from '../../../plugins/build-file/read.ts'
+import type {JournalSettings} from '../../../plugins/build-file/schema/schema.ts'
+import {planBuild} from '../../../plugins/plan/plan.ts'
+import {readBody} from '../../../plugins/syntax/body.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
+import {changed} from '../../support/changed.ts'
 
 const build = `
 title: Slack water

@@ -1,9 +1,9 @@
 import {describe, expect, test} from 'vitest'
-import {readBuild} from '../../plugins/build-file/read.ts'
-import {leavesOf} from '../../plugins/build-file/schema/path.ts'
-import {addingKey} from '../../plugins/build-file/writing/add-key.ts'
-import {applied} from '../../plugins/build-file/yaml/apply-edits.ts'
-import {manyBuilds} from '../support/slip-healing.ts'
+import {readBuild} from '../../../plugins/build-file/read.ts'
+import {leavesOf} from '../../../plugins/build-file/schema/path.ts'
+import {addingKey} from '../../../plugins/build-file/writing/add-key.ts'
+import {applied} from '../../../plugins/build-file/yaml/apply-edits.ts'
+import {manyBuilds} from '../../support/slip-healing.ts'
 
 const fileOf = (...lines: string[]) => ['---', 'title: A', ...lines, '---', ''].join('\n')
 

@@ -1,9 +1,9 @@
 import {describe, expect, test} from 'vitest'
-import {bitFor} from '../../plugins/plan/kit/bits.ts'
-import {bitName} from '../../plugins/words/holes.ts'
-import {changed} from '../support/changed.ts'
-import {planOf, printedOf} from '../support/plan-of.ts'
-import {soundBuilds} from '../support/sound-builds.ts'
+import {bitFor} from '../../../plugins/plan/kit/bits.ts'
+import {bitName} from '../../../plugins/words/holes.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf, printedOf} from '../../support/plan-of.ts'
+import {soundBuilds} from '../../support/sound-builds.ts'
 
 const inch = 25.4
 

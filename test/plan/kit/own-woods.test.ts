@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {changed} from '../support/changed.ts'
-import {planOf} from '../support/plan-of.ts'
+import {changed} from '../../support/changed.ts'
+import {planOf} from '../../support/plan-of.ts'
 
 const build = `
 title: Bog

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest'
-import {centsSharp, pressedStretch} from '../../../plugins/plan/action/fretted-string.ts'
+import {centsSharp, pressedStretch} from '../../../../plugins/plan/action/fretted-string.ts'
 
 // Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024): the string they work with, ρ 0.43 mm and κ 51.
 const string = {scaleMm: 650, nutHeightMm: 1, riseMm: 4, fingerMm: 0, reliefMm: 0, radiusMm: 0.43, kappa: 51}

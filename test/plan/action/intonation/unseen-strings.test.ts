@@ -1,6 +1,6 @@
 import {expect, test} from 'vitest'
-import {planOf} from '../../support/plan-of.ts'
-import fc from '../../support/properties.ts'
+import {planOf} from '../../../support/plan-of.ts'
+import fc from '../../../support/properties.ts'
 
 // The model of Anderson and Beausoleil (2024) written down a second time, from its formulas, and its least mean square
 // found by a plain search that knows no slopes; the plan must agree on string sets, scales and frettings at random.

@@ -1,7 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, test} from 'vitest'
-import {printedPlan} from '../../plugins/words/printed-plan.ts'
-import {planOf} from '../support/plan-of.ts'
+import {printedPlan} from '../../../plugins/words/printed-plan.ts'
+import {planOf} from '../../support/plan-of.ts'
 
 const inch = 25.4
 const inches = (part: {lengthMm: number; widthMm: number; thicknessMm: number}) =>

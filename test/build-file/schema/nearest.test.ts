@@ -1,7 +1,7 @@
 import distance from 'damerau-levenshtein'
 import {expect, test} from 'vitest'
-import {nearest} from '../../plugins/build-file/schema/nearest.ts'
-import fc from '../support/properties.ts'
+import {nearest} from '../../../plugins/build-file/schema/nearest.ts'
+import fc from '../../support/properties.ts'
 
 /** The same by distances alone, each in full (damerau-levenshtein). */
 function byDistance(word: string, candidates: readonly string[]): string | undefined {

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest'
-import {planOf} from '../../support/plan-of.ts'
+import {planOf} from '../../../support/plan-of.ts'
 
 const build = (strings: string, more = '') =>
   planOf(`title: S\nscale: {length: 25, fretted: true}\n${more}\nstrings: [${strings}]`).plan

@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {printedOf} from '../support/plan-of.ts'
+import {printedOf} from '../../support/plan-of.ts'
 
 const inch = 25.4
 const build = `
