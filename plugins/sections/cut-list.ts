@@ -1,7 +1,7 @@
 import type {BlockContent} from 'mdast'
 import type {Plan} from '../plan/plan.ts'
 import type {Cuts} from '../plan/stock/cut-list.ts'
-import type {Part} from '../plan/stock/design-parts.ts'
+import type {Part} from '../plan/stock/part.ts'
 import {unplacedRows} from '../plan/stock/unplaced-rows.ts'
 import {lumberSources} from '../tables/lumber.ts'
 import {boardName, partName, partWhy, plainName, unplacedWords} from '../words/cut-list.ts'

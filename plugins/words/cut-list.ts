@@ -1,6 +1,6 @@
 import {fineRulers, writeLength} from '../build-file/quantities/write-length.ts'
 import type {Cuts} from '../plan/stock/cut-list.ts'
-import {endAllowanceMm, type Part, type PartCalled} from '../plan/stock/design-parts.ts'
+import {endAllowanceMm, type Part, type PartCalled} from '../plan/stock/part.ts'
 import type {Bought} from '../plan/stock/to-buy.ts'
 import type {Unplaced} from '../plan/stock/unplaced-parts.ts'
 import type {UnplacedRow} from '../plan/stock/unplaced-rows.ts'

@@ -1,4 +1,4 @@
-import type {Part} from '../../plan/stock/design-parts.ts'
+import type {Part} from '../../plan/stock/part.ts'
 import {writing} from '../../words/step-writing.ts'
 import {box, madeNow} from '../solids/convex.ts'
 import {moved, nowOf, solid} from '../solids/solid.ts'

@@ -9,7 +9,7 @@ import type {Settled} from '../kit/settled.ts'
 import {woodOf} from '../kit/woods.ts'
 import type {Scarf} from '../neck/scarf.ts'
 import type {Cuts} from '../stock/cut-list.ts'
-import type {Part} from '../stock/design-parts.ts'
+import type {Part} from '../stock/part.ts'
 
 /** What decides which cautions a build brings: its values, what is made of them, and what is asked of both often. */
 export interface BenchFacts {

@@ -2,7 +2,7 @@ import {nearest} from '../../build-file/schema/nearest.ts'
 import type {BuildValues} from '../../build-file/schema/schema.ts'
 import type {StockPiece} from '../../cut-stock/cut-stock.ts'
 import {type Context, listedAs} from '../kit/context.ts'
-import {woodRow} from './design-parts.ts'
+import {woodRow} from './part.ts'
 
 export interface StockTrouble {
   kind: 'twice' | 'unknown' | 'cut' | 'later' | 'reserved' | 'differs' | 'unsized' | 'clear'

@@ -9,7 +9,7 @@ import {
 import {inchMm} from '../../tables/units.ts'
 import type {WoodRow} from '../../tables/woods.ts'
 import {woodFacts} from '../kit/woods.ts'
-import type {WantedPart} from './design-parts.ts'
+import type {WantedPart} from './part.ts'
 
 /** Boards to buy, of one size. */
 export interface Bought extends BoardSize {

@@ -1,6 +1,6 @@
 import {cutStock, type Saw, type StockPart} from '../../cut-stock/cut-stock.ts'
 import type {WouldDo} from '../kit/would-do.ts'
-import type {WantedPart} from './design-parts.ts'
+import type {WantedPart} from './part.ts'
 import type {PieceAtHand} from './stock-at-hand.ts'
 
 /** A part that found no piece. */

@@ -1,4 +1,4 @@
-import type {Part} from './design-parts.ts'
+import type {Part} from './part.ts'
 import type {Unplaced} from './unplaced-parts.ts'
 
 /** The parts of one row that found no piece: the first of them, how many more there are, and what is near it. */

@@ -1,5 +1,5 @@
 import type {HoleBit} from '../kit/bits.ts'
-import type {PartCalled} from '../stock/design-parts.ts'
+import type {PartCalled} from '../stock/part.ts'
 
 /** A length as the file writes it, with its unit; without a text where it is assumed or computed. */
 export interface AsWritten {

@@ -1,4 +1,4 @@
-import type {Part} from '../stock/design-parts.ts'
+import type {Part} from '../stock/part.ts'
 import type {StepDraft} from './step.ts'
 import type {PlanedLayer, SawnPart, TrimmedPart} from './step-facts.ts'
 import {glueWait, partsOf, type WorkFacts, type WorkGroup} from './work-facts.ts'
