@@ -3,12 +3,13 @@ import {toString as wordsOf} from 'mdast-util-to-string'
 import type {Bow} from '../plan/neck/bow.ts'
 import type {Plan} from '../plan/plan.ts'
 import {saddleRuler} from '../words/lengths.ts'
-import {bowWhy, insideBecause} from '../words/neck.ts'
+import {bowWhy} from '../words/neck.ts'
 import {neckPlaceName} from '../words/places.ts'
 import {gramsPerMetre, number} from '../words/quantities.ts'
 import {facts, figures, type Inline, inline, needed, source} from './kit.ts'
 import {table} from './kit-table.ts'
-import {area, force, length, lengthAlone} from './measures.ts'
+import {area, length, lengthAlone} from './measures.ts'
+import {insideInWords} from './neck-inside.ts'
 
 /** Say how far the strings bow the neck, whether that is too much, and what they do to it; or what would tell. */
 export function bowInWords(plan: Plan): Inline[][] {
@@ -87,56 +88,6 @@ function heightsInWords({action, bridge, units}: Plan): Inline[][] {
   ]
   return [[...build, ...later]]
 }
-
-/** Say what is left of a neck that runs through the box inside it, what that carries, and the least that would. */
-function insideInWords(plan: Plan): Inline[][] {
-  const {inside} = plan.neck ?? {}
-  if (!inside) return []
-  const {thicknessMm, surfaceMm, leastMm, because, wallsN, stressMpa, mayCarryMpa} = inside
-  const least: Inline[] =
-    leastMm === undefined || !because
-      ? []
-      : ['; it takes ', lengthAlone(leastMm, plan, 'up'), ` there ${insideBecause[because]}`]
-  const carries: Inline[] =
-    stressMpa === undefined
-      ? []
-      : [
-          ` Its wood is stressed by ${number(stressMpa, 1)} MPa there`,
-          ...(mayCarryMpa === undefined
-            ? []
-            : [
-                `, where a third of what breaks it, ${number(mayCarryMpa, 0)} MPa, may stay on it for years (after ASTM D245, from memory)`,
-              ]),
-          '.',
-        ]
-  const walls: Inline[] = wallsN
-    ? [
-        ' The bridge’s push reaches it through the walls: ',
-        ...wallWords(wallsN[0] ?? 0, 'head', plan),
-        ' and ',
-        ...wallWords(wallsN[1] ?? 0, 'tail', plan),
-        '.',
-      ]
-    : []
-  return [
-    [
-      'Inside the box it is cut down to ',
-      length(surfaceMm, plan),
-      ' under the playing face, which leaves ',
-      length(thicknessMm, plan, 'down'),
-      ' of it',
-      ...least,
-      '.',
-      ...carries,
-      ...walls,
-    ],
-  ]
-}
-
-const wallWords = (newton: number, end: string, plan: Plan): Inline[] => [
-  force(Math.abs(newton), plan),
-  ` ${newton < 0 ? 'up' : 'down'} at the ${end} end`,
-]
 
 function bowed(plan: Plan, mm: number): Inline[] {
   if (mm >= plan.rulerMm / 2) return [lengthAlone(mm, plan)]
