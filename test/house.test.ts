@@ -58,8 +58,12 @@ const files = new Map(
 )
 
 function importsOf(file: string): {own: string[]; others: string[]} {
-  const named = [...readFileSync(file, 'utf8').matchAll(/^(?:import|export|\}).*? from '([^']+)'$/gm)]
-  const paths = named.map(([, path]) => path!)
+  const named = [
+    ...readFileSync(file, 'utf8').matchAll(
+      /^(?:import|export|\}).*? from '([^']+)'$|\bimport\('([^']+)'\)/gm,
+    ),
+  ]
+  const paths = named.map(([, path, later]) => (path ?? later)!)
   const isOwn = (path: string) => path.startsWith('.')
   return {
     own: paths.filter(isOwn).map((path) => join(dirname(file), path)),

@@ -1,13 +1,7 @@
 import {readFile} from 'node:fs/promises'
 import {join} from 'node:path'
-import type {Artefact} from '../kit/page.ts'
 import {programFolder} from '../kit/program-folder.ts'
-
-/** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
-export interface Assets {
-  addresses: Readonly<Record<string, string>>
-  files: Artefact[]
-}
+import type {Assets} from './build-assets.ts'
 
 /** Assets as they lie beside a finished program, in its folder `assets/`. */
 export interface KeptAssets {

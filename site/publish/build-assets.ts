@@ -1,7 +1,7 @@
 import {dirname, extname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {build} from 'esbuild'
-import type {Assets} from './assets.ts'
+import type {Artefact} from '../kit/page.ts'
 import {workersOfTry} from './try-scripts.ts'
 
 const here = fileURLToPath(import.meta.url)
@@ -18,6 +18,12 @@ const scripts = [
   'live',
   'bench',
 ] as const
+
+/** The style sheet, scripts, fonts and icon of the site: their addresses by name, and the files themselves. */
+export interface Assets {
+  addresses: Readonly<Record<string, string>>
+  files: Artefact[]
+}
 
 /** Bundle the style sheet and the browser scripts; a file's name changes with what is in it. */
 export async function buildAssets(): Promise<Assets> {

@@ -4,20 +4,11 @@ import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import type {Effects} from '../../plugins/plan/effects.ts'
 import type {Context} from '../../plugins/plan/kit/context.ts'
 import type {Relatives} from '../../plugins/sections/section.ts'
-import {type Cache, keyOf} from '../kit/cache.ts'
+import {keyOf} from '../kit/cache.ts'
 import type {Picture} from '../kit/picture.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {DownloadParts, Downloads} from './downloads.ts'
 import type {Drawn, DrawParts} from './draw-build.ts'
-import {
-  isDownloads,
-  isDrawn,
-  isEffects,
-  isMakeResult,
-  isPictureLook,
-  isPlanResult,
-  isReadResult,
-} from './kept-shapes.ts'
 import type {MakeResult, PlanResult, ReadResult} from './results.ts'
 
 /** A build file and what reading it depends on. */
@@ -90,7 +81,7 @@ export const makeKey = ({planned, path, relatives, pictures, published, ...where
   )
 
 /** Only the front matter counts, so that who writes on waits for nothing. */
-const compareKey = ({build, original, journal}: CompareInput): string =>
+export const compareKey = ({build, original, journal}: CompareInput): string =>
   keyOf(
     'compare',
     ...[original, build].map(({text}) => text.split(/^---[ \t]*\r?$/m)[1] ?? ''),
@@ -98,52 +89,11 @@ const compareKey = ({build, original, journal}: CompareInput): string =>
   )
 
 /** The prose is nothing that is drawn. */
-const drawKey = ({build, plan, isPictured}: DrawParts): string =>
+export const drawKey = ({build, plan, isPictured}: DrawParts): string =>
   keyOf('draw', JSON.stringify([build.values, plan, isPictured]))
 
 /** The prose is nothing that is given away. */
-const downloadsKey = ({build, plan, text, journal}: DownloadParts): string => {
+export const downloadsKey = ({build, plan, text, journal}: DownloadParts): string => {
   const {front} = splitFrontMatter(plainLines(text))
   return keyOf('give', build.slug, JSON.stringify([front?.yaml, plan, journal]))
-}
-
-/**
- * Take from the cache what was made before of the same input; have the rest done, and keep it. The steps are loaded
- * once one is to be done: a journal that is all in the cache needs none of them.
- */
-export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps()): Steps {
-  return {
-    look: (input) => {
-      const make = async () => (await load()).look(input)
-      return cache.value(keyOf('look', input.bytes), make, isPictureLook)
-    },
-    read: (input) => {
-      const key = readKey(input)
-      return cache.large(key, async () => (await load()).read(input), isReadResult(key, input.slug))
-    },
-    plan: (input) => {
-      const key = planKey(input)
-      return cache.large(
-        key,
-        async () => (await load()).plan(input),
-        isPlanResult(key, input.read.build.slug),
-      )
-    },
-    make: (input) => {
-      const key = makeKey(input)
-      return cache.large(key, async () => (await load()).make(input), isMakeResult(key))
-    },
-    draw: (input) => cache.large(drawKey(input), async () => (await load()).draw(input), isDrawn),
-    compare: (input) => cache.large(compareKey(input), async () => (await load()).compare(input), isEffects),
-    give: (input) => cache.large(downloadsKey(input), async () => (await load()).give(input), isDownloads),
-  }
-}
-
-/** Load the steps once, where they are asked for. */
-export function loadSteps(): () => Promise<Steps> {
-  let loaded: Promise<Steps> | undefined
-  return () => {
-    loaded ??= import('./run-steps.ts').then(({uncachedSteps}) => uncachedSteps())
-    return loaded
-  }
 }
