@@ -17,18 +17,19 @@ import {wholeRun} from './support/whole-run.ts'
 
 const usage = `npm run fuzz -- --seconds=N   looks for faults for N seconds, in builds with slips at random
 npm run fuzz -- --seed=S      the same again
-npm run fuzz -- --builds      only builds with slips: how they read, plan in time, and are mended
+npm run fuzz -- --builds      only builds, racks and settings with slips: how they read, plan in time, and are mended
 npm run fuzz -- --journals    only whole journals, harmed at random
 npm run fuzz -- --kills       only builds of a site that are killed at any moment, with what is kept harmed between them
+npm run fuzz -- --servers     only servers of journals that are harmed while they are shown, asked for odd things
 
-Prints its seed. Leaves with 1 if it finds any. A quarter of the time each goes to slipped builds, to whole journals, to
-builds that are killed, and to the suite's properties from other seeds.`
+Prints its seed. Leaves with 1 if it finds any. A fifth of the time each goes to slipped files, to whole journals, to
+builds that are killed, to servers, and to the suite's properties from other seeds.`
 
-// Every build of the journal and of the fixtures, with some of its words changed for words that makers slip into.
-const sources = ['builds', 'test/journals']
+// Every build, rack and settings of the journals, with some of its words changed for words that makers slip into.
+const sources = ['builds', 'test/journals', 'test/fixtures']
   .flatMap((folder) => readdirSync(folder, {recursive: true, withFileTypes: true}))
-  .filter(({name}) => name.endsWith('.md'))
-  .map(({parentPath, name}) => readFileSync(`${parentPath}/${name}`, 'utf8'))
+  .filter(({name}) => /^(?:[a-z0-9-]+\.md|rack\.yaml|journal\.yaml)$/.test(name) && name !== 'output.md')
+  .map(({parentPath, name}) => ({name, text: readFileSync(`${parentPath}/${name}`, 'utf8')}))
 
 const words = [
   '0',
@@ -58,6 +59,17 @@ const words = [
   'through',
   'end',
   '2026-02-30',
+  '07.03.2026',
+  '## 2026-03-07 Milling (1 h)',
+  '## 2026-03-07',
+  '(1 h 90 min)',
+  '(2,5 hours)',
+  '(-1 h)',
+  '- [x] sand',
+  ':step[neck]',
+  '- {id: A1}',
+  'A1-a',
+  'clear: [9, 1]',
   '"',
   '#',
   '- a',
@@ -75,24 +87,38 @@ const slips = fc.array(fc.tuple(fc.double({min: 0, max: 1, noNaN: true}), fc.con
   minLength: 1,
   maxLength: 6,
 })
-const build = fc.tuple(fc.constantFrom(...sources), slips).map(([source, changes]) => {
-  const parts = source.split(/(?<=[\s,:[\]{}])/)
+const isBuild = ({name}: {name: string}) => name.endsWith('.md')
+const source = fc.oneof(
+  {arbitrary: fc.constantFrom(...sources.filter(isBuild)), weight: 4},
+  {arbitrary: fc.constantFrom(...sources.filter((one) => !isBuild(one))), weight: 1},
+)
+const file = fc.tuple(source, slips).map(([{name, text}, changes]) => {
+  const parts = text.split(/(?<=[\s,:[\]{}])/)
   for (const [at, word] of changes) parts[Math.floor(at * (parts.length - 1))] = `${word} `
-  return parts.join('')
+  return {name, text: parts.join('')}
 })
 
-/** Read, plan and check a text, and throw where the result is not what every result must be. */
-function holds(text: string): void {
-  const read = readBuild(text, {slug: 'fuzz', body: readBody})
-  const plan = inTime(read.build)
-  const problems = [...read.problems, ...checks(read.build, plan)]
+/** Read, plan and check a file, and throw where the result is not what every result must be. */
+function holds({name, text}: Slipped): void {
+  const problems = isBuild({name}) ? problemsOf(text) : textReader(name, 'fuzz', {})(text).problems
   const lines = text.split(/\r\n?|\n/)
   for (const {line, column, rule} of problems)
     if (line < 1 || line > lines.length || column < 1 || column > (lines[line - 1]?.length ?? 0) + 2)
       throw new Error(`${rule} stands at ${line}:${column}, outside the file`)
+  if (text.length % 8 === 0) mendsAndReadsBack(name, text)
+}
+
+interface Slipped {
+  name: string
+  text: string
+}
+
+function problemsOf(text: string): Problem[] {
+  const read = readBuild(text, {slug: 'fuzz', body: readBody})
+  const plan = inTime(read.build)
   const odd = oddValue(plan)
   if (odd) throw new Error(`the plan has ${odd}`)
-  if (text.length % 8 === 0) mendsAndReadsBack(text)
+  return [...read.problems, ...checks(read.build, plan)]
 }
 
 /** Plan a build, and throw where that takes longer than it may, cuts left out or not, and does not say that it stopped. */
@@ -122,8 +148,8 @@ function held(what: string, mostMs: number, work: () => unknown): void {
 }
 
 /** What is certain is written, and the file then reads as was promised; a second time there is nothing to write. */
-function mendsAndReadsBack(text: string): void {
-  const read = textReader('fuzz.md', 'fuzz', {})
+function mendsAndReadsBack(name: string, text: string): void {
+  const read = textReader(name, 'fuzz', {})
   const mended = mendText(text, read)
   const told = (problems: readonly Problem[]) =>
     problems.map(({rule, line, column}) => `${rule} ${line}:${column}`)
@@ -151,6 +177,7 @@ const {values} = parseArgs({
     builds: {type: 'boolean'},
     journals: {type: 'boolean'},
     kills: {type: 'boolean'},
+    servers: {type: 'boolean'},
   },
 })
 const seconds = Number(values.seconds ?? '60')
@@ -159,33 +186,35 @@ if (!(seconds > 0) || !Number.isInteger(seed)) {
   console.error(usage)
   process.exit(2)
 }
-/** Longer than any journal may take, also on a busy machine. */
-const patienceMs = 300_000
+/** Longer than any journal may take, of a processor, and by the clock where it takes none. */
+const patience = {seconds: 120, clockMs: 1_800_000}
 
 console.log(`seed ${seed}`)
-const isAll = !values.builds && !values.journals && !values.kills
-const each = isAll ? seconds / 4 : seconds
+const isAll = !values.builds && !values.journals && !values.kills && !values.servers
+const each = isAll ? seconds / 5 : seconds
 if (isAll || values.builds) slippedBuilds()
 if ((isAll || values.journals) && !(await harmedJournals())) process.exitCode = 1
-if ((isAll || values.kills) && !killedBuilds()) process.exitCode = 1
+if ((isAll || values.kills) && !isSound('fuzz-kills')) process.exitCode = 1
+if ((isAll || values.servers) && !isSound('fuzz-servers')) process.exitCode = 1
 if (isAll) properties()
 
-/** Kill builds in a process of its own. */
-function killedBuilds(): boolean {
-  const words = ['--import', 'tsx', 'test/fuzz-kills.ts', String(seed), String(each)]
+/** Run one of the parts in a process of its own. */
+function isSound(part: 'fuzz-kills' | 'fuzz-servers'): boolean {
+  const words = ['--import', 'tsx', `test/${part}.ts`, String(seed), String(each)]
   return spawnSync(process.execPath, words, {stdio: 'inherit'}).status === 0
 }
 
 function slippedBuilds(): void {
-  const found = fc.check(fc.property(build, holds), {
+  const found = fc.check(fc.property(file, holds), {
     seed,
     numRuns: 1_000_000,
     interruptAfterTimeLimit: each * 1000,
     markInterruptAsFailure: false,
   })
-  console.log(`${found.numRuns} builds tried`)
+  console.log(`${found.numRuns} files tried`)
   if (!found.failed) return
-  console.log(`${String(found.errorInstance)}\n\n${found.counterexample?.[0] ?? ''}`)
+  const {name = '', text = ''} = found.counterexample?.[0] ?? {}
+  console.log(`${String(found.errorInstance)}\n\n${name}\n${text}`)
   process.exitCode = 1
 }
 
@@ -197,20 +226,35 @@ async function harmedJournals(): Promise<boolean> {
     const left = Math.ceil((until - Date.now()) / 1000)
     const words = ['--import', 'tsx', 'test/fuzz-journals.ts', String(next), String(left)]
     const child = spawn(process.execPath, words, {stdio: ['ignore', 'inherit', 'inherit', 'ipc']})
-    let patience = setTimeout(() => child.kill('SIGKILL'), patienceMs)
+    let began = {seconds: 0, atMs: Date.now()}
+    const look = setInterval(() => {
+      const isTooLong =
+        secondsOf(child.pid) - began.seconds > patience.seconds || Date.now() - began.atMs > patience.clockMs
+      if (isTooLong) child.kill('SIGKILL')
+    }, 5000)
     child.on('message', (message: {seed: number}) => {
       next = message.seed
-      clearTimeout(patience)
-      patience = setTimeout(() => child.kill('SIGKILL'), patienceMs)
+      began = {seconds: secondsOf(child.pid), atMs: Date.now()}
     })
     const [code, signal] = (await once(child, 'exit')) as [number | null, string | null]
-    clearTimeout(patience)
+    clearInterval(look)
     if (code !== 0) isSound = false
     if (code === 0 || (code === 1 && Date.now() >= until)) break
     console.log(`journal ${next}: ends the process with ${signal ?? code}`)
     next++
   }
   return isSound
+}
+
+/** The processor time of a process, where the system tells it: a busy machine makes everything take long. */
+function secondsOf(pid: number | undefined): number {
+  try {
+    // What stands behind the name: proc_pid_stat(5) counts user and system time in hundredths.
+    const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]!.split(' ')
+    return (Number(fields[11]) + Number(fields[12])) / 100
+  } catch {
+    return 0
+  }
 }
 
 function properties(): void {
