@@ -1,6 +1,7 @@
 import type {Metadata, Sharp} from 'sharp'
 import type {FileTrouble} from '../../plugins/build-file/schema/build.ts'
 import {keyOf} from '../kit/cache.ts'
+import {isFilledUp} from './filled-up.ts'
 import {pointsNowhere} from './svg-leads.ts'
 
 /** What a picture file is: its size in pixels as it is seen, or why it cannot be shown. */
@@ -41,6 +42,7 @@ export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
   if (Math.max(width, height) > mostSlender * Math.min(width, height))
     return {...look, trouble: 'too slender'}
   if (height * Math.min(1, widest / width) > longestSide) return {...look, trouble: 'too slender'}
+  if (isFilledUp(bytes, read.format)) return {...look, trouble: 'breaks off'}
   const isWhole = await (await opened(bytes))
     .resize({width: 32, height: 32, fit: 'fill'})
     .raw()
