@@ -1,5 +1,5 @@
 import {once} from 'node:events'
-import {cpSync, readdirSync, rmSync, statSync, truncateSync, writeFileSync} from 'node:fs'
+import {cpSync, readdirSync, rmSync, statSync, truncateSync, utimesSync, writeFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {setTimeout as pause} from 'node:timers/promises'
 import {numbers} from './cut-stock/random-cutting.ts'
@@ -42,6 +42,8 @@ const buildMs = spanOf(() => journal.run('build'))
 journal.write('builds/oar-box.md', texts[1]!)
 const changeMs = spanOf(() => journal.run('build'))
 
+/** Times that a clock gives files which is turned, in seconds. */
+const times = [0, 1, 1e9, 2 ** 31, 4e9]
 const poison = ['{}', 'null', '[]', '{"key": 1}', '\0']
 let [kills, starts] = [0, 0]
 for (let round = 0; Date.now() < until; round++) {
@@ -107,7 +109,15 @@ function spanOf(work: () => unknown): number {
   return performance.now() - began
 }
 
-/** Cut, poison or delete a file that is kept between builds. */
+/** Date files of the journal, of what is kept and of the site as a clock would that was turned meanwhile. */
+function setTimes(): void {
+  for (const entry of readdirSync(journal.root, {recursive: true, withFileTypes: true})) {
+    const at = times[Math.floor(random() * times.length)]!
+    if (entry.isFile() && random() < 0.3) utimesSync(join(entry.parentPath, entry.name), at, at)
+  }
+}
+
+/** Cut, poison, delete or date otherwise a file that is kept between builds. */
 function harm(): void {
   const kept = join(journal.root, '.cache')
   try {
@@ -116,7 +126,8 @@ function harm(): void {
     if (!one) return
     const file = join(one.parentPath, one.name)
     const how = Math.floor(random() * 10)
-    if (how < 3) rmSync(file)
+    if (how < 2) rmSync(file)
+    else if (how < 4) setTimes()
     else if (how < 6) truncateSync(file, Math.floor(random() * statSync(file).size))
     else if (how < 9) writeFileSync(file, poison[Math.floor(random() * poison.length)]!)
     else rmSync(kept, {recursive: true, force: true})

@@ -1,3 +1,4 @@
+import {mostFrontLines} from '../build-file/reading/front-matter.ts'
 import type {Excess} from '../build-file/schema/build.ts'
 import type {Place} from '../build-file/schema/problem.ts'
 
@@ -89,6 +90,12 @@ export interface TooMuch {
 export function findTooMuch(text: string): TooMuch | undefined {
   const lines = text.split('\n')
   const start = proseStart(lines)
+  // Of dimensions that are too many to be read the prose is not read either: a parser weighs each of their lines.
+  if (start > mostFrontLines + 1)
+    return {
+      of: 'lines',
+      place: {line: start, column: 1, endLine: start, endColumn: lines[start - 1]!.length + 1},
+    }
   const brought = lettersBroughtBy(lines.slice(start))
   const counts = {
     cells: 0,

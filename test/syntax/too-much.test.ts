@@ -34,6 +34,11 @@ test.each([
   expect(tree.data?.tooMuch?.place.line).toBeGreaterThan(4)
 })
 
+test('nothing is parsed where there are more dimensions than are read', () => {
+  const tree = parseBuildFile(`---\ntitle: Needle box\n${'a: b\n'.repeat(21_000)}---\n\nProse.\n`)
+  expect(tree.data?.tooMuch).toMatchObject({of: 'lines', place: {line: 21_003}})
+})
+
 test.each([
   ['a long table', table(8, 1000)],
   ['many tables', `${table(4, 20)}\n`.repeat(50)],

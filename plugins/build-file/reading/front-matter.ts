@@ -6,7 +6,7 @@ import {asScalar} from './trial.ts'
 const largestFile = 1_000_000
 
 /** Ten thousand pieces of stock, two lines each, and as much again as any build has besides. */
-const mostLines = 21_000
+export const mostFrontLines = 21_000
 
 /** The text between the two `---` lines and what follows, lines kept in place. */
 interface FrontMatter {
@@ -73,11 +73,11 @@ export function splitFrontMatter(text: string): {front?: FrontMatter; problems: 
       'the line --- that ends the dimensions is missing; put it before the prose',
       end,
     )
-  if (close > mostLines)
+  if (close > mostFrontLines)
     return refuse(
       'file-too-large',
       'up to here there are more than twenty-one thousand lines of dimensions, so none is read; take most of them out',
-      {line: mostLines + 1, endLine: mostLines + 1, endColumn: lines[mostLines]!.length + 1},
+      {line: mostFrontLines + 1, endLine: mostFrontLines + 1, endColumn: lines[mostFrontLines]!.length + 1},
     )
   return {
     front: {
