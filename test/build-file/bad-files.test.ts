@@ -194,3 +194,11 @@ describe('more than anybody writes is told once, and the rest of the file is rea
     expect(problems.map(({rule}) => rule)).toEqual(['alias-bomb'])
   })
 })
+
+test('of a file full of broken lines all are told, and the first are searched for what was meant', () => {
+  const lines = Array.from({length: 60}, (_, at) => `a${at}: b: c`).join('\n')
+  const {problems} = readBuild(`---\ntitle: Needle box\n${lines}\nscale: 24\n---\n`, {slug: 'x'})
+  const broken = problems.filter(({rule}) => rule === 'unreadable-yaml')
+  expect(broken).toHaveLength(60)
+  expect(broken.map(({expected}) => expected !== undefined)).toEqual(broken.map((_, at) => at < 50))
+})

@@ -28,6 +28,9 @@ const mostSigns = 6000
 /** How many readings of one key are tried. */
 const mostTries = 300
 
+/** More keys than these are not searched: nobody reads what they were meant to be. */
+const mostSearched = 50
+
 const mostSlips = 4
 
 const beam = 4
@@ -44,6 +47,7 @@ export function healYaml(text: string, schema: RecordOf, units: 'in' | 'mm'): He
   const known = {keys: keysOf(schema), shortOf: (key: string) => shortOf(schema.fields[key])}
   const healed: string[] = []
   const changes: Rewritten[] = []
+  let searched = 0
   for (const [from, to] of keysIn(lines)) {
     const own = lines.slice(from, to)
     const [slip] = slipsOf(own)
@@ -51,7 +55,7 @@ export function healYaml(text: string, schema: RecordOf, units: 'in' | 'mm'): He
       healed.push(...own)
       continue
     }
-    const ways = search(own, {schema, units, known})
+    const ways = searched++ < mostSearched ? search(own, {schema, units, known}) : []
     if (ways.length === 0) {
       // What cannot be read is passed over, so that the rest is.
       const at = own.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
