@@ -4,7 +4,7 @@ import {tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
 import {compiled} from './commands.ts'
 
-interface Ran {
+export interface Ran {
   status: number | null
   stdout: string
   stderr: string
