@@ -104,7 +104,8 @@ export class WritingSession {
       if (this.#waiting > 0 && this.#planned && this.#timesPutOff < mostPutOff) throw putOff
     }
     const planned = await planSite(this.#root, options, cache, giveWay)
-    this.#planned = planned
+    // Until all of it stands once, nothing is shown ahead of the rest, and it gives way to nothing.
+    this.#planned &&= planned
     const {around} = planned.all
     const builds = new SiteWriter(around, this.#standing)
     const {site, own, problems} = await makeSite(planned, builds, giveWay).finally(async () => {
@@ -122,6 +123,7 @@ export class WritingSession {
     const there = [...own, ...others].flatMap(({pages, files}) => [...pages, ...files])
     shown([...journal.written, ...(await this.#clear(there))])
     await cache.tidy()
+    this.#planned = planned
     return {problems, unmade}
   }
 
