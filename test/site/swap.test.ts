@@ -90,9 +90,12 @@ describe('swapping versions of a site', () => {
   })
 })
 
+/** Done with, so that no pictures of its steps are drawn. */
+const box = (title: string) => fourLines(title, 'status: sold\n')
+
 describe('a build that is killed', () => {
   const journal = tempJournal(
-    Object.fromEntries(Array.from({length: 2}, (_, at) => [`builds/box-${at}.md`, fourLines(`Box ${at}`)])),
+    Object.fromEntries(Array.from({length: 2}, (_, at) => [`builds/box-${at}.md`, box(`Box ${at}`)])),
   )
   const site = join(journal.root, '_site')
   afterEach(() => journal.remove())
@@ -102,19 +105,19 @@ describe('a build that is killed', () => {
     expect(journal.run('build').status).toBe(0)
     const whole = new Set([JSON.stringify(filesOf(site))])
     const started = Date.now()
-    journal.write('builds/box-1.md', fourLines('Box 1, changed'))
+    journal.write('builds/box-1.md', box('Box 1, changed'))
     expect(journal.run('build').status).toBe(0)
     const tookMs = Date.now() - started
     whole.add(JSON.stringify(filesOf(site)))
     for (const part of [0.5, 0.75, 0.85, 0.95]) {
-      journal.write('builds/box-1.md', fourLines(part > 0.6 ? 'Box 1' : 'Box 1, changed'))
+      journal.write('builds/box-1.md', box(part > 0.6 ? 'Box 1' : 'Box 1, changed'))
       const child = journal.start('build')
       const ended = once(child, 'exit')
       setTimeout(() => child.kill('SIGKILL'), tookMs * part)
       await ended
       expect(whole.has(JSON.stringify(filesOf(site)))).toBe(true)
     }
-    journal.write('builds/box-1.md', fourLines('Box 1'))
+    journal.write('builds/box-1.md', box('Box 1'))
     expect(journal.run('build').status).toBe(0)
     expect(readdirSync(join(journal.root, '.site'))).toHaveLength(1)
     expect(existsSync(join(site, 'index.html'))).toBe(true)
@@ -122,7 +125,7 @@ describe('a build that is killed', () => {
 })
 
 test('two builds at once leave one whole site', async () => {
-  const journal = tempJournal({'builds/needle-box.md': fourLines('Needle box')})
+  const journal = tempJournal({'builds/needle-box.md': box('Needle box')})
   const both = [journal.start('build'), journal.start('build')]
   const codes = await Promise.all(
     both.map(async (child: ReturnType<typeof startProcess>) => (await once(child, 'exit'))[0] as number),
