@@ -3,7 +3,7 @@ import {createRequire} from 'node:module'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {getDocument} from 'pdfjs-dist/legacy/build/pdf.mjs'
-import type {Browser} from 'playwright-core'
+import type {Browser, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {readBuild} from '../../plugins/build-file/read.ts'
 import {openCache} from '../../site/kit/cache.ts'
@@ -118,26 +118,32 @@ afterAll(async () => {
   rmSync(folder, {recursive: true})
 })
 
+/** Open a page that tells of whatever runs in it, and of whatever it asks of another address. */
+async function watchedPage(): Promise<{page: Page; ran: string[]}> {
+  const context = await browser.newContext({bypassCSP: true})
+  const ran: string[] = []
+  await context.exposeFunction('tellTest', (what: string) => ran.push(what))
+  await context.addInitScript(watched)
+  await context.route(
+    (url) => url.origin !== new URL(server.home).origin,
+    (route) => {
+      ran.push(`asks ${route.request().url()}`)
+      return route.abort()
+    },
+  )
+  const page = await context.newPage()
+  page.on('dialog', (dialog) => {
+    ran.push('dialog')
+    void dialog.dismiss()
+  })
+  page.on('popup', () => ran.push('popup'))
+  page.on('download', () => ran.push('download'))
+  return {page, ran}
+}
+
 describe('a page that is full of hostile words', () => {
   test('runs nothing of them, and asks nothing of another address', async () => {
-    const context = await browser.newContext({bypassCSP: true})
-    const ran: string[] = []
-    await context.exposeFunction('tellTest', (what: string) => ran.push(what))
-    await context.addInitScript(watched)
-    await context.route(
-      (url) => url.origin !== new URL(server.home).origin,
-      (route) => {
-        ran.push(`asks ${route.request().url()}`)
-        return route.abort()
-      },
-    )
-    const page = await context.newPage()
-    page.on('dialog', (dialog) => {
-      ran.push('dialog')
-      void dialog.dismiss()
-    })
-    page.on('popup', () => ran.push('popup'))
-    page.on('download', () => ran.push('download'))
+    const {page, ran} = await watchedPage()
     const html = Object.keys(files).filter((name) => name.endsWith('index.html'))
     expect(html.length).toBeGreaterThan(18)
     for (const name of html) {
@@ -145,7 +151,45 @@ describe('a page that is full of hostile words', () => {
       const found = await page.evaluate(lookRound)
       expect([name, ran, found]).toEqual([name, [], []])
     }
-    await context.close()
+    await page.context().close()
+  })
+
+  test('is harmless where they come by an address, or are typed or pasted', async () => {
+    const {page, ran} = await watchedPage()
+    const all = strings.filter((text) => text !== '')
+    const paths = ['title', 'summary', 'box.length', 'box.wood', 'neck.wood', 'strings.1', 'status', 'handed']
+    const links = [
+      ...[0, 1].map((part) => {
+        const of = all.filter((_, at) => at % 2 === part)
+        const own = paths.map((path, at) => [path, of[(at + 1) * 20 + part]!])
+        return `try/#${new URLSearchParams([['from', 'build-0'], ...own, ...of.map((text) => [text, text])])}`
+      }),
+      // What a server takes for an address is no longer than 16 kB.
+      `try/?from=${encodeURIComponent(all.join(' ')).slice(0, 9000)}#from=${encodeURIComponent(all[300]!)}`,
+      `try/#${encodeURI(all.slice(200, 330).join('&'))}`,
+      ...[0, 300].map((from) => {
+        const tags = new URLSearchParams(all.slice(from).map((text) => ['tags', text]))
+        return `?${String(tags).slice(0, 9000)}#${encodeURIComponent(all.join(' '))}`
+      }),
+    ]
+    for (const link of links) {
+      await page.goto('about:blank')
+      await page.goto(server.home + link)
+      if (link.startsWith('try/')) await page.waitForSelector('#Try[data-checked]')
+      expect([link.slice(0, 20), ran, await page.evaluate(lookRound)]).toEqual([link.slice(0, 20), [], []])
+    }
+    await page.goto(`${server.home}try/`)
+    for (const text of [build(1), `---\n${all.join('\n')}\n---\n`]) {
+      await page.waitForSelector('#Try[data-checked]')
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true
+        document.querySelector('#Try')!.removeAttribute('data-checked')
+      })
+      await page.fill('#TryText', text)
+      await page.waitForSelector('#Try[data-checked]')
+      expect([ran, await page.evaluate(lookRound)]).toEqual([[], []])
+    }
+    await page.context().close()
   })
 
   test('shows them as they are', () => {
@@ -216,6 +260,8 @@ function lookRound(): string[] {
   return [...document.querySelectorAll('*')].flatMap((element) => {
     const name = element.tagName.toLowerCase()
     const bad = [...element.attributes].filter(({name: key, value}) => {
+      // The page itself puts its handles where they belong.
+      if (key === 'style' && element.matches('#Try .grip')) return false
       if (/^on/i.test(key) || key === 'style' || key === 'srcdoc') return true
       if (!/^(href|src|action|formaction|xlink:href|poster|data|ping)$/i.test(key)) return false
       const {protocol, origin} = new URL(value, location.href)
