@@ -1,6 +1,6 @@
 import {planAction, planHeights} from './action/action.ts'
 import {planBridge, planBridgePush, planBridgeSet} from './action/bridge.ts'
-import {frettedStrings} from './action/fretted-string.ts'
+import {frettedStrings} from './action/fretted-strings.ts'
 import {planIntonation} from './action/intonation.ts'
 import {planNut} from './action/nut.ts'
 import {planSaddles} from './action/saddle.ts'

@@ -1,10 +1,3 @@
-import type {BuildValues} from '../../build-file/schema/schema.ts'
-import {ratioOf} from '../../tables/units.ts'
-import type {Scale} from '../scale/scale.ts'
-import type {StringPlan} from '../strings/strings.ts'
-import type {Action} from './action.ts'
-import {type OverRound, stringsOverRound} from './round-face.ts'
-
 /**
  * A string over frets, as Anderson and Beausoleil describe it; lengths in mm.
  * `nutHeightMm` (b) is its height above the crowns at the nut, `riseMm` (c) how much higher the saddle stands,
@@ -36,43 +29,66 @@ export interface Ends {
   nutMm: number
 }
 
+/** How sharp a fretted note is, in cents, and how fast that grows as saddle and nut are set back, in cents per mm. */
+export interface Sharpness {
+  cents: number
+  perSaddleMm: number
+  perNutMm: number
+}
+
+const centsPerE = 1200 / Math.LN2
+
 /**
  * Give the cents by which a fretted note is sharp of what its fret should give, the open string being in tune: the
  * full model, string pinned at the saddle and clamped at nut or fret.
  *
  * Past the octave the relief falls off again towards the bridge; up to there it is a straight slope, as published.
  *
- * Source: Anderson and Beausoleil, Classical guitar intonation and compensation, J. Acoust. Soc. Am. 156, 683 (2024).
+ * Source: Anderson and Beausoleil, Classical guitar intonation and compensation, J. Acoust. Soc. Am. 156, 683 (2024);
+ * its slopes are the derivatives.
  */
-export function centsSharp(string: FrettedString, {ratio, roomMm}: Fret, {saddleMm, nutMm}: Ends): number {
+export function sharpness(string: FrettedString, {ratio, roomMm}: Fret, {saddleMm, nutMm}: Ends): Sharpness {
   const {scaleMm, nutHeightMm: b, riseMm: c, fingerMm, reliefMm, radiusMm, kappa, spread = 1} = string
   const sounding = scaleMm / ratio
   const behind = scaleMm - sounding
   // A hollow neck lowers the frets as a higher saddle would, but makes the open string no longer.
   const hollow = reliefMm * Math.min(2, (2 * sounding) / behind)
-  const openMm = hypotenuse(scaleMm + saddleMm + nutMm, c)
-  const frontMm = hypotenuse(sounding + saddleMm, b + c)
+  const openRunMm = scaleMm + saddleMm + nutMm
+  const frontRunMm = sounding + saddleMm
+  const openMm = hypotenuse(openRunMm, c)
+  const frontMm = hypotenuse(frontRunMm, b + c)
   const pressed = pressedStretch({
-    frontMm: sounding + saddleMm,
+    frontMm: frontRunMm,
     backMm: behind + nutMm,
     nutHeightMm: b,
     riseMm: c + hollow,
     fingerMm: Math.min(fingerMm, roomMm),
   })
-  const stretch = pressed / spread
+  const stretch = pressed.stretch / spread
   const pullRatio = 1 + kappa * stretch
   const openB = (Math.sqrt(kappa) * radiusMm) / (2 * scaleMm)
   const frettedB = (openB * (openMm / frontMm)) / Math.sqrt(pullRatio)
-  return (
-    1200 * Math.log2(openMm / (ratio * frontMm)) +
-    600 * Math.log2((1 + stretch) * pullRatio) +
-    1200 * Math.log2(stiffer(frettedB) / stiffer(openB))
-  )
+  const pitch = ((openMm / (ratio * frontMm)) * stiffer(frettedB)) / stiffer(openB)
+  const bending = (frettedB * (1 + 2 * perSquare * frettedB)) / stiffer(frettedB)
+  /** By how much the open string grows over what sounds, and what sounds is stretched. */
+  const slope = (longer: number, stretched: number) => {
+    const tighter = (kappa * stretched) / pullRatio
+    return centsPerE * (longer + (stretched / (1 + stretch) + tighter) / 2 + bending * (longer - tighter / 2))
+  }
+  const openGrows = openRunMm / (openMm * openMm)
+  return {
+    cents: 600 * Math.log2(pitch * pitch * (1 + stretch) * pullRatio),
+    perSaddleMm: slope(openGrows - frontRunMm / (frontMm * frontMm), pressed.perFrontMm / spread),
+    perNutMm: slope(openGrows, pressed.perBackMm / spread),
+  }
 }
+
+/** Of what stiffness does to the first partial, the part that grows with the square. */
+const perSquare = 1 + Math.PI ** 2 / 2
 
 /** What stiffness does to the first partial of a string pinned at one end and clamped at the other. */
 function stiffer(b: number): number {
-  return 1 + b + (1 + Math.PI ** 2 / 2) * b ** 2
+  return 1 + b + perSquare * b * b
 }
 
 /** A string pressed to a fret: lengths in mm along the neck before and behind it, and heights as in FrettedString. */
@@ -86,91 +102,39 @@ export interface PressedString {
   fingerMm: number
 }
 
+/** How much longer a string becomes, as a part of its open length (Q), and how fast that grows before and behind the fret. */
+export interface PressedStretch {
+  stretch: number
+  perFrontMm: number
+  perBackMm: number
+}
+
 /**
- * Give how much longer a string becomes when it is pressed to a fret, as a part of its open length (Q). Behind the fret
- * it goes straight on down to the finger, and from there up to the nut.
- * Source: Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024).
+ * Give how much longer a string becomes when it is pressed to a fret. Behind the fret it goes straight on down to the
+ * finger, and from there up to the nut.
+ * Source: Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024); its slopes are the derivatives.
  */
-export function pressedStretch({frontMm, backMm, nutHeightMm, riseMm, fingerMm}: PressedString): number {
+export function pressedStretch(pressed: PressedString): PressedStretch {
+  const {frontMm, backMm, nutHeightMm, riseMm, fingerMm} = pressed
   const atSaddleMm = nutHeightMm + riseMm
   const openMm = hypotenuse(frontMm + backMm, riseMm)
   const soundingMm = hypotenuse(frontMm, atSaddleMm)
   const toFingerMm = (soundingMm * fingerMm) / frontMm
-  const toNutMm = hypotenuse(backMm - fingerMm, nutHeightMm + (fingerMm * atSaddleMm) / frontMm)
-  return (soundingMm + toFingerMm + toNutMm - openMm) / openMm
+  const fingerHighMm = nutHeightMm + (fingerMm * atSaddleMm) / frontMm
+  const toNutMm = hypotenuse(backMm - fingerMm, fingerHighMm)
+  const pressedMm = soundingMm + toFingerMm + toNutMm
+  // The open string grows alike with what lies before the fret and behind it.
+  const openGrows = (pressedMm * (frontMm + backMm)) / (openMm * openMm)
+  const falls = (fingerMm * atSaddleMm) / (frontMm * frontMm)
+  const frontGrows = (frontMm - falls * atSaddleMm) / soundingMm - (falls * fingerHighMm) / toNutMm
+  return {
+    stretch: (pressedMm - openMm) / openMm,
+    perFrontMm: (frontGrows - openGrows) / openMm,
+    perBackMm: ((backMm - fingerMm) / toNutMm - openGrows) / openMm,
+  }
 }
 
 /** Give the length of a slope from its run and rise. (`Math.hypot` guards against overflow and is many times slower.) */
 export function hypotenuse(run: number, rise: number): number {
   return Math.sqrt(run * run + rise * rise)
-}
-
-/** How many lines from the nut a setback is chosen by. */
-const linesHeard = 12
-
-/** What the model of intonation needs of a build. */
-export interface FrettedStrings {
-  /** Every line of the scale, in order from the nut. */
-  frets: Fret[]
-  /** The lines that setbacks are chosen by: the first twelve from the nut, half frets counted, or all if fewer. */
-  heard: Fret[]
-  /** Each stuck at nut and saddle, and sliding there, where what lies behind them is known. */
-  strings: {name: string; at: number; string: FrettedString; slides?: FrettedString | undefined}[]
-}
-
-/**
- * Gather what the model of intonation needs of a fretted build whose strings, lines and heights are planned; strings
- * whose pull or stiffness is not known are left out. Undefined where there are no frets, or nothing to say of them.
- */
-export function frettedStrings(
-  values: BuildValues,
-  scale: Scale | undefined,
-  strings: readonly StringPlan[] | undefined,
-  action: Action | undefined,
-): FrettedStrings | undefined {
-  const scaleMm = scale?.lengthMm
-  if (!scale?.fretted || !scale.lines?.length || !strings || !action || scaleMm === undefined)
-    return undefined
-  const frets = scale.lines.map(({cents, fromPreviousMm}) => ({
-    ratio: ratioOf(cents),
-    roomMm: fromPreviousMm,
-  }))
-  const common = {
-    scaleMm,
-    nutHeightMm: action.nutMm,
-    riseMm: action.bridgeToBuildMm - action.sinkMm - action.crownMm - action.nutMm,
-    fingerMm: values.action?.finger?.mm ?? 0,
-    reliefMm: action.reliefMm,
-  }
-  const overRound = stringsOverRound(values, scale)
-  return {
-    frets,
-    heard: frets.slice(0, linesHeard),
-    strings: strings.flatMap(({name, tensionN, stiffnessMpa, sectionMm, wholeMm}, at) => {
-      if (tensionN === undefined || stiffnessMpa === undefined || sectionMm === undefined) return []
-      const radiusMm = sectionMm / 2
-      const kappa = (Math.PI * radiusMm ** 2 * stiffnessMpa) / tensionN
-      const string = {...overOwnFace(common, overRound?.[at]), radiusMm, kappa}
-      const slides = wholeMm === undefined ? undefined : {...string, spread: wholeMm / scaleMm}
-      return [{name, at, string, slides}]
-    }),
-  }
-}
-
-/**
- * Give the heights of a string over its own part of a round face: at nut, octave and bridge they are its own, and what
- * the octave has beside the middle of the two counts as relief, since the model's face is straight.
- */
-function overOwnFace<T extends Pick<FrettedString, 'nutHeightMm' | 'riseMm' | 'reliefMm'>>(
-  flat: T,
-  over: OverRound | undefined,
-): T {
-  if (!over) return flat
-  const [nutMm, octaveMm, bridgeMm] = [over.overFaceMm(0), over.overFaceMm(1 / 2), over.overFaceMm(1)]
-  return {
-    ...flat,
-    nutHeightMm: flat.nutHeightMm + nutMm,
-    riseMm: flat.riseMm + bridgeMm - nutMm,
-    reliefMm: flat.reliefMm + octaveMm - (nutMm + bridgeMm) / 2,
-  }
 }

@@ -1,5 +1,6 @@
-import {centsSharp, type Ends, type Fret, type FrettedString, type FrettedStrings} from './fretted-string.ts'
-import {leastSquares, rootMeanSquare} from './least-squares.ts'
+import {type Ends, type Fret, type FrettedString, sharpness} from './fretted-string.ts'
+import type {FrettedStrings} from './fretted-strings.ts'
+import {type Fit, leastSquares, rootMeanSquare} from './least-squares.ts'
 
 /** What a string is off at its lines; sharp is positive. */
 export interface Intonation {
@@ -90,13 +91,10 @@ function moved(
 }
 
 function setBack({name, string, slides}: FrettedStrings['strings'][number], {frets, heard}: FrettedStrings) {
-  const alone = leastSquares((at) => cents(string, heard, {saddleMm: at[0]!, nutMm: 0}), [0])
-  const both = leastSquares(
-    (at) => cents(string, heard, {saddleMm: at[0]!, nutMm: at[1]!}),
-    alone ? [...alone, 0] : [0, 0],
-  )
+  const alone = leastSquares((at) => fitOf(string, heard, at), [0])
+  const both = leastSquares((at) => fitOf(string, heard, at), alone ? [...alone, 0] : [0, 0])
   if (!alone || !both) return undefined
-  const sliding = slides && leastSquares((at) => cents(slides, heard, {saddleMm: at[0]!, nutMm: 0}), alone)
+  const sliding = slides && leastSquares((at) => fitOf(slides, heard, at), alone)
   const [setbackMm, saddleMm, nutMm] = [alone[0]!, both[0]!, both[1]!]
   const plainCents = cents(string, frets, {saddleMm: 0, nutMm: 0})
   const compensatedCents = cents(string, frets, {saddleMm: setbackMm, nutMm: 0})
@@ -124,6 +122,18 @@ export function furthest(values: readonly number[]): number {
 }
 
 /** The cents at each fret, sharp positive. */
-export function cents(string: FrettedString, frets: readonly Fret[], ends: Ends): number[] {
-  return frets.map((fret) => centsSharp(string, fret, ends))
+function cents(string: FrettedString, frets: readonly Fret[], ends: Ends): number[] {
+  return frets.map((fret) => sharpness(string, fret, ends).cents)
+}
+
+/** The cents at each fret of a string whose saddle, and nut where that is moved too, are set back so far (mm). */
+function fitOf(string: FrettedString, frets: readonly Fret[], [saddleMm, nutMm]: readonly number[]): Fit {
+  const [errors, bySaddle, byNut]: [number[], number[], number[]] = [[], [], []]
+  for (const fret of frets) {
+    const sharp = sharpness(string, fret, {saddleMm: saddleMm!, nutMm: nutMm ?? 0})
+    errors.push(sharp.cents)
+    bySaddle.push(sharp.perSaddleMm)
+    byNut.push(sharp.perNutMm)
+  }
+  return {errors, slopes: nutMm === undefined ? [bySaddle] : [bySaddle, byNut]}
 }

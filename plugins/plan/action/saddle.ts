@@ -1,7 +1,8 @@
 import {degrees} from '../../tables/units.ts'
-import {centsSharp, type FrettedStrings} from './fretted-string.ts'
+import {sharpness} from './fretted-string.ts'
+import type {FrettedStrings} from './fretted-strings.ts'
 import {furthest, type Setback} from './intonation.ts'
-import {leastSquares, rootMeanSquare} from './least-squares.ts'
+import {type Fit, leastSquares, rootMeanSquare} from './least-squares.ts'
 
 /** Straight saddles under all strings. */
 export interface Saddles {
@@ -46,8 +47,8 @@ export function planSaddles(
   if (spreadMm <= 0) return undefined
   const along = fretted.strings.map(({at}) => (offsMm[at]! - first) / spreadMm)
   const start = setbacks[0]?.setbackMm ?? 0
-  const slanted = leastSquares((at) => allCents(fretted, along, at[0]!, at[1]!), [start, start])
-  const square = leastSquares((at) => allCents(fretted, along, at[0]!, at[0]!), [start])
+  const slanted = leastSquares((at) => fitOf(fretted, along, at), [start, start])
+  const square = leastSquares((at) => fitOf(fretted, along, at), [start])
   if (!slanted || !square) return undefined
   const slant = saddle(fretted, along, slanted[0]!, slanted[1]!)
   const angleDeg = degrees(Math.atan2(slant.firstMm - slant.lastMm, spreadMm))
@@ -57,19 +58,27 @@ export function planSaddles(
   }
 }
 
-/** The cents of every string at its first lines, one string after the other, over a saddle set back by so much at its two ends. */
-function allCents(
+/**
+ * The cents of every string at its first lines, one string after the other, over a saddle set back by so much (mm) at its
+ * two ends; by one number, where it is square.
+ */
+function fitOf(
   {strings, heard}: FrettedStrings,
   along: readonly number[],
-  firstMm: number,
-  lastMm: number,
-): number[] {
-  const all: number[] = []
+  [firstMm, lastMm]: readonly number[],
+): Fit {
+  const [errors, byFirst, byLast]: [number[], number[], number[]] = [[], [], []]
   for (const [i, {string}] of strings.entries()) {
-    const ends = {saddleMm: firstMm + (lastMm - firstMm) * along[i]!, nutMm: 0}
-    for (const fret of heard) all.push(centsSharp(string, fret, ends))
+    const part = lastMm === undefined ? 0 : along[i]!
+    const saddleMm = firstMm! + ((lastMm ?? firstMm!) - firstMm!) * part
+    for (const fret of heard) {
+      const sharp = sharpness(string, fret, {saddleMm, nutMm: 0})
+      errors.push(sharp.cents)
+      byFirst.push(sharp.perSaddleMm * (1 - part))
+      byLast.push(sharp.perSaddleMm * part)
+    }
   }
-  return all
+  return {errors, slopes: lastMm === undefined ? [byFirst] : [byFirst, byLast]}
 }
 
 function saddle(
@@ -78,7 +87,7 @@ function saddle(
   firstMm: number,
   lastMm: number,
 ): Omit<StraightSaddle, 'angleDeg'> {
-  const left = allCents(fretted, along, firstMm, lastMm)
+  const left = fitOf(fretted, along, [firstMm, lastMm]).errors
   const lines = fretted.heard.length
   return {
     firstMm,

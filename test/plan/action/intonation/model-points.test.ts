@@ -1,14 +1,21 @@
 import {expect, test} from 'vitest'
-import {centsSharp, pressedStretch} from '../../../../plugins/plan/action/fretted-string.ts'
+import {
+  type Ends,
+  type Fret,
+  type FrettedString,
+  pressedStretch,
+  sharpness,
+} from '../../../../plugins/plan/action/fretted-string.ts'
 
 // Anderson and Beausoleil, J. Acoust. Soc. Am. 156, 683 (2024): the string they work with, ρ 0.43 mm and κ 51.
 const string = {scaleMm: 650, nutHeightMm: 1, riseMm: 4, fingerMm: 0, reliefMm: 0, radiusMm: 0.43, kappa: 51}
 const fret = (n: number) => ({ratio: 2 ** (n / 12), roomMm: 20})
 const none = {saddleMm: 0, nutMm: 0}
+const centsSharp = (of: FrettedString, at: Fret, ends: Ends) => sharpness(of, at, ends).cents
 
 test('a finger 10 mm behind the first fret stretches the string by 47e-6', () => {
   const soundingMm = 650 / fret(1).ratio
-  const stretch = pressedStretch({
+  const {stretch} = pressedStretch({
     frontMm: soundingMm + 1.9,
     backMm: 650 - soundingMm - 0.37,
     nutHeightMm: 1,
@@ -23,7 +30,7 @@ test('the lengths alone are off by 0.17 cents at most', () => {
   const lengths = {...string, kappa: 0}
   const off = Array.from({length: 12}, (_, i) => {
     const {ratio} = fret(i + 1)
-    const stretch = pressedStretch({
+    const {stretch} = pressedStretch({
       frontMm: 650 / ratio,
       backMm: 650 - 650 / ratio,
       nutHeightMm: 1,
@@ -63,4 +70,19 @@ test('a higher string is sharper at every fret', () => {
     expect(centsSharp({...string, riseMm: 6}, fret(n), none)).toBeGreaterThan(
       centsSharp(string, fret(n), none),
     )
+})
+
+// Free of our derivatives: a hundredth of a millimetre to either side.
+test('what a setback changes is what it does change', () => {
+  const slid = {...string, reliefMm: 0.2, fingerMm: 10, spread: 1.4}
+  const [by, at] = [0.01, {saddleMm: 1.5, nutMm: -0.4}]
+  for (let n = 1; n <= 24; n++) {
+    const {perSaddleMm, perNutMm} = sharpness(slid, fret(n), at)
+    const [more, less] = [by, -by].map((mm) => ({...at, saddleMm: at.saddleMm + mm}))
+    const [nutMore, nutLess] = [by, -by].map((mm) => ({...at, nutMm: at.nutMm + mm}))
+    const between = (a: Ends, b: Ends) =>
+      (centsSharp(slid, fret(n), a) - centsSharp(slid, fret(n), b)) / (2 * by)
+    expect(perSaddleMm, `saddle, fret ${n}`).toBeCloseTo(between(more!, less!), 5)
+    expect(perNutMm, `nut, fret ${n}`).toBeCloseTo(between(nutMore!, nutLess!), 5)
+  }
 })
