@@ -1,9 +1,7 @@
 import {assumptionRows, followingRows, inherited, surroundingRows} from '../build-file/assumptions.ts'
-import {readLeaf} from '../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../build-file/quantities/write-length.ts'
 import type {Build} from '../build-file/schema/build.ts'
-import type {Kind} from '../build-file/schema/kinds.ts'
-import {kindAt, ownAt, placeOf, setterOf, valueAt, valueBelow} from '../build-file/schema/path.ts'
+import {kindAt, ownAt, placeOf, setterOf, valueAt, valueBelow, writtenAs} from '../build-file/schema/path.ts'
 import type {BuildValues, JournalSettings} from '../build-file/schema/schema.ts'
 import type {Written} from '../build-file/schema/values.ts'
 import {type AssumptionRow, practice} from '../build-file/usual/row.ts'
@@ -11,6 +9,7 @@ import {inch, inchMm} from '../tables/units.ts'
 import {planHeights} from './action/action.ts'
 import {proposedGrooveMm} from './action/nut.ts'
 import {planBoxPlace} from './kit/box-place.ts'
+import {readOwn} from './kit/own-readings.ts'
 import {leavesOfTexts, withTexts} from './kit/proposal-texts.ts'
 import type {AssumedWhy, Assumption, Settled} from './kit/settled.ts'
 import {woodOf} from './kit/woods.ts'
@@ -50,7 +49,7 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
   const units = values.units?.value ?? journal.units?.value ?? 'in'
   const set = setterOf(values)
   const assume = (path: string, value: object, {text, why, listed = path}: Reason) => {
-    set(path, {...value, text, place: placeOf(build, path), assumed: true})
+    set(path, writtenAs(value, {text, place: placeOf(build, path), assumed: true}))
     assumptions.push({path: listed, value: text, why})
   }
 
@@ -64,7 +63,8 @@ export function assume(build: Build, journal: JournalSettings = {}): Settled {
 
   const assumeBy = ({value: usual, why, listed}: AssumptionRow, path: string, item: number) => {
     const value = usual(values, item)
-    if (typeof value === 'string') assume(path, assumedValue(path, value, units), {text: value, why, listed})
+    if (typeof value === 'string')
+      assume(path, readOwn(kindAt(path), value, units), {text: value, why, listed})
     else if (value) assume(path, value, {text: lengthText(value.mm, units), why, listed})
   }
   for (const {row, list, steps, key} of rows) {
@@ -139,15 +139,4 @@ function lengthText(mm: number, units: 'in' | 'mm'): string {
   // Such as a gauge's core: thinner than any ruler shows.
   if (mm < 1 && !onRuler) return (units === 'in' ? mm / inchMm : mm).toFixed(4).replace(/0$/, '')
   return writeBare(mm, {units, rulerMm: ruler})
-}
-
-function assumedValue(path: string, text: string, units: 'in' | 'mm'): object {
-  const leaf = leafOrChoice(kindAt(path))
-  if (leaf?.is !== 'leaf') return {value: text}
-  const reading = readLeaf(leaf.leaf, leaf.leaf === 'flag' ? text === 'true' : text, {units, limits: {}})
-  return reading.ok ? reading.value : {}
-}
-
-function leafOrChoice(kind: Kind | undefined): Kind | undefined {
-  return kind?.is === 'either' ? leafOrChoice(kind.first) : kind
 }

@@ -3,6 +3,7 @@ import {readLeaf} from '../quantities/read-leaf.ts'
 import {whyOf} from '../quantities/reading.ts'
 import {type ReaderRule, readerRules} from '../rules/rules.ts'
 import {exampleOf, type Kind, type Leaf, type ListOf, type RecordOf} from '../schema/kinds.ts'
+import {writtenAs} from '../schema/path.ts'
 import type {Place, Problem} from '../schema/problem.ts'
 import type {YamlTree} from '../yaml/yaml-tree.ts'
 
@@ -124,7 +125,7 @@ export function readText(
       report(context, {rule: 'quotes-curly', place: context.places[path]!}, curly(path), {
         about: {path, node, kind, text, why: curly(path)},
       })
-    return {...reading.value, text, place: context.places[path]}
+    return writtenAs(reading.value, {text, place: context.places[path]!})
   }
   report(context, {rule: reading.rule, place: context.places[path]!}, `${nameOf(path)}: ${reading.message}`, {
     expected: reading.expected,

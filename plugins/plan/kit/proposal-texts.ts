@@ -1,10 +1,10 @@
-import {readLeaf} from '../../build-file/quantities/read-leaf.ts'
 import {writeBare} from '../../build-file/quantities/write-length.ts'
 import type {Build} from '../../build-file/schema/build.ts'
-import type {Kind} from '../../build-file/schema/kinds.ts'
-import {kindAt, ownAt, placeOf} from '../../build-file/schema/path.ts'
+import type {Kind, Leaf} from '../../build-file/schema/kinds.ts'
+import {kindAt, ownAt, placeOf, writtenAs} from '../../build-file/schema/path.ts'
 import type {Place} from '../../build-file/schema/problem.ts'
 import type {BuildValues} from '../../build-file/schema/schema.ts'
+import {readOwn} from './own-readings.ts'
 import {toMark} from './would-do.ts'
 
 /** Values as the file would have them: a text each, in lists and records. */
@@ -35,12 +35,12 @@ export interface Written {
 
 /** Write a place (mm) to a mark of the ruler, never past it on the other side, as it is read again. */
 export function markAt(mm: number, ruler: Ruler, side: 'down' | 'up'): Written {
-  const marked = writtenAs(toMark(mm, ruler.rulerMm, side), ruler)
+  const marked = writtenMm(toMark(mm, ruler.rulerMm, side), ruler)
   const overMm = side === 'down' ? marked.mm - mm : mm - marked.mm
   // A ruler that divides no inch is written in decimals, which may fall past the mark.
   if (overMm <= 1e-6) return marked
   const backMm = side === 'down' ? -ruler.rulerMm : ruler.rulerMm
-  return writtenAs(toMark(mm + backMm, ruler.rulerMm, side), ruler)
+  return writtenMm(toMark(mm + backMm, ruler.rulerMm, side), ruler)
 }
 
 /** Write a size (mm) as it is sold or bored, whatever the ruler. */
@@ -49,15 +49,16 @@ export function sizeOf(inches: string, mm: string, {units}: Pick<Ruler, 'units'>
   return {text, mm: readMm(text, units)}
 }
 
-function writtenAs(mm: number, ruler: Ruler): Written {
+function writtenMm(mm: number, ruler: Ruler): Written {
   const text = writeBare(mm, ruler)
   return {text, mm: readMm(text, ruler.units)}
 }
 
-function readMm(text: string, units: 'in' | 'mm'): number {
-  const reading = readLeaf('length', text, {units, limits: {signed: true}})
-  return reading.ok ? reading.value.mm : Number.NaN
-}
+/** A place may lie on either side of where it is counted from. */
+const signedLength: Leaf = {is: 'leaf', leaf: 'length', says: '', limits: {signed: true}}
+
+const readMm = (text: string, units: 'in' | 'mm'): number =>
+  (readOwn(signedLength, text, units) as {mm?: number}).mm ?? Number.NaN
 
 /** Read texts as the file's reader would, and put them where a build says nothing; each value says that it is proposed. */
 export function withTexts(
@@ -137,12 +138,6 @@ function mergedBelow(own: unknown, at: At, texts: Exclude<Texts, string>, reader
 }
 
 function readAt({path, kind, around}: At, text: string, {build, units}: Reader): object {
-  const leaf = leafOrChoice(kind)
   const place = ownAt(build.places, path) ?? around
-  if (leaf?.is !== 'leaf') return {value: text, text, place, proposed: true}
-  const reading = readLeaf(leaf.leaf, text, {units, limits: leaf.limits})
-  return {...(reading.ok && reading.value), text, place, proposed: true}
+  return writtenAs(readOwn(kind, text, units), {text, place, proposed: true})
 }
-
-const leafOrChoice = (kind: Kind | undefined): Kind | undefined =>
-  kind?.is === 'either' ? leafOrChoice(kind.first) : kind
