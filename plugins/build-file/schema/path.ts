@@ -13,8 +13,10 @@ import type {Pitch, Written} from './values.ts'
  * Look a word up among a record's own keys. Makers' words are looked up so and no other way: every object knows
  * `constructor`, and a maker may have a rule, a score or a path of that name.
  */
-export const ownAt = <T>(record: Readonly<Record<string, T>> | undefined, key: string): T | undefined =>
-  record?.[key] !== undefined && Object.hasOwn(record, key) ? record[key] : undefined
+export function ownAt<T>(record: Readonly<Record<string, T>> | undefined, key: string): T | undefined {
+  const found = record?.[key]
+  return found !== undefined && Object.hasOwn(record!, key) ? found : undefined
+}
 
 /** Tell whether something that was read is a value; a record, also one with keys of the maker's own, is none. */
 export const isWritten = (value: object): value is Written => typeof (value as Written).text === 'string'
