@@ -276,7 +276,7 @@ describe('the end block', () => {
     expect(first!.alongMm).toBeCloseTo((1 / 4 + 3 / 8) * inch, 9)
     expect(plan.fasteners![0]!.underHeadMm).toBeCloseTo(inch, 9)
     expect(plan.cuts!.parts.find(({of}) => of === 'box.end-block')).toMatchObject({
-      name: 'end block',
+      called: {is: 'end-block'},
       wood: 'beech',
     })
     expect(plan.work!.find(({id}) => id === 'fit-blocks')!.stations.map(stationName)).toContain(
