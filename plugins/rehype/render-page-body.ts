@@ -1,9 +1,9 @@
-import type {RootContent} from 'hast'
+import type {Root, RootContent} from 'hast'
 import type {Root as MarkdownRoot} from 'mdast'
+import rehypeStringify from 'rehype-stringify'
 import remarkRehype from 'remark-rehype'
 import {unified} from 'unified'
 import {VFile} from 'vfile'
-import {toHtml} from '../drawings/writers/html.ts'
 import {measuredByDay} from '../plan/as-built/as-built.ts'
 import {type KnownBuild, remarkBuild} from '../remark-build.ts'
 import type {Failed} from '../sections/fill-body.ts'
@@ -75,6 +75,7 @@ export function renderPageBody(input: PageInput): PageBody {
     .use(rehypeLinks, input)
     .use(rehypeComputed)
     .use(rehypeDrawings, input)
+    .use(rehypeStringify)
   const {children} = page.runSync(tree ?? page.parse(file), file)
   // What comes first stands by itself on the page, above its way to jump and beside its text.
   const first = children.filter((node) => node.type !== 'text').slice(0, 2)
@@ -82,10 +83,11 @@ export function renderPageBody(input: PageInput): PageBody {
   const [state, drawing] = [named('before-you-cut'), named('drawing')]
   const apart = new Set<RootContent>([...state, ...drawing])
   const rest = children.filter((node) => !apart.has(node))
+  const written = (nodes: RootContent[]) => page.stringify({type: 'root', children: nodes} as Root, file)
   return {
-    state: toHtml(state),
-    drawing: toHtml(drawing),
-    html: toHtml(rest),
+    state: written(state),
+    drawing: written(drawing),
+    html: written(rest),
     headings: file.data.headings ?? [],
   }
 }

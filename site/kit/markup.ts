@@ -1,15 +1,15 @@
 import type {Element, ElementContent, Root} from 'hast'
+import {toHtml} from 'hast-util-to-html'
 import {visit} from 'unist-util-visit'
 import type {Element as XmlElement} from 'xast'
 import {toXml} from 'xast-util-to-xml'
-import {toHtml} from '../../plugins/drawings/writers/html.ts'
 import {type Inline, inline, toElements} from '../../plugins/sections/kit.ts'
 import {fractions, length, lengthAlone} from '../../plugins/sections/measures.ts'
 import type {Ruler} from '../../plugins/words/lengths.ts'
 
 /** Write elements as HTML; every text and attribute is escaped by the writer. */
 export function markup(tree: Root | Element | ElementContent[], space: 'html' | 'svg' = 'html'): string {
-  return toHtml(tree, {allowDangerousHtml: true, space})
+  return toHtml(tree, {allowDangerousHtml: true, closeSelfClosing: false, space})
 }
 
 /** Place HTML that this project has written before, as it is, inside a tree. */

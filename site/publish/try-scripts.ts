@@ -12,9 +12,9 @@ export const workersOfTry = (home: string, extension: string) => ({
   chunkNames: 'try-part-[hash]',
   alias: {
     hastscript: join(home, `try/light-markup${extension}`),
+    'hast-util-to-html': join(home, `try/light-markup${extension}`),
   },
   plugins: [
-    {name: 'light markup', setup: lightMarkup(join(home, `try/light-markup${extension}`))},
     {name: 'what the first worker needs in one file', setup: inOneFile},
     {name: 'rules without their texts', setup: leaveTextsOut},
     {name: 'YAML without what no build file has', setup: plainTags},
@@ -22,13 +22,6 @@ export const workersOfTry = (home: string, extension: string) => ({
     {name: 'healing a moment later', setup: healLater(join(home, `try/later${extension}`))},
   ],
 })
-
-/** What drawings and tables ask of a writer of markup takes a twentieth of the whole. */
-const lightMarkup =
-  (light: string): Plugin['setup'] =>
-  ({onResolve}) => {
-    onResolve({filter: /[\\/]writers[\\/]html\.[jt]s$|^\.[\\/]html\.[jt]s$/}, () => ({path: light}))
-  }
 
 /**
  * Files that the same parts need are bundled together: let each need all that the first worker does, which stands there

@@ -1,4 +1,4 @@
-// Elements and their markup for the page that tries a change: what `hastscript` and `writers/html.ts` do, of which they
+// Elements and their markup for the page that tries a change: what `hastscript` and `hast-util-to-html` do, of which they
 // take the places there, for what drawings and tables ask of them, at a twentieth of their size.
 import type {Element, ElementContent} from 'hast'
 

@@ -1,4 +1,5 @@
 import type {Element, Properties} from 'hast'
+import {toHtml} from 'hast-util-to-html'
 import {s} from 'hastscript'
 import {capitalHeight} from '../kit/extent.ts'
 import {type Ink, type InkName, inks, paperTextMm} from '../kit/inks.ts'
@@ -11,7 +12,6 @@ import {
   shapesOn,
   type Text,
 } from '../kit/shapes.ts'
-import {toHtml} from './html.ts'
 
 // Classes for the style sheet (drawing.css): the svg is `drawing drawing-<name>`; inside it are groups `ink-outline`,
 // `ink-edge`, `ink-hidden`, `ink-centre`, `ink-string`, `ink-grain`, `ink-dimension`, `ink-arrow`, `ink-dot`, `ink-nut`,
