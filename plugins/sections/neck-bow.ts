@@ -38,9 +38,7 @@ function verdict(plan: Plan, bow: Bow): Inline[] {
   return [
     isTooMuch ? 'Not stiff enough: the strings bow it by ' : 'Stiff enough: the strings bow it by ',
     ...now,
-    ...(wordsOf(inline(now)) === wordsOf(inline(inTime))
-      ? [' now and in time']
-      : [', in time by ', ...inTime]),
+    ...(wordsOf(inline(now)) === wordsOf(inline(inTime)) ? [' now and later'] : [', later ', ...inTime]),
     ...(tooLow ? [`, more than they stand above it at line ${tooLow.label}`] : []),
     '.',
   ]
