@@ -1,8 +1,6 @@
-import {availableParallelism} from 'node:os'
-
 /**
- * The words of a run of many test files, for node. There is a worker for every core, and one more: a worker waits for
- * browsers and commands a fifth of its time (vitest itself leaves one core idle, on two cores half of them). It keeps what it has read from file to file, since most of a file's time is
+ * The words of a run of many test files, for node. There is a worker for every core (vitest itself leaves one
+ * idle, on two cores half of them); it keeps what it has read from file to file, since most of a file's time is
  * reading the program; slow.ts is then read once only, so each may take its time, and what is waited for too. More
  * room for what is young spares a twentieth of it.
  */
@@ -12,7 +10,7 @@ export const wholeRun: readonly string[] = [
   'run',
   '--pool=threads',
   '--no-isolate',
-  `--maxWorkers=${availableParallelism() + 1}`,
+  '--maxWorkers=100%',
   '--testTimeout=180000',
   '--hookTimeout=180000',
   '--expect.poll.timeout=30000',
