@@ -30,7 +30,8 @@ type Written = [key: string, bytes: number, atMs: number]
 /** Of a file that may be anything. */
 export const unknown: Written = ['', 0, 0]
 
-const nothingStands: Standing = {folder: '/', files: {}}
+/** Whoever writes notes it in the list that was recalled, so each has one of its own. */
+const nothingStands = (): Standing => ({folder: '/', files: {}})
 
 const listsOf = (root: string) => join(root, '.cache/standing')
 const listName = (place: string) => `${keyOf(place)}.json`
@@ -44,11 +45,11 @@ export async function recallStanding(root: string, place: string, folder: string
     const kept: unknown = JSON.parse(await readFile(join(listsOf(root), listName(place)), 'utf8'))
     const {program, seal} = kept as {program: unknown; seal: unknown}
     const isSame = isStanding(kept) && kept.folder === folder && program === (await programVersion())
-    if (!isSame) return nothingStands
+    if (!isSame) return nothingStands()
     const {files, made} = kept
     return made !== undefined && seal === sealOf({files, made}) ? {folder, files, made} : {folder, files}
   } catch {
-    return nothingStands
+    return nothingStands()
   }
 }
 

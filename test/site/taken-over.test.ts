@@ -97,6 +97,12 @@ describe('a build after another', () => {
     expect(existsSync(join(journal.root, 'climbed'))).toBe(false)
   })
 
+  test('begins with nothing where nothing stands, whatever was noted in such a nothing before', async () => {
+    const recalled = () => recallStanding(journal.root, '/nowhere', '/nowhere')
+    ;(await recalled()).files['/'] = ['key', 1, 1]
+    expect((await recalled()).files).toEqual({})
+  })
+
   test('that the disk refuses leaves the last site and nothing else, and says why', () => {
     const last = filesOf(site)
     journal.write('builds/oar-box.md', fourLines('Oar box', 'based-on: needle-box\nsummary: Pine\n'))
