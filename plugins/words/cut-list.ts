@@ -94,5 +94,9 @@ export function partName({is, own = partNames[is], number, strip, copy}: PartCal
   return strip === undefined ? one : `${one}, strip ${strip}`
 }
 
+/** Name parts to cut, each by its id. */
+export const partNamesById = (parts: readonly Part[]): ReadonlyMap<string, string> =>
+  new Map(parts.map(({id, called}) => [id, partName(called)]))
+
 /** Name several alike by what they share: `neck lamination 2, strip 3` is `neck lamination 2`, `rail 17` is `rail`. */
 export const plainName = (name: string): string => name.replace(/(, strip)? \d+$/, '')

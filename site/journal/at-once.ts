@@ -1,4 +1,4 @@
-import {readdirSync, realpathSync, type Stats, statSync} from 'node:fs'
+import {type Dirent, readdirSync, realpathSync, type Stats, statSync} from 'node:fs'
 
 // Looks at the disk that wait for it: to wait for each by its own takes ten times as long.
 
@@ -20,11 +20,17 @@ export function kindOf(path: string): Stats | string {
   }
 }
 
-/** The names in a folder, in order; none where it cannot be read. */
-export function namesIn(folder: string): string[] {
+/** What lies in a folder; nothing where it cannot be read. */
+export function entriesIn(folder: string): Dirent[] {
   try {
-    return readdirSync(folder).sort()
+    return readdirSync(folder, {withFileTypes: true})
   } catch {
     return []
   }
 }
+
+/** The names in a folder, in order; none where it cannot be read. */
+export const namesIn = (folder: string): string[] =>
+  entriesIn(folder)
+    .map(({name}) => name)
+    .sort()

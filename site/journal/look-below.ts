@@ -1,7 +1,6 @@
-import {readdirSync} from 'node:fs'
 import {join} from 'node:path'
 import {breathe} from '../kit/breathe.ts'
-import {kindOf} from './at-once.ts'
+import {entriesIn, kindOf} from './at-once.ts'
 
 /** What lies below a folder at one moment. */
 export interface Below {
@@ -20,7 +19,7 @@ export async function lookBelow(folder: string): Promise<Below> {
   let hasLinks = false
   const folders = ['']
   for (let at = folders.pop(); at !== undefined; at = folders.pop())
-    for (const entry of entriesOf(join(folder, at))) {
+    for (const entry of entriesIn(join(folder, at))) {
       const inside = at ? `${at}/${entry.name}` : entry.name
       if (entry.isDirectory()) folders.push(inside)
       hasLinks ||= entry.isSymbolicLink()
@@ -32,14 +31,6 @@ export async function lookBelow(folder: string): Promise<Below> {
       await breathe()
     }
   return {lines, lastMs, hasLinks}
-}
-
-function entriesOf(folder: string) {
-  try {
-    return readdirSync(folder, {withFileTypes: true})
-  } catch {
-    return []
-  }
 }
 
 /** A disk may tell the time by two seconds, so that two changes within them look like one. */

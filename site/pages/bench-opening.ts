@@ -5,7 +5,7 @@ import {apartPicture} from '../../plugins/drawings/pictures/apart.ts'
 import {pageSvg} from '../../plugins/drawings/writers/svg.ts'
 import type {Face, Hole} from '../../plugins/plan/kit/hole.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
-import {partName} from '../../plugins/words/cut-list.ts'
+import {partNamesById} from '../../plugins/words/cut-list.ts'
 import {holeName, shortBitName} from '../../plugins/words/holes.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {behind, faceNames, sideWord} from '../../plugins/words/sides.ts'
@@ -63,7 +63,7 @@ function faceRows(face: Face, holes: readonly Hole[], plan: Plan): Element {
 
 function cutPieces(plan: Plan): ElementContent[] {
   const {pieces = [], parts = []} = plan.cuts ?? {}
-  const names = new Map(parts.map(({id, called}) => [id, partName(called)]))
+  const names = partNamesById(parts)
   if (pieces.length === 0) return []
   return [
     h(

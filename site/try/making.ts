@@ -10,7 +10,7 @@ import {planMaking} from '../../plugins/plan/making.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import type {Cuts} from '../../plugins/plan/stock/cut-list.ts'
 import type {Part} from '../../plugins/plan/stock/part.ts'
-import {partName} from '../../plugins/words/cut-list.ts'
+import {partName, partNamesById} from '../../plugins/words/cut-list.ts'
 import {bareLength} from '../../plugins/words/lengths.ts'
 import {percent} from '../../plugins/words/quantities.ts'
 import {blankSlug, checked, type Reading} from './session.ts'
@@ -45,7 +45,7 @@ export function makingView(start: Reading, reading: Reading, whole: Reading): Ma
 const mostDrawn = 6
 
 function cutList(cuts: Cuts, plan: Plan, before: Plan): Element[] {
-  const names = new Map(cuts.parts.map(({id, called}) => [id, partName(called)]))
+  const names = partNamesById(cuts.parts)
   const drawn = cuts.pieces.slice(0, mostDrawn)
   return [
     h('p', summary(cuts)),
