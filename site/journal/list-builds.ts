@@ -3,6 +3,7 @@ import {readdir, realpath} from 'node:fs/promises'
 import {dirname, join, sep} from 'node:path'
 import {breathe} from '../kit/breathe.ts'
 import {kindOf, namesIn, realPathOf} from './at-once.ts'
+import {settingsBeside, settingsFiles} from './settings.ts'
 
 /** A build file found in the journal; `path` and `folder` are absolute, symbolic links resolved. */
 export interface BuildFile {
@@ -16,7 +17,7 @@ export interface BuildFile {
   twice?: string
 }
 
-/** A Markdown file that looks like a build and is none, with what would make it one. */
+/** A file that looks like a build, or like the journal's settings, and is none, with what would make it one. */
 export interface NoBuild {
   file: string
   message: string
@@ -34,7 +35,10 @@ export async function listBuilds(
 ): Promise<{builds: BuildFile[]; others: NoBuild[]}> {
   const home = await realpath(folder).catch(cannotBeRead)
   const builds = new Map<string, BuildFile>()
-  const others: NoBuild[] = []
+  const others: NoBuild[] = settingsBeside(home).map((file) => ({
+    file,
+    message: 'is not read: it belongs into builds/',
+  }))
   for (const name of (await readdir(home).catch(cannotBeRead)).sort()) {
     await breathe()
     const found = candidate(home, name)
@@ -83,6 +87,8 @@ function candidate(home: string, name: string): Candidate | undefined {
   const kind = kindOf(join(home, name))
   if (typeof kind === 'string')
     return isNamed ? {why: `it is a link that leads nowhere (${kind})`} : undefined
+  const settings = settingsFiles.find((each) => each === name.toLowerCase().replace(/\.yml$/, '.yaml'))
+  if (kind.isFile() && settings && name !== settings) return {why: `its name must be ${settings}`}
   if (kind.isFile() && otherMarkdown.test(name)) return {why: 'its ending must be .md, in small letters'}
   if (kind.isFile() && isNamed) return {slug: name.slice(0, -3), inside: name}
   if (!kind.isDirectory()) return isNamed ? {why: 'it is no plain file'} : undefined

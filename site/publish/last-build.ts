@@ -2,6 +2,7 @@ import {readdirSync, statSync} from 'node:fs'
 import {join} from 'node:path'
 import type {NoBuild} from '../journal/list-builds.ts'
 import {lookBelow, nameOfState} from '../journal/look-below.ts'
+import {settingsBeside} from '../journal/settings.ts'
 import {keyOf} from '../kit/cache.ts'
 import {fileOf} from '../kit/page.ts'
 import type {FileProblems} from '../kit/site-data.ts'
@@ -21,8 +22,9 @@ export interface Said {
  */
 export async function madeFrom(root: string, prefix: string): Promise<string | undefined> {
   const nowMs = Date.now()
-  const state = nameOfState(await lookBelow(join(root, 'builds')), nowMs)
-  return state && keyOf(prefix, String(process.getuid?.()), state)
+  const folder = join(root, 'builds')
+  const state = nameOfState(await lookBelow(folder), nowMs)
+  return state && keyOf(prefix, String(process.getuid?.()), ...settingsBeside(folder), state)
 }
 
 /** Note on a site what it was made from, and what was said. */

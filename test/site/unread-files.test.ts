@@ -3,6 +3,7 @@ import {mkdirSync, mkdtempSync, realpathSync, rmSync, symlinkSync, truncateSync,
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
+import {listBuilds} from '../../site/journal/list-builds.ts'
 import {readJournalFolder} from '../../site/journal/read-journal.ts'
 import {readSettings} from '../../site/journal/settings.ts'
 import {uncachedSteps} from '../../site/steps/run-steps.ts'
@@ -37,6 +38,7 @@ beforeAll(async () => {
   symlinkSync('../secret/rack.yaml', join(builds, 'rack.yaml'))
   mkdirSync(join(builds, 'folder.md'))
   mkdirSync(join(builds, 'deep/index.md'), {recursive: true})
+  put('Rack.yml', '- {id: A1, wood: oak}\n')
   put('CAPITALS.MD', fourLines('Capitals'))
   put('\u00fcber.md', fourLines('Over'))
   mkdirSync(join(builds, 'loose'))
@@ -56,6 +58,7 @@ describe('where a build belongs', () => {
     ['builds/deep', /index\.md is no plain file/],
     ['builds/CAPITALS.MD', /ending must be \.md/],
     ['builds/loose', /called index\.md/],
+    ['builds/Rack.yml', /its name must be rack\.yaml/],
     ['builds/\u00fcber.md', /such as uber\.md/],
   ])('%s is named', (file, says) => {
     expect(journal.others.find((one) => one.file === file)?.message).toMatch(says)
@@ -74,6 +77,17 @@ describe('where a build belongs', () => {
 })
 
 describe('where settings and rack belong', () => {
+  test('those beside the folder of builds are named', async () => {
+    const home = mkdtempSync(join(tmpdir(), 'beside-'))
+    mkdirSync(join(home, 'builds'))
+    writeFileSync(join(home, 'journal.yaml'), 'title: Shed book\n')
+    expect((await listBuilds(home)).others).toMatchObject([
+      {file: 'journal.yaml', message: expect.stringMatching(/into builds/)},
+    ])
+    writeFileSync(join(home, 'builds/journal.yaml'), 'title: Shed book\n')
+    expect((await listBuilds(home)).others).toEqual([])
+    rmSync(home, {recursive: true})
+  })
   test('a pipe and a link that leads out are named, and nothing of them is read', () => {
     expect(journal.rack).toEqual([])
     expect(journal.problems.map(({file, problems}) => [file, problems.map(({message}) => message)])).toEqual([
