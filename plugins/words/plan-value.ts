@@ -90,16 +90,33 @@ function meant(steps: string[], list: List | undefined): string[] {
     steps.join('.'),
     known.map(({parts}) => fill(parts, steps)),
   )
-  return [...new Set([...alike(steps), ...(likely ? [likely] : [])])].slice(0, 4)
+  const near = likely ? [likely] : []
+  const isBeside = likely?.startsWith(`${steps.slice(0, -1).join('.')}.`)
+  const names = isBeside ? [...alike(steps), ...near] : [...beside(steps), ...alike(steps), ...near]
+  return [...new Set(names)].slice(0, 4)
 }
 
-/** List the known names whose last step has a word of this one's, those first that share most in all. */
+/** List two values in the same unit of the same one of several, such as a line. */
+function beside(steps: readonly string[]): string[] {
+  const unitOf = (step: string) => unitEnding.exec(step)?.[0]
+  const unit = unitOf(steps.at(-1)!)
+  if (!unit) return []
+  return below(
+    steps.slice(0, -1),
+    ({name, parts}) => name.includes('*') && parts.length === steps.length && unitOf(parts.at(-1)!) === unit,
+  ).slice(0, 2)
+}
+
+/** List the known names whose last step, or else any, has a word of this one's last; those first that share most. */
 function alike(steps: readonly string[]): string[] {
   const last = new Set(wordsOf(steps.at(-1)!))
   const all = new Set(steps.flatMap(wordsOf))
   const shared = (words: readonly string[]) => words.filter((word) => all.has(word)).length
-  return known
-    .filter(({name, words}) => !name.includes('*') && words.some((word) => last.has(word)))
+  const isAlike = (words: readonly string[]) => words.some((word) => last.has(word))
+  const single = known.filter(({name}) => !name.includes('*') && !name.startsWith('tooMany'))
+  const byLast = single.filter(({words}) => isAlike(words))
+  const found = byLast.length > 0 ? byLast : single.filter(({parts}) => isAlike(parts.flatMap(wordsOf)))
+  return found
     .map(({name, parts}) => ({name, count: shared(parts.flatMap(wordsOf))}))
     .sort((a, b) => b.count - a.count)
     .filter(({count}, _, [best]) => count === best!.count)
@@ -120,9 +137,15 @@ function fill(parts: readonly string[], steps: readonly string[]): string {
 }
 
 /** List some of the values that lie below a path which names a group of them. */
-function below(steps: readonly string[]): string[] {
+function below(
+  steps: readonly string[],
+  isMeant: (one: (typeof known)[number]) => boolean = () => true,
+): string[] {
   return known
-    .filter(({parts}) => parts.length > steps.length && fits(parts.slice(0, steps.length), steps))
+    .filter(
+      (one) =>
+        one.parts.length > steps.length && fits(one.parts.slice(0, steps.length), steps) && isMeant(one),
+    )
     .slice(0, 4)
     .map(({parts}) => fill(parts, steps))
 }

@@ -46,11 +46,19 @@ describe('a value of the plan', () => {
     ['strings.1.gauge', ['strings.D4.gauge', 'strings.D4-2.gauge', 'strings.F#3.gauge']],
     ['neck.totalMm', ['neck.layup.totalMm']],
     ['strings.D4.breakAngle', ['bridge.breakAngleDeg', 'strings.D4.breakKnown']],
+    ['frets.count', []],
     ['constructor', []],
     ['__proto__.x', []],
     ['', []],
     ['.', []],
   ])('%s is nothing that is known', (path, likely) => expect(likelyFor(path)).toEqual(likely))
+
+  it('of one of several proposes what that one has in the same unit', () => {
+    expect(likelyFor('scale.lines.3.stationMm')?.slice(0, 2)).toEqual([
+      'scale.lines.3.fromNutMm',
+      'scale.lines.3.fromPreviousMm',
+    ])
+  })
 
   it('that holds several is none, and proposes those', () => {
     expect(likelyFor('scale')).toContain('scale.lengthMm')
