@@ -1,4 +1,4 @@
-import {isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
+import {type Document, isCollection, isMap, isSeq, type Node, parseDocument, type YAMLError} from 'yaml'
 import {readValue} from '../reading/read-value.ts'
 import type {ReadingContext} from '../reading/reading-context.ts'
 import {trialContext} from '../reading/trial.ts'
@@ -6,16 +6,20 @@ import type {RecordOf} from '../schema/kinds.ts'
 import {isSlip} from '../schema/nearest.ts'
 import type {Rewriting, rewritings} from './line-slips.ts'
 
-/** What the parser says of some lines, in their order; an indent before the first key is a slip too. */
-export function slipsOf(lines: readonly string[]): YAMLError[] {
-  const {errors, warnings, contents} = parsed(lines)
-  const own = [...errors, ...warnings].sort((a, b) => a.pos[0] - b.pos[0])
-  if (own.length > 0 || !contents) return own
+/** Find what the parser says first of some lines; an indent before the first key is a slip too. */
+export const slipOf = (lines: readonly string[]): YAMLError | undefined => firstSlip(parsed(lines), lines)
+
+function firstSlip(
+  {errors, warnings, contents}: Document.Parsed,
+  lines: readonly string[],
+): YAMLError | undefined {
+  const [own] = [...errors, ...warnings].sort((a, b) => a.pos[0] - b.pos[0])
+  if (own || !contents) return own
   // A line without a colon is a text of its own.
   if (!isCollection(contents))
-    return [{code: 'MISSING_CHAR', message: 'followed by map values', pos: [0, 1]} as YAMLError]
+    return {code: 'MISSING_CHAR', message: 'followed by map values', pos: [0, 1]} as YAMLError
   const first = lines.find((line) => !/^\s*(?:#.*)?$/.test(line)) ?? ''
-  return /^\s/.test(first) ? [{code: 'BAD_INDENT', message: '', pos: [0, 1]} as YAMLError] : []
+  return /^\s/.test(first) ? ({code: 'BAD_INDENT', message: '', pos: [0, 1]} as YAMLError) : undefined
 }
 
 const parsed = (lines: readonly string[]) =>
@@ -27,8 +31,10 @@ export interface Setting {
   known: Parameters<typeof rewritings>[2]
 }
 
+const nowhere = -1
+
 export interface Way extends Rewriting {
-  /** Where reading breaks off, in signs from the start; past all where it does not. */
+  /** Where reading breaks off, in signs from the start; past all where it does not, before all in what are no keys. */
   reads: number
   /** How much of what is read the schema does not know. */
   wrong: number
@@ -39,10 +45,9 @@ export interface Way extends Rewriting {
 }
 
 /** The lines in which the slip may lie: where the parser stumbles and those round it, in a short key all. */
-export function suspects({lines}: Way): number[] {
-  const [slip] = slipsOf(lines)
-  if (!slip) return []
-  const line = lines.join('\n').slice(0, slip.pos[0]).split('\n').length - 1
+export function suspects({lines, reads}: Way): number[] {
+  if (reads === nowhere) return []
+  const line = lines.join('\n').slice(0, reads).split('\n').length - 1
   const texts = lines.flatMap((each, at) => (/^\s*[^\s#]/.test(each) ? [at] : []))
   if (texts.length <= 6) return [...texts].sort((a, b) => Math.abs(a - line) - Math.abs(b - line))
   const before = texts.findLast((at) => at < line)
@@ -64,10 +69,10 @@ function weightOf({rule, message, expected}: ReadingContext['problems'][number])
 
 export function weigh(rewriting: Rewriting, {schema, units}: Setting): Way {
   const doc = parsed(rewriting.lines)
-  const [slip] = slipsOf(rewriting.lines)
+  const slip = firstSlip(doc, rewriting.lines)
   const list = isSeq(doc.contents) ? schema.fields.pieces : undefined
   if (slip || !(isMap(doc.contents) || list))
-    return {...rewriting, reads: slip?.pos[0] ?? 0, wrong: 0, meaning: '', texts: [], isSure: false}
+    return {...rewriting, reads: slip?.pos[0] ?? nowhere, wrong: 0, meaning: '', texts: [], isSure: false}
   const context = trialContext(units)
   const value = readValue(doc.contents as Node, list ?? schema, list ? 'pieces' : '', context)
   const texts: string[] = []

@@ -1,7 +1,7 @@
 import type {YAMLError} from 'yaml'
 import type {Kind, RecordOf} from '../schema/kinds.ts'
 import {type Rewriting, rewritings, withoutTabs} from './line-slips.ts'
-import {type Setting, shapeWeight, slipsOf, suspects, type Way, weigh} from './weigh-lines.ts'
+import {type Setting, shapeWeight, slipOf, suspects, type Way, weigh} from './weigh-lines.ts'
 
 /** Lines of the YAML that are read as others: what stands there, and what would do, the likeliest first. */
 export interface Rewritten {
@@ -31,6 +31,9 @@ const mostTries = 300
 /** More keys than these are not searched: nobody reads what they were meant to be. */
 const mostSearched = 50
 
+/** A key of so many lines is searched everywhere at every slip. */
+const mostUnblamed = 8
+
 const mostSlips = 4
 
 const beam = 4
@@ -50,7 +53,7 @@ export function healYaml(text: string, schema: RecordOf, units: 'in' | 'mm'): He
   let searched = 0
   for (const [from, to] of keysIn(lines)) {
     const own = lines.slice(from, to)
-    const [slip] = slipsOf(own)
+    const slip = slipOf(own)
     if (!slip) {
       healed.push(...own)
       continue
@@ -124,22 +127,25 @@ const shortOf = (kind: Kind | undefined): readonly string[] =>
 function search(lines: readonly string[], setting: Setting): Way[] {
   if (lines.length > mostLines || lines.join('\n').length > mostSigns) return []
   const seen = new Set([lines.join('\n')])
-  let states: Way[] = [weigh({lines: withoutTabs(lines), reach: 0}, setting)]
+  const written = withoutTabs(lines)
+  let states: Way[] = [weigh({lines: written, reach: 0}, setting)]
   if (states[0]!.reads === Number.POSITIVE_INFINITY) return asked(states, lines)
   let tries = 0
   let good: Way[] = []
   for (let slips = 1; slips <= mostSlips && states.length > 0; slips += 1) {
     const next: Way[] = []
-    for (const state of states)
-      for (const at of suspects(state))
-        for (const one of rewritings(state.lines, at, setting.known)) {
-          const text = one.lines.join('\n')
-          if (seen.has(text) || tries >= mostTries) continue
-          seen.add(text)
-          tries += 1
-          const reach = Math.max(one.reach, state.reach) as Rewriting['reach']
-          next.push(weigh({...one, reach}, setting))
-        }
+    let farthest = 3
+    for (const one of nearestOf(states, blamed(good, written), setting)) {
+      // What goes further than one that is wrong in nothing is never taken.
+      if (one.reach > farthest) break
+      const text = one.lines.join('\n')
+      if (seen.has(text) || tries >= mostTries) continue
+      seen.add(text)
+      tries += 1
+      const way = weigh(one, setting)
+      next.push(way)
+      if (way.reads === Number.POSITIVE_INFINITY && way.wrong === 0) farthest = one.reach
+    }
     const ordered = next.sort((a, b) => b.reads - a.reads || nearestFirst(a, b))
     good = [...good, ...ordered.filter(({reads}) => reads === Number.POSITIVE_INFINITY)].sort(nearestFirst)
     // A line left out is for want of anything else, and so is a text where keys belong.
@@ -149,6 +155,26 @@ function search(lines: readonly string[], setting: Setting): Way[] {
   }
   return asked(good, lines)
 }
+
+/** In a long key, the lines without any of which the rest can be read: slips lie there. */
+const blamed = (good: readonly Way[], written: readonly string[]): number[] =>
+  good.flatMap((way) =>
+    written.length > mostUnblamed && way.reach === 3 && way.wrong < shapeWeight
+      ? [way.lines.findIndex((line, at) => line !== written[at])]
+      : [],
+  )
+
+/** Every rewriting of some states by one slip more, in some lines or wherever it may lie, in the order of their reach. */
+const nearestOf = (states: readonly Way[], only: readonly number[], {known}: Setting): Rewriting[] =>
+  states
+    .flatMap((state) =>
+      (only.length > 0 ? only : suspects(state)).flatMap((at) =>
+        [...rewritings(state.lines, at, known)].map((one): Rewriting => {
+          return {...one, reach: Math.max(one.reach, state.reach) as Rewriting['reach']}
+        }),
+      ),
+    )
+    .sort((a, b) => a.reach - b.reach)
 
 const nearestFirst = (a: Way, b: Way): number =>
   isLeftOut(a) - isLeftOut(b) || a.wrong - b.wrong || a.reach - b.reach
