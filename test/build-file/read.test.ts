@@ -1,5 +1,7 @@
 import {describe, expect, test} from 'vitest'
+import {mendText} from '../../plugins/build-file/heal/mend.ts'
 import {readBuild, readJournal, readRack} from '../../plugins/build-file/read.ts'
+import {readOnly} from '../support/slip-healing.ts'
 
 const read = (frontMatter: string) =>
   readBuild(`---\ntitle: Needle box\n${frontMatter}\n---\n`, {slug: 'needle-box'})
@@ -151,6 +153,33 @@ test('a key that comes near none says which are known there', () => {
       expected: ['name', 'wood', 'length', 'width', 'thickness', 'count'],
     },
   ])
+})
+
+describe('how many there are, where sizes belong', () => {
+  const mended = (lines: string) =>
+    mendText(`---\ntitle: Needle box\n${lines}\n---\n`, readOnly).text.split('\n').slice(2, -2).join('\n')
+  test.each([
+    ['scale: 24\nfrets: {count: 18}', 'scale: {length: 24, lines: 18, fretted: true}'],
+    ['scale: 24\nfrets:\n  number: 18', 'scale: {length: 24, lines: 18, fretted: true}'],
+    [
+      'scale: 24\nfrets: {count: 18, crown: 1/16}',
+      'scale: {length: 24, lines: 18, fretted: true}\nfrets: {crown: 1/16}',
+    ],
+    ['scale: {length: 24, frets: {count: 18}}', 'scale: {length: 24, lines: 18, fretted: true}'],
+    [
+      'scale: {length: 24, lines: 18}\nfrets: {crown: 1/16, count: 18}',
+      'scale: {length: 24, lines: 18}\nfrets: {crown: 1/16}',
+    ],
+  ])('%s', (lines, as) => expect(mended(lines)).toBe(as))
+  test('is asked about where the scale says another, or each string has one', () => {
+    for (const lines of ['scale: {length: 24, lines: 12}\nfrets: {count: 18}', 'tuners: {count: 3}']) {
+      const {problems} = readBuild(`---\ntitle: Needle box\n${lines}\n---\n`, {slug: 'needle-box'})
+      expect(problems).toMatchObject([
+        {rule: 'unknown-key', message: expect.stringMatching(/lines: 18|each string/)},
+      ])
+      expect(mended(lines)).toBe(lines)
+    }
+  })
 })
 
 describe('a list without its brackets', () => {

@@ -7,7 +7,7 @@ import type {Kind, RecordOf} from '../schema/kinds.ts'
 import {isSlip, nearest} from '../schema/nearest.ts'
 import {leafAt, quantityPaths} from '../schema/path.ts'
 import {buildSchema} from '../schema/schema.ts'
-import {moveInto} from './counts.ts'
+import {countIn, healCountKey, moveInto} from './counts.ts'
 import {folded, keysFor, placesFor, present} from './keys.ts'
 import type {Healing, Mend} from './source.ts'
 import {readTuning} from './tuning.ts'
@@ -38,12 +38,17 @@ export function healKey(slip: Slip, healing: Healing): Mend | undefined {
   }
   const below = isRoot ? healBelow(slip, map.items, healing) : undefined
   if (below) return below
+  const counted = healCountKey(slip, pair, record, healing)
+  if (counted) return counted
   const taken = present(map.items)
   // How many frets there are also says that there are frets.
   if (record === 'scale' && /^frets?$/i.test(name) && node && !taken.has('lines')) {
     const [from, to] = source.extentOf(pair)
     const gap = map.flow ? ', ' : `\n${indentOf(source.text, from)}`
-    const lines = [`lines: ${source.sourceOf(node)}`, ...(taken.has('fretted') ? [] : ['fretted: true'])]
+    const lines = [
+      `lines: ${source.sourceOf(countIn(node) ?? node)}`,
+      ...(taken.has('fretted') ? [] : ['fretted: true']),
+    ]
     const message = `${why}; ${lines.join(' and ')} would do`
     return {texts: [lines.join(gap)], isSure: true, at: source.place(from, to), message}
   }
