@@ -260,6 +260,7 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
       value: kept,
       large: kept,
       bytes: kept,
+      kept: async () => undefined,
       still: () => {},
       tidy: async () => {},
     },

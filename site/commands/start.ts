@@ -1,16 +1,19 @@
 import {realpath} from 'node:fs/promises'
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {join} from 'node:path'
+import {setTimeout as pause} from 'node:timers/promises'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {diskTrouble} from '../kit/disk-trouble.ts'
 import {programVersion} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
 import type {FileProblems} from '../kit/site-data.ts'
+import {progressTo} from '../make/progress.ts'
 import {leaveStanding, resumeStanding} from '../publish/standing.ts'
 import {clearVersions, newVersion} from '../publish/versions.ts'
-import {answer} from '../serve/answer.ts'
+import {answer, decoded} from '../serve/answer.ts'
 import {Changes, changesPath} from '../serve/changes.ts'
 import {listen} from '../serve/listen.ts'
+import {answerWaiting, waitOrTell} from '../serve/waiting-page.ts'
 import {watchFolder} from '../serve/watch-folder.ts'
 import {newBuildWriter} from '../serve/write-new-build.ts'
 import {WritingSession} from '../serve/writing-session.ts'
@@ -22,6 +25,9 @@ import {readArguments} from './usage.ts'
 const usage = `npm start    shows the journal at http://localhost:8080/ (or another free port) while you write
 
 Every save is shown at once; problems appear in the page and here. End it with Ctrl+C.`
+
+/** Whoever starts is patient for so long, ms. */
+const patienceMs = 1500
 
 readArguments(usage, {}, {most: 0})
 clearSooner()
@@ -41,42 +47,36 @@ const version = await programVersion()
 process.once('exit', () => leaveStanding(root, standing, version))
 
 for (const line of await tellNewVersion(root)) console.log(line)
-const session = new WritingSession(root, standing)
+let progress = progressTo(process.stderr)
+const session = new WritingSession(root, standing, {
+  told: (...how) => progress.told(...how),
+  found: tell,
+})
 const changes = new Changes()
 const writeNewBuild = newBuildWriter(root)
 let reported = ''
-let buildsReady = Promise.resolve()
-let allReady = Promise.resolve()
-// Looked at before it is read, so that no change falls between the two.
-await watchFolder(join(root, 'builds'), (paths) => {
-  allReady = refresh(paths)
-})
-allReady = refresh()
 
 /** Show what the journal is now. A fault of this program is told and leaves the last state standing. */
-function refresh(paths: readonly string[] = []): Promise<void> {
-  let showBuilds = () => {}
-  buildsReady = new Promise((resolve) => {
-    showBuilds = resolve
-  })
-  const all = session
-    .refresh((changed) => {
-      showBuilds()
-      changes.announce(changed)
-    }, paths)
-    .then(tell, (error: unknown) =>
-      console.error(`This save could not be shown: ${printable(diskTrouble(error, root, 'this journal'))}`),
-    )
-    .finally(showBuilds)
-  return all
+async function refresh(paths: readonly string[] = []): Promise<void> {
+  try {
+    progress = progressTo(process.stderr)
+    await session.refresh((changed) => changes.announce(changed), paths)
+  } catch (error) {
+    say(console.error, `This save could not be shown: ${printable(diskTrouble(error, root, 'this journal'))}`)
+  }
+  progress.end()
 }
 
-function tell(found: {problems: FileProblems[]; unmade: readonly Unmade[]} | undefined): void {
-  if (!found) return
-  const {problems, unmade} = found
+function tell({problems, unmade}: {problems: FileProblems[]; unmade: readonly Unmade[]}): void {
   const text = [report(problems), ...reportUnmade(unmade)].join('\n')
-  if (text !== reported) console.log(text)
+  if (text !== reported) say(console.log, text)
   reported = text
+}
+
+/** Write a line in the place of the one that says how far the work is. */
+function say(write: (text: string) => void, text: string): void {
+  progress.end()
+  write(text)
 }
 
 async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -86,15 +86,22 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
   } else if (url.pathname === newBuildPath) {
     await writeNewBuild(request, response)
   } else {
-    await (url.pathname.startsWith('/builds/') ? buildsReady : allReady)
-    await answer({folder, prefix: '/', state: changes.state()}, request, response)
+    const ready = session.ready(decoded(url.pathname) ?? '/')
+    const isReady = await waitOrTell(ready, request, () =>
+      answerWaiting(response, {line: progress.line(), titles: session.titles}),
+    )
+    if (isReady) await answer({folder, prefix: '/', state: changes.state()}, request, response)
   }
 }
 
+// Looked at before it is read, so that no change falls between the two.
+await watchFolder(join(root, 'builds'), (paths) => void refresh(paths))
+const first = refresh()
 const {port} = await listen((request, response) => {
   respond(request, response).catch(() => response.writeHead(400).end())
 }, 8080)
 // From here on whatever fails, the watching of a folder that is moved away included, ends nothing but itself.
 process.on('uncaughtException', (error) => console.error(printable(error.message)))
-await allReady
-console.log(`The journal is at http://localhost:${port}/ and follows every save; Ctrl+C ends it.`)
+// What is wrong with the journal stands above its address, unless it takes long.
+await Promise.race([first, pause(patienceMs)])
+say(console.log, `The journal is at http://localhost:${port}/ and follows every save; Ctrl+C ends it.`)

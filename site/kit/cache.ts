@@ -13,9 +13,11 @@ export interface Cache {
   value: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
   /** The same for a value of any size: the last few are in memory, the others on disk alone. */
   large: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
+  /** Take a value where it is there. */
+  kept: <T>(key: string, isRight: (value: unknown) => value is T) => Promise<T | undefined>
   /** Take bytes, or make and keep them, on disk alone. */
   bytes: (key: string, make: () => Promise<Uint8Array>) => Promise<Uint8Array>
-  /** Count keys as asked for: what they stand for has become part of something else that is kept. */
+  /** Let keys stay on disk: what they stand for has become part of something else that is kept. */
   still: (keys: Iterable<string>) => void
   /**
    * Let go of the values that nobody asked for since the last call; on disk, where they are more than twice as many
@@ -32,18 +34,11 @@ export function openCache(folder: string, version: string): Cache {
   const home = join(folder, version)
   const values = new Map<string, unknown>()
   const lately = new Map<string, unknown>()
-  // What is being made, so that two who ask for one thing at once share it.
-  const making = new Map<string, Promise<unknown>>()
   const asked = new Set<string>()
+  const within = new Set<string>()
   // Bytes are asked for once and then stand in the site: they stay as long as this process does.
   const askedBytes = new Set<string>()
-  const once = async <T>(name: string, make: (name: string) => Promise<T>): Promise<T> => {
-    if (!/^[0-9a-f]+\.(json|bytes)$/.test(name)) throw new Error(`${name} is no key of the cache`)
-    const begun =
-      (making.get(name) as Promise<T> | undefined) ?? make(name).finally(() => making.delete(name))
-    making.set(name, begun)
-    return begun
-  }
+  const once = onceAtATime()
   const keep = async (name: string, content: Uint8Array) => {
     // A journal that was moved away is not begun anew where it was.
     if (!existsSync(dirname(folder))) return
@@ -76,6 +71,15 @@ export function openCache(folder: string, version: string): Cache {
       for (const old of [...lately.keys()].slice(0, -mostLately)) lately.delete(old)
       return value
     },
+    async kept(key, isRight) {
+      asked.add(key)
+      if (values.has(key)) return values.get(key) as never
+      await breathe()
+      const there = asJson(readKept(home, `${key}.json`))
+      if (!isRight(there)) return undefined
+      values.set(key, there)
+      return there
+    },
     async bytes(key, make) {
       askedBytes.add(key)
       return once(`${key}.bytes`, async (name) => {
@@ -87,13 +91,26 @@ export function openCache(folder: string, version: string): Cache {
       })
     },
     still(keys) {
-      for (const key of keys) asked.add(key)
+      for (const key of keys) within.add(key)
     },
     async tidy() {
-      await letGo(folder, version, new Set([...asked, ...askedBytes]))
+      await letGo(folder, version, new Set([...asked, ...askedBytes, ...within]))
       for (const key of values.keys()) if (!asked.has(key)) values.delete(key)
       asked.clear()
+      within.clear()
     },
+  }
+}
+
+/** Let two who ask for one thing at once share it. */
+function onceAtATime(): <T>(name: string, make: (name: string) => Promise<T>) => Promise<T> {
+  const making = new Map<string, Promise<unknown>>()
+  return async <T>(name: string, make: (name: string) => Promise<T>): Promise<T> => {
+    if (!/^[0-9a-f]+\.(json|bytes)$/.test(name)) throw new Error(`${name} is no key of the cache`)
+    const begun =
+      (making.get(name) as Promise<T> | undefined) ?? make(name).finally(() => making.delete(name))
+    making.set(name, begun)
+    return begun
   }
 }
 

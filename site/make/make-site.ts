@@ -34,13 +34,14 @@ export async function makeSite(
     await writer?.write(some)
     own.push(...some)
   }
+  return {site: {...around, builds: own.map(({one}) => one)}, own, problems: withFaults(problems, own)}
+}
+
+/** Tell with the problems of each file what this program failed at among its pages. */
+export function withFaults(problems: readonly FileProblems[], own: readonly OwnPages[]): FileProblems[] {
   const faults = new Map(own.map(({one, faults: found}) => [one.file, found]))
-  return {
-    site: {...around, builds: own.map(({one}) => one)},
-    own,
-    problems: problems.map((one) => ({
-      ...one,
-      problems: [...one.problems, ...(faults.get(one.file) ?? [])],
-    })),
-  }
+  return problems.map((one) => ({
+    ...one,
+    problems: [...one.problems, ...(faults.get(one.file) ?? [])],
+  }))
 }

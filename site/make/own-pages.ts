@@ -11,6 +11,7 @@ import {cachedSteps} from '../steps/cached-steps.ts'
 import {isSummary} from '../steps/kept-shapes.ts'
 import type {Summary} from '../steps/results.ts'
 import type {Steps} from '../steps/steps.ts'
+import {keepGlance, keptGlance, known, openingOf} from './glance.ts'
 import {type AmongKin, aloneOf, amongKin, type Kin, named, withoutDrafts} from './kin.ts'
 import {type PublishedFiles, publishedFiles} from './published-files.ts'
 import {siteBuild} from './site-build.ts'
@@ -33,14 +34,18 @@ export interface OfAll {
 
 /** Know the pages of a build: from its summary where all is as it was, else by making them. */
 export async function ownPages(one: PlannedBuild, all: OfAll): Promise<OwnPages> {
+  return ownPagesAmong(one, all, await lookedUp(one, all))
+}
+
+async function ownPagesAmong(one: PlannedBuild, all: OfAll, among: Found): Promise<OwnPages> {
   const {around, journal, cache} = all
-  const among = await lookedUp(one, all)
   const make = async () => {
     const noted = noting(cache)
     const steps = cachedSteps(noted.cache, all.load)
     const built = await siteBuild(one, {...among, around, journal, cache: noted.cache, steps})
     const unmade: Unmade[] = []
     const pages = pagesOfBuilds({around, journal, rack: nothingOnRack, builds: [built], unread: []}, unmade)
+    if (unmade.length === 0) await keepGlance(one, built, {pages, cache: noted.cache})
     const from = [...noted.keys, ...built.files.flatMap(({keptAs}) => keptAs ?? [])]
     return {pages, files: built.files, summary: summaryOf(built, {pages, unmade, from})}
   }
@@ -99,26 +104,40 @@ function summaryOf(
   built: SiteBuild,
   {pages, unmade, from}: Pick<Summary, 'unmade' | 'from'> & {pages: readonly Page[]},
 ): Summary {
-  const {headings, hanging, words, drawings} = built.made
+  const {headings, hanging, words} = built.made
   return {
     made: {headings, hanging, words},
-    cover: /^[^>]*<svg[^>]*>/.exec(drawings[drawnCover] ?? '')?.[0],
+    cover: openingOf(built),
     faults: built.made.faults,
-    pages: pages.map(({address, key, layout, data: {unlisted}}) => ({
-      address,
-      key,
-      layout,
-      data: unlisted ? {unlisted} : {},
-    })),
+    pages: pages.map(known),
     files: built.files.map(({address, key}) => ({address, key})),
     unmade,
     from,
   }
 }
 
+/** What the pages of the whole journal show of a build. */
+export type Seen = Pick<OwnPages, 'one' | 'pages'>
+
+/**
+ * Look for what is kept of a build: its pages, or else what others show of it, be it from a site that was made for other
+ * readers.
+ */
+export async function keptPages(
+  one: PlannedBuild,
+  all: OfAll,
+): Promise<{own: OwnPages} | {seen: Seen} | undefined> {
+  const {cache, kin} = all
+  const among = await lookedUp(one, all)
+  if (await cache.kept(summaryKey(one, among, all), isSummary))
+    return {own: await ownPagesAmong(one, all, among)}
+  const seen = await keptGlance(one, cache)
+  return seen && {seen: {one: outlined(one, seen, {...among, hidden: kin.hidden}), pages: seen.pages}}
+}
+
 function outlined(
   one: PlannedBuild,
-  {made, cover, faults}: Summary,
+  {made, cover, faults}: Pick<Summary, 'made' | 'cover' | 'faults'>,
   {pictures, told, hidden}: Pick<Found, 'pictures' | 'told'> & Pick<Kin, 'hidden'>,
 ): SiteBuild {
   const {slug, file, plan, build} = one

@@ -8,26 +8,31 @@ const betweenMs = 200
 
 /**
  * Tell whoever sits before a terminal how far the work is, and about how long the rest takes, where it takes longer than
- * two seconds. What is written into a file or to another program gets nothing of it. `end` clears the line.
+ * two seconds. What is written into a file or to another program gets nothing of it. `end` clears the line; `line` is what
+ * it says, for whoever waits elsewhere.
  */
 export function progressTo(stream: Pick<NodeJS.WriteStream, 'isTTY' | 'write'>): {
   told: Progress
   end: () => void
+  line: () => string
 } {
   const beganMs = performance.now()
   let part = {what: '', beganMs}
+  let line = () => ''
   let writtenMs = 0
   return {
     told: (what, done, of) => {
       const nowMs = performance.now()
       if (part.what !== what) part = {what, beganMs: nowMs}
+      line = () => progressLine(what, {done, of}, nowMs - part.beganMs)
       if (!stream.isTTY || nowMs - beganMs < patienceMs || nowMs - writtenMs < betweenMs) return
       writtenMs = nowMs
-      stream.write(`\r${progressLine(what, {done, of}, nowMs - part.beganMs)}\u001b[K`)
+      stream.write(`\r${line()}\u001b[K`)
     },
     end: () => {
       if (writtenMs > 0) stream.write('\r\u001b[K')
     },
+    line: () => line(),
   }
 }
 

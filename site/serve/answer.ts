@@ -13,7 +13,7 @@ interface Served {
   state?: string
 }
 
-const always = {
+export const always = {
   'Content-Security-Policy': policy,
   'Cache-Control': 'no-store',
   'X-Content-Type-Options': 'nosniff',
@@ -95,7 +95,8 @@ export async function fileFor(
   return {file, bytes: kind.size}
 }
 
-function decoded(path: string): string | undefined {
+/** Read an address as it was asked for; undefined where it is none. */
+export function decoded(path: string): string | undefined {
   try {
     return decodeURIComponent(path)
   } catch {

@@ -4,7 +4,7 @@ import type {Known, Unmade} from '../kit/page.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
 import type {Drawn} from './draw-build.ts'
-import type {MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
+import type {Glance, MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
 
 // What is read back from disk may be anything: only what has the shape that was written is taken.
 
@@ -51,16 +51,24 @@ export const isDrawn = (value: unknown): value is Drawn =>
  * what this program failed at is tried again.
  */
 export const isSummary = (value: unknown): value is Summary =>
-  isRecord(value) &&
-  isRecord(value.made) &&
+  isSeen(value) &&
   isText(value.made.words) &&
-  isListOf(value.made.headings, isHeading) &&
-  (value.made.hanging === undefined || isHanging(value.made.hanging)) &&
-  (value.cover === undefined || isText(value.cover)) &&
   isListOf(value.faults, () => false) &&
   isListOf(value.unmade, () => false) &&
   isListOf(value.from, isText) &&
-  isListOf(value.files, isKnown) &&
+  isListOf(value.files, isKnown)
+
+/** Tell whether a kept value is what other pages show of a build. */
+export const isGlance = (value: unknown): value is Glance => isSeen(value) && isText(value.called)
+
+const isSeen = (
+  value: unknown,
+): value is Readonly<Record<string, unknown>> & {made: Readonly<Record<string, unknown>>} =>
+  isRecord(value) &&
+  isRecord(value.made) &&
+  isListOf(value.made.headings, isHeading) &&
+  (value.made.hanging === undefined || isHanging(value.made.hanging)) &&
+  (value.cover === undefined || isText(value.cover)) &&
   isListOf(
     value.pages,
     (page) => isKnown(page) && isRecord(page) && isRecord(page.data) && isText(page.layout),

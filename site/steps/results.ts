@@ -27,6 +27,16 @@ export interface MakeResult extends Omit<MadeBuild, 'hanging'> {
   key: string
 }
 
+/** What other pages show of a build, whether for somebody who writes or for all. */
+export interface Glance {
+  made: Pick<SiteBuild['made'], 'headings' | 'hanging'>
+  /** What makers call it by, for the search. */
+  called: string
+  /** The opening of its drawn cover, which tells its size. */
+  cover?: string | undefined
+  pages: KnownPage[]
+}
+
 /** What was made of a build, in short: all that the rest of the site asks, and what its own pages are called. */
 export interface Summary {
   made: Pick<SiteBuild['made'], 'headings' | 'hanging' | 'words'>

@@ -1,7 +1,10 @@
 import {appendFileSync, existsSync, readFileSync, realpathSync} from 'node:fs'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
-import {programVersion} from '../../site/kit/journal-cache.ts'
+import {cacheOf, programVersion} from '../../site/kit/journal-cache.ts'
+import {fileOf} from '../../site/kit/page.ts'
+import {makeSite} from '../../site/make/make-site.ts'
+import {planSite} from '../../site/make/plan-site.ts'
 import {leaveStanding, resumeStanding, type Standing} from '../../site/publish/standing.ts'
 import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
@@ -17,10 +20,12 @@ const journal = tempJournal({
 })
 let standing: Standing
 let session: WritingSession
+/** Called as the whole journal is looked at. */
+let heard = () => {}
 
 beforeAll(async () => {
   standing = await resumeStanding(journal.root, await emptyFolder())
-  session = new WritingSession(journal.root, standing)
+  session = new WritingSession(journal.root, standing, {told: () => heard()})
   await session.refresh()
 })
 afterAll(() => journal.remove())
@@ -99,9 +104,14 @@ describe('a save while somebody writes', () => {
   test('that changes what it was copied from, or all of it, is left to a look at all', async () => {
     const ahead = async (more: string) => {
       journal.write('builds/oar-box.md', more && fourLines('Oar box', more))
-      const told: string[][] = []
-      await session.refresh((changed) => void told.push([...changed]), ['oar-box.md'])
-      return told.length === 3
+      let isAhead: boolean | undefined
+      heard = () => {
+        isAhead ??= false
+      }
+      await session.refresh(() => {
+        isAhead ??= true
+      }, ['oar-box.md'])
+      return isAhead
     }
     expect(await ahead('based-on: tea-tin\n')).toBe(false)
     expect(await ahead('based-on: tea-tin\nsummary: Red oak\n')).toBe(true)
@@ -125,4 +135,53 @@ test('who writes on another day begins where the last one ended, less what someb
   expect(await refreshed()).toEqual(['/builds/tea-tin/'])
   expect(existsSync(waiting)).toBe(false)
   expect(filesOf(standing.folder)).toEqual(before)
+})
+
+describe('the first start after a build', () => {
+  const asked = '/builds/tea-tin/'
+  const [before, others] = [['/', '/search.json', '/feed.xml', '/now/'], '/builds/needle-box/']
+  const isPage = (address: string) => /^\/builds\/[^/]+\/$/.test(address)
+  /** Begin to write where a build for other readers kept what it made. */
+  async function begin(title: string) {
+    journal.write('builds/journal.yaml', `title: ${title}\n`)
+    const options = {prefix: '/elsewhere/', isWriting: false, assets: {}}
+    await makeSite(await planSite(journal.root, options, await cacheOf(journal.root)))
+    const folder = await emptyFolder()
+    standing = {folder, files: {}}
+    const shown: string[] = []
+    session = new WritingSession(journal.root, standing, {}, 0)
+    const all = session.refresh((changed) => void shown.push(...changed))
+    return {
+      all,
+      shown,
+      texts: () => before.map((address) => readFileSync(join(folder, fileOf(address)), 'utf8')),
+    }
+  }
+
+  test('makes what is asked for first, and shows the whole journal before the rest is made', async () => {
+    const {all, shown, texts} = await begin('The boat shed')
+    await Promise.all([
+      session.ready('/'),
+      session.ready(`${asked}template-a4.pdf`),
+      session.ready('/builds/x/'),
+    ])
+    expect(shown).toEqual(expect.arrayContaining([asked, ...before]))
+    expect(shown.filter(isPage)).toEqual([asked])
+    const first = texts()
+    expect((await all)?.problems.length).toBeGreaterThan(0)
+    expect(shown).toContain(others)
+    expect(texts()).toEqual(first)
+    expect(await refreshed()).toEqual([])
+  })
+  test('gives way to a save, which is shown before the rest is made', async () => {
+    const {all, shown} = await begin('The net loft')
+    await session.ready('/')
+    journal.write('builds/tea-tin.md', fourLines('Tea tin').replace('24 1/4', '25 1/2'))
+    const saved = session.refresh((changed) => void shown.push(...changed), ['tea-tin.md'])
+    await session.ready(asked)
+    expect(shown.filter(isPage).slice(0, 2)).toContain(asked)
+    expect(readFileSync(join(standing.folder, fileOf(asked)), 'utf8')).toContain('25 1/2')
+    expect([await all, (await saved) !== undefined]).toEqual([undefined, true])
+    expect(await refreshed()).toEqual([])
+  })
 })

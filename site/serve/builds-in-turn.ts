@@ -1,0 +1,202 @@
+import type {PlannedBuild} from '../journal/read-journal.ts'
+import type {Unmade} from '../kit/page.ts'
+import {keptPages, type OfAll, type OwnPages, ownPages, type Seen} from '../make/own-pages.ts'
+import {SiteWriter} from '../publish/site-writer.ts'
+import type {Standing} from '../publish/standing.ts'
+import {slugOf, takeAway} from './take-away.ts'
+
+/** A build that is planned, and how far its pages are. */
+interface Turn {
+  one: PlannedBuild
+  all: OfAll
+  /** What other pages show of it, where that is known before its own pages are. */
+  seen?: Seen | undefined
+  own?: OwnPages | undefined
+  making?: Promise<OwnPages> | undefined
+  /** Its pages stand as it was planned. */
+  stands?: Promise<void> | undefined
+}
+
+type Shown = (changed: readonly string[]) => void
+
+/** So many builds are written at once while nobody waits: whoever comes then waits for no more. */
+const together = 8
+
+/**
+ * The builds of a journal as it was planned once, whose pages are made and written each in its turn: first those that
+ * somebody asks for, then the others.
+ */
+export class BuildsInTurn {
+  /** Pages that could not be made. */
+  readonly unmade: Unmade[] = []
+  readonly #standing: Standing
+  readonly #shown: Shown
+  readonly #turns: ReadonlyMap<string, Turn>
+  readonly #addresses: ReadonlyMap<string | undefined, readonly string[]>
+  readonly #askedFor = new Set<Promise<void>>()
+  /** Nothing is written before those that were planned earlier have done so. */
+  readonly #earlier: Promise<void> | undefined
+
+  /** `shown` is told the addresses that changed, as they are written. */
+  constructor(
+    planned: {shown: readonly PlannedBuild[]; all: OfAll},
+    {standing, shown, earlier}: {standing: Standing; shown: Shown; earlier: BuildsInTurn | undefined},
+  ) {
+    this.#standing = standing
+    this.#shown = shown
+    this.#earlier = earlier?.quiet()
+    this.#turns = new Map(planned.shown.map((one) => [one.slug, {one, all: planned.all}]))
+    this.#addresses = bySlug(Object.keys(standing.files))
+  }
+
+  /** The builds as the pages of the whole journal see them, as far as they are known, in the order of the site. */
+  get seen(): Seen[] {
+    return [...this.#turns.values()].flatMap(({own, seen}) => own ?? seen ?? [])
+  }
+
+  /** The pages of the builds that are made, in the order of the site. */
+  get own(): OwnPages[] {
+    return [...this.#turns.values()].flatMap(({own}) => own ?? [])
+  }
+
+  /** Have the pages of a build made before all others, unless they are; there may be no such build. */
+  async asked(slug: string): Promise<void> {
+    const turn = this.#turns.get(slug)
+    if (turn) await this.#ahead(turn.stands ?? this.#write([turn]))
+  }
+
+  /** The same of a build that was planned again, with all else as it was. */
+  async askedAnew(one: PlannedBuild, all: OfAll): Promise<void> {
+    const turn = this.#turns.get(one.slug)
+    if (!turn) return
+    const before = turn.stands?.catch(() => {})
+    Object.assign(turn, {one, all, own: undefined, making: undefined, stands: undefined})
+    await this.#ahead(this.#write([turn], before))
+  }
+
+  /**
+   * Look at what is kept: answers the builds (slugs) of which nothing is, and those whose own pages are not or do not
+   * stand. `next` is called before each, and may throw.
+   */
+  async look(next: () => void): Promise<{unseen: string[]; due: string[]}> {
+    const unseen: string[] = []
+    const due: string[] = []
+    for (const turn of this.#turns.values()) {
+      next()
+      if (turn.own) continue
+      const kept = await keptPages(turn.one, turn.all)
+      if (kept && 'own' in kept) turn.own ??= kept.own
+      else if (kept) turn.seen = kept.seen
+      else unseen.push(turn.one.slug)
+      if (!turn.own || !this.#isStanding(turn.own)) due.push(turn.one.slug)
+    }
+    return {unseen, due}
+  }
+
+  /** Make and write builds (slugs) one after the other; `next` is called before each, and may throw. */
+  async make(slugs: readonly string[], next: (done: number, of: number) => void): Promise<void> {
+    let waiting: Turn[] = []
+    const write = async () => {
+      const due = waiting.filter(({stands}) => !stands)
+      waiting = []
+      if (due.length > 0) await this.#write(due)
+    }
+    try {
+      for (const [at, slug] of slugs.entries()) {
+        await this.quiet()
+        next(at, slugs.length)
+        const turn = this.#turns.get(slug)!
+        await this.#own(turn)
+        waiting.push(turn)
+        if (waiting.length >= together) await write()
+      }
+    } finally {
+      // What is under way is written in any case.
+      await write()
+    }
+  }
+
+  /** Wait until nobody waits for a build. */
+  async quiet(): Promise<void> {
+    while (this.#askedFor.size > 0) await Promise.allSettled(this.#askedFor)
+  }
+
+  /** Take away what stands of builds that are no more, or is no more of those that are known. */
+  async clear(): Promise<void> {
+    const gone = [...this.#addresses].flatMap(([slug, all]) =>
+      slug === undefined ? [] : this.#goneOf(slug, all),
+    )
+    this.#tell(await takeAway(this.#standing, gone))
+  }
+
+  #goneOf(slug: string, standing: readonly string[]): readonly string[] {
+    const turn = this.#turns.get(slug)
+    if (!turn) return standing
+    const {own} = turn
+    if (!own) return []
+    const there = new Set([...own.pages, ...own.files].map(({address}) => address))
+    return standing.filter((address) => !there.has(address))
+  }
+
+  #tell(changed: readonly string[]): void {
+    if (changed.length > 0) this.#shown(changed)
+  }
+
+  async #ahead(stands: Promise<void>): Promise<void> {
+    this.#askedFor.add(stands)
+    await stands.finally(() => this.#askedFor.delete(stands))
+  }
+
+  /** Nobody else writes these builds meanwhile; what fails is tried again when it is asked for again. */
+  #write(turns: readonly Turn[], before?: Promise<void>): Promise<void> {
+    const writing = this.#writeNow(turns, before).catch((error) => {
+      for (const turn of turns) if (turn.stands === writing) turn.stands = undefined
+      throw error
+    })
+    for (const turn of turns) turn.stands = writing
+    return writing
+  }
+
+  async #writeNow(turns: readonly Turn[], before?: Promise<void>): Promise<void> {
+    await Promise.all([this.#earlier, before])
+    const writer = new SiteWriter(turns[0]!.all.around, this.#standing)
+    const cleared: string[] = []
+    try {
+      await writer.write(await Promise.all(turns.map((turn) => this.#own(turn))))
+      await writer.end()
+      const gone = turns.flatMap(({one: {slug}}) => this.#goneOf(slug, this.#addresses.get(slug) ?? []))
+      cleared.push(...(await takeAway(this.#standing, gone)))
+    } finally {
+      this.unmade.push(...writer.unmade)
+      this.#tell([...writer.written, ...cleared])
+    }
+  }
+
+  async #own(turn: Turn): Promise<OwnPages> {
+    if (turn.own) return turn.own
+    const {one, all} = turn
+    turn.making ??= ownPages(one, all)
+    const {making} = turn
+    const own = await making.finally(() => {
+      if (turn.making === making) turn.making = undefined
+    })
+    // It may have been planned again meanwhile.
+    if (turn.one === one) turn.own = own
+    return own
+  }
+
+  #isStanding({pages, files}: OwnPages): boolean {
+    return [...pages, ...files].every(({address, key}) => this.#standing.files[address]?.[0] === key)
+  }
+}
+
+function bySlug(addresses: readonly string[]): Map<string | undefined, string[]> {
+  const all = new Map<string | undefined, string[]>()
+  for (const address of addresses) {
+    const slug = slugOf(address)
+    const known = all.get(slug)
+    if (known) known.push(address)
+    else all.set(slug, [address])
+  }
+  return all
+}
