@@ -16,6 +16,7 @@ import {siteAssets} from '../publish/assets.ts'
 import {madeFrom, noteBuild, type Said, saidBefore} from '../publish/last-build.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
+import {keepSpare, spareAfter, spareOf, takeUp} from '../publish/spare.ts'
 import {recallStanding, rememberStanding} from '../publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
 import {clearSooner} from './clear-sooner.ts'
@@ -52,7 +53,7 @@ process.exitCode = await build(prefix, output.site).catch((error: unknown) => {
 async function build(prefix: string, site: string): Promise<number> {
   for (const line of await tellNewVersion(root)) console.log(line)
   const from = await madeFrom(root, prefix)
-  const last = await recallStanding(root, site, await realpath(site).catch(() => ''))
+  const last = await recallStanding(root, site, await shownBy(site))
   const before = from === undefined ? undefined : saidBefore(last, from)
   if (before) {
     tellUnread(before)
@@ -78,8 +79,8 @@ async function build(prefix: string, site: string): Promise<number> {
     return 1
   }
   const unmade: Unmade[] = []
-  const {moved, standing, said} = await publish(site, async (version) => {
-    const standing = {folder: version, files: {}}
+  const {moved, standing, said} = await publish(site, spareOf(site, last), async (version) => {
+    const standing = takeUp(version, last)
     const writer = new SiteWriter(planned.all.around, standing, last)
     const made = await makeSite(planned, writer, progress.told).finally(progress.end)
     const problems = made.problems.map(withoutRemarks)
@@ -95,13 +96,20 @@ async function build(prefix: string, site: string): Promise<number> {
   const isFailed = said.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
   const isSound = unmade.length === 0 && !isFailed
   const isKnown = isSound && from !== undefined
+  standing.spare = spareAfter(last, standing)
   await rememberStanding(root, site, isKnown ? noteBuild(standing, from, said) : standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
   tellCount(said, site)
   for (const line of reportUnmade(unmade)) console.error(line)
+  if (standing.spare && (await shownBy(site)) !== last.folder) await keepSpare(site, last.folder)
   await clearVersions(site)
   await cache.tidy()
   return isSound ? 0 : 1
+}
+
+/** The version (absolute) that a site shows. */
+function shownBy(site: string): Promise<string> {
+  return realpath(site).catch(() => '')
 }
 
 function tellUnread({unread}: Pick<Said, 'unread'>): void {
@@ -120,10 +128,11 @@ function tellCount({builds, pages}: Said, site: string): void {
 /** Write a version of the site and show it; one that cannot be written is taken away, and the last one stays. */
 async function publish<T>(
   site: string,
+  spare: string | undefined,
   write: (version: string) => Promise<T>,
 ): Promise<T & {moved: string | undefined}> {
   stillHere()
-  const version = await newVersion(site)
+  const version = await newVersion(site, spare)
   try {
     await beginVersion(version)
     const written = await write(version)

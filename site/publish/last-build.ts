@@ -1,11 +1,10 @@
-import {readdirSync, statSync} from 'node:fs'
 import {join} from 'node:path'
 import type {NoBuild} from '../journal/list-builds.ts'
 import {lookBelow, nameOfState} from '../journal/look-below.ts'
 import {settingsBeside} from '../journal/settings.ts'
 import {keyOf} from '../kit/cache.ts'
-import {fileOf} from '../kit/page.ts'
 import type {FileProblems} from '../kit/site-data.ts'
+import {lookInto} from './look-into.ts'
 import type {Standing} from './standing.ts'
 
 /** What the build said that made a site. */
@@ -41,24 +40,10 @@ export function saidBefore(standing: Standing, from: string): Said | undefined {
 }
 
 /** Tell whether every file stands as it was written, and nothing beside them. */
-function standsWhole({folder, files}: Standing): boolean {
-  const written = new Map(Object.entries(files).map(([address, one]) => [fileOf(address), one]))
-  const isWhole = (at: string): boolean => {
-    const entries = readdirSync(join(folder, at), {withFileTypes: true})
-    return (
-      entries.length > 0 &&
-      entries.every((entry) => {
-        const inside = at ? `${at}/${entry.name}` : entry.name
-        if (entry.isDirectory()) return isWhole(inside)
-        const [, bytes, atMs] = written.get(inside) ?? []
-        if (!entry.isFile() || !written.delete(inside)) return false
-        const {size, mtimeMs} = statSync(join(folder, inside))
-        return size === bytes && mtimeMs === atMs
-      })
-    )
-  }
+function standsWhole(standing: Standing): boolean {
   try {
-    return isWhole('') && written.size === 0
+    const {standing: there, strays} = lookInto(standing)
+    return strays.length === 0 && there.length === Object.keys(standing.files).length
   } catch {
     return false
   }

@@ -2,6 +2,7 @@ import pMap from 'p-map'
 import {together} from '../journal/folder.ts'
 import type {Artefact, Known, Page, Unmade} from '../kit/page.ts'
 import type {Surround} from '../kit/site-data.ts'
+import {clearOthers, makeRoom} from './spare.ts'
 import {note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeFiles, writePages} from './write-site.ts'
 
@@ -36,11 +37,15 @@ export class SiteWriter {
   readonly #around: Surround
   readonly #to: Standing
   readonly #from: Standing | undefined
+  readonly #wanted = new Set<string>()
   #waiting: KnownWhole[] = []
   /** Files are written while the next builds are made: pictures are drawn beside everything else. */
   #behind: Promise<void> = Promise.resolve()
 
-  /** `to` is where the site goes, and what of it stands there; `from` is its last version, which is taken over. */
+  /**
+   * `to` is where the site goes, and what of it stands there; `from` is its last version, which is taken over: then what
+   * stands may have a second name there, and no other files are in the site than those written.
+   */
   constructor(around: Surround, to: Standing, from?: Standing) {
     this.#around = around
     this.#to = to
@@ -57,12 +62,16 @@ export class SiteWriter {
   async end(): Promise<void> {
     await this.#writeWaiting()
     await this.#behind
+    if (this.#from) clearOthers(this.#to, this.#wanted)
   }
 
   /** Take over what can be, and list the rest that does not stand. */
   #missing(known: readonly Known[]): readonly Known[] {
     const missing = known.filter((one) => this.#isMissing(one))
-    return this.#from ? takeOver(this.#from, this.#to, missing) : missing
+    if (!this.#from) return missing
+    for (const {address} of known) this.#wanted.add(address)
+    for (const {address} of missing) makeRoom(this.#to, address)
+    return takeOver(this.#from, this.#to, missing)
   }
 
   #isMissing({address, key}: Known): boolean {

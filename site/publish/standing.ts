@@ -11,6 +11,7 @@ import {
 } from 'node:fs'
 import {mkdir, readFile, rename, rmdir} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
+import {kindOf} from '../journal/at-once.ts'
 import {keyOf, writeWhole} from '../kit/cache.ts'
 import {programVersion} from '../kit/journal-cache.ts'
 import {fileOf, type Known} from '../kit/page.ts'
@@ -23,6 +24,15 @@ export interface Standing {
   files: Record<string, Written>
   /** What whoever made it notes of that, once it is whole. */
   made?: string | undefined
+  spare?: Spare | undefined
+}
+
+/** The version before, as far as the next one can be made of it. */
+export interface Spare {
+  /** Its folder's. */
+  name: string
+  /** Addresses of what it has otherwise, or alone, or not at all. */
+  differs: readonly string[]
 }
 
 type Written = [key: string, bytes: number, atMs: number]
@@ -46,21 +56,20 @@ export async function recallStanding(root: string, place: string, folder: string
     const {program, seal} = kept as {program: unknown; seal: unknown}
     const isSame = isStanding(kept) && kept.folder === folder && program === (await programVersion())
     if (!isSame) return nothingStands()
-    const {files, made} = kept
-    return made !== undefined && seal === sealOf({files, made}) ? {folder, files, made} : {folder, files}
+    const {files, made, spare} = kept
+    return seal === sealOf({files, made, spare}) ? {folder, files, made, spare} : {folder, files}
   } catch {
     return nothingStands()
   }
 }
 
 /** A note holds for these files alone: what was cut or changed says nothing. */
-const sealOf = ({files, made = ''}: Pick<Standing, 'files' | 'made'>): string =>
-  keyOf('made', made, JSON.stringify(files))
+const sealOf = ({files, made, spare}: Omit<Standing, 'folder'>): string =>
+  keyOf('standing', JSON.stringify([made, spare, files]))
 
 /** Note what was written for a place; where that cannot be noted, it is written anew the next time. */
 export async function rememberStanding(root: string, place: string, standing: Standing): Promise<void> {
-  const seal = standing.made === undefined ? {} : {seal: sealOf(standing)}
-  const content = JSON.stringify({program: await programVersion(), ...standing, ...seal})
+  const content = JSON.stringify({program: await programVersion(), ...standing, seal: sealOf(standing)})
   await writeWhole(listsOf(root), listName(place), content).catch(() => {})
 }
 
@@ -103,10 +112,11 @@ export function leaveStanding(root: string, {folder, files}: Standing, program: 
 }
 
 const isStanding = (value: unknown): value is Standing => {
-  const {folder, files, made} = (value ?? {}) as Partial<Standing>
+  const {folder, files, made, spare} = (value ?? {}) as Partial<Standing>
   return (
     typeof folder === 'string' &&
     (made === undefined || typeof made === 'string') &&
+    (spare === undefined || (/^[^/\\]+$/.test(spare.name) && Array.isArray(spare.differs))) &&
     typeof files === 'object' &&
     files !== null &&
     Object.entries(files).every(([address, written]) => isOwnAddress(address) && Array.isArray(written))
@@ -117,8 +127,10 @@ const isStanding = (value: unknown): value is Standing => {
 export function stands({folder, files}: Standing, {address, key}: Known): boolean {
   const written = Object.hasOwn(files, address) ? files[address] : undefined
   if (written?.[0] !== key) return false
-  const there = statSync(join(folder, fileOf(address)), {throwIfNoEntry: false})
-  return there?.isFile() === true && there.size === written[1] && there.mtimeMs === written[2]
+  // Where its folder is a file now, nothing is there.
+  const there = kindOf(join(folder, fileOf(address)))
+  if (typeof there === 'string') return false
+  return there.isFile() && there.size === written[1] && there.mtimeMs === written[2]
 }
 
 /** Note a file that was just written, or taken over. */

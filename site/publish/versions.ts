@@ -13,15 +13,25 @@ function versionName(site: string): string {
   return `${basename(site)}-${process.pid}-${randomBytes(4).toString('hex')}`
 }
 
-/** Make an empty folder to write the next version of `site` (absolute) into; nothing points at it yet. */
-export async function newVersion(site: string): Promise<string> {
+/**
+ * Make a folder to write the next version of `site` (absolute) into; nothing points at it yet. It is empty, or what lies
+ * at `spare`, if it is still there and can be moved: of two who want it one gets it.
+ */
+export async function newVersion(site: string, spare?: string): Promise<string> {
   const folder = join(storeOf(site), versionName(site))
-  await mkdir(folder, {recursive: true})
+  await mkdir(storeOf(site), {recursive: true})
+  if (spare === undefined || !(await isMoved(spare, folder))) await mkdir(folder)
   return folder
 }
 
+const isMoved = (from: string, to: string): Promise<boolean> =>
+  rename(from, to).then(
+    () => true,
+    () => false,
+  )
+
 /** Lies in a version that is not finished. */
-const mark = '.unfinished'
+export const mark = '.unfinished'
 
 /** Mark a version (absolute) that is being written, so that one that somebody takes away meanwhile is not shown in part. */
 export async function beginVersion(version: string): Promise<void> {

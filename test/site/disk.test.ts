@@ -12,15 +12,17 @@ import {
   writeFileSync,
 } from 'node:fs'
 import {tmpdir} from 'node:os'
-import {join} from 'node:path'
+import {basename, join} from 'node:path'
 import {afterAll, beforeEach, describe, expect, test} from 'vitest'
 import {emptyJournal} from '../../site/commands/empty-journal.ts'
 import {statPlainFile} from '../../site/journal/plain-file.ts'
 import {openCache} from '../../site/kit/cache.ts'
 import {diskTrouble} from '../../site/kit/disk-trouble.ts'
 import {atHand, SiteWriter} from '../../site/publish/site-writer.ts'
+import {keepSpare, spareAfter, spareOf, takeUp} from '../../site/publish/spare.ts'
 import {type Standing, stands, takeOver} from '../../site/publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion} from '../../site/publish/versions.ts'
+import {filesOf} from '../support/site-files.ts'
 
 // What a disk may do to a site while it is written, kept and taken over: refuse, forget, hold two names of one file or
 // none, and tell times that are not so.
@@ -93,6 +95,73 @@ describe('a second name for a file of the last site', () => {
     expect(text(next, '/deep/a.txt')).toBe('one of /deep/a.txt')
     expect(stands(next, deep)).toBe(true)
     rmSync(next.folder, {recursive: true})
+  })
+})
+
+describe('the version before the last', () => {
+  const site = join(home, 'spared/_site')
+  const nameOf = ({folder}: Standing) => basename(folder)
+  beforeEach(() => rmSync(join(site, '..'), {recursive: true, force: true}))
+  type Files = Record<string, string>
+  /** Write the next version; the one before `last` then waits for the one after it. */
+  async function next(last: Standing, files: Files): Promise<Standing> {
+    const version = await newVersion(site, spareOf(site, last))
+    await beginVersion(version)
+    const to = takeUp(version, last)
+    const writer = new SiteWriter(around, to, last)
+    await writer.write([atHand({pages: [], files: Object.entries(files).map((one) => file(...one))})])
+    await writer.end()
+    await finishVersion(version)
+    return {...to, spare: spareAfter(last, to)}
+  }
+  const nothing = {folder: '/', files: {}}
+  const written = (files: Files) =>
+    Object.fromEntries(Object.entries(files).map(([name, key]) => [name.slice(1), `${key} of ${name}`]))
+  const one = {
+    '/a/a.txt': 'one',
+    '/b/b.txt': 'one',
+    '/c': 'one',
+    '/d.txt': 'one',
+    '/e.txt': 'one',
+    '/f': 'one',
+  }
+
+  test('becomes the next one, whatever became of it, and the last one stays as it is', async () => {
+    const first = await next(nothing, one)
+    const two = {...one, '/d.txt': 'two'}
+    const second = await next(first, two)
+    appendFileSync(join(first.folder, 'a/a.txt'), 'A line of nobody’s.')
+    writeFileSync(join(first.folder, 'b/stray.txt'), 'nobody’s')
+    mkdirSync(join(first.folder, 'empty'))
+    await keepSpare(site, first.folder)
+    const before = filesOf(second.folder)
+    // What was a file becomes a folder, and the other way about.
+    const {'/a/a.txt': _, '/b/b.txt': __, '/c': ___, ...kept} = two
+    const three: Files = {...kept, '/e.txt': 'three', '/b': 'three', '/c/c.txt': 'three'}
+    const third = await next(second, three)
+    expect(readdirSync(join(site, '../.site')).sort()).toEqual([second, third].map(nameOf).sort())
+    expect(filesOf(second.folder)).toEqual(before)
+    expect(filesOf(third.folder)).toEqual(written(three))
+    expect(readdirSync(third.folder).sort()).toEqual(['b', 'c', 'd.txt', 'e.txt', 'f'])
+  })
+
+  test('is made into one next version alone, and the next of the same begins with nothing', async () => {
+    const first = await next(nothing, one)
+    const second = await next(first, {...one, '/d.txt': 'two'})
+    await keepSpare(site, first.folder)
+    const [third, beside] = [await next(second, one), await next(second, one)]
+    for (const {folder} of [third, beside]) expect(filesOf(folder)).toEqual(written(one))
+    await keepSpare(site, third.folder)
+    await keepSpare(site, second.folder)
+    expect(readdirSync(join(site, '../.site')).sort()).toEqual(
+      [nameOf(beside), `${nameOf(second)}.spare`].sort(),
+    )
+  })
+
+  test('is not kept where most is other than it was', async () => {
+    const first = await next(nothing, one)
+    const second = await next(first, Object.fromEntries(Object.keys(one).map((name) => [name, 'two'])))
+    expect(second.spare).toBeUndefined()
   })
 })
 
