@@ -132,7 +132,8 @@ const mostLately = 48
 /** Stands before what is kept, so that a file that was cut, changed or put in the place of another is found out. */
 const sealOf = (name: string, content: Uint8Array): string => keyOf(name, content)
 
-const sealLength = 24
+/** As many signs has a key. */
+export const sealLength = 24
 
 function readKept(home: string, name: string): Buffer | undefined {
   try {

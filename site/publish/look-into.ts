@@ -1,6 +1,5 @@
 import {readdirSync, statSync} from 'node:fs'
 import {join} from 'node:path'
-import {fileOf} from '../kit/page.ts'
 import type {Standing} from './standing.ts'
 
 /** What lies in a folder that was written before. */
@@ -11,12 +10,11 @@ interface Inside {
   strays: string[]
 }
 
-/** Look at all that lies in a folder that was written before, without reading it. */
-export function lookInto({folder, files}: Standing): Inside {
-  const written = new Map(Object.entries(files).map(([address, one]) => [fileOf(address), {address, one}]))
+/** Look at all that lies in a folder that was written before, without reading it; what is `other` counts as not written. */
+export function lookInto({folder, files}: Standing, other?: ReadonlySet<string>): Inside {
   const inside: Inside = {standing: [], strays: []}
   const look = (at: string) => {
-    const entries = readdirSync(join(folder, at), {withFileTypes: true})
+    const entries = readdirSync(at ? join(folder, at) : folder, {withFileTypes: true})
     if (at && entries.length === 0) inside.strays.push(at)
     for (const entry of entries) {
       const path = at ? `${at}/${entry.name}` : entry.name
@@ -24,9 +22,11 @@ export function lookInto({folder, files}: Standing): Inside {
         look(path)
         continue
       }
-      const known = written.get(path)
-      const isAsWritten = known && entry.isFile() && isSame(join(folder, path), known.one)
-      if (isAsWritten) inside.standing.push(known.address)
+      const address = [`/${path}`, `/${path.replace(/index\.html$/, '')}`].find((one) =>
+        Object.hasOwn(files, one),
+      )
+      const isKnown = address !== undefined && !other?.has(address) && entry.isFile()
+      if (isKnown && isSame(`${folder}/${path}`, files[address]!)) inside.standing.push(address)
       else inside.strays.push(path)
     }
   }

@@ -19,10 +19,13 @@ export const spareOf = (site: string, {spare}: Standing): string | undefined =>
 
 /** Say what is to be known of the version before, `last`, to make the next of it once `now` stands. */
 export function spareAfter(last: Standing, now: Standing): Spare | undefined {
-  const all = Object.keys({...last.files, ...now.files})
-  const differs = all.filter((address) => String(last.files[address]) !== String(now.files[address]))
+  // What is taken over keeps its entry.
+  const differs = Object.keys(now.files).filter((address) => now.files[address] !== last.files[address])
+  for (const address of Object.keys(last.files)) if (!Object.hasOwn(now.files, address)) differs.push(address)
   // A disk that keeps no second names has copies, which are other files.
-  return differs.length > all.length / 2 ? undefined : {name: basename(last.folder), differs}
+  return differs.length > Object.keys(last.files).length / 2
+    ? undefined
+    : {name: basename(last.folder), differs}
 }
 
 /** Keep a version (absolute) that `site` does not show any more for the next one, and none beside it. */
@@ -45,11 +48,11 @@ export async function keepSpare(site: string, version: string): Promise<void> {
  * clear away whatever else is there. An empty folder holds nothing.
  */
 export function takeUp(folder: string, last: Standing): Standing {
-  const files = {...last.files}
-  for (const address of last.spare?.differs ?? []) delete files[address]
-  const {standing, strays} = lookInto({folder, files})
+  const {standing, strays} = lookInto({...last, folder}, new Set(last.spare?.differs))
   for (const stray of strays) if (stray !== mark) clearAway(folder, stray)
-  return {folder, files: Object.fromEntries(standing.map((address) => [address, files[address]!]))}
+  const files: Standing['files'] = {}
+  for (const address of standing) files[address] = last.files[address]!
+  return {folder, files}
 }
 
 /**
@@ -67,11 +70,12 @@ export function makeRoom({folder, files}: Standing, address: string): void {
 
 /** Take away what the next version no longer has. */
 export function clearOthers(standing: Standing, wanted: ReadonlySet<string>): void {
-  for (const [address, [key]] of Object.entries(standing.files)) {
-    if (wanted.has(address)) continue
+  const {folder, files} = standing
+  for (const address of Object.keys(files).filter((one) => !wanted.has(one))) {
+    const [key] = files[address]!
     // By now it may be another file, on a disk that knows no capitals.
-    if (stands(standing, {address, key})) clearAway(standing.folder, fileOf(address))
-    delete standing.files[address]
+    if (stands(standing, {address, key})) clearAway(folder, fileOf(address))
+    delete files[address]
   }
 }
 

@@ -12,7 +12,7 @@ import {
 import {mkdir, readFile, rename, rmdir} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {kindOf} from '../journal/at-once.ts'
-import {keyOf, writeWhole} from '../kit/cache.ts'
+import {keyOf, sealLength, writeWhole} from '../kit/cache.ts'
 import {programVersion} from '../kit/journal-cache.ts'
 import {fileOf, type Known} from '../kit/page.ts'
 import {isOwnAddress} from '../steps/kept-shapes.ts'
@@ -52,25 +52,29 @@ const listName = (place: string) => `${keyOf(place)}.json`
  */
 export async function recallStanding(root: string, place: string, folder: string): Promise<Standing> {
   try {
-    const kept: unknown = JSON.parse(await readFile(join(listsOf(root), listName(place)), 'utf8'))
-    const {program, seal} = kept as {program: unknown; seal: unknown}
+    const sealed = await readFile(join(listsOf(root), listName(place)), 'utf8')
+    const text = sealed.slice(sealLength)
+    const kept: unknown = JSON.parse(text)
+    const {program} = kept as {program: unknown}
     const isSame = isStanding(kept) && kept.folder === folder && program === (await programVersion())
     if (!isSame) return nothingStands()
     const {files, made, spare} = kept
-    return seal === sealOf({files, made, spare}) ? {folder, files, made, spare} : {folder, files}
+    return sealed.startsWith(keyOf(text)) ? {folder, files, made, spare} : {folder, files}
   } catch {
     return nothingStands()
   }
 }
 
-/** A note holds for these files alone: what was cut or changed says nothing. */
-const sealOf = ({files, made, spare}: Omit<Standing, 'folder'>): string =>
-  keyOf('standing', JSON.stringify([made, spare, files]))
-
 /** Note what was written for a place; where that cannot be noted, it is written anew the next time. */
 export async function rememberStanding(root: string, place: string, standing: Standing): Promise<void> {
-  const content = JSON.stringify({program: await programVersion(), ...standing, seal: sealOf(standing)})
+  const content = listOf(await programVersion(), standing)
   await writeWhole(listsOf(root), listName(place), content).catch(() => {})
+}
+
+/** Seal a list: where it was cut or changed, what it notes besides files is not taken. */
+function listOf(program: string, standing: Standing): string {
+  const text = JSON.stringify({program, ...standing})
+  return keyOf(text) + text
 }
 
 /** Where the site of whoever wrote last waits for the next time, so that it need not be written anew. */
@@ -104,7 +108,7 @@ export function leaveStanding(root: string, {folder, files}: Standing, program: 
     rmSync(waiting(root), {recursive: true, force: true})
     const list = join(listsOf(root), listName(waiting(root)))
     mkdirSync(dirname(list), {recursive: true})
-    writeFileSync(list, JSON.stringify({program, folder: waiting(root), files}))
+    writeFileSync(list, listOf(program, {folder: waiting(root), files}))
     renameSync(folder, waiting(root))
   } catch {
     rmSync(folder, {recursive: true, force: true})

@@ -83,7 +83,7 @@ const isKnown = (value: unknown): boolean =>
 
 /** Tell whether an address is one of a site: it starts at its root and does not climb. */
 export const isOwnAddress = (address: string): boolean =>
-  /^\/(?!\/)[^\0\\]*$/.test(address) && !address.split('/').includes('..')
+  /^\/(?!\/)[^\0\\]*$/.test(address) && !(address.includes('..') && address.split('/').includes('..'))
 
 /** Tell whether a kept value is what the changes of a build come to. */
 export const isEffects = (value: unknown): value is Effects =>
