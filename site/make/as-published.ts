@@ -8,6 +8,9 @@ import {keyOf} from '../kit/cache.ts'
 export const tellsMoney = ({isWriting}: {isWriting: boolean}, journal: JournalSettings): boolean =>
   isWriting || journal['show-money']?.value === true
 
+/** The settings without what an hour is worth. */
+export const withoutRate = ({rate: _, ...settings}: JournalSettings): JournalSettings => settings
+
 /**
  * Leave out of a build what the published site does not tell: what was paid, what hours come to, and its price unless
  * it is for sale.
@@ -24,10 +27,8 @@ export function asPublished(one: PlannedBuild): PlannedBuild {
     price: isForSale ? cost?.price : undefined,
     currency: cost?.currency,
   }
-  return {
+  const published = {
     ...one,
-    key: keyOf(one.key, 'published'),
-    ...(one.shown && {shown: keyOf(one.shown, 'published')}),
     build: {
       ...one.build,
       values: {...values, ...(stock && {stock}), ...(price && isForSale && {price})},
@@ -40,7 +41,17 @@ export function asPublished(one: PlannedBuild): PlannedBuild {
     rack: withoutCosts(one.rack),
     text: withoutKeys(kept, one),
   }
+  if (kept.length === 0 && moneyIn(one) === moneyIn(published)) return one
+  return {
+    ...published,
+    key: keyOf(one.key, 'published'),
+    ...(one.shown && {shown: keyOf(one.shown, 'published')}),
+  }
 }
+
+/** Stands for what a build tells of money beside its file. */
+const moneyIn = ({plan: {cost, bill}, rack}: Pick<PlannedBuild, 'plan' | 'rack'>): string =>
+  JSON.stringify([cost, bill, rack.pieces.map(({cost: paid}) => paid), rack.lots.map(({each}) => each)])
 
 const withoutCosts = (rack: RackContext): RackContext => ({
   ...rack,

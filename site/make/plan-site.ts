@@ -7,7 +7,7 @@ import type {FileProblems, SiteData, Surround} from '../kit/site-data.ts'
 import {cachedSteps, loadSteps} from '../steps/cached-steps.ts'
 import {outlineSteps} from '../steps/outline.ts'
 import type {Steps} from '../steps/steps.ts'
-import {asPublished, tellsMoney} from './as-published.ts'
+import {asPublished, tellsMoney, withoutRate} from './as-published.ts'
 import {kinOf} from './kin.ts'
 import type {OfAll} from './own-pages.ts'
 import type {Progress} from './progress.ts'
@@ -51,8 +51,7 @@ export async function planSite(
   const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
   const isTold = tellsMoney(options, settings)
   const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
-  const {rate, ...quiet} = settings
-  const journal = isTold ? settings : quiet
+  const journal = isTold ? settings : withoutRate(settings)
   const hidden = builds.filter(isHidden).map(({slug}) => slug)
   const around = surround(settings, options)
   const among = (these: readonly PlannedBuild[]): OfAll => ({

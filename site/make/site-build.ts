@@ -17,7 +17,7 @@ import type {Downloads} from '../steps/downloads.ts'
 import {wholePlan} from '../steps/outline.ts'
 import {programFails, proseAsWritten} from '../steps/program-fails.ts'
 import type {Steps} from '../steps/steps.ts'
-import {asPublished, tellsMoney, withoutKeys} from './as-published.ts'
+import {asPublished, tellsMoney, withoutKeys, withoutRate} from './as-published.ts'
 import {type AmongKin, named} from './kin.ts'
 import type {PublishedFiles} from './published-files.ts'
 
@@ -74,10 +74,11 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
     isForVisitors: !around.isWriting && isMade(plan.status),
   })
   const cover = build.values.cover && pictures.get(build.values.cover.value)
-  const drawn = await steps.draw({build, plan, isPictured: cover !== undefined})
+  const {drawn, given, compared} = await forAllReaders({...one, build}, original, relatives, {
+    ...among,
+    isPictured: cover !== undefined,
+  })
   const drawings = {...body.drawings, ...(drawn.cover && {[drawnCover]: drawn.cover})}
-  const given = await steps.give({build, plan, text, journal: among.journal})
-  const compared = await effectsOf(one, original, relatives, among)
   const ungiven = given.failed.map(({name, why}) => programFails(`write ${name} from`, new Error(why)))
   const faults = [...body.faults, ...drawn.faults, ...ungiven, ...compared.faults]
   return {
@@ -111,6 +112,22 @@ async function wholeBuild(one: PlannedBuild, among: Among): Promise<SiteBuild> {
   }
 }
 
+/** Make what tells no money, to whoever writes neither: it is made once for all readers. */
+async function forAllReaders(
+  one: PlannedBuild,
+  original: PlannedBuild | undefined,
+  relatives: Relatives,
+  {steps, journal: settings, isPictured}: Among & {isPictured: boolean},
+) {
+  const {slug, build, plan, text} = asPublished(one)
+  const journal = withoutRate(settings)
+  return {
+    drawn: await steps.draw({build, plan, isPictured}),
+    given: await steps.give({build, plan, text, journal}),
+    compared: await effectsOf({slug, text}, original && asPublished(original), relatives, {journal, steps}),
+  }
+}
+
 /** Find what a build was copied from and what was changed, and what was copied from it. */
 function relativesOf(build: Settled, original: PlannedBuild | undefined, {copies}: Among): Relatives {
   if (!original) return {copies}
@@ -120,10 +137,10 @@ function relativesOf(build: Settled, original: PlannedBuild | undefined, {copies
 
 /** Find what the changes on the build that it was copied from come to. */
 async function effectsOf(
-  build: PlannedBuild,
+  build: {slug: string; text: string},
   original: PlannedBuild | undefined,
   relatives: Relatives,
-  {journal, steps}: Among,
+  {journal, steps}: Pick<Among, 'journal' | 'steps'>,
 ): Promise<{effects?: Effects; faults: Problem<RuleName>[]}> {
   if (!original || !relatives.original?.changes.length) return {faults: []}
   try {

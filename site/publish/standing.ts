@@ -9,7 +9,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs'
-import {mkdir, readFile, rename, rmdir} from 'node:fs/promises'
+import {mkdir, readFile, rename, rm, rmdir} from 'node:fs/promises'
 import {dirname, join} from 'node:path'
 import {kindOf} from '../journal/at-once.ts'
 import {keyOf, sealLength, writeWhole} from '../kit/cache.ts'
@@ -94,6 +94,8 @@ export async function resumeStanding(root: string, folder: string): Promise<Stan
   } catch {
     await mkdir(folder, {recursive: true})
   }
+  // What another version of the program left goes meanwhile, and not when somebody waits for the end.
+  rm(waiting(root), {recursive: true, force: true}).catch(() => {})
   const there = {folder, files: last.files}
   for (const [address, [key]] of Object.entries(last.files))
     if (!stands(there, {address, key})) there.files[address] = unknown
