@@ -59,9 +59,14 @@ export function laneWorth(
   return {strips, front, atWidth: (width) => front.worths[entryAt(front.sizes, width)]!}
 }
 
+/** So many steps go into how well widths can be filled; past them every width counts as filled. */
+const mostAreaSteps = 2e6
+
 /** Price parts by their area. */
 export function areaPrices({parts, lanes, pieces}: Omit<Task, 'byArea'>): Prices {
+  const effort = new Effort(mostAreaSteps)
   const fronts = lanes.map(({length, takes}, lane) => {
+    if (effort.over) return undefined
     let room = 0
     for (const piece of pieces) if (piece.lane === lane) room = Math.max(room, piece.width)
     const strips: Packable[] = []
@@ -71,13 +76,16 @@ export function areaPrices({parts, lanes, pieces}: Omit<Task, 'byArea'>): Prices
       strips.push({size: width, worth: width * length, count: Math.floor(room / width)})
       last = width
     })
-    return knapsackFront(strips, {capacity: room, effort: new Effort(Infinity)})
+    return knapsackFront(strips, {capacity: room, effort})
   })
   const worths = parts.map((part) => part.length * part.width)
   return {
     worths,
     leftWorth: Math.max(...parts.map((part, at) => worths[at]! / part.volume)),
-    atWidth: (lane, width) => fronts[lane]!.worths[entryAt(fronts[lane]!.sizes, width)]!,
+    atWidth: (lane, width) => {
+      const front = fronts[lane]
+      return front ? front.worths[entryAt(front.sizes, width)]! : width * lanes[lane]!.length
+    },
   }
 }
 

@@ -39,6 +39,8 @@ function bestFill(
   let best: {bin: Bin; fill: Fill} | undefined
   let least = Infinity
   for (const bin of bins) {
+    // Where the effort ran out, the first that will do is taken.
+    if (best && effort.over) break
     const {lane} = bin
     if (bin.count === 0 || bin.width < width || !task.lanes[lane]!.takes[pivot]) continue
     const base = atWidth(lane, bin.width) - atWidth(lane, bin.width - width)

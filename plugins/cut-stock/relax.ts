@@ -15,6 +15,9 @@ export interface Relaxed {
 /** A guard against turning in circles; a bound found before it still holds. */
 const mostRounds = 5000
 
+/** So many steps go into one bound, even where a search has none left. */
+const mostSteps = 2e6
+
 /**
  * Solve the fractional cutting by columns: each part at least `counts` times, at most `mayLeave` of volume left out.
  * `volumes` given: the least volume of bins, each used at most `count` times. Otherwise: the least share of all bins.
@@ -26,6 +29,7 @@ export function relax(context: Context, job: Job, volumes?: readonly number[]): 
   const program = new Program(context.task, job, volumes)
   for (const pattern of pool) program.offer(pattern)
   let best: Omit<Relaxed, 'taken'> | undefined
+  const until = effort.spent + mostSteps
   for (let round = 0; round < mostRounds; round++) {
     const duals = program.simplex.duals()
     effort.spend(program.steps / 6)
@@ -36,6 +40,7 @@ export function relax(context: Context, job: Job, volumes?: readonly number[]): 
     }
     const {bound, prices, patterns} = program.price(context, duals)
     if (!best || bound > best.bound) best = {bound, prices}
+    if (effort.over && effort.spent > until) break
     pool.push(...patterns)
     if (patterns.length === 0) break
     for (const pattern of patterns) program.offer(pattern)

@@ -116,15 +116,19 @@ function leastLeft(context: Context, job: Job): number {
   return fits.misfitVolume + mayLeave
 }
 
+/** What goes into each part of a rough cutting. */
+const roughSteps = 1e6
+
 /** Cut thousands of different parts quickly, and bound by their area how far from the best that may be. */
-function solveRoughly(context: Context, counts: Int32Array): Solved {
-  const {task} = context
+function solveRoughly(whole: Context, counts: Int32Array): Solved {
+  const {task} = whole
+  const context = allowed(whole, roughSteps)
   const job = {counts, bins: binsOf(task, allPieces(task)), mayLeave: Infinity}
   const {steps, left, leftVolume} = quickCut(context, job, task.byArea, 0)!
   const chosen = usedPieces(task, steps)
   const cutVolume = choiceVolume(task, chosen)
   const covers = firstCovers(task, {counts, mayLeave: leftVolume}).slice(0, 1)
-  const least = choosePieces(context, covers, {under: cutVolume})
+  const least = choosePieces(allowed(whole, roughSteps), covers, {under: cutVolume})
   const boundVolume = Array.isArray(least) ? choiceVolume(task, least) : 0
   return {
     steps,
@@ -133,7 +137,7 @@ function solveRoughly(context: Context, counts: Int32Array): Solved {
     proven: leftVolume === 0 && boundVolume >= cutVolume * (1 - 1e-9),
     mayPlaceMore: leftVolume,
     boundVolume,
-    boundPieces: fewestPieces(context, covers, total(chosen)),
+    boundPieces: fewestPieces(allowed(whole, roughSteps), covers, total(chosen)),
     covers,
   }
 }

@@ -68,6 +68,21 @@ test('ten thousand parts of ten thousand lengths are all cut, and nothing is sai
   expect(plan.used).toBeLessThan(1.02 * plan.bound)
 })
 
+test('hundreds of parts and boards that are all of other sizes are cut, and it is said that the search was stopped', () => {
+  const random = numbers(2)
+  const sized = (i: number, [least, most]: readonly [number, number]) => ({
+    ...part,
+    id: `one ${i}`,
+    lengthMm: least + random() * (most - least),
+    widthMm: (least + random() * (most - least)) / 8,
+  })
+  const parts = Array.from({length: 260}, (_, i) => sized(i, [100, 400]))
+  const pieces = Array.from({length: 260}, (_, i) => sized(i, [500, 900]))
+  const plan = cutStock(parts, pieces, saw)
+  expect(plan).toMatchObject({proven: false, unplaced: []})
+  expect(cutPlanFaults(plan, parts, pieces, saw)).toEqual([])
+})
+
 test('ten thousand parts of five lengths are proven', () => {
   const {parts, pieces} = rods(2400, [
     [130, 1999],

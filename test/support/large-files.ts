@@ -248,6 +248,10 @@ export const largeBuilds: Readonly<Record<string, OfSize>> = {
     build(
       `parts:\n${Array.from({length: 190}, (_, at) => `  - {name: a${at}, wood: ash, length: ${5 + (at % 17)}, width: ${1 + (at % 7) / 4}, thickness: 1}\n`).join('')}stock:\n${Array.from({length: 900}, (_, at) => `  - {wood: ash, length: ${20 + (at % 90)}, width: ${2 + (at % 9)}, thickness: 1}\n`).join('')}`,
     ),
+  'parts and boards of sizes of their own': () =>
+    build(
+      `parts:\n${Array.from({length: 1000}, (_, at) => `  - {name: a${at}, wood: ash, length: ${5 + ((at * 7919) % 1000) / 100}, width: ${1 + ((at * 104_729) % 1000) / 700}, thickness: 1}\n`).join('')}stock:\n${Array.from({length: 1000}, (_, at) => `  - {wood: ash, length: ${20 + (at % 90)}, width: ${2 + ((at * 31) % 9)}, thickness: 1}\n`).join('')}`,
+    ),
   stock: front('stock:\n', (at) => `  - {wood: ash, length: ${10 + (at % 90)}, width: 8, thickness: 1}\n`),
   'stock of woods of their own': front(
     'stock:\n',

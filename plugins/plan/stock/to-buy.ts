@@ -90,6 +90,9 @@ type Wanted = WantedPart & {id: string}
 /** A choice of boards to buy is no cut list: a short search will do. */
 const effortEach = 20_000
 
+/** For more parts than this none is searched for: what the first attempt takes is bought. */
+const mostSearched = 2000
+
 /**
  * Say which boards to buy for parts that the wood at hand does not give: for each wood and dressed thickness the
  * fewest boards of one size, and of those the smallest.
@@ -123,7 +126,8 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
   if (!count) return []
   const isEnough = (one: Board) => {
     const least = leastCount(one, parts, saw)
-    return least <= count && (packs(one, count, parts, saw) || searched(one, count, parts, saw) !== undefined)
+    const packs = () => filled(one, count, parts, saw) !== undefined
+    return least <= count && (packs() || searched(one, count, parts, saw) !== undefined)
   }
   const board = fitting.find(isEnough) ?? largest
   const {countedIn, ...sold} = board
@@ -134,14 +138,20 @@ function fewest(wood: string, boards: readonly Board[], parts: readonly Wanted[]
 /** How many boards of one size the parts take; undefined where `most` do not hold them. */
 function needed(board: Board, most: number, parts: readonly Wanted[], saw: Saw): number | undefined {
   const least = leastCount(board, parts, saw)
-  return least <= most && packs(board, least, parts, saw) ? least : searched(board, most, parts, saw)
+  if (parts.length > mostSearched) return filled(board, most, parts, saw)
+  return least <= most && filled(board, least, parts, saw) ? least : searched(board, most, parts, saw)
 }
 
 /**
- * Tell whether parts go into so many boards at the first attempt: the widest first, each into the first strip that has
- * room for it, else into a new one. Where it fails, a search may still find a way.
+ * Count the boards that parts fill at the first attempt, of at most so many: the widest first, each into the first
+ * strip that has room for it, else into a new one. Where it fails, a search may still find a way.
  */
-function packs(board: Board, most: number, parts: readonly Wanted[], {kerfMm, trimMm}: Saw): boolean {
+function filled(
+  board: Board,
+  most: number,
+  parts: readonly Wanted[],
+  {kerfMm, trimMm}: Saw,
+): number | undefined {
   const boards: {leftMm: number; strips: number[]}[] = []
   const longMm = board.lengthMm - 2 * trimMm + kerfMm
   for (const part of [...parts].sort((a, b) => b.widthMm - a.widthMm || b.lengthMm - a.lengthMm)) {
@@ -152,16 +162,17 @@ function packs(board: Board, most: number, parts: readonly Wanted[], {kerfMm, tr
     else {
       const rest = boards.find(({leftMm}) => leftMm >= wideMm) ?? {leftMm: board.widthMm + kerfMm, strips: []}
       if (rest.strips.length === 0) boards.push(rest)
-      if (boards.length > most || rest.leftMm < wideMm || longMm < partMm) return false
+      if (boards.length > most || rest.leftMm < wideMm || longMm < partMm) return undefined
       rest.leftMm -= wideMm
       rest.strips.push(longMm - partMm)
     }
   }
-  return true
+  return boards.length
 }
 
 /** Search for the fewest boards of one size; undefined where `most` do not hold the parts. */
 function searched(board: Board, most: number, parts: readonly Wanted[], saw: Saw): number | undefined {
+  if (parts.length > mostSearched) return undefined
   const plan = cutStock(
     parts.map((part) => ({...part, wood: 'bought'})),
     Array.from({length: most}, (_, i) => ({...board, id: String(i), wood: 'bought'})),
