@@ -27,7 +27,9 @@ export function extent(shapes: readonly Shape[], marginMm = 0): Rect {
   let right = Number.NEGATIVE_INFINITY
   let bottom = Number.NEGATIVE_INFINITY
   for (const shape of shapes)
-    for (const [x = 0, y = 0] of reach(shape)) {
+    for (const point of reach(shape)) {
+      const x = point[0] ?? 0
+      const y = point[1] ?? 0
       left = Math.min(left, x)
       top = Math.min(top, y)
       right = Math.max(right, x)

@@ -14,8 +14,8 @@ export const benchView = parallel(18, 32)
 
 /** The same piece laid on its face: head still to the left. */
 const turnedView: Projection = {
-  page: ([x, y, z]) => benchView.page([-x, y, -z]),
-  nearness: ([x, y, z]) => benchView.nearness([-x, y, -z]),
+  page: (at) => benchView.page([-at[0], at[1], -at[2]]),
+  nearness: (at) => benchView.nearness([-at[0], at[1], -at[2]]),
   towards: [-benchView.towards[0], benchView.towards[1], -benchView.towards[2]],
 }
 

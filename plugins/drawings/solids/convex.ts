@@ -40,8 +40,10 @@ function clipped(outline: Vec[], {normal, atMm}: Half): Vec[] {
   const kept: Vec[] = []
   let isWhole = true
   for (let i = 0; i < outline.length; i++) {
-    const [from, to] = [outline[i]!, outline[(i + 1) % outline.length]!]
-    const [a, b] = [dot(normal, from) - atMm, dot(normal, to) - atMm]
+    const from = outline[i]!
+    const to = outline[(i + 1) % outline.length]!
+    const a = dot(normal, from) - atMm
+    const b = dot(normal, to) - atMm
     if (a <= slackMm) kept.push(from)
     else isWhole = false
     if (Math.min(a, b) < -slackMm && Math.max(a, b) > slackMm)

@@ -86,7 +86,7 @@ function faceOf(near: readonly Turned[], sides: readonly [Side, ...Side[]]): Fac
   const lines = sections.flatMap(linesOf)
   // A body by itself has its own outline.
   const around = sections.length === 1 && sections[0]!.turn > 0 ? lines : boundary(lines, isFaceOf(sections))
-  const inSpace = ([x, y]: Flat): Vec => plus(plus(middle, u, x), v, y)
+  const inSpace = (at: Flat): Vec => plus(plus(middle, u, at[0]), v, at[1])
   const isNow = sides.some((side) => side.isNow === true)
   const edges = around.map(({a, b, from: {half, turn}}) => ({
     a: inSpace(a),
@@ -102,7 +102,8 @@ function frameAround(sides: readonly Side[], u: Vec, v: Vec): Frame {
   let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity]
   for (const {outline} of sides)
     for (const point of outline) {
-      const [x, y] = [dot(u, point), dot(v, point)]
+      const x = dot(u, point)
+      const y = dot(v, point)
       left = Math.min(left, x)
       right = Math.max(right, x)
       low = Math.min(low, y)

@@ -40,7 +40,9 @@ export function boundary<From>(
     const length = Math.sqrt(dx * dx + dy * dy)
     let start = a
     let last = 0
-    for (const t of cuts[i]?.sort(byNumber) ?? none) {
+    const places = cuts[i] ?? none
+    for (let k = 0; k < places.length; k++) {
+      const t = places[k]!
       if (t < 0 || t >= 1 || (t - last) * length < slack * 10) continue
       const at: Flat = [a[0] + t * dx, a[1] + t * dy]
       ask(start, at, from)
@@ -53,13 +55,12 @@ export function boundary<From>(
 }
 
 const none: readonly number[] = []
-const byNumber = (a: number, b: number) => a - b
 
 /** No mark of a ruler, in inches or millimetres, lies on the edge of a square that is shifted so. */
 const aside = 0.137
 
 /** The square of a tenth of a micrometre that a point lies in, as one number (up to 6.7 m either way). */
-const keyOf = ([x, y]: Flat) => Math.round(x * 1e4 + aside) * 2 ** 27 + Math.round(y * 1e4 + aside)
+const keyOf = (at: Flat) => Math.round(at[0] * 1e4 + aside) * 2 ** 27 + Math.round(at[1] * 1e4 + aside)
 
 /** Is a stretch between two points known, in either sense? From now on it is. */
 export function isKnown(known: Map<number, number[]>, one: number, other: number): boolean {
@@ -72,7 +73,7 @@ export function isKnown(known: Map<number, number[]>, one: number, other: number
   return false
 }
 
-/** Of each line the places along it, from 0 to 1, where others meet it. */
+/** Of each line the places along it, from 0 to 1, where others meet it, in order. */
 type Cuts = (number[] | undefined)[]
 
 /** Find where lines meet: from left to right, each with those that reach over it. */
@@ -142,10 +143,16 @@ function meet(
   }
 }
 
+/** A line has few places: put among them at once, each costs less than to sort them later. */
 function note(cuts: Cuts, line: number, t: number): void {
   const places = cuts[line]
-  if (places) places.push(t)
-  else cuts[line] = [t]
+  if (!places) {
+    cuts[line] = [t]
+    return
+  }
+  let at = places.length
+  for (; at > 0 && places[at - 1]! > t; at--) places[at] = places[at - 1]!
+  places[at] = t
 }
 
 /** Does a point lie within lines that close, by the count of those to its right? */

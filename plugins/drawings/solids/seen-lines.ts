@@ -32,8 +32,8 @@ export function seenLines<Of>(faces: readonly SeenFace<Of>[], view: Projection):
 }
 
 /** The cube of 0.01 mm that a point of the page lies in, as one number: up to 5 m across, 650 mm up and near. */
-const spot = ([x, y]: Flat, near: number) =>
-  (Math.round(x * 100) * 2 ** 17 + Math.round(y * 100)) * 2 ** 17 + Math.round(near * 100)
+const spot = (at: Flat, near: number) =>
+  (Math.round(at[0] * 100) * 2 ** 17 + Math.round(at[1] * 100)) * 2 ** 17 + Math.round(near * 100)
 
 type Stretch = readonly [from: number, to: number]
 

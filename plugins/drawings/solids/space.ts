@@ -54,8 +54,8 @@ export function parallel(turnDeg: number, riseDeg: number): Projection {
   const [ct, st, cr, sr] = [Math.cos(turn), Math.sin(turn), Math.cos(rise), Math.sin(rise)]
   const towards: Vec = [ct * cr, -st * cr, sr]
   return {
-    page: ([x, y, z]) => [y * ct + x * st, (x * ct - y * st) * sr - z * cr],
-    nearness: ([x, y, z]) => x * towards[0] + y * towards[1] + z * towards[2],
+    page: (at) => [at[1] * ct + at[0] * st, (at[0] * ct - at[1] * st) * sr - at[2] * cr],
+    nearness: (at) => dot(at, towards),
     towards,
   }
 }

@@ -129,8 +129,8 @@ function mayHide(other: SeenFace<unknown>, one: SeenFace<unknown>): boolean {
 }
 
 /** How far outside a side of a face a point of the page lies, times the side's length; matter is at the left. */
-const outside = ({a, b}: Line<Edge>, [x, y]: Flat): number =>
-  (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
+const outside = ({a, b}: Line<Edge>, at: Flat): number =>
+  (b[0] - a[0]) * (at[1] - a[1]) - (b[1] - a[1]) * (at[0] - a[0])
 
 /** Does a side of a face without hollows part it from another? */
 const parts = ({lines, isConvex}: SeenFace<unknown>, other: SeenFace<unknown>): boolean =>
@@ -172,7 +172,8 @@ function linesAround<Of>(seen: SeenFace<Of>): Line<Edge>[] {
     let isBehind = false
     for (const line of other.lines) {
       const {a, b} = line
-      const [one, two] = [nearer(other, seen, a[0], a[1]), nearer(other, seen, b[0], b[1])]
+      const one = nearer(other, seen, a[0], a[1])
+      const two = nearer(other, seen, b[0], b[1])
       if (one < -levelMm) isBehind = true
       if (
         (one >= -levelMm || two >= -levelMm) &&
