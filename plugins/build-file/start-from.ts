@@ -52,10 +52,11 @@ export function startFrom(source: string, slug: string, options: StartOptions = 
   const readText = (text: string) => readBuild(text, {slug, journal}).build
   const plain = writtenPlainly(source)
   if (plain === undefined) return undefined
-  const past = readText(plain)
+  const past = readText(plain.text)
   const own = past.values.units?.value ?? journal?.units?.value ?? 'in'
   const units = options.units ?? own
-  const doc = documentOf(units === own ? plain : giveUnits(plain, past, own))
+  const doc = units === own ? plain.doc : documentOf(giveUnits(plain.text, past, own))
+  doc.contents ??= doc.createNode({})
 
   const {mended = []} = options
   const made = asMade(past.values, mended).map((one) => ({...one, path: byNumber(one.path, past.values)}))
@@ -112,21 +113,19 @@ function sayBeside(doc: Document, values: readonly {path: string; says: string}[
 }
 
 /** Write a build's front matter anew, every value of it plainly; undefined where it cannot be read. */
-function writtenPlainly(source: string): string | undefined {
+function writtenPlainly(source: string): {text: string; doc: Document} | undefined {
   const {front} = splitFrontMatter(plainLines(source))
   if (!front) return undefined
   const tree = yamlTree(front.yaml, front.firstLine)
   const isReadable = tree.problems.every(({severity}) => severity !== 'error')
   if (!isReadable || !(isMap(tree.doc.contents) || !tree.doc.contents)) return undefined
   writePlainly(tree)
-  return frame(tree.doc)
+  return {text: frame(tree.doc), doc: tree.doc}
 }
 
 /** Parse the front matter of a text that is written plainly. */
 function documentOf(text: string): Document {
-  const doc: Document = parseDocument(splitFrontMatter(text).front?.yaml ?? '', {uniqueKeys: false})
-  doc.contents ??= doc.createNode({})
-  return doc
+  return parseDocument(splitFrontMatter(text).front?.yaml ?? '', {uniqueKeys: false})
 }
 
 /** Of two ways to say one thing, leave out the one that was drawn where the other was measured. */

@@ -1,6 +1,6 @@
 import type {Element, ElementContent, Node, Parent, Root} from 'hast'
 import {h} from 'hastscript'
-import type {ListItem, Table} from 'mdast'
+import type {ListItem, Parent as MarkdownParent, Root as MarkdownRoot, Table} from 'mdast'
 import {defaultHandlers, type Handlers, type State} from 'mdast-util-to-hast'
 import {SKIP, visit} from 'unist-util-visit'
 import type {ComputedSection, ComputedValue} from '../sections/kit-nodes.ts'
@@ -50,6 +50,24 @@ function asMade(
   }
 }
 
+/**
+ * Leave out of what was computed the Markdown that brings its own elements: a page's tables are most of its tree, and
+ * the step to HTML would walk all their cells to find definitions.
+ */
+export function remarkOwnElements() {
+  return (tree: MarkdownRoot): void => {
+    tree.children = tree.children.map((node) =>
+      node.type === 'computedSection' ? withOwnElements(node) : node,
+    )
+  }
+}
+
+function withOwnElements<T extends MarkdownParent>(node: T): T {
+  if (node.data?.hChildren) return {...node, children: []}
+  const children = node.children.map((child) => ('children' in child ? withOwnElements(child) : child))
+  return {...node, children}
+}
+
 function apart(state: State, node: ComputedSection | ComputedValue): ElementContent {
   const {hName = 'div', hProperties = {}} = node.data ?? {}
   const blocks = node.type === 'computedSection'
@@ -64,7 +82,8 @@ function apart(state: State, node: ComputedSection | ComputedValue): ElementCont
 export function elementsIn(tree: Parent): Element[] {
   const found: Element[] = []
   const gather = ({children}: Parent) => {
-    for (const node of children) {
+    for (let at = 0; at < children.length; at++) {
+      const node = children[at]!
       if (node.type === 'element') found.push(node)
       if ('children' in node) gather(node)
     }

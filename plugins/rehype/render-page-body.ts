@@ -11,7 +11,7 @@ import type {Relatives} from '../sections/section.ts'
 import {buildFileParser} from '../syntax/parse-build-file.ts'
 import type {SectionName} from '../tables/section-names.ts'
 import {number} from '../words/quantities.ts'
-import {computedHandlers, rehypeComputed} from './computed.ts'
+import {computedHandlers, rehypeComputed, remarkOwnElements} from './computed.ts'
 import {rehypeAuthor} from './rehype-author.ts'
 import {rehypeAuthorTables, rehypeFootnotes, rehypeTaskLists} from './rehype-author-blocks.ts'
 import {rehypeDays} from './rehype-days.ts'
@@ -59,6 +59,7 @@ export function renderPageBody(input: PageInput): PageBody {
   const page = unified()
     .use(buildFileParser)
     .use(remarkBuild, {known, relatives, failed, isForVisitors})
+    .use(remarkOwnElements)
     .use(remarkRehype, {allowDangerousHtml: true, handlers: computedHandlers, clobberPrefix: ''})
     .use(rehypeAuthor)
     .use(rehypeFootnotes)
