@@ -63,7 +63,7 @@ async function build(prefix: string, site: string): Promise<number> {
     return 0
   }
   const assets = await siteAssets()
-  const cache = await cacheOf(root)
+  const cache = await cacheOf(root, {isForOnce: true})
   const progress = progressTo(process.stderr)
   const planned = await planSite(
     root,

@@ -111,7 +111,9 @@ export async function planOpened(
     context: {journal: settings, ...rack},
   }
   const planned = await steps.plan(input)
-  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked, rack, input}
+  // It is read again where its pages are made: of a thousand builds each is in memory once.
+  const kept = {...input, read: {...input.read, build: planned.build}}
+  return {...opened, ...planned, problems: [...faults, ...planned.problems], looked, rack, input: kept}
 }
 
 /** Look at what a build names around it; where this program fails at that, nothing is there, and why is told. */
@@ -182,6 +184,7 @@ export async function planOnRack<O extends {build: RackBuild}, P extends {plan: 
       planned[at] = one
       return one.plan
     },
+    sees,
   )
   return {planned: planned.map((one) => one!), rackLeft}
 }

@@ -8,7 +8,7 @@ import {breathe} from './breathe.ts'
 export interface Cache {
   /**
    * Take a value that JSON can hold, or make it and keep it; one that is no T is as if it were not there. It stays in
-   * memory as long as somebody asks for it, so it is small.
+   * memory as long as somebody asks for it, so it is small; not where everything is asked for once.
    */
   value: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
   /** The same for a value of any size: the last few are in memory, the others on disk alone. */
@@ -30,7 +30,7 @@ export interface Cache {
  * Open a cache in memory and in `folder` (absolute), under the `version` of the program that makes what it keeps, so
  * that another version finds nothing. A file that cannot be read or written is as if it were not there.
  */
-export function openCache(folder: string, version: string): Cache {
+export function openCache(folder: string, version: string, {isForOnce = false} = {}): Cache {
   const home = join(folder, version)
   const values = new Map<string, unknown>()
   const lately = new Map<string, unknown>()
@@ -56,7 +56,7 @@ export function openCache(folder: string, version: string): Cache {
       await breathe()
       const there = asJson(readKept(home, name))
       const value = isRight(there) ? there : await make()
-      held.set(key, value)
+      if (!isForOnce || held === lately) held.set(key, value)
       if (value !== there) await keep(name, Buffer.from(JSON.stringify(value)))
       return value
     })

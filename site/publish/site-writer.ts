@@ -10,7 +10,7 @@ import {writeFiles, writePages} from './write-site.ts'
  * So many builds are made, and written before the next are: enough that Eleventy's start counts for little, and none of
  * a thousand is held in memory as a whole.
  */
-export const atATime = 32
+export const atATime = 16
 
 /** Pages and files that belong together, ready to be written. */
 export interface Whole {

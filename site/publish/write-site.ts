@@ -25,6 +25,8 @@ export async function writePages(
   const unmade: Unmade[] = []
   const sheltered = pages.map((page) => ({...page, content: () => contentOf(page, unmade)}))
   if (pages.length > 0) await publish(sheltered, {frame: frame(around), sheet: sheet(around)}, folder)
+  // Eleventy keeps what it was given until the next time, while that is made.
+  for (const page of sheltered) page.content = () => ''
   return unmade
 }
 
@@ -94,7 +96,7 @@ function addPage(config: UserConfig, page: Page, at: number): void {
       eleventyExcludeFromCollections: true,
       ...(page.layout === 'bare' ? {} : {layout: `${page.layout}.11ty.js`}),
     },
-    render: page.content,
+    render: () => page.content(),
   })
 }
 

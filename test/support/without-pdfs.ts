@@ -1,12 +1,17 @@
-import {existsSync, readFileSync} from 'node:fs'
+import {existsSync, readFileSync, rmSync} from 'node:fs'
 import {basename, join, resolve} from 'node:path'
 import type {PluginBuild} from 'esbuild'
 import {compile, program} from '../../site/program.js'
 
 /** What node runs for a command of a program that is the project's but for PDFs, of which it writes none. */
 export async function withoutPdfs(name: string): Promise<string[]> {
-  const folder = resolve('.cache/without-pdfs', basename(program))
-  if (!existsSync(folder)) await compile(folder, [{name: 'no PDFs', setup: leaveOutPdfs}])
+  const home = resolve('.cache/without-pdfs')
+  const folder = join(home, basename(program))
+  if (!existsSync(folder)) {
+    // Those of older programs nobody runs any more.
+    rmSync(home, {recursive: true, force: true})
+    await compile(folder, [{name: 'no PDFs', setup: leaveOutPdfs}])
+  }
   return [join(folder, 'commands', `${name}.js`)]
 }
 

@@ -88,23 +88,28 @@ export const noRack: RackContext = {pieces: [], lots: [], gone: [], reserved: []
 
 /**
  * Lead the builds past the rack in their order: each is planned with what stands there on its day, and leaves its
- * offcuts. `usedBy` plans one. Gives the rack as it stands after the last.
+ * offcuts. `usedBy` plans one; only those that `sees` tells of are given what stands there, which in a journal of
+ * thousands is much. Gives the rack as it stands after the last.
  */
 export async function throughRack<B extends RackBuild>(
   start: Rack,
   builds: readonly B[],
   usedBy: (build: B, context: RackContext) => Promise<Used>,
+  sees: (build: B) => boolean = () => true,
 ): Promise<Rack> {
   const wishes = new Map<string, string[]>()
   for (const build of builds.filter(onlyReserves))
     for (const id of namedBy(build.values)) wishes.set(id, [...(wishes.get(id) ?? []), build.slug])
-  let rack = start
-  for (const build of inRackOrder(builds)) {
+  const reservedFor = (build: B) => {
     const wished = onlyReserves(build) ? namedBy(build.values) : []
-    const reserved = wished.flatMap((id) =>
+    return wished.flatMap((id) =>
       (wishes.get(id) ?? []).filter((by) => by !== build.slug).map((by) => ({id, by})),
     )
-    rack = putBack(rack, build, await usedBy(build, {...standingFor(rack, build), reserved}))
+  }
+  let rack = start
+  for (const build of inRackOrder(builds)) {
+    const context = sees(build) ? {...standingFor(rack, build), reserved: reservedFor(build)} : noRack
+    rack = putBack(rack, build, await usedBy(build, context))
   }
   return rack
 }
@@ -165,7 +170,7 @@ function putBack(rack: Rack, build: RackBuild, {cuts, bill = []}: Used): Rack {
   const left = rack.lots.map((lot) => ({...lot, count: lot.count - (taken.get(lot.id) ?? 0)}))
   const usedUp = left.filter(({count}) => count <= 0).map(({id}) => id)
   return {
-    pieces: [...rack.pieces.filter(({id}) => !isCut.has(id)), ...offcuts],
+    pieces: [...(isCut.size > 0 ? rack.pieces.filter(({id}) => !isCut.has(id)) : rack.pieces), ...offcuts],
     lots: left.filter(({count}) => count > 0),
     gone: [...rack.gone, ...[...isCut, ...usedUp].map((id) => ({id, by: slug}))],
   }
