@@ -27,7 +27,7 @@ const usage = `npm start    shows the journal at http://localhost:8080/ (or anot
 Every save is shown at once; problems appear in the page and here. End it with Ctrl+C.`
 
 /** Whoever starts is patient for so long, ms. */
-const patienceMs = 1500
+const patienceMs = 500
 
 readArguments(usage, {}, {most: 0})
 clearSooner()

@@ -101,19 +101,16 @@ export class BuildsInTurn {
       waiting = []
       if (due.length > 0) await this.#write(due)
     }
-    try {
-      for (const [at, slug] of slugs.entries()) {
-        await this.quiet()
-        next(at, slugs.length)
-        const turn = this.#turns.get(slug)!
-        await this.#own(turn)
-        waiting.push(turn)
-        if (waiting.length >= together) await write()
-      }
-    } finally {
-      // What is under way is written in any case.
-      await write()
+    for (const [at, slug] of slugs.entries()) {
+      await this.quiet()
+      // Where that throws, what is made waits to be written: it is kept, and a save does not wait for it.
+      next(at, slugs.length)
+      const turn = this.#turns.get(slug)!
+      await this.#own(turn)
+      waiting.push(turn)
+      if (waiting.length >= together) await write()
     }
+    await write()
   }
 
   /** Wait until nobody waits for a build. */

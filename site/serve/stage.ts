@@ -1,15 +1,25 @@
+import {settingsFiles} from '../journal/settings.ts'
+
 /** How far the site is with what was saved last: whoever asks for a page waits for that part of it. */
 export class Stage {
   /** The builds that changed are shown, or all is planned: any other can be asked for. */
   readonly builds: Promise<void>
+  areBuildsReady = false
   /** The pages of the whole journal show it. */
   readonly journal: Promise<void>
+  /** No more than builds changed: any of them can be planned again with all else as it was. */
+  readonly isOfBuilds: boolean
   #buildsReady = () => {}
   #journalReady = () => {}
 
-  constructor() {
+  /** `changed` are paths in `builds/`. */
+  constructor(changed: readonly string[] = []) {
+    this.isOfBuilds = !changed.some((path) => settingsFiles.includes(path))
     this.builds = new Promise((resolve) => {
-      this.#buildsReady = resolve
+      this.#buildsReady = () => {
+        this.areBuildsReady = true
+        resolve()
+      }
     })
     this.journal = new Promise((resolve) => {
       this.#journalReady = resolve

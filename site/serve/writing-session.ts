@@ -1,6 +1,5 @@
 import {existsSync} from 'node:fs'
 import {mkdir} from 'node:fs/promises'
-import {settingsFiles} from '../journal/settings.ts'
 import type {Cache} from '../kit/cache.ts'
 import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
@@ -89,7 +88,7 @@ export class WritingSession {
    */
   refresh(shown: Shown = () => {}, changed: readonly string[] = []): Promise<Refreshed | undefined> {
     this.#waiting += 1
-    const stage = new Stage()
+    const stage = new Stage(changed)
     this.#stage = stage
     // One after the other: two at once would write the same pages, and both all of them.
     const next = this.#last
@@ -105,17 +104,34 @@ export class WritingSession {
     let stage: Stage
     do {
       stage = this.#stage
-      await (slug === undefined ? stage.journal : stage.builds)
+      if (slug === undefined) await stage.journal
+      else if (!stage.areBuildsReady) await Promise.race([stage.builds, this.#asAlone(slug, stage)])
     } while (stage !== this.#stage)
     // Where it cannot be written, what stands is shown; that it cannot is told with all the others.
     if (slug !== undefined) await this.#turns?.asked(slug).catch(() => {})
+  }
+
+  /** While the whole journal is looked at, show a build as it is if nothing else changed; one that cannot be so waits. */
+  async #asAlone(slug: string, stage: Stage): Promise<void> {
+    const file = this.#planned?.shown.find((one) => one.slug === slug)?.file
+    if (file === undefined || !stage.isOfBuilds || !(await this.#showAgain(file).catch(() => false)))
+      await stage.builds
+  }
+
+  /** Plan one build (its file) again, with all else as it was, and show it; answers whether that could be done. */
+  async #showAgain(file: string): Promise<boolean> {
+    const turns = this.#turns
+    const found = await this.#planned?.again(file)
+    // Once all is planned anew, it is asked for there.
+    if (found && turns === this.#turns) await turns?.askedAnew(found.one, found.all)
+    return found !== undefined
   }
 
   async #refresh(shown: Shown, changed: readonly string[], stage: Stage): Promise<Refreshed | undefined> {
     this.#waiting -= 1
     this.#shown = shown
     await this.#standAgain()
-    if (await this.#showAhead(changed)) stage.showBuilds()
+    if (stage.isOfBuilds && (await this.#showAhead(changed))) stage.showBuilds()
     try {
       return await this.#refreshAll(stage)
     } catch (error) {
@@ -130,16 +146,11 @@ export class WritingSession {
    * Answers whether that is all that changed.
    */
   async #showAhead(changed: readonly string[]): Promise<boolean> {
-    const planned = this.#planned
-    if (!planned || changed.some((path) => settingsFiles.includes(path))) return false
+    if (!this.#planned) return false
     const files = changed.filter((path) => /^[^/]+(\/index)?\.md$/.test(path))
     if (files.length > mostAhead) return false
     let isAll = files.length === changed.length
-    for (const path of files) {
-      const found = await planned.again(`builds/${path}`)
-      if (found) await this.#turns?.askedAnew(found.one, found.all)
-      else isAll = false
-    }
+    for (const path of files) if (!(await this.#showAgain(`builds/${path}`))) isAll = false
     return isAll
   }
 

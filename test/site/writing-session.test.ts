@@ -173,6 +173,18 @@ describe('the first start after a build', () => {
     expect(texts()).toEqual(first)
     expect(await refreshed()).toEqual([])
   })
+  test('shows what is asked for before the rest where a check-out changes many files', async () => {
+    journal.write('builds/tea-tin.md', fourLines('Tea tin').replace('24 1/4', '22 1/2'))
+    journal.write('builds/pin-box.md', fourLines('Pin box').replace('24 1/4', '22 1/2'))
+    const many = ['pin-box', 'needle-box', 'oar-box', 'tea-tin', 'rope-box'].map((slug) => `${slug}.md`)
+    const shown: string[] = []
+    const all = session.refresh((changed) => void shown.push(...changed.filter(isPage)), many)
+    await session.ready(asked)
+    expect(shown).toEqual([asked])
+    expect(readFileSync(join(standing.folder, fileOf(asked)), 'utf8')).toContain('22 1/2')
+    await all
+    expect(shown.slice(1)).toEqual(['/builds/pin-box/'])
+  })
   test('gives way to a save, which is shown before the rest is made', async () => {
     const {all, shown} = await begin('The net loft')
     await session.ready('/')
