@@ -82,6 +82,7 @@ export class BuildsInTurn {
     const unseen: string[] = []
     const due: string[] = []
     for (const turn of this.#turns.values()) {
+      await this.quiet()
       next()
       if (turn.own) continue
       const kept = await keptPages(turn.one, turn.all)

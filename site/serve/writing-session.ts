@@ -175,6 +175,7 @@ export class WritingSession {
       told('Making', done, of)
     }
     await turns.make(isSoon ? due : unseen, next)
+    await turns.quiet()
     const first = await this.#showJournal(planned, turns)
     stage.showJournal()
     this.#timesPutOff = 0
