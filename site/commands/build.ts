@@ -19,7 +19,6 @@ import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import {keepSpare, spareAfter, spareOf, takeUp} from '../publish/spare.ts'
 import {recallStanding, rememberStanding} from '../publish/standing.ts'
 import {beginVersion, clearVersions, finishVersion, newVersion, swapSite} from '../publish/versions.ts'
-import {clearSooner} from './clear-sooner.ts'
 import {printable, report, reportUnmade} from './report.ts'
 import {readArguments} from './usage.ts'
 
@@ -35,7 +34,6 @@ const {values} = readArguments(
   {'path-prefix': {type: 'string', default: '/'}, output: {type: 'string', default: '_site'}},
   {most: 0},
 )
-clearSooner()
 // A third of the work on 40 builds was to make machine code, most of it of what then hardly runs: it is made later, of
 // what runs often, and a journal of any size is built in less.
 setFlagsFromString('--interrupt-budget=1000000')

@@ -1,5 +1,6 @@
 import pMap from 'p-map'
 import {together} from '../journal/folder.ts'
+import {clearSooner} from '../kit/clear-sooner.ts'
 import type {Artefact, Known, Page, Unmade} from '../kit/page.ts'
 import type {Surround} from '../kit/site-data.ts'
 import {clearOthers, makeRoom} from './spare.ts'
@@ -55,7 +56,9 @@ export class SiteWriter {
   /** Write pages and files, now or together with those that come. */
   async write(some: readonly KnownWhole[]): Promise<void> {
     this.#waiting.push(...some.filter((one) => this.#missing([...one.pages, ...one.files]).length > 0))
-    if (this.#waiting.length >= atATime) await this.#writeWaiting()
+    if (this.#waiting.length < atATime) return
+    clearSooner()
+    await this.#writeWaiting()
   }
 
   /** Write what waits, and see that all is written. */
