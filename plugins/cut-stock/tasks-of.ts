@@ -17,8 +17,11 @@ export interface Sized {
 
 export const volumeOf = ({lengthMm, widthMm, thicknessMm}: Sized): number => lengthMm * widthMm * thicknessMm
 
+/** No part or piece is larger (mm): past it whole units are no longer exact. */
+const mostMm = 1e6
+
 const isSized = ({lengthMm, widthMm, thicknessMm}: Sized): boolean =>
-  [lengthMm, widthMm, thicknessMm].every((mm) => mm > 0 && Number.isFinite(mm))
+  [lengthMm, widthMm, thicknessMm].every((mm) => mm > 0 && mm <= mostMm)
 
 /** A part to cut, as sawn. `wood` is a row of the wood table, any other name, or `any`. */
 export interface StockPart extends Sized {

@@ -5,6 +5,7 @@ import {showAnswer, showTold} from '../try/page-answer.ts'
 import {startAsking} from '../try/page-asking.ts'
 import {showDrawing, tellBreaks, watchHandles} from '../try/page-drawing.ts'
 import {fieldTyped, offerKeys} from '../try/page-fields.ts'
+import {takeDropped} from '../try/page-file.ts'
 import {offerToWrite} from '../try/page-journal.ts'
 import {startMaking} from '../try/page-making.ts'
 import {keepOffline} from '../try/page-offline.ts'
@@ -114,6 +115,8 @@ async function open(slug: string, changes: readonly (readonly [string, string])[
     if (asked !== own) return
     opened = build
     ofMaking = []
+    // Where somebody writes, nothing is written over; that was the build before.
+    whole.blur()
     ask({ask: 'open', text: build.start, slug: build.slug, around: build.around, changes})
   } catch {
     if (asked !== own) return
@@ -146,6 +149,7 @@ choice.addEventListener('change', () => {
   void open(choice.value, [])
 })
 whole.addEventListener('input', () => ask({ask: 'write', text: whole.value}))
+takeDropped(whole, part('link'))
 part('again').addEventListener('click', () => ask({ask: 'again'}))
 part('short').addEventListener('click', () => part('answer').scrollIntoView())
 page.addEventListener('input', ({target}) => {

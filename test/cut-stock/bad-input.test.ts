@@ -48,7 +48,7 @@ test('a piece thinner than the kerf, or shorter than what is squared off it', ()
 })
 
 test('sizes that are no sizes are left out', () => {
-  const odd = [Number.NaN, 0, -5, Number.POSITIVE_INFINITY].map((lengthMm, i) => ({
+  const odd = [Number.NaN, 0, -5, 1e300, Number.POSITIVE_INFINITY].map((lengthMm, i) => ({
     ...part,
     id: `odd ${i}`,
     lengthMm,

@@ -1,4 +1,5 @@
-import {readFileSync} from 'node:fs'
+import {mkdirSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {brotliCompressSync} from 'node:zlib'
 import type {Browser, BrowserContext, Page} from 'playwright-core'
@@ -263,6 +264,60 @@ test('a link that is hostile, cut or of no build here opens what can be opened',
     await openBuild(hash)
     expect(await page.locator('[data-part=sheet]').isVisible()).toBe(true)
   }
+})
+
+test('a build file that is dropped is opened, and what is none is told and changes nothing', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'dropped-'))
+  const devtools = await page.context().newCDPSession(page)
+  const file = (name: string, content: string | Buffer) => {
+    writeFileSync(join(folder, name), content)
+    return join(folder, name)
+  }
+  // As the system hands files over: a page that does not take them is left for them.
+  const drop = async (...paths: string[]) => {
+    const data = {items: [], files: paths, dragOperationsMask: 1}
+    for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+      await devtools.send('Input.dispatchDragEvent', {type, x: 100, y: 300, data})
+  }
+  const told = page.locator('[data-part=link]')
+  await openBuild('?from=left-bank')
+  await set('scale.length', '25')
+  await page.waitForURL(/scale\.length=25$/)
+  const [before, address] = [await whole(), page.url()]
+  truncateSync(file('huge.md', ''), 50_000_000)
+  mkdirSync(join(folder, 'builds'))
+  const odd = {
+    'empty.md': '',
+    'photo.jpg': Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]),
+    'binary.md': Buffer.from('---\ntitle: Oar box\0\n---\n'),
+    '箱 صندوق “ящик” <b>.txt': 'A letter.\n',
+  }
+  const dropped = [
+    ...Object.entries(odd).map(([name, content]) => [file(name, content)]),
+    [join(folder, 'huge.md')],
+    [join(folder, 'builds')],
+    [file('a.md', '---\n'), file('b.md', '---\n')],
+  ]
+  for (const paths of dropped) {
+    await drop(...paths)
+    const called = paths.length > 1 ? 'This' : `“${paths[0]!.slice(folder.length + 1)}”`
+    await expect
+      .poll(() => told.textContent())
+      .toBe(`${called} is not one build file, whose first line is ---. What was open stays.`)
+    expect([await whole(), page.url()]).toEqual([before, address])
+  }
+  const count = await shown()
+  await drop(file('oar-box.md', '\uFEFF---\r\ntitle: Oar box\r\nscale: 24 inn\r\n---\r\n'))
+  await wait(count)
+  expect(await whole()).toContain('title: Oar box\nscale: 24 inn')
+  expect(await told.textContent()).toMatch(/brings back what was open/)
+  await expect.poll(() => page.textContent('[data-part=problems]')).toMatch(/24 in would do/)
+  await page.keyboard.press('Control+z')
+  await expect.poll(whole).toBe(before)
+  // Keys that are none are told as in any file.
+  await drop(file('list.md', '---\n- Oar box\n---\n'))
+  await expect.poll(() => page.textContent('[data-part=problems]')).toMatch(/must be keys with values/)
+  rmSync(folder, {recursive: true})
 })
 
 test('storage that is refused changes nothing', async () => {
