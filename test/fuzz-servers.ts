@@ -118,14 +118,20 @@ child.removeAllListeners('exit')
 child.kill('SIGTERM')
 await once(child, 'exit')
 console.log(`${requests} odd requests, ${rounds} harmed journals shown`)
+giveRights(journal.root)
 journal.remove()
 
 /** Put the journal back, in the place of whatever became of it. */
 function makeWhole(title: string): void {
-  if (existsSync(builds)) execFileSync('chmod', ['-R', 'u+rwX', builds])
+  if (existsSync(builds)) giveRights(builds)
   rmSync(builds, {recursive: true, force: true})
   cpSync(whole, builds, {recursive: true})
   journal.write('builds/oar-box.md', fourLines(title))
+}
+
+/** What was harmed may have been taken away, or moved, without the right to be written. */
+function giveRights(folder: string): void {
+  execFileSync('chmod', ['-R', 'u+rwX', folder])
 }
 
 /** Ask for something, and hang up when the answer is there, or before. */
