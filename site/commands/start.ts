@@ -87,8 +87,8 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
     await writeNewBuild(request, response)
   } else {
     const ready = session.ready(decoded(url.pathname) ?? '/')
-    const isReady = await waitOrTell(ready, request, () =>
-      answerWaiting(response, {line: progress.line(), titles: session.titles}),
+    const isReady = await waitOrTell(ready, request, async () =>
+      answerWaiting(response, {line: progress.line(), titles: session.titles}, await session.around()),
     )
     if (isReady) await answer({folder, prefix: '/', state: changes.state()}, request, response)
   }

@@ -109,7 +109,8 @@ function rackToday(rack: Rack, builds: readonly PlannedBuild[], hidden: readonly
   return {pieces: shown, lots, reserved, day}
 }
 
-function surround(settings: JournalSettings, options: SiteOptions): Surround {
+/** What every page of a journal with these settings is framed with. */
+export function surround(settings: JournalSettings, options: SiteOptions): Surround {
   return {
     ...options,
     title: settings.title?.value ?? 'Build journal',

@@ -1,6 +1,8 @@
 import type {IncomingMessage, ServerResponse} from 'node:http'
 import {h} from 'hastscript'
 import {markup} from '../kit/markup.ts'
+import type {Surround} from '../kit/site-data.ts'
+import {frame} from '../layouts/frame.ts'
 import {always} from './answer.ts'
 
 /** What whoever asks for a page is told that is not made yet. */
@@ -24,7 +26,7 @@ const [lookS, readS] = [1, 5]
 export async function waitOrTell(
   ready: Promise<void>,
   request: IncomingMessage,
-  tell: () => void,
+  tell: () => Promise<void>,
 ): Promise<boolean> {
   if (request.method !== 'GET' || !/\btext\/html\b/.test(request.headers.accept ?? '')) {
     await ready
@@ -40,44 +42,40 @@ export async function waitOrTell(
   if (isReady) return true
   // It fails where the page is asked for again.
   ready.catch(() => {})
-  tell()
+  await tell()
   return false
 }
 
 /** Answer with a page that says that another is being made, and looks again by itself. */
-export function answerWaiting(response: ServerResponse, waiting: Waiting): void {
-  const again = waiting.titles.length > 0 ? readS : lookS
-  const headers = {...always, 'Content-Type': 'text/html; charset=utf-8', 'Retry-After': String(again)}
-  response.writeHead(503, headers).end(waitingPage(waiting, again))
+export function answerWaiting(response: ServerResponse, waiting: Waiting, around: Surround): void {
+  const again = String(waiting.titles.length > 0 ? readS : lookS)
+  const headers = {
+    ...always,
+    'Content-Type': 'text/html; charset=utf-8',
+    'Retry-After': again,
+    Refresh: again,
+  }
+  response.writeHead(503, headers).end(waitingPage(waiting, around))
 }
 
-/** Write that page; it has no style, since the site's own may not stand yet. */
-export function waitingPage({line, titles}: Waiting, againS: number): string {
+/** Write that page. */
+export function waitingPage({line, titles}: Waiting, around: Surround): string {
   const title = 'This page is being made'
-  const page = h('html', {lang: 'en'}, [
-    h('head', [
-      h('meta', {charSet: 'utf-8'}),
-      h('meta', {name: 'viewport', content: 'width=device-width, initial-scale=1'}),
-      h('meta', {name: 'color-scheme', content: 'light dark'}),
-      h('meta', {httpEquiv: 'refresh', content: String(againS)}),
-      h('title', title),
-    ]),
-    h('body', [
-      h('main', [
-        h('h1', title),
-        h('p', line ? `${line}.` : 'The journal is being looked at.'),
-        h('p', 'It is shown here by itself as soon as it is there.'),
-        titles.length > 0
-          ? [
-              h('p', 'The page of any build can be opened now, and is made first:'),
-              h(
-                'ul',
-                titles.map(({slug, title: name}) => h('li', h('a', {href: `/builds/${slug}/`}, name))),
-              ),
-            ]
-          : undefined,
-      ]),
-    ]),
-  ])
-  return `<!doctype html>\n${markup(page)}\n`
+  const content = [
+    h('h1', title),
+    h('p', line ? `${line}.` : 'The journal is being looked at.'),
+    h('p', 'It is shown here by itself as soon as it is there.'),
+    ...(titles.length > 0
+      ? [
+          h('p', 'The page of any build can be opened now, and is made first:'),
+          h(
+            'ul',
+            titles.map(({slug, title: name}) => h('li', h('a', {href: `/builds/${slug}/`}, name))),
+          ),
+        ]
+      : []),
+  ]
+  // It loads itself anew, and not when something changes.
+  const layout = frame({...around, isWriting: false})
+  return layout({address: '/waiting/', title, content: markup({type: 'root', children: content})})
 }

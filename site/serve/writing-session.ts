@@ -3,10 +3,10 @@ import {mkdir} from 'node:fs/promises'
 import type {Cache} from '../kit/cache.ts'
 import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
-import type {FileProblems} from '../kit/site-data.ts'
+import type {FileProblems, Surround} from '../kit/site-data.ts'
 import {journalPages} from '../make/journal-pages.ts'
 import {withFaults} from '../make/make-site.ts'
-import {type PlannedSite, planSite} from '../make/plan-site.ts'
+import {type PlannedSite, planSite, surround} from '../make/plan-site.ts'
 import type {Progress} from '../make/progress.ts'
 import {siteAssets} from '../publish/assets.ts'
 import type {Assets} from '../publish/build-assets.ts'
@@ -41,6 +41,8 @@ const mostBefore = 32
 /** So often the pages of the whole journal wait for somebody who goes on writing. */
 const mostPutOff = 4
 
+const whileWriting = {prefix: '/', isWriting: true}
+
 /** Thrown where a look at the whole journal gives way to a later one. */
 const putOff = new Error('more was written meanwhile')
 
@@ -49,7 +51,9 @@ export class WritingSession {
   readonly #root: string
   readonly #follower: Follower
   readonly #soon: number
-  #assets: Promise<Assets> | undefined
+  readonly #assets: Promise<Assets> = siteAssets()
+  /** The addresses of style sheet, scripts and fonts, once they stand. */
+  #assetsStand: Promise<ReadonlySet<string>> | undefined
   #cache: Promise<Cache> | undefined
   readonly #standing: Standing
   #last: Promise<unknown> = Promise.resolve()
@@ -70,6 +74,12 @@ export class WritingSession {
     this.#standing = standing
     this.#follower = follower
     this.#soon = soon
+  }
+
+  /** What a page is framed with: as the journal's settings were read last. */
+  async around(): Promise<Surround> {
+    const {addresses: assets} = await this.#assets
+    return this.#planned?.around.around ?? surround({}, {...whileWriting, assets})
   }
 
   /** The names and titles of all builds, once they are known. */
@@ -101,6 +111,7 @@ export class WritingSession {
   /** Wait until what is shown at an address is as the journal is now; a build that is asked for is made before others. */
   async ready(address: string): Promise<void> {
     const slug = slugOf(address)
+    if ((await this.#assetsStand)?.has(address)) return
     let stage: Stage
     do {
       stage = this.#stage
@@ -131,6 +142,8 @@ export class WritingSession {
     this.#waiting -= 1
     this.#shown = shown
     await this.#standAgain()
+    this.#assetsStand = this.#showAssets()
+    await this.#assetsStand
     if (stage.isOfBuilds && (await this.#showAhead(changed))) stage.showBuilds()
     try {
       return await this.#refreshAll(stage)
@@ -189,13 +202,22 @@ export class WritingSession {
   }
 
   async #plan(giveWay: () => void): Promise<PlannedSite> {
-    this.#assets ??= siteAssets()
     this.#cache ??= cacheOf(this.#root)
     const {addresses: assets} = await this.#assets
-    return planSite(this.#root, {prefix: '/', isWriting: true, assets}, await this.#cache, (...how) => {
+    return planSite(this.#root, {...whileWriting, assets}, await this.#cache, (...how) => {
       giveWay()
       this.#follower.told?.(...how)
     })
+  }
+
+  /** Write what every page is shown with: whoever sees the first page waits for no other. Answers its addresses. */
+  async #showAssets(): Promise<ReadonlySet<string>> {
+    const {files} = await this.#assets
+    const writer = new SiteWriter(await this.around(), this.#standing)
+    await writer.write([atHand({pages: [], files})])
+    await writer.end()
+    if (writer.written.length > 0) this.#shown(writer.written)
+    return new Set(files.map(({address}) => address))
   }
 
   /** Write the pages of the whole journal, and take away those that it no longer has. */
@@ -204,7 +226,7 @@ export class WritingSession {
     const site = {...around, builds: seen.map(({one}) => one)}
     const pages = seen.flatMap((one) => one.pages)
     const shared = await journalPages(site, pages, await this.#cache!)
-    const others = [...shared.pages, atHand({pages: [], files: (await this.#assets!).files})]
+    const others = [...shared.pages, atHand({pages: [], files: (await this.#assets).files})]
     const writer = new SiteWriter(around.around, this.#standing)
     await writer.write(others)
     await writer.end()

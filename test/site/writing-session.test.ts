@@ -160,6 +160,11 @@ describe('the first start after a build', () => {
 
   test('makes what is asked for first, and shows the whole journal before the rest is made', async () => {
     const {all, shown, texts} = await begin('The boat shed')
+    // What every page is shown with waits for none.
+    const {style = ''} = (await session.around()).assets
+    await session.ready(style)
+    expect(shown.filter((address) => !/^\/(?:assets|try)\//.test(address))).toEqual([])
+    expect(existsSync(join(standing.folder, style))).toBe(true)
     await Promise.all([
       session.ready('/'),
       session.ready(`${asked}template-a4.pdf`),
