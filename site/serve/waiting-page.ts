@@ -62,20 +62,24 @@ export function answerWaiting(response: ServerResponse, waiting: Waiting, around
 export function waitingPage({line, titles}: Waiting, around: Surround): string {
   const title = 'This page is being made'
   const content = [
-    h('h1', title),
-    h('p', line ? `${line}.` : 'The journal is being looked at.'),
-    h('p', 'It is shown here by itself as soon as it is there.'),
-    ...(titles.length > 0
-      ? [
-          h('p', 'The page of any build can be opened now, and is made first:'),
-          h(
+    h('header.page-head', [h('h1', title), h('p', line ? `${line}.` : 'The journal is being looked at.')]),
+    h('div.prose', [
+      h('p', 'It is shown here by itself as soon as it is there.'),
+      titles.length > 0 ? h('p', 'The page of any build can be opened now, and is made first:') : undefined,
+      titles.length > 0
+        ? h(
             'ul',
             titles.map(({slug, title: name}) => h('li', h('a', {href: `/builds/${slug}/`}, name))),
-          ),
-        ]
-      : []),
+          )
+        : undefined,
+    ]),
   ]
   // It loads itself anew, and not when something changes.
   const layout = frame({...around, isWriting: false})
-  return layout({address: '/waiting/', title, content: markup({type: 'root', children: content})})
+  return layout({
+    address: '/waiting/',
+    title,
+    unlisted: true,
+    content: markup({type: 'root', children: content}),
+  })
 }
