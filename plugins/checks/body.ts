@@ -172,7 +172,7 @@ export const bodyRules = {
   'too-much-prose': rule({
     severity: 'error',
     about: 'file',
-    what: 'Prose with more than ten thousand cells of tables, a thousand headings, five thousand items of lists, five hundred definitions, or half a million letters of repeated addresses.',
+    what: 'Prose with more than ten thousand cells of tables, a thousand headings, five thousand items of lists, ten thousand lines of one paragraph, five hundred definitions, or half a million letters of repeated addresses.',
     why: 'A short file can stand for a page that no browser opens, so it is not read.',
     mend: 'Take most of them out, or part the build into several.',
     passes: prose('| a | b |\n| - | - |\n| 1 | 2 |'),

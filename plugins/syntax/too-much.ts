@@ -73,6 +73,7 @@ const mostOf: Readonly<Record<Excess, number>> = {
   headings: 1000,
   items: 5000,
   lines: 20_000,
+  paragraph: 10_000,
   references: 500_000,
   signs: 20_000,
 }
@@ -84,7 +85,7 @@ export interface TooMuch {
 
 /**
  * Find the line of a build file's prose from which on it has too much: cells of tables, which a row may leave empty,
- * headings, definitions of links and notes, list items, lines, signs of Markdown and HTML, and letters of addresses and
+ * headings, definitions of links and notes, list items, lines, lines of one paragraph, signs of Markdown and HTML, and letters of addresses and
  * titles that references repeat.
  */
 export function findTooMuch(text: string): TooMuch | undefined {
@@ -104,14 +105,19 @@ export function findTooMuch(text: string): TooMuch | undefined {
     headings: 0,
     items: 0,
     lines: 0,
+    paragraph: 0,
     references: 0,
     signs: 0,
   }
   let columns = 0
+  let isCode = false
   for (let at = start; at < lines.length; at++) {
     const line = lines[at]!
     columns = line.trim() === '' ? 0 : columnsOf(line) || columns
     counts.lines++
+    if (isFence.test(line)) isCode = !isCode
+    // A parser puts a paragraph together line by line, each time anew.
+    counts.paragraph = isCode || line.trim() === '' ? 0 : counts.paragraph + 1
     // Every line is weighed anew in each list and quotation around it.
     counts.depth += containers(line)
     counts.items += itemsOf(line)
@@ -131,6 +137,7 @@ export function findTooMuch(text: string): TooMuch | undefined {
 /** What may begin a stress, a link, a code, an element, a directive or a value, and what a parser looks back from. */
 const signs = /[\\`*_~[\]<>&!@{]|::?[a-z]|www\.|^\s*(?:[-+]|\d+[.)])(?=\s|$)/g
 
+const isFence = /^[\s>]*(?:`{3}|~{3})/
 const isHeading = /^[\s>]*(?:#{1,6}(?:\s|$)|(?:=+|-+)\s*$)/
 const isDefinition = /^[\s>]*\[[^\]]+\]:/
 const labels = /\[([^[\]]{1,999})\]/g

@@ -11,7 +11,9 @@ test.each([
   ['cells', table(3000, 3000)],
   ['cells', `${table(50, 150)}\n${table(50, 150)}`],
   ['cells', '|a|b|c\n'.repeat(4000)],
-  ['lines', 'A word.\n'.repeat(20_001)],
+  ['lines', 'A word.\n\n'.repeat(10_001)],
+  ['paragraph', 'A word.\n'.repeat(10_001)],
+  ['paragraph', `- A word.\n${'  More of it.\n'.repeat(10_001)}`],
   ['lines', '\n'.repeat(20_001)],
   ['signs', '\\'.repeat(20_001)],
   ['signs', '`a` '.repeat(10_001)],
@@ -40,6 +42,7 @@ test('nothing is parsed where there are more dimensions than are read', () => {
 })
 
 test.each([
+  ['long code', `~~~\n${'a word\n'.repeat(15_000)}~~~`],
   ['a long table', table(8, 1000)],
   ['many tables', `${table(4, 20)}\n`.repeat(50)],
   ['an address used often', `[here]: /photos/front.jpg\n\n${'[here] '.repeat(1000)}`],

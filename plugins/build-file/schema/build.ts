@@ -50,6 +50,7 @@ export type Excess =
   | 'headings'
   | 'items'
   | 'lines'
+  | 'paragraph'
   | 'references'
   | 'signs'
 

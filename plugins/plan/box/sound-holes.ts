@@ -1,3 +1,4 @@
+import type {BuildValues} from '../../build-file/schema/schema.ts'
 import {inch} from '../../tables/units.ts'
 import type {Bridge} from '../action/bridge.ts'
 import {type BoxPlace, type BoxSizes, stationOf} from '../kit/box-place.ts'
@@ -68,12 +69,8 @@ export function planSoundHoles(
   const gapsAround = gaugeAround(view)
   const holes: SoundHole[] = []
   const conflicts: Conflict[] = []
-  for (const [i, hole] of (values.box?.holes ?? []).entries()) {
-    const stationMm = stationOf(hole, place)
-    if (stationMm === undefined || !hole.diameter) continue
-    const circle = {stationMm, offMm: hole.off?.mm ?? 0, diameterMm: hole.diameter.mm}
+  for (const {of, hole, circle} of circlesOf(values, place)) {
     const gaps = gapsAround(circle, holes)
-    const of = `box.holes.${i + 1}`
     const near = tooNear(gaps)
     if (near.length > 0) {
       const wouldDo = clearPlace(circle, {
@@ -89,12 +86,34 @@ export function planSoundHoles(
     holes.push({
       of,
       ...circle,
-      alongMm: stationMm - place.atMm,
+      alongMm: circle.stationMm - place.atMm,
       ...gaps,
-      proposed: hole.diameter.proposed,
+      proposed: hole.diameter?.proposed,
     })
   }
   return {soundHoles: holes.length ? holes : undefined, conflicts}
+}
+
+/** List the holes in the top that have a place and a size, each with its path in the build file. */
+function circlesOf({box}: BuildValues, place: BoxPlace) {
+  return (box?.holes ?? []).flatMap((hole, i) => {
+    const stationMm = stationOf(hole, place)
+    if (stationMm === undefined || !hole.diameter) return []
+    const circle: Circle = {stationMm, offMm: hole.off?.mm ?? 0, diameterMm: hole.diameter.mm}
+    return [{of: `box.holes.${i + 1}`, hole, circle}]
+  })
+}
+
+/** Tell whether every hole in the top keeps clear of the blocks under it. */
+export function areHolesClear(
+  values: BuildValues,
+  {place, blocks = []}: Pick<TopView, 'place' | 'blocks'>,
+): boolean {
+  if (!place) return true
+  const areas = blocks.map(outlineOf)
+  return circlesOf(values, place).every(({circle}) =>
+    areas.every((area) => !isTooNear({gapMm: gapToRectangle(circle, area), needsMm: soundHoleKeepsMm.block})),
+  )
 }
 
 /** Measures from a sound hole's rim to all that is around it (mm). */

@@ -2,7 +2,7 @@ import {usualGauges} from '../../tables/screws.ts'
 import {inch} from '../../tables/units.ts'
 import {planBlocks} from '../box/box-blocks.ts'
 import {planPickup} from '../box/pickup.ts'
-import {planSoundHoles} from '../box/sound-holes.ts'
+import {areHolesClear} from '../box/sound-holes.ts'
 import {screwKeeps} from '../fasteners/screw-edges.ts'
 import {screwSize} from '../fasteners/screw-size.ts'
 import {markAt, type Texts, withTexts} from '../kit/proposal-texts.ts'
@@ -63,16 +63,14 @@ function blocksAsWide(
 function isClear(settled: Settled, around: Around, blocks: Texts[]): boolean {
   const {values, rulerMm} = settled
   if (!values.box?.holes?.length && !values.pickup) return true
-  const {place, sizes, neck, taper, bridge} = around
+  const {place, sizes, neck, bridge} = around
   const tried = withTexts(settled, {box: {blocks}}, settled.units)
   const placed = planBlocks(tried, {place, sizes, neck, rulerMm})
-  const view = {place, outside: sizes?.outside, neck, taper, blocks: placed, bridge, bridgeSeat: undefined}
-  const {conflicts} = planSoundHoles({...settled, values: tried}, view)
   const roomMm = planPickup(tried, {...place, ...sizes, neck, blocks: placed}, bridge)?.largestMm
   const bareMm = planPickup(values, {...place, ...sizes, neck}, bridge)?.largestMm
   const discMm = values.pickup?.diameter?.mm ?? 0
   const isInTheWay = roomMm !== undefined && roomMm < Math.min(discMm, bareMm ?? 0) - 1e-6
-  return !isInTheWay && !conflicts.some(({kind}) => kind === 'hole-block')
+  return !isInTheWay && areHolesClear(values, {place, blocks: placed})
 }
 
 /** How thick the block behind an end is, times the shank of the screw through it: common practice, no source. */

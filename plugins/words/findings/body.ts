@@ -60,6 +60,7 @@ const excesses = {
   headings: 'a thousand headings',
   items: 'five thousand items of lists',
   lines: 'twenty thousand lines',
+  paragraph: 'ten thousand lines of one paragraph, without an empty line',
   references: 'half a million letters of addresses that references repeat',
   signs: 'twenty thousand signs of Markdown and HTML',
 }
