@@ -1,5 +1,6 @@
 import {once} from 'node:events'
 import {cpSync, readdirSync, rmSync, statSync, truncateSync, utimesSync, writeFileSync} from 'node:fs'
+import {get} from 'node:http'
 import {join} from 'node:path'
 import {setTimeout as pause} from 'node:timers/promises'
 import {numbers} from './cut-stock/random-cutting.ts'
@@ -87,10 +88,15 @@ async function shownBy({root, start}: TempJournal): Promise<string> {
   const child = start('start')
   const all = ended(child)
   let said = ''
-  for await (const part of child.stdout!) {
+  let home: string | undefined
+  while (home === undefined) {
+    const [part] = await once(child.stdout!, 'data')
     said += part
-    if (/http:\/\/localhost:\d+/.test(said)) break
+    home = /http:\/\/localhost:\d+\//.exec(said)?.[0]
   }
+  // The portfolio of few builds is there once all else is. A connection that is kept would be another server's later.
+  const [answer] = await once(get(home, {agent: false}), 'response')
+  await once(answer.resume(), 'end')
   const folder = readdirSync(join(root, '.site')).find((name) => name.startsWith(`start-${child.pid}-`))
   const files = JSON.stringify(filesOf(join(root, '.site', folder!)))
   child.kill('SIGTERM')
