@@ -20,7 +20,7 @@ interface Turn {
 type Shown = (changed: readonly string[]) => void
 
 /** So many builds are written at once while nobody waits: whoever comes then waits for no more. */
-const together = 8
+const together = 2
 
 /**
  * The builds of a journal as it was planned once, whose pages are made and written each in its turn: first those that
