@@ -46,7 +46,7 @@ export interface SiteFigures {
   anewWithoutPdfs: Took
   kept: Took
   changed: Took
-  /** From a save to the page that shows it, ms of the clock. */
+  /** From a save to the page that shows it, soon after the first start, ms of the clock. */
   save: {bareMs: number; ms: number; megabytes: number}
   /** From a first start after a build to the page of the build that is written at, ms of the clock. */
   first?: {bareMs: number; ms: number}
@@ -242,7 +242,7 @@ function measuresOf({
     against('nothing changed', kept),
     against('one changed', changed),
     {
-      name: `${builds} builds, from save to page`,
+      name: `${builds} builds, from save to page, while others are still being made`,
       ratio: save.ms / save.bareMs,
       detail: `${save.ms.toFixed(0)} ms against ${save.bareMs.toFixed(0)} ms of a bare Eleventy that only makes what changed; at most ${save.megabytes.toFixed(0)} MB`,
     },
