@@ -1,3 +1,4 @@
+import {existsSync} from 'node:fs'
 import {join} from 'node:path'
 import {readJournal, readRack} from '../../plugins/build-file/read.ts'
 import {type Place, type Problem, wholeFile} from '../../plugins/build-file/schema/problem.ts'
@@ -5,7 +6,7 @@ import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import type {RackEntry} from '../../plugins/build-file/schema/wood.ts'
 import type {RuleName} from '../../plugins/checks/all.ts'
 import {namesOfEach} from '../../plugins/plan/kit/context.ts'
-import {kindOf, realPathOf} from './at-once.ts'
+import {realPathOf} from './at-once.ts'
 import {type FileFault, readPlainFile} from './plain-file.ts'
 
 /** A journal's settings and rack, and what is wrong with either file. */
@@ -20,9 +21,7 @@ export const settingsFiles: readonly string[] = ['journal.yaml', 'rack.yaml']
 
 /** Those that lie beside the folder of builds (absolute), where they are not read, and not in it. */
 export const settingsBeside = (folder: string): string[] =>
-  settingsFiles.filter((name) => isThere(join(folder, '..', name)) && !isThere(join(folder, name)))
-
-const isThere = (path: string): boolean => typeof kindOf(path) !== 'string'
+  settingsFiles.filter((name) => existsSync(join(folder, '..', name)) && !existsSync(join(folder, name)))
 
 /**
  * Read `journal.yaml` and `rack.yaml` of a folder (absolute); a file that is not there has nothing to say, and one

@@ -1,6 +1,6 @@
-import {readdirSync, statSync} from 'node:fs'
+import {readdirSync} from 'node:fs'
 import {join} from 'node:path'
-import type {Standing} from './standing.ts'
+import {isAsWritten, type Standing} from './standing.ts'
 
 /** What lies in a folder that was written before. */
 interface Inside {
@@ -26,15 +26,10 @@ export function lookInto({folder, files}: Standing, other?: ReadonlySet<string>)
         Object.hasOwn(files, one),
       )
       const isKnown = address !== undefined && !other?.has(address) && entry.isFile()
-      if (isKnown && isSame(`${folder}/${path}`, files[address]!)) inside.standing.push(address)
+      if (isKnown && isAsWritten(`${folder}/${path}`, files[address]!)) inside.standing.push(address)
       else inside.strays.push(path)
     }
   }
   look('')
   return inside
-}
-
-function isSame(path: string, [, bytes, atMs]: Standing['files'][string]): boolean {
-  const {size, mtimeMs} = statSync(path)
-  return size === bytes && mtimeMs === atMs
 }

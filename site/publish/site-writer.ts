@@ -4,7 +4,7 @@ import {clearSooner} from '../kit/clear-sooner.ts'
 import type {Artefact, Known, Page, Unmade} from '../kit/page.ts'
 import type {Surround} from '../kit/site-data.ts'
 import {clearOthers, makeRoom} from './spare.ts'
-import {note, type Standing, takeOver, unknown} from './standing.ts'
+import {isNoted, note, type Standing, takeOver, unknown} from './standing.ts'
 import {writeFiles, writePages} from './write-site.ts'
 
 /**
@@ -77,8 +77,8 @@ export class SiteWriter {
     return takeOver(this.#from, this.#to, missing)
   }
 
-  #isMissing({address, key}: Known): boolean {
-    return this.#to.files[address]?.[0] !== key
+  #isMissing(one: Known): boolean {
+    return !isNoted(this.#to, one)
   }
 
   async #writeWaiting(): Promise<void> {

@@ -130,13 +130,21 @@ const isStanding = (value: unknown): value is Standing => {
 }
 
 /** Tell whether a file stands as it was written: with this key, and not changed since by anybody else. */
-export function stands({folder, files}: Standing, {address, key}: Known): boolean {
-  const written = Object.hasOwn(files, address) ? files[address] : undefined
-  if (written?.[0] !== key) return false
+export function stands(standing: Standing, known: Known): boolean {
+  const {folder, files} = standing
+  const {address} = known
+  return isNoted(standing, known) && isAsWritten(join(folder, fileOf(address)), files[address]!)
+}
+
+/** Tell whether what was written at an address has a key, without looking at it. */
+export const isNoted = ({files}: Standing, {address, key}: Known): boolean =>
+  Object.hasOwn(files, address) && files[address]?.[0] === key
+
+/** Tell whether a file has the size and the time that it was written with. */
+export function isAsWritten(path: string, [, bytes, atMs]: Written): boolean {
   // Where its folder is a file now, nothing is there.
-  const there = kindOf(join(folder, fileOf(address)))
-  if (typeof there === 'string') return false
-  return there.isFile() && there.size === written[1] && there.mtimeMs === written[2]
+  const there = kindOf(path)
+  return typeof there !== 'string' && there.isFile() && there.size === bytes && there.mtimeMs === atMs
 }
 
 /** Note a file that was just written, or taken over. */

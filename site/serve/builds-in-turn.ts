@@ -2,7 +2,7 @@ import type {PlannedBuild} from '../journal/read-journal.ts'
 import type {Unmade} from '../kit/page.ts'
 import {keptPages, type OfAll, type OwnPages, ownPages, type Seen} from '../make/own-pages.ts'
 import {SiteWriter} from '../publish/site-writer.ts'
-import type {Standing} from '../publish/standing.ts'
+import {isNoted, type Standing} from '../publish/standing.ts'
 import {slugOf, takeAway} from './take-away.ts'
 
 /** A build that is planned, and how far its pages are. */
@@ -184,7 +184,7 @@ export class BuildsInTurn {
   }
 
   #isStanding({pages, files}: OwnPages): boolean {
-    return [...pages, ...files].every(({address, key}) => this.#standing.files[address]?.[0] === key)
+    return [...pages, ...files].every((one) => isNoted(this.#standing, one))
   }
 }
 

@@ -65,12 +65,14 @@ export function waitingPage({line, titles}: Waiting, around: Surround): string {
     h('header.page-head', [h('h1', title), h('p', line ? `${line}.` : 'The journal is being looked at.')]),
     h('div.prose', [
       h('p', 'It is shown here by itself as soon as it is there.'),
-      titles.length > 0 ? h('p', 'The page of any build can be opened now, and is made first:') : undefined,
       titles.length > 0
-        ? h(
-            'ul',
-            titles.map(({slug, title: name}) => h('li', h('a', {href: `/builds/${slug}/`}, name))),
-          )
+        ? [
+            h('p', 'The page of any build can be opened now, and is made first:'),
+            h(
+              'ul',
+              titles.map(({slug, title: name}) => h('li', h('a', {href: `/builds/${slug}/`}, name))),
+            ),
+          ]
         : undefined,
     ]),
   ]
