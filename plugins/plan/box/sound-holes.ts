@@ -107,28 +107,19 @@ function circlesOf({box}: BuildValues, place: BoxPlace) {
 /** Tell whether every hole in the top keeps clear of the blocks under it. */
 export function areHolesClear(
   values: BuildValues,
-  {place, blocks}: Pick<TopView, 'place' | 'blocks'>,
+  {place, blocks = []}: Pick<TopView, 'place' | 'blocks'>,
 ): boolean {
   if (!place) return true
-  const gapsAround = gaugeAround({place, blocks})
-  return circlesOf(values, place).every(({circle}) => {
-    const {block} = gapsAround(circle, [])
-    return !block || !isTooNear(block)
-  })
+  const areas = blocks.map(outlineOf)
+  return circlesOf(values, place).every(({circle}) =>
+    areas.every((area) => !isTooNear({gapMm: gapToRectangle(circle, area), needsMm: soundHoleKeepsMm.block})),
+  )
 }
 
 /** Measures from a sound hole's rim to all that is around it (mm). */
 type Gauge = (hole: Circle, earlier: readonly SoundHole[]) => Gaps
 
-function gaugeAround({
-  place,
-  outside,
-  neck,
-  taper,
-  blocks = [],
-  bridge,
-  bridgeSeat,
-}: Partial<TopView>): Gauge {
+function gaugeAround({place, outside, neck, taper, blocks = [], bridge, bridgeSeat}: TopView): Gauge {
   const top =
     place && outside && rectangle(place.atMm + outside.lengthMm / 2, 0, outside.lengthMm, outside.widthMm)
   const edgeNeedsMm = (outside?.sidesMm ?? 0) + soundHoleKeepsMm.wall
