@@ -37,12 +37,14 @@ const troubleOf = (fault: FileFault): FileTrouble['is'] =>
 /** What is one name on a disk that knows no capitals, or keeps accents in another form. */
 const onAnyDisk = (file: string) => file.normalize('NFC').toLowerCase()
 
+type LookingSteps = Pick<Steps, 'look' | 'lookedAt'>
+
 /** Look at the files that a build names and that lie in its `folder` (absolute, resolved): `there` lists those. */
 export async function lookAtFiles(
   build: Build,
   folder: string,
   there: readonly string[],
-  steps: Pick<Steps, 'look'>,
+  steps: LookingSteps,
 ): Promise<LookedAt> {
   const all = new Set(there)
   const named = new Set(namedFiles(build).map(({target}) => plainPath(target)))
@@ -59,10 +61,8 @@ export async function lookAtFiles(
       files.push(file)
       return undefined
     }
-    const read = await readPlainFile(join(folder, file), mostPictureBytes, folder)
-    if ('trouble' in read) return troubleOf(read.trouble)
-    const seen = await steps.look(read)
-    if (!seen.trouble) pictures.set(file, seen)
+    const seen = await lookAt(join(folder, file), folder, steps)
+    if (seen.trouble === undefined) pictures.set(file, seen)
     return seen.trouble
   }
   const otherwise = (file: string): FileTrouble[] => {
@@ -73,4 +73,18 @@ export async function lookAtFiles(
   const found = await pMap(own, async (file) => ({file, is: await look(file)}), {concurrency: 4})
   const troubles = found.flatMap(({file, is}): FileTrouble[] => (is ? [{file, is}] : otherwise(file)))
   return {pictures, files: own.filter((file) => files.includes(file)), troubles}
+}
+
+/** Look at a picture; one that lies there as it did when it was looked at is not read again. */
+async function lookAt(
+  path: string,
+  folder: string,
+  steps: LookingSteps,
+): Promise<PictureLook | {trouble: FileTrouble['is']}> {
+  const there = await statPlainFile(path, mostPictureBytes, folder)
+  if ('trouble' in there) return {trouble: troubleOf(there.trouble)}
+  const before = there.state && (await steps.lookedAt(there.state))
+  if (before) return before
+  const read = await readPlainFile(path, mostPictureBytes, folder)
+  return 'trouble' in read ? {trouble: troubleOf(read.trouble)} : steps.look(read)
 }

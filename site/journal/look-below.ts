@@ -1,6 +1,7 @@
 import {join} from 'node:path'
 import {breathe} from '../kit/breathe.ts'
 import {entriesIn, kindOf} from './at-once.ts'
+import {changedMs, isSettled, stateOf} from './file-state.ts'
 
 /** What lies below a folder at one moment. */
 export interface Below {
@@ -25,23 +26,19 @@ export async function lookBelow(folder: string): Promise<Below> {
       hasLinks ||= entry.isSymbolicLink()
       const looked = kindOf(join(folder, inside))
       const kind = typeof looked === 'string' ? undefined : looked
-      // The last of these no program can set back.
-      lines.set(inside, kind ? `${kind.ino} ${kind.size} ${kind.mtimeMs} ${kind.ctimeMs}` : '')
-      lastMs = Math.max(lastMs, kind?.mtimeMs ?? 0, kind?.ctimeMs ?? 0)
+      lines.set(inside, kind ? stateOf(kind) : '')
+      if (kind) lastMs = Math.max(lastMs, changedMs(kind))
       await breathe()
     }
   return {lines, lastMs, hasLinks}
 }
-
-/** A disk may tell the time by two seconds, so that two changes within them look like one. */
-const coarseMs = 2000
 
 /**
  * Name what lies there so that another name means another journal, and the same name the same; undefined where that
  * cannot be told: when something was changed just now, or by a clock that is ahead, or lies behind a link.
  */
 export function nameOfState({lines, lastMs, hasLinks}: Below, nowMs: number): string | undefined {
-  if (hasLinks || lines.size === 0 || lastMs > nowMs - coarseMs) return undefined
+  if (hasLinks || lines.size === 0 || !isSettled(lastMs, nowMs)) return undefined
   return [...lines]
     .map(([path, line]) => `${path} ${line}`)
     .sort()

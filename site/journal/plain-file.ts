@@ -1,29 +1,43 @@
 import {closeSync, constants, fstatSync, openSync, readFileSync, realpathSync} from 'node:fs'
 import {sep} from 'node:path'
 import {breathe} from '../kit/breathe.ts'
+import {changedMs, isSettled, stateOf} from './file-state.ts'
 
 /** `no file` is a folder, a pipe or a device; `leads out` a link that ends outside the folder around it. */
 export type FileFault = 'missing' | 'unreadable' | 'no file' | 'leads out' | 'too large'
 
 /**
  * Read a plain file of at most `mostBytes`, and nothing else: no pipe that never ends, no device, and where `within`
- * (absolute, resolved) is given, no link that leads out of it.
+ * (absolute, resolved) is given, no link that leads out of it. `state` is as `statPlainFile` has it, where the file had
+ * it before and after.
  */
 export const readPlainFile = (path: string, mostBytes: number, within?: string) =>
-  withPlainFile(path, {mostBytes, within}, (file) => ({bytes: readFileSync(file)}))
-
-/** Look at a plain file as `readPlainFile` would read it, without reading it; `key` changes whenever it does. */
-export const statPlainFile = (path: string, mostBytes: number, within?: string) =>
-  withPlainFile(path, {mostBytes, within}, (file) => {
-    // The last of these no program can set back.
-    const {size, ino, mtimeMs, ctimeMs} = fstatSync(file)
-    return {key: `${size} ${ino} ${mtimeMs} ${ctimeMs}`}
+  withPlainFile(path, {mostBytes, within}, (file, real) => {
+    const before = settledState(file, real)
+    const bytes = readFileSync(file)
+    return {bytes, state: settledState(file, real) === before ? before : undefined}
   })
+
+/**
+ * Look at a plain file as `readPlainFile` would read it, without reading it; `key` changes whenever it does. `state` stands
+ * for the file and for all that is in it; undefined where that cannot be told yet, since it was changed just now.
+ */
+export const statPlainFile = (path: string, mostBytes: number, within?: string) =>
+  withPlainFile(path, {mostBytes, within}, (file, real) => ({
+    key: stateOf(fstatSync(file)),
+    state: settledState(file, real),
+  }))
+
+function settledState(file: number, real: string): string | undefined {
+  const nowMs = Date.now()
+  const kind = fstatSync(file)
+  return isSettled(changedMs(kind), nowMs) ? `${real} ${stateOf(kind)}` : undefined
+}
 
 async function withPlainFile<T>(
   path: string,
   {mostBytes, within}: {mostBytes: number; within: string | undefined},
-  use: (file: number) => T,
+  use: (file: number, real: string) => T,
 ): Promise<T | {trouble: FileFault}> {
   await breathe()
   let file: number | undefined
@@ -34,7 +48,7 @@ async function withPlainFile<T>(
     file = openSync(real, constants.O_RDONLY | constants.O_NONBLOCK)
     const kind = fstatSync(file)
     if (!kind.isFile()) return {trouble: 'no file'}
-    return kind.size > mostBytes ? {trouble: 'too large'} : use(file)
+    return kind.size > mostBytes ? {trouble: 'too large'} : use(file, real)
   } catch (error) {
     const {code = ''} = error as NodeJS.ErrnoException
     const isMissing = ['ENOENT', 'ENOTDIR'].includes(code)

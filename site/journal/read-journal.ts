@@ -58,7 +58,7 @@ interface Journal {
 }
 
 /** The steps as far as a journal is read, planned and checked. */
-type ReadingSteps = Pick<Steps, 'look' | 'read' | 'plan'>
+type ReadingSteps = Pick<Steps, 'look' | 'lookedAt' | 'read' | 'plan'>
 
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
 export async function readJournalFolder(root: string, steps: ReadingSteps): Promise<Journal> {

@@ -8,7 +8,17 @@ import {
   isPlanResult,
   isReadResult,
 } from './kept-shapes.ts'
-import {compareKey, downloadsKey, drawKey, makeKey, planKey, readKey, type Steps} from './steps.ts'
+import {
+  compareKey,
+  downloadsKey,
+  drawKey,
+  lookedAtKey,
+  lookKey,
+  makeKey,
+  planKey,
+  readKey,
+  type Steps,
+} from './steps.ts'
 
 /**
  * Take from the cache what was made before of the same input; have the rest done, and keep it. The steps are loaded
@@ -16,9 +26,17 @@ import {compareKey, downloadsKey, drawKey, makeKey, planKey, readKey, type Steps
  */
 export function cachedSteps(cache: Cache, load: () => Promise<Steps> = loadSteps()): Steps {
   return {
-    look: (input) => {
+    look: async (input) => {
+      const {bytes, state} = input
       const make = async () => (await load()).look(input)
-      return cache.value(keyOf('look', input.bytes), make, isPictureLook)
+      const look = await cache.value(lookKey(keyOf(bytes)), make, isPictureLook)
+      return state ? cache.value(lookedAtKey(state), async () => look, isPictureLook) : look
+    },
+    lookedAt: async (state) => {
+      const look = await cache.kept(lookedAtKey(state), isPictureLook)
+      // The same bytes may come back in another state.
+      if (look) cache.still([lookKey(look.hash)])
+      return look
     },
     read: (input) => {
       const key = readKey(input)

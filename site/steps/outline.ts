@@ -13,9 +13,10 @@ import {type PlanInput, planKey, readKey, type Steps} from './steps.ts'
  */
 
 /** Take of each build its outline alone, which the cache holds; what is not there is made by the whole steps. */
-export function outlineSteps(whole: Steps, cache: Cache): Pick<Steps, 'look' | 'read' | 'plan'> {
+export function outlineSteps(whole: Steps, cache: Cache): Pick<Steps, 'look' | 'lookedAt' | 'read' | 'plan'> {
   return {
     look: whole.look,
+    lookedAt: whole.lookedAt,
     read: (input) => {
       const key = readKey(input)
       const make = async () => {

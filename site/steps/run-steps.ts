@@ -35,6 +35,7 @@ export function uncachedSteps(): Steps {
   const trees = new Map<string, Root>()
   return {
     look: ({bytes}) => lookAtPicture(bytes),
+    lookedAt: async () => undefined,
     read: async (input) => readHere(input, trees),
     plan: async (input) => planHere(input),
     make: async (input) => {

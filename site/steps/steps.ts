@@ -56,7 +56,10 @@ interface CompareInput {
  * so that it can be kept by its key; none throws for anything that a file can hold.
  */
 export interface Steps {
-  look: (input: {bytes: Uint8Array}) => Promise<PictureLook>
+  /** `state`, where it is told, stands for the file that the bytes were read from, and for all that is in it. */
+  look: (input: {bytes: Uint8Array; state: string | undefined}) => Promise<PictureLook>
+  /** What was seen of a file in this state, where that is kept. */
+  lookedAt: (state: string) => Promise<PictureLook | undefined>
   read: (input: ReadInput) => Promise<ReadResult>
   plan: (input: PlanInput) => Promise<PlanResult>
   make: (input: MakeInput) => Promise<MakeResult>
@@ -66,6 +69,9 @@ export interface Steps {
 }
 
 /** The keys of the steps: each stands for its input, and through it for the step before. */
+export const lookKey = (hash: string): string => keyOf('look', hash)
+export const lookedAtKey = (state: string): string => keyOf('looked at', state)
+
 export const readKey = ({slug, text, journal}: ReadInput): string =>
   keyOf('read', slug, text, JSON.stringify(journal))
 

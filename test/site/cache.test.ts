@@ -113,13 +113,14 @@ describe('what is kept', () => {
     const done = {look: 0, read: 0, plan: 0, make: 0, draw: 0, compare: 0, give: 0}
     const own = uncachedSteps()
     const count =
-      <I, R>(step: keyof Steps, work: (input: I) => Promise<R>) =>
+      <I, R>(step: keyof typeof done, work: (input: I) => Promise<R>) =>
       (input: I) => {
         done[step]++
         return work(input)
       }
     const steps: Steps = {
       look: count('look', own.look),
+      lookedAt: own.lookedAt,
       read: count('read', own.read),
       plan: count('plan', own.plan),
       make: count('make', own.make),
