@@ -9,18 +9,19 @@ import type {BuildFile} from './list-builds.ts'
  * folder, less the folders that belong to other builds.
  */
 export function folderLists(found: readonly BuildFile[]): (build: BuildFile) => Promise<string[]> {
-  const owned = new Set(found.filter(isFolder).map(({folder}) => basename(folder)))
+  const owned = new Set(found.filter(hasOwnFolder).map(({folder}) => basename(folder)))
   const lists = new Map<string, Promise<string[]>>()
   return (build) => {
     const there = lists.get(build.folder)
     if (there) return there
-    const list = listFolder(build.folder, isFolder(build) ? undefined : owned)
+    const list = listFolder(build.folder, hasOwnFolder(build) ? undefined : owned)
     lists.set(build.folder, list)
     return list
   }
 }
 
-const isFolder = ({file}: BuildFile) => file.endsWith('/index.md')
+/** Tell whether a build lies in a folder that no other build has. */
+export const hasOwnFolder = ({file}: Pick<BuildFile, 'file'>): boolean => file.endsWith('/index.md')
 
 /** How many wait for one another’s files at a time. */
 export const together = {concurrency: 8}

@@ -8,7 +8,9 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {
+  namedBy,
   noRack,
+  onlyReserves,
   type Rack,
   type RackBuild,
   type RackContext,
@@ -20,7 +22,7 @@ import {keyOf} from '../kit/cache.ts'
 import {programFails} from '../steps/program-fails.ts'
 import type {ReadResult} from '../steps/results.ts'
 import type {PlanInput, Steps} from '../steps/steps.ts'
-import {folderLists, together} from './folder.ts'
+import {folderLists, hasOwnFolder, together} from './folder.ts'
 import {type BuildFile, listBuilds, type NoBuild} from './list-builds.ts'
 import {type LookedAt, lookAtFiles} from './look-at-files.ts'
 import {notRead, readSettings, readText} from './settings.ts'
@@ -40,7 +42,7 @@ export interface PlannedBuild extends OpenBuild {
   shown?: string
 }
 
-interface Journal {
+export interface Journal {
   settings: JournalSettings
   rack: RackEntry[]
   /** The rack as it stands after all builds. */
@@ -50,11 +52,16 @@ interface Journal {
   problems: {file: string; problems: Problem[]}[]
   /** Markdown files that are no build, and why. */
   others: NoBuild[]
-  /**
-   * Read and plan one of the builds again, all else as it was; undefined where its file is not there, or where more than
-   * its own pages may be other than they were.
-   */
-  again: (one: PlannedBuild) => Promise<PlannedBuild | undefined>
+  /** Read and plan one of the builds (its slug) again, all else as it was; undefined where it cannot be told apart so. */
+  again: (slug: string) => Promise<Again | undefined>
+}
+
+/** A journal in which one build was planned again. */
+interface Again {
+  journal: Journal
+  one: PlannedBuild
+  /** What it leaves on the rack is as it was too: no other build's plan changes. */
+  isWhole: boolean
 }
 
 /** The steps as far as a journal is read, planned and checked. */
@@ -65,28 +72,41 @@ export async function readJournalFolder(root: string, steps: ReadingSteps): Prom
   const {settings, rack, problems} = await readSettings(join(root, 'builds'))
   const {builds: found, others} = await listBuilds(root)
   const opened = await pMap(found, (each) => openBuild(each, settings, steps), together)
-  const filesOf = folderLists(found)
+  const lists = folderLists(found)
   const names = opened.map(nameOf)
   const start = rackOf(rack)
-  const plan = async (each: OpenBuild, context: RackContext) =>
+  const plan = async (each: OpenBuild, context: RackContext, filesOf = lists) =>
     planOpened(each, {files: await filesOf(each), builds: names}, {settings, ...context}, steps)
-  const {planned: builds, rackLeft} = await planOnRack(start, opened, plan)
-  return {
+  const {planned, rackLeft} = await planOnRack(start, opened, plan)
+  const sees = seesRack(start)
+  const again = async (before: PlannedBuild) => {
+    const {slug, file, path, folder, twice} = before
+    const now = await openBuild({slug, file, path, folder, ...(twice && {twice})}, settings, steps)
+    const isAlike = ({build}: OpenBuild) => JSON.stringify([build.values['based-on']?.value, sees(build)])
+    if (now.text === '' || isAlike(now) !== isAlike(before)) return undefined
+    return plan(now, before.rack, hasOwnFolder(now) ? folderLists([now]) : lists)
+  }
+  const whole = (builds: PlannedBuild[]): Journal => ({
     settings,
     rack,
     rackLeft,
     builds,
     others,
     problems: problems.map((each) => ({...each, file: `builds/${each.file}`})),
-    again: async (one) => {
-      const {slug, file, path, folder, twice} = one
-      const now = await openBuild({slug, file, path, folder, ...(twice && {twice})}, settings, steps)
-      const isAlike = ({build}: OpenBuild) =>
-        JSON.stringify([build.values['based-on']?.value, seesRack(start)(build)])
-      return now.text === '' || isAlike(now) !== isAlike(one) ? undefined : plan(now, one.rack)
+    again: async (slug) => {
+      const at = builds.findIndex((each) => each.slug === slug)
+      const before = builds[at]
+      const one = before && (await again(before))
+      if (!one) return undefined
+      return {journal: whole(builds.with(at, one)), one, isWhole: leftBy(one) === leftBy(before)}
     },
-  }
+  })
+  return whole(planned)
 }
+
+/** Stands for what a build does to the rack, and for what it reserves there. */
+const leftBy = ({build, plan}: PlannedBuild): string =>
+  JSON.stringify([onlyReserves(build), build.values.started, namedBy(build.values), plan.cuts, plan.bill])
 
 /** What other builds need to know of one: its name and what it was copied from. */
 export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surroundings['builds'][number] {

@@ -1,14 +1,14 @@
 import type {Build} from '../../plugins/build-file/schema/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import {namedBy, onlyReserves, type Rack, standingOn} from '../../plugins/plan/stock/rack.ts'
-import {type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
+import {type Journal, type PlannedBuild, readJournalFolder} from '../journal/read-journal.ts'
 import type {Cache} from '../kit/cache.ts'
 import type {FileProblems, SiteData, Surround} from '../kit/site-data.ts'
 import {cachedSteps, loadSteps} from '../steps/cached-steps.ts'
 import {outlineSteps} from '../steps/outline.ts'
 import type {Steps} from '../steps/steps.ts'
 import {asPublished, tellsMoney, withoutRate} from './as-published.ts'
-import {kinOf} from './kin.ts'
+import {kinOf, named} from './kin.ts'
 import type {OfAll} from './own-pages.ts'
 import type {Progress} from './progress.ts'
 
@@ -31,8 +31,18 @@ export interface PlannedSite {
   problems: FileProblems[]
   /** There is an error in the file of a build that is shown, or in the settings or the rack. */
   isStopped: boolean
-  /** Read and plan one build that is shown again, by its file: it, and what its pages are made among, where that is known. */
-  again: (file: string) => Promise<{one: PlannedBuild; all: OfAll} | undefined>
+  /** Read and plan one build that is shown (its slug) again, all else as it was; undefined where it cannot be told apart so. */
+  again: (slug: string) => Promise<SiteAgain | undefined>
+}
+
+/** A journal in which one build was planned again. */
+export interface SiteAgain {
+  site: PlannedSite
+  one: PlannedBuild
+  /** No other build's plan changes by it. */
+  isWhole: boolean
+  /** It is called as before: only the pages of builds that were copied from it may show another thing. */
+  isCalledAlike: boolean
 }
 
 /** Read and plan the journal at `root` as it is now. What did not change is known by its outline, and no more is read. */
@@ -45,36 +55,36 @@ export async function planSite(
   const load = loadSteps()
   let tell = told
   const steps = counted(outlineSteps(cachedSteps(cache, load), cache), (...how) => tell(...how))
-  const {settings, rackLeft, builds, problems, others, again} = await readJournalFolder(root, steps)
+  const journal = await readJournalFolder(root, steps)
   // One that is read again later is not of this work.
   tell = () => {}
+  return siteOf(journal, options, {cache, load})
+}
+
+function siteOf(read: Journal, options: SiteOptions, made: Pick<OfAll, 'cache' | 'load'>): PlannedSite {
+  const {settings, rackLeft, builds, problems, others} = read
   const isHidden = ({build}: PlannedBuild) => !options.isWriting && build.values.publish?.value === false
   const isTold = tellsMoney(options, settings)
-  const shown = builds.filter((one) => !isHidden(one)).map((one) => (isTold ? one : asPublished(one)))
+  const asShown = (one: PlannedBuild) => (isTold ? one : asPublished(one))
+  const shown = builds.filter((one) => !isHidden(one)).map(asShown)
   const journal = isTold ? settings : withoutRate(settings)
   const hidden = builds.filter(isHidden).map(({slug}) => slug)
   const around = surround(settings, options)
-  const among = (these: readonly PlannedBuild[]): OfAll => ({
-    kin: kinOf(these, hidden),
-    around,
-    journal,
-    cache,
-    load,
-  })
   return {
     shown: shown.toSorted(newestFirst),
-    all: among(shown),
+    all: {kin: kinOf(shown, hidden), around, journal, ...made},
     around: {around, journal, rack: rackToday(rackLeft, builds, hidden), unread: others},
     problems: [...problems, ...builds]
       .map((one) => ({file: one.file, problems: one.problems}))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
-    again: async (file) => {
-      const before = builds.find((one) => one.file === file)
-      const now = before && (await again(before))
-      if (!now || isHidden(now) || isHidden(before)) return undefined
-      const one = isTold ? now : asPublished(now)
-      return {one, all: among(shown.map((each) => (each.file === file ? one : each)))}
+    again: async (slug) => {
+      const before = shown.find((one) => one.slug === slug)
+      const now = before && (await read.again(slug))
+      if (!now || isHidden(now.one)) return undefined
+      const {journal: anew, one, isWhole} = now
+      const isCalledAlike = named(one).title === named(before).title
+      return {site: siteOf(anew, options, made), one: asShown(one), isWhole, isCalledAlike}
     },
   }
 }

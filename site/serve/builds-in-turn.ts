@@ -15,6 +15,19 @@ interface Turn {
   making?: Promise<OwnPages> | undefined
   /** Its pages stand as it was planned. */
   stands?: Promise<void> | undefined
+  /** Those that could not be written. */
+  unmade?: readonly Unmade[]
+}
+
+interface Planned {
+  /** In the order of the site. */
+  shown: readonly PlannedBuild[]
+  all: OfAll
+}
+
+interface Follows {
+  earlier: BuildsInTurn | undefined
+  touched: ReadonlySet<string> | undefined
 }
 
 type Shown = (changed: readonly string[]) => void
@@ -27,26 +40,32 @@ const together = 2
  * somebody asks for, then the others.
  */
 export class BuildsInTurn {
-  /** Pages that could not be made. */
-  readonly unmade: Unmade[] = []
   readonly #standing: Standing
   readonly #shown: Shown
   readonly #turns: ReadonlyMap<string, Turn>
-  readonly #addresses: ReadonlyMap<string | undefined, readonly string[]>
+  /** What stands of each build. */
+  readonly #addresses: Map<string | undefined, readonly string[]>
   readonly #askedFor = new Set<Promise<void>>()
   /** Nothing is written before those that were planned earlier have done so. */
   readonly #earlier: Promise<void> | undefined
 
-  /** `shown` is told the addresses that changed, as they are written. */
+  /**
+   * `shown` is told the addresses that changed, as they are written. Of those that were planned `earlier` all is looked at
+   * anew, or where `touched` names slugs, those alone.
+   */
   constructor(
-    planned: {shown: readonly PlannedBuild[]; all: OfAll},
-    {standing, shown, earlier}: {standing: Standing; shown: Shown; earlier: BuildsInTurn | undefined},
+    planned: Planned,
+    {standing, shown, earlier, touched}: {standing: Standing; shown: Shown} & Partial<Follows>,
   ) {
     this.#standing = standing
     this.#shown = shown
     this.#earlier = earlier?.quiet()
-    this.#turns = new Map(planned.shown.map((one) => [one.slug, {one, all: planned.all}]))
-    this.#addresses = bySlug(Object.keys(standing.files))
+    const known = earlier && touched && {turns: earlier.#turns, addresses: earlier.#addresses, touched}
+    const before = (slug: string) => (known?.touched.has(slug) ? undefined : known?.turns.get(slug))
+    this.#turns = new Map(
+      planned.shown.map((one) => [one.slug, before(one.slug) ?? {one, all: planned.all}]),
+    )
+    this.#addresses = known?.addresses ?? bySlug(Object.keys(standing.files))
   }
 
   /** The builds as the pages of the whole journal see them, as far as they are known, in the order of the site. */
@@ -57,6 +76,11 @@ export class BuildsInTurn {
   /** The pages of the builds that are made, in the order of the site. */
   get own(): OwnPages[] {
     return [...this.#turns.values()].flatMap(({own}) => own ?? [])
+  }
+
+  /** Pages that could not be written. */
+  get unmade(): Unmade[] {
+    return [...this.#turns.values()].flatMap(({unmade}) => unmade ?? [])
   }
 
   /** Have the pages of a build made before all others, unless they are; there may be no such build. */
@@ -82,14 +106,13 @@ export class BuildsInTurn {
     const unseen: string[] = []
     const due: string[] = []
     for (const turn of this.#turns.values()) {
+      if (turn.stands) continue
       await this.quiet()
       next()
-      if (turn.own) continue
-      const kept = await keptPages(turn.one, turn.all)
-      if (kept && 'own' in kept) turn.own ??= kept.own
-      else if (kept) turn.seen = kept.seen
-      else unseen.push(turn.one.slug)
-      if (!turn.own || !this.#isStanding(turn.own)) due.push(turn.one.slug)
+      await lookAt(turn)
+      if (turn.own && this.#isStanding(turn.own)) turn.stands ??= Promise.resolve()
+      else due.push(turn.one.slug)
+      if (!turn.own && !turn.seen) unseen.push(turn.one.slug)
     }
     return {unseen, due}
   }
@@ -121,19 +144,23 @@ export class BuildsInTurn {
 
   /** Take away what stands of builds that are no more, or is no more of those that are known. */
   async clear(): Promise<void> {
-    const gone = [...this.#addresses].flatMap(([slug, all]) =>
-      slug === undefined ? [] : this.#goneOf(slug, all),
-    )
-    this.#tell(await takeAway(this.#standing, gone))
+    const gone: string[] = []
+    for (const slug of this.#addresses.keys()) if (slug !== undefined) gone.push(...(await this.#clearOf(slug)))
+    this.#tell(gone)
   }
 
-  #goneOf(slug: string, standing: readonly string[]): readonly string[] {
+  /** The same of one build; answers what was taken away. */
+  async #clearOf(slug: string): Promise<string[]> {
+    const known = this.#addresses.get(slug) ?? []
     const turn = this.#turns.get(slug)
-    if (!turn) return standing
-    const {own} = turn
-    if (!own) return []
-    const there = new Set([...own.pages, ...own.files].map(({address}) => address))
-    return standing.filter((address) => !there.has(address))
+    if (turn && !turn.own) return []
+    const {pages = [], files = []} = turn?.own ?? {}
+    const there = new Set([...pages, ...files].map(({address}) => address))
+    this.#addresses.set(slug, [...there])
+    return takeAway(
+      this.#standing,
+      known.filter((address) => !there.has(address)),
+    )
   }
 
   #tell(changed: readonly string[]): void {
@@ -162,10 +189,10 @@ export class BuildsInTurn {
     try {
       await writer.write(await Promise.all(turns.map((turn) => this.#own(turn))))
       await writer.end()
-      const gone = turns.flatMap(({one: {slug}}) => this.#goneOf(slug, this.#addresses.get(slug) ?? []))
-      cleared.push(...(await takeAway(this.#standing, gone)))
+      for (const {one} of turns) cleared.push(...(await this.#clearOf(one.slug)))
     } finally {
-      this.unmade.push(...writer.unmade)
+      for (const turn of turns)
+        turn.unmade = writer.unmade.filter(({address}) => slugOf(address) === turn.one.slug)
       this.#tell([...writer.written, ...cleared])
     }
   }
@@ -186,6 +213,17 @@ export class BuildsInTurn {
   #isStanding({pages, files}: OwnPages): boolean {
     return [...pages, ...files].every((one) => isNoted(this.#standing, one))
   }
+}
+
+/** Find what is kept of a build, unless that is known. */
+async function lookAt(turn: Turn): Promise<void> {
+  if (turn.own || turn.seen) return
+  const {one, all} = turn
+  const kept = await keptPages(one, all)
+  // It may have been planned again meanwhile.
+  if (turn.one !== one || !kept) return
+  if ('own' in kept) turn.own ??= kept.own
+  else turn.seen = kept.seen
 }
 
 function bySlug(addresses: readonly string[]): Map<string | undefined, string[]> {

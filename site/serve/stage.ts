@@ -1,4 +1,11 @@
 import {settingsFiles} from '../journal/settings.ts'
+import type {PlannedSite, SiteAgain} from '../make/plan-site.ts'
+
+/** A build that was planned again by itself, and is shown so. */
+export interface ShownAlone extends SiteAgain {
+  /** All else is as it was planned there. */
+  from: PlannedSite
+}
 
 /** How far the site is with what was saved last: whoever asks for a page waits for that part of it. */
 export class Stage {
@@ -9,6 +16,8 @@ export class Stage {
   readonly journal: Promise<void>
   /** No more than builds changed: any of them can be planned again with all else as it was. */
   readonly isOfBuilds: boolean
+  /** Builds (slugs) that are shown by themselves, as they were saved last. */
+  readonly shown = new Map<string, Promise<ShownAlone | undefined>>()
   #buildsReady = () => {}
   #journalReady = () => {}
 

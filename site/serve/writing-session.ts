@@ -1,5 +1,7 @@
 import {existsSync} from 'node:fs'
 import {mkdir} from 'node:fs/promises'
+import {hasOwnFolder} from '../journal/folder.ts'
+import type {PlannedBuild} from '../journal/read-journal.ts'
 import type {Cache} from '../kit/cache.ts'
 import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
@@ -13,7 +15,7 @@ import type {Assets} from '../publish/build-assets.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
 import {BuildsInTurn} from './builds-in-turn.ts'
-import {Stage} from './stage.ts'
+import {type ShownAlone, Stage} from './stage.ts'
 import {slugOf, takeAway} from './take-away.ts'
 
 /** What is wrong with a journal, and what could not be made of it. */
@@ -30,7 +32,7 @@ interface Follower {
   found?: (what: Refreshed) => void
 }
 
-type Shown = (changed: readonly string[]) => void
+type Told = (changed: readonly string[]) => void
 
 /** So many builds changed at once are shown one by one before all else; of more the whole journal is. */
 const mostAhead = 4
@@ -41,10 +43,18 @@ const mostBefore = 32
 /** So often the pages of the whole journal wait for somebody who goes on writing. */
 const mostPutOff = 4
 
+/** After so many changes that were followed one by one the whole journal is read again. */
+const mostFollowed = 50
+
 const whileWriting = {prefix: '/', isWriting: true}
 
 /** Thrown where a look at the whole journal gives way to a later one. */
 const putOff = new Error('more was written meanwhile')
+
+/** Tell whether a path in `builds/` is a build's own file, or of the folder that no other build has. */
+const isOf = ({file}: PlannedBuild, path: string): boolean =>
+  file === `builds/${path}` ||
+  (hasOwnFolder({file}) && `builds/${path}/`.startsWith(file.replace(/index\.md$/, '')))
 
 /** The site as it is while somebody writes: kept up with the journal, and made as it is asked for. */
 export class WritingSession {
@@ -58,12 +68,19 @@ export class WritingSession {
   readonly #standing: Standing
   #last: Promise<unknown> = Promise.resolve()
   #stage = new Stage()
-  #shown: Shown = () => {}
+  #shown: Told = () => {}
   /** The journal as it was planned last, and its builds. */
   #planned: PlannedSite | undefined
   #turns: BuildsInTurn | undefined
+  /** More changed than was followed. */
+  #isBehind = false
+  /** Changes that were followed since all was read. */
+  #followed = 0
   #waiting = 0
   #timesPutOff = 0
+  #begun = 0
+  /** Of each build that was shown by itself, when that was begun. */
+  readonly #shownSince = new Map<string, number>()
 
   /**
    * `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there; `soon`, for how many
@@ -96,14 +113,15 @@ export class WritingSession {
    * changed, as they are written: first those of the builds that changed; then of few others and of the whole journal; or
    * of many others last.
    */
-  refresh(shown: Shown = () => {}, changed: readonly string[] = []): Promise<Refreshed | undefined> {
+  refresh(shown: Told = () => {}, changed: readonly string[] = []): Promise<Refreshed | undefined> {
     this.#waiting += 1
     const stage = new Stage(changed)
     this.#stage = stage
+    this.#shown = shown
+    // Whoever writes waits for nothing that is under way.
+    for (const slug of this.#ahead(changed).slugs) void this.#showOnce(slug, stage)
     // One after the other: two at once would write the same pages, and both all of them.
-    const next = this.#last
-      .then(() => this.#refresh(shown, changed, stage))
-      .finally(() => stage.showJournal())
+    const next = this.#last.then(() => this.#refresh(changed, stage)).finally(() => stage.showJournal())
     this.#last = next.catch(() => {})
     return next
   }
@@ -124,27 +142,36 @@ export class WritingSession {
 
   /** While the whole journal is looked at, show a build as it is if nothing else changed; one that cannot be so waits. */
   async #asAlone(slug: string, stage: Stage): Promise<void> {
-    const file = this.#planned?.shown.find((one) => one.slug === slug)?.file
-    if (file === undefined || !stage.isOfBuilds || !(await this.#showAgain(file).catch(() => false)))
-      await stage.builds
+    if (!stage.isOfBuilds || !(await this.#showOnce(slug, stage))) await stage.builds
   }
 
-  /** Plan one build (its file) again, with all else as it was, and show it; answers whether that could be done. */
-  async #showAgain(file: string): Promise<boolean> {
-    const turns = this.#turns
-    const found = await this.#planned?.again(file)
+  /** Show a build as it was saved last; whoever asks for it at the same stage shares that. */
+  #showOnce(slug: string, stage: Stage): Promise<ShownAlone | undefined> {
+    const begun = stage.shown.get(slug) ?? this.#showAgain(slug).catch(() => undefined)
+    stage.shown.set(slug, begun)
+    return begun
+  }
+
+  /** Plan one build again with all else as it was, and show it, unless somebody did so who began later. */
+  async #showAgain(slug: string): Promise<ShownAlone | undefined> {
+    const [from, turns, begun] = [this.#planned, this.#turns, ++this.#begun]
+    const found = await from?.again(slug)
+    if (!from || !found) return undefined
+    if (begun < (this.#shownSince.get(slug) ?? 0)) return {from, ...found}
+    this.#shownSince.set(slug, begun)
     // Once all is planned anew, it is asked for there.
-    if (found && turns === this.#turns) await turns?.askedAnew(found.one, found.all)
-    return found !== undefined
+    if (turns === this.#turns) await turns?.askedAnew(found.one, found.site.all)
+    return {from, ...found}
   }
 
-  async #refresh(shown: Shown, changed: readonly string[], stage: Stage): Promise<Refreshed | undefined> {
+  async #refresh(changed: readonly string[], stage: Stage): Promise<Refreshed | undefined> {
     this.#waiting -= 1
-    this.#shown = shown
     await this.#standAgain()
     this.#assetsStand = this.#showAssets()
     await this.#assetsStand
-    if (stage.isOfBuilds && (await this.#showAhead(changed))) stage.showBuilds()
+    const {isShown, isWhole} = await this.#follow(changed, stage)
+    if (isShown) stage.showBuilds()
+    this.#isBehind ||= !isWhole || ++this.#followed > mostFollowed
     try {
       return await this.#refreshAll(stage)
     } catch (error) {
@@ -154,17 +181,42 @@ export class WritingSession {
     }
   }
 
+  /** The builds (slugs) to show before all else where these files changed, and whether no more did. */
+  #ahead(changed: readonly string[]): {slugs: readonly string[]; isAll: boolean} {
+    const each = changed.map((path) => this.#planned?.shown.find((one) => isOf(one, path))?.slug)
+    const slugs = [...new Set(each)].filter((slug) => slug !== undefined)
+    const isFew = slugs.length > 0 && slugs.length <= mostAhead
+    return {slugs: isFew ? slugs : [], isAll: isFew && !each.includes(undefined)}
+  }
+
   /**
-   * Show the pages of builds that changed, as they will be if nothing else did: whoever writes waits for no others.
-   * Answers whether that is all that changed.
+   * Go on from the builds that changed as they were shown; answers whether all of them were, and whether nothing else is
+   * other than it was.
    */
-  async #showAhead(changed: readonly string[]): Promise<boolean> {
-    if (!this.#planned) return false
-    const files = changed.filter((path) => /^[^/]+(\/index)?\.md$/.test(path))
-    if (files.length > mostAhead) return false
-    let isAll = files.length === changed.length
-    for (const path of files) if (!(await this.#showAgain(`builds/${path}`))) isAll = false
-    return isAll
+  async #follow(changed: readonly string[], stage: Stage): Promise<{isShown: boolean; isWhole: boolean}> {
+    const {slugs, isAll} = this.#ahead(changed)
+    let [isShown, isWhole] = [isAll, isAll]
+    for (const slug of slugs) {
+      const once = await this.#showOnce(slug, stage)
+      const found = once && once.from !== this.#planned ? await this.#showAgain(slug) : once
+      isShown &&= found !== undefined
+      if (found?.isWhole) this.#take(found)
+      else isWhole = false
+    }
+    return {isShown, isWhole}
+  }
+
+  /** Go on from a journal in which one build was planned again. */
+  #take({site, one, isCalledAlike}: ShownAlone): void {
+    const copies = site.all.kin.copies.get(one.slug) ?? []
+    const touched = new Set(copies.map(({slug}) => slug))
+    this.#planned = site
+    this.#turns = this.#turnsOf(site, isCalledAlike ? touched : undefined)
+  }
+
+  #turnsOf(planned: PlannedSite, touched?: ReadonlySet<string>): BuildsInTurn {
+    const shown: Told = (changed) => this.#shown(changed)
+    return new BuildsInTurn(planned, {standing: this.#standing, shown, earlier: this.#turns, touched})
   }
 
   async #refreshAll(stage: Stage): Promise<Refreshed> {
@@ -172,14 +224,13 @@ export class WritingSession {
     const giveWay = () => {
       if (this.#waiting > 0 && this.#planned && this.#timesPutOff < mostPutOff) throw putOff
     }
-    const planned = await this.#plan(giveWay)
-    const shown: Shown = (changed) => this.#shown(changed)
-    const turns = new BuildsInTurn(planned, {standing: this.#standing, shown, earlier: this.#turns})
-    this.#planned = planned
-    this.#turns = turns
+    giveWay()
+    const isAnew = this.#isBehind || !this.#planned
+    if (isAnew) await this.#readAll(giveWay)
+    const [planned, turns] = [this.#planned!, this.#turns!]
     stage.showBuilds()
     const {unseen, due} = await turns.look(giveWay)
-    await turns.clear()
+    if (isAnew) await turns.clear()
     const isSoon = due.length <= this.#soon
     const next = (done: number, of: number) => {
       // What is made is kept: whoever goes on writing puts off no more than the rest.
@@ -189,6 +240,7 @@ export class WritingSession {
     }
     await turns.make(isSoon ? due : unseen, next)
     await turns.quiet()
+    giveWay()
     const first = await this.#showJournal(planned, turns)
     stage.showJournal()
     this.#timesPutOff = 0
@@ -197,8 +249,18 @@ export class WritingSession {
     await turns.make(late, next)
     const all = late.length > 0 ? await this.#showJournal(planned, turns) : first
     if (all !== first) found(all)
-    await (await this.#cache)?.tidy()
+    // What was not asked for since all was looked at is no less wanted.
+    if (isAnew) await (await this.#cache)?.tidy()
     return all
+  }
+
+  /** Read and plan the journal anew. */
+  async #readAll(giveWay: () => void): Promise<void> {
+    const planned = await this.#plan(giveWay)
+    this.#isBehind = false
+    this.#followed = 0
+    this.#planned = planned
+    this.#turns = this.#turnsOf(planned)
   }
 
   async #plan(giveWay: () => void): Promise<PlannedSite> {
@@ -244,5 +306,7 @@ export class WritingSession {
     if (existsSync(this.#standing.folder)) return
     await mkdir(this.#standing.folder, {recursive: true})
     this.#standing.files = {}
+    this.#planned = undefined
+    this.#turns = undefined
   }
 }
