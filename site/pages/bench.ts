@@ -25,7 +25,8 @@ export function benchPages(data: SiteData): Page[] {
       return {
         address: `/builds/${one.slug}/bench/`,
         layout: 'sheet',
-        key: keyOf('bench', one.key, days ? markup(days) : ''),
+        // Nothing of the prose is on it, and its pictures are long in the drawing.
+        key: keyOf('bench', JSON.stringify([one.plan, one.build.values]), days ? markup(days) : ''),
         data: {
           title: `${one.title}: bench sheet`,
           describes: `The work on ${one.title}, step by step, to print and tick.`,
