@@ -46,7 +46,18 @@ function keyOfSite({around, journal, rack, unread, builds}: SiteData, own: reado
   )
 }
 
+/** Of what the pages of the whole journal show of a build, by the build: most are the same at the next look. */
+const keys = new WeakMap<SiteBuild, string>()
+
 function keyOfBuild(one: SiteBuild): string {
+  const known = keys.get(one)
+  if (known) return known
+  const key = keyOf(shownOf(one))
+  keys.set(one, key)
+  return key
+}
+
+function shownOf(one: SiteBuild): string {
   const {slug, file, title, key, build, problems, isDraft, made, cover, pictures} = one
   const told = problems.map(({rule, severity, message}) => [rule, severity, message])
   const {hanging, headings, drawings} = made

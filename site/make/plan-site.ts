@@ -138,15 +138,14 @@ function newestFirst(a: PlannedBuild, b: PlannedBuild): number {
 
 /** Find the last date that the builds of a journal carry: the day that "today" means on the rack's page. */
 function lastDay(builds: readonly Build[]): string | undefined {
-  const days = builds.flatMap(({values, days: entries}) => [
-    values.started?.iso,
-    values.finished?.iso,
-    values.measured?.on?.iso,
-    ...(values.played ?? []).map(({on}) => on?.iso),
-    ...entries.map(({iso}) => iso),
-  ])
-  return days
-    .filter((day) => day !== undefined)
-    .sort()
-    .at(-1)
+  let last: string | undefined
+  const carry = (day: string | undefined) => {
+    if (day !== undefined && !(last !== undefined && last >= day)) last = day
+  }
+  for (const {values, days} of builds) {
+    for (const day of [values.started, values.finished, values.measured?.on]) carry(day?.iso)
+    for (const {on} of values.played ?? []) carry(on?.iso)
+    for (const {iso} of days) carry(iso)
+  }
+  return last
 }

@@ -1,5 +1,5 @@
 import type {PlannedBuild} from '../journal/read-journal.ts'
-import type {Unmade} from '../kit/page.ts'
+import type {Known, Unmade} from '../kit/page.ts'
 import {keptPages, type OfAll, type OwnPages, ownPages, type Seen} from '../make/own-pages.ts'
 import {SiteWriter} from '../publish/site-writer.ts'
 import {isNoted, type Standing} from '../publish/standing.ts'
@@ -62,9 +62,7 @@ export class BuildsInTurn {
     this.#earlier = earlier?.quiet()
     const known = earlier && touched && {turns: earlier.#turns, addresses: earlier.#addresses, touched}
     const before = (slug: string) => (known?.touched.has(slug) ? undefined : known?.turns.get(slug))
-    this.#turns = new Map(
-      planned.shown.map((one) => [one.slug, before(one.slug) ?? {one, all: planned.all}]),
-    )
+    this.#turns = new Map(planned.shown.map((one) => [one.slug, before(one.slug) ?? {one, all: planned.all}]))
     this.#addresses = known?.addresses ?? bySlug(Object.keys(standing.files))
   }
 
@@ -145,22 +143,28 @@ export class BuildsInTurn {
   /** Take away what stands of builds that are no more, or is no more of those that are known. */
   async clear(): Promise<void> {
     const gone: string[] = []
-    for (const slug of this.#addresses.keys()) if (slug !== undefined) gone.push(...(await this.#clearOf(slug)))
+    for (const slug of this.#addresses.keys())
+      if (slug !== undefined) gone.push(...(await this.#clearOf(slug)))
     this.#tell(gone)
   }
 
-  /** The same of one build; answers what was taken away. */
+  /** Take away what stands of the pages of the whole journal, but those that are there now; answers what was. */
+  clearOthers(there: readonly Known[]): Promise<string[]> {
+    return this.#clear(undefined, there)
+  }
+
   async #clearOf(slug: string): Promise<string[]> {
-    const known = this.#addresses.get(slug) ?? []
     const turn = this.#turns.get(slug)
     if (turn && !turn.own) return []
     const {pages = [], files = []} = turn?.own ?? {}
-    const there = new Set([...pages, ...files].map(({address}) => address))
-    this.#addresses.set(slug, [...there])
-    return takeAway(
-      this.#standing,
-      known.filter((address) => !there.has(address)),
-    )
+    return this.#clear(slug, [...pages, ...files])
+  }
+
+  async #clear(slug: string | undefined, there: readonly Known[]): Promise<string[]> {
+    const addresses = new Set(there.map(({address}) => address))
+    const gone = this.#addresses.get(slug)?.filter((address) => !addresses.has(address)) ?? []
+    this.#addresses.set(slug, [...addresses])
+    return takeAway(this.#standing, gone)
   }
 
   #tell(changed: readonly string[]): void {

@@ -16,7 +16,7 @@ import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
 import {BuildsInTurn} from './builds-in-turn.ts'
 import {type ShownAlone, Stage} from './stage.ts'
-import {slugOf, takeAway} from './take-away.ts'
+import {slugOf} from './take-away.ts'
 
 /** What is wrong with a journal, and what could not be made of it. */
 export interface Refreshed {
@@ -183,10 +183,10 @@ export class WritingSession {
 
   /** The builds (slugs) to show before all else where these files changed, and whether no more did. */
   #ahead(changed: readonly string[]): {slugs: readonly string[]; isAll: boolean} {
-    const each = changed.map((path) => this.#planned?.shown.find((one) => isOf(one, path))?.slug)
-    const slugs = [...new Set(each)].filter((slug) => slug !== undefined)
-    const isFew = slugs.length > 0 && slugs.length <= mostAhead
-    return {slugs: isFew ? slugs : [], isAll: isFew && !each.includes(undefined)}
+    const each = new Set(changed.map((path) => this.#planned?.shown.find((one) => isOf(one, path))?.slug))
+    if (each.size > mostAhead) return {slugs: [], isAll: false}
+    const slugs = [...each].filter((slug) => slug !== undefined)
+    return {slugs, isAll: slugs.length > 0 && slugs.length === each.size}
   }
 
   /**
@@ -292,11 +292,8 @@ export class WritingSession {
     const writer = new SiteWriter(around.around, this.#standing)
     await writer.write(others)
     await writer.end()
-    const there = new Set(others.flatMap((one) => [...one.pages, ...one.files]).map(({address}) => address))
-    const gone = Object.keys(this.#standing.files).filter(
-      (address) => slugOf(address) === undefined && !there.has(address),
-    )
-    this.#shown([...writer.written, ...(await takeAway(this.#standing, gone))])
+    const gone = await turns.clearOthers(others.flatMap((one) => [...one.pages, ...one.files]))
+    this.#shown([...writer.written, ...gone])
     const unmade = [...own, turns, shared, writer].flatMap((one) => one.unmade)
     return {problems: withFaults(problems, own), unmade}
   }
