@@ -261,6 +261,7 @@ async function pagesOf(changes: Partial<typeof files>): Promise<string> {
       large: kept,
       bytes: kept,
       kept: async () => undefined,
+      replace: async () => {},
       still: () => {},
       tidy: async () => {},
     },

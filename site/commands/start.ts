@@ -88,7 +88,11 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
   } else {
     const ready = session.ready(decoded(url.pathname) ?? '/')
     const isReady = await waitOrTell(ready, request, async () =>
-      answerWaiting(response, {line: progress.line(), titles: session.titles}, await session.around()),
+      answerWaiting(
+        response,
+        {line: progress.line(), titles: await session.titles()},
+        await session.around(),
+      ),
     )
     if (isReady) await answer({folder, prefix: '/', state: changes.state()}, request, response)
   }

@@ -15,6 +15,8 @@ export interface Cache {
   large: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
   /** Take a value where it is there. */
   kept: <T>(key: string, isRight: (value: unknown) => value is T) => Promise<T | undefined>
+  /** Keep a value in the place of what is kept under its key. */
+  replace: (key: string, value: unknown) => Promise<void>
   /** Take bytes, or make and keep them, on disk alone. */
   bytes: (key: string, make: () => Promise<Uint8Array>) => Promise<Uint8Array>
   /** Let keys stay on disk: what they stand for has become part of something else that is kept. */
@@ -39,11 +41,6 @@ export function openCache(folder: string, version: string, {isForOnce = false} =
   // Bytes are asked for once and then stand in the site: they stay as long as this process does.
   const askedBytes = new Set<string>()
   const once = onceAtATime()
-  const keep = async (name: string, content: Uint8Array) => {
-    // A journal that was moved away is not begun anew where it was.
-    if (!existsSync(dirname(folder))) return
-    await writeWhole(home, name, Buffer.concat([Buffer.from(sealOf(name, content)), content])).catch(() => {})
-  }
   const take = async <T>(
     held: Map<string, unknown>,
     key: string,
@@ -57,7 +54,7 @@ export function openCache(folder: string, version: string, {isForOnce = false} =
       const there = asJson(readKept(home, name))
       const value = isRight(there) ? there : await make()
       if (!isForOnce || held === lately) held.set(key, value)
-      if (value !== there) await keep(name, Buffer.from(JSON.stringify(value)))
+      if (value !== there) await keep(home, name, Buffer.from(JSON.stringify(value)))
       return value
     })
   }
@@ -80,13 +77,18 @@ export function openCache(folder: string, version: string, {isForOnce = false} =
       values.set(key, there)
       return there
     },
+    async replace(key, value) {
+      asked.add(key)
+      values.delete(key)
+      await keep(home, `${key}.json`, Buffer.from(JSON.stringify(value)))
+    },
     async bytes(key, make) {
       askedBytes.add(key)
       return once(`${key}.bytes`, async (name) => {
         const there = readKept(home, name)
         if (there) return there
         const bytes = await make()
-        await keep(name, bytes)
+        await keep(home, name, bytes)
         return bytes
       })
     },
@@ -143,6 +145,12 @@ function readKept(home: string, name: string): Buffer | undefined {
   } catch {
     return undefined
   }
+}
+
+async function keep(home: string, name: string, content: Uint8Array): Promise<void> {
+  // A journal that was moved away is not begun anew where it was.
+  if (!existsSync(join(home, '../..'))) return
+  await writeWhole(home, name, Buffer.concat([Buffer.from(sealOf(name, content)), content])).catch(() => {})
 }
 
 function asJson(bytes: Buffer | undefined): unknown {

@@ -4,34 +4,50 @@ import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import {noRack, type RackContext} from '../../plugins/plan/stock/rack.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
 import {linkedBuilds} from '../journal/surroundings.ts'
+import type {Listed} from '../steps/results.ts'
 
-/** The builds that a site shows, in outline, as each of them asks for the others. */
+/** A build as its relatives know it. */
+export type Relation = Omit<Listed, 'file'>
+
+/** The builds that a site shows, as each of them asks for the others. */
 export interface Kin {
-  bySlug: ReadonlyMap<string, PlannedBuild>
-  copies: ReadonlyMap<string, readonly PlannedBuild[]>
+  /** A build in outline. */
+  outlineOf: (slug: string) => PlannedBuild | undefined
+  isShown: (slug: string) => boolean
+  copiesOf: (slug: string) => readonly Relation[]
   familyOf: (slug: string) => Family
   /** Slugs of drafts: named on no page. */
   hidden: readonly string[]
 }
 
+export function relationOf(one: PlannedBuild): Relation {
+  const basedOn = one.build.values['based-on']?.value
+  return {...named(one), ...(basedOn !== undefined && {basedOn})}
+}
+
 /** Gather which builds were copied from which, once for all who ask; of what is hidden nothing is told. */
-export function kinOf(shown: readonly PlannedBuild[], hidden: readonly string[]): Kin {
-  const copies = new Map<string, PlannedBuild[]>()
+export function kinOf(
+  shown: readonly Relation[],
+  outlineOf: Kin['outlineOf'],
+  hidden: readonly string[] = [],
+): Kin {
+  const copies = new Map<string, Relation[]>()
   for (const one of shown) {
-    const from = one.build.values['based-on']?.value
+    const from = one.basedOn
     if (from === undefined || from === one.slug) continue
     const known = copies.get(from)
     if (known) known.push(one)
     else copies.set(from, [one])
   }
-  const kinship = shown.map(({slug, build}) => {
-    const from = build.values['based-on']?.value
+  const kinship = shown.map(({slug, title, basedOn: from}) => {
     const basedOn = from === undefined || hidden.includes(from) ? undefined : from
-    return [slug, {title: build.values.title?.value ?? slug, basedOn}] as const
+    return [slug, {title, basedOn}] as const
   })
+  const slugs = new Set(shown.map(({slug}) => slug))
   return {
-    bySlug: new Map(shown.map((one) => [one.slug, one])),
-    copies,
+    outlineOf,
+    isShown: (slug) => slugs.has(slug),
+    copiesOf: (slug) => copies.get(slug) ?? [],
     familyOf: families(new Map(kinship)),
     hidden,
   }
@@ -50,23 +66,24 @@ export interface AmongKin {
   rack: RackContext
 }
 
-export function amongKin(one: PlannedBuild, {bySlug, copies, familyOf, hidden}: Kin): AmongKin {
+export function amongKin(one: PlannedBuild, kin: Kin): AmongKin {
+  const {hidden} = kin
   const {slug, build} = one
   const from = build.values['based-on']?.value
   const isCopyOfDraft = from !== undefined && hidden.includes(from)
-  const original = from === undefined || isCopyOfDraft || from === slug ? undefined : bySlug.get(from)
-  const own = (copies.get(slug) ?? []).map(named)
+  const original = from === undefined || isCopyOfDraft || from === slug ? undefined : kin.outlineOf(from)
+  const own = kin.copiesOf(slug).map(({slug: copy, title}) => ({slug: copy, title}))
   const leads = [
     ...linkedBuilds(build),
-    ...[...(original ? [named(original)] : []), ...own].map((kin) => kin.slug),
+    ...[...(original ? [named(original)] : []), ...own].map((other) => other.slug),
   ]
   return {
     told: one.problems.filter(({message}) => !hidden.some((draft) => names(message, draft))),
     isCopyOfDraft,
     original,
     copies: own,
-    family: familyOf(slug),
-    ledTo: [...new Set(leads)].filter((each) => bySlug.has(each)).sort(),
+    family: kin.familyOf(slug),
+    ledTo: [...new Set(leads)].filter(kin.isShown).sort(),
     rack: withoutDraftsOnRack(one.rack, hidden),
   }
 }

@@ -8,12 +8,13 @@ import {cachedSteps, loadSteps} from '../steps/cached-steps.ts'
 import {outlineSteps} from '../steps/outline.ts'
 import type {Steps} from '../steps/steps.ts'
 import {asPublished, tellsMoney, withoutRate} from './as-published.ts'
-import {kinOf, named} from './kin.ts'
+import {kinOf, named, relationOf} from './kin.ts'
+import {keepList} from './list-of-builds.ts'
 import type {OfAll} from './own-pages.ts'
 import type {Progress} from './progress.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
-interface SiteOptions {
+export interface SiteOptions {
   prefix: string
   isWriting: boolean
   assets: Surround['assets']
@@ -32,15 +33,19 @@ export interface PlannedSite {
   /** There is an error in the file of a build that is shown, or in the settings or the rack. */
   isStopped: boolean
   /** Read and plan one build that is shown (its slug) again, all else as it was; undefined where it cannot be told apart so. */
-  again: (slug: string) => Promise<SiteAgain | undefined>
+  again: (slug: string) => Promise<Again | undefined>
 }
 
-/** A journal in which one build was planned again. */
-export interface SiteAgain {
-  site: PlannedSite
+/** A build that was planned again, and what its pages are made among. */
+export interface Again {
   one: PlannedBuild
-  /** No other build's plan changes by it. */
-  isWhole: boolean
+  all: OfAll
+  /** The journal with it, where no other build's plan changes by it. */
+  follows?: Follows | undefined
+}
+
+interface Follows {
+  site: PlannedSite
   /** It is called as before: only the pages of builds that were copied from it may show another thing. */
   isCalledAlike: boolean
 }
@@ -58,6 +63,7 @@ export async function planSite(
   const journal = await readJournalFolder(root, steps)
   // One that is read again later is not of this work.
   tell = () => {}
+  await keepList(cache, journal.builds)
   return siteOf(journal, options, {cache, load})
 }
 
@@ -70,21 +76,24 @@ function siteOf(read: Journal, options: SiteOptions, made: Pick<OfAll, 'cache' |
   const journal = isTold ? settings : withoutRate(settings)
   const hidden = builds.filter(isHidden).map(({slug}) => slug)
   const around = surround(settings, options)
+  const bySlug = new Map(shown.map((one) => [one.slug, one]))
+  const kin = kinOf(shown.map(relationOf), (slug) => bySlug.get(slug), hidden)
   return {
     shown: shown.toSorted(newestFirst),
-    all: {kin: kinOf(shown, hidden), around, journal, ...made},
+    all: {kin, around, journal, ...made},
     around: {around, journal, rack: rackToday(rackLeft, builds, hidden), unread: others},
     problems: [...problems, ...builds]
       .map((one) => ({file: one.file, problems: one.problems}))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     isStopped: [...problems, ...shown].some((one) => one.problems.some(({severity}) => severity === 'error')),
     again: async (slug) => {
-      const before = shown.find((one) => one.slug === slug)
+      const before = bySlug.get(slug)
       const now = before && (await read.again(slug))
       if (!now || isHidden(now.one)) return undefined
-      const {journal: anew, one, isWhole} = now
+      const site = siteOf(now.journal, options, made)
+      const one = asShown(now.one)
       const isCalledAlike = named(one).title === named(before).title
-      return {site: siteOf(anew, options, made), one: asShown(one), isWhole, isCalledAlike}
+      return {one, all: site.all, follows: now.isWhole ? {site, isCalledAlike} : undefined}
     },
   }
 }

@@ -19,8 +19,8 @@ interface Turn {
   unmade?: readonly Unmade[]
 }
 
+/** Builds as they were planned; in the order of the site, where they are all. */
 interface Planned {
-  /** In the order of the site. */
   shown: readonly PlannedBuild[]
   all: OfAll
 }
@@ -137,6 +137,7 @@ export class BuildsInTurn {
 
   /** Wait until nobody waits for a build. */
   async quiet(): Promise<void> {
+    await this.#earlier
     while (this.#askedFor.size > 0) await Promise.allSettled(this.#askedFor)
   }
 

@@ -1,10 +1,10 @@
 import {settingsFiles} from '../journal/settings.ts'
-import type {PlannedSite, SiteAgain} from '../make/plan-site.ts'
+import type {Again, PlannedSite} from '../make/plan-site.ts'
 
 /** A build that was planned again by itself, and is shown so. */
-export interface ShownAlone extends SiteAgain {
-  /** All else is as it was planned there. */
-  from: PlannedSite
+export interface ShownAlone extends Again {
+  /** All else is as it was planned there; undefined where it is known by name alone. */
+  from: PlannedSite | undefined
 }
 
 /** How far the site is with what was saved last: whoever asks for a page waits for that part of it. */

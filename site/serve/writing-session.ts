@@ -7,9 +7,11 @@ import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
 import type {FileProblems, Surround} from '../kit/site-data.ts'
 import {journalPages} from '../make/journal-pages.ts'
+import {named} from '../make/kin.ts'
 import {withFaults} from '../make/make-site.ts'
-import {type PlannedSite, planSite, surround} from '../make/plan-site.ts'
+import {type Again, type PlannedSite, planSite, type SiteOptions, surround} from '../make/plan-site.ts'
 import type {Progress} from '../make/progress.ts'
+import {type SiteAsKnown, siteAsKnown} from '../make/site-as-known.ts'
 import {siteAssets} from '../publish/assets.ts'
 import type {Assets} from '../publish/build-assets.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
@@ -52,7 +54,7 @@ const whileWriting = {prefix: '/', isWriting: true}
 const putOff = new Error('more was written meanwhile')
 
 /** Tell whether a path in `builds/` is a build's own file, or of the folder that no other build has. */
-const isOf = ({file}: PlannedBuild, path: string): boolean =>
+const isOf = ({file}: {file: string}, path: string): boolean =>
   file === `builds/${path}` ||
   (hasOwnFolder({file}) && `builds/${path}/`.startsWith(file.replace(/index\.md$/, '')))
 
@@ -69,6 +71,8 @@ export class WritingSession {
   #last: Promise<unknown> = Promise.resolve()
   #stage = new Stage()
   #shown: Told = () => {}
+  /** The journal as it is known before it is planned. */
+  #asKnown: Promise<SiteAsKnown | undefined> | undefined
   /** The journal as it was planned last, and its builds. */
   #planned: PlannedSite | undefined
   #turns: BuildsInTurn | undefined
@@ -95,16 +99,12 @@ export class WritingSession {
 
   /** What a page is framed with: as the journal's settings were read last. */
   async around(): Promise<Surround> {
-    const {addresses: assets} = await this.#assets
-    return this.#planned?.around.around ?? surround({}, {...whileWriting, assets})
+    return this.#planned?.around.around ?? surround({}, await this.#options())
   }
 
-  /** The names and titles of all builds, once they are known. */
-  get titles(): readonly {slug: string; title: string}[] {
-    return (this.#planned?.shown ?? []).map(({slug, build}) => ({
-      slug,
-      title: build.values.title?.value ?? slug,
-    }))
+  /** The names and titles of all builds, as far as they are known. */
+  async titles(): Promise<readonly {slug: string; title: string}[]> {
+    return this.#planned?.shown.map(named) ?? (await this.#asKnown)?.shown ?? []
   }
 
   /**
@@ -118,8 +118,9 @@ export class WritingSession {
     const stage = new Stage(changed)
     this.#stage = stage
     this.#shown = shown
+    this.#asKnown ??= this.#recall().catch(() => undefined)
     // Whoever writes waits for nothing that is under way.
-    for (const slug of this.#ahead(changed).slugs) void this.#showOnce(slug, stage)
+    void this.#ahead(changed).then(({slugs}) => slugs.map((slug) => this.#showOnce(slug, stage)))
     // One after the other: two at once would write the same pages, and both all of them.
     const next = this.#last.then(() => this.#refresh(changed, stage)).finally(() => stage.showJournal())
     this.#last = next.catch(() => {})
@@ -154,14 +155,17 @@ export class WritingSession {
 
   /** Plan one build again with all else as it was, and show it, unless somebody did so who began later. */
   async #showAgain(slug: string): Promise<ShownAlone | undefined> {
-    const [from, turns, begun] = [this.#planned, this.#turns, ++this.#begun]
-    const found = await from?.again(slug)
-    if (!from || !found) return undefined
-    if (begun < (this.#shownSince.get(slug) ?? 0)) return {from, ...found}
+    const [from, begun] = [this.#planned, ++this.#begun]
+    const again = await (from ?? (await this.#asKnown))?.again(slug)
+    if (!again) return undefined
+    const found = {from, ...again}
+    if (begun < (this.#shownSince.get(slug) ?? 0)) return found
     this.#shownSince.set(slug, begun)
     // Once all is planned anew, it is asked for there.
-    if (turns === this.#turns) await turns?.askedAnew(found.one, found.site.all)
-    return {from, ...found}
+    if (from !== this.#planned) return found
+    if (!from) this.#turns = this.#turnsOf({shown: [found.one], all: found.all})
+    await this.#turns?.askedAnew(found.one, found.all)
+    return found
   }
 
   async #refresh(changed: readonly string[], stage: Stage): Promise<Refreshed | undefined> {
@@ -182,8 +186,9 @@ export class WritingSession {
   }
 
   /** The builds (slugs) to show before all else where these files changed, and whether no more did. */
-  #ahead(changed: readonly string[]): {slugs: readonly string[]; isAll: boolean} {
-    const each = new Set(changed.map((path) => this.#planned?.shown.find((one) => isOf(one, path))?.slug))
+  async #ahead(changed: readonly string[]): Promise<{slugs: readonly string[]; isAll: boolean}> {
+    const shown = (this.#planned ?? (await this.#asKnown))?.shown ?? []
+    const each = new Set(changed.map((path) => shown.find((one) => isOf(one, path))?.slug))
     if (each.size > mostAhead) return {slugs: [], isAll: false}
     const slugs = [...each].filter((slug) => slug !== undefined)
     return {slugs, isAll: slugs.length > 0 && slugs.length === each.size}
@@ -194,27 +199,26 @@ export class WritingSession {
    * other than it was.
    */
   async #follow(changed: readonly string[], stage: Stage): Promise<{isShown: boolean; isWhole: boolean}> {
-    const {slugs, isAll} = this.#ahead(changed)
+    const {slugs, isAll} = await this.#ahead(changed)
     let [isShown, isWhole] = [isAll, isAll]
     for (const slug of slugs) {
       const once = await this.#showOnce(slug, stage)
       const found = once && once.from !== this.#planned ? await this.#showAgain(slug) : once
       isShown &&= found !== undefined
-      if (found?.isWhole) this.#take(found)
+      if (found?.follows) this.#take(found.one, found.follows)
       else isWhole = false
     }
     return {isShown, isWhole}
   }
 
   /** Go on from a journal in which one build was planned again. */
-  #take({site, one, isCalledAlike}: ShownAlone): void {
-    const copies = site.all.kin.copies.get(one.slug) ?? []
-    const touched = new Set(copies.map(({slug}) => slug))
+  #take({slug}: PlannedBuild, {site, isCalledAlike}: NonNullable<Again['follows']>): void {
+    const touched = new Set(site.all.kin.copiesOf(slug).map((copy) => copy.slug))
     this.#planned = site
     this.#turns = this.#turnsOf(site, isCalledAlike ? touched : undefined)
   }
 
-  #turnsOf(planned: PlannedSite, touched?: ReadonlySet<string>): BuildsInTurn {
+  #turnsOf(planned: Pick<PlannedSite, 'shown' | 'all'>, touched?: ReadonlySet<string>): BuildsInTurn {
     const shown: Told = (changed) => this.#shown(changed)
     return new BuildsInTurn(planned, {standing: this.#standing, shown, earlier: this.#turns, touched})
   }
@@ -250,7 +254,7 @@ export class WritingSession {
     const all = late.length > 0 ? await this.#showJournal(planned, turns) : first
     if (all !== first) found(all)
     // What was not asked for since all was looked at is no less wanted.
-    if (isAnew) await (await this.#cache)?.tidy()
+    if (isAnew) await (await this.#open()).tidy()
     return all
   }
 
@@ -264,12 +268,24 @@ export class WritingSession {
   }
 
   async #plan(giveWay: () => void): Promise<PlannedSite> {
-    this.#cache ??= cacheOf(this.#root)
-    const {addresses: assets} = await this.#assets
-    return planSite(this.#root, {...whileWriting, assets}, await this.#cache, (...how) => {
+    return planSite(this.#root, await this.#options(), await this.#open(), (...how) => {
       giveWay()
       this.#follower.told?.(...how)
     })
+  }
+
+  async #recall(): Promise<SiteAsKnown | undefined> {
+    return siteAsKnown(this.#root, await this.#options(), await this.#open())
+  }
+
+  async #options(): Promise<SiteOptions> {
+    const {addresses: assets} = await this.#assets
+    return {...whileWriting, assets}
+  }
+
+  #open(): Promise<Cache> {
+    this.#cache ??= cacheOf(this.#root)
+    return this.#cache
   }
 
   /** Write what every page is shown with: whoever sees the first page waits for no other. Answers its addresses. */
@@ -287,7 +303,7 @@ export class WritingSession {
     const {seen, own} = turns
     const site = {...around, builds: seen.map(({one}) => one)}
     const pages = seen.flatMap((one) => one.pages)
-    const shared = await journalPages(site, pages, await this.#cache!)
+    const shared = await journalPages(site, pages, await this.#open())
     const others = [...shared.pages, atHand({pages: [], files: (await this.#assets).files})]
     const writer = new SiteWriter(around.around, this.#standing)
     await writer.write(others)

@@ -4,7 +4,7 @@ import type {Known, Unmade} from '../kit/page.ts'
 import type {PictureLook} from '../pictures/look.ts'
 import type {Downloads} from './downloads.ts'
 import type {Drawn} from './draw-build.ts'
-import type {Glance, MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
+import type {Glance, Listed, MakeResult, PlanResult, ReadResult, Summary} from './results.ts'
 
 // What is read back from disk may be anything: only what has the shape that was written is taken.
 
@@ -72,6 +72,16 @@ const isSeen = (
   isListOf(
     value.pages,
     (page) => isKnown(page) && isRecord(page) && isRecord(page.data) && isText(page.layout),
+  )
+
+/** Tell whether a kept value is a list of builds. */
+export const isList = (value: unknown): value is Listed[] =>
+  isListOf(
+    value,
+    (one) =>
+      isRecord(one) &&
+      [one.slug, one.file, one.title].every(isText) &&
+      (one.basedOn === undefined || isText(one.basedOn)),
   )
 
 /** Tell whether a kept value names pages, all of which could be made. */

@@ -50,3 +50,13 @@ export interface Summary {
   /** Keys of what is kept that its pages and files are made from. */
   from: string[]
 }
+
+/** A build as its relatives and whoever looks for its page know it. */
+export interface Listed {
+  slug: string
+  /** As people name it: `builds/needle-box.md`. */
+  file: string
+  title: string
+  /** The slug of what it was copied from. */
+  basedOn?: string | undefined
+}
