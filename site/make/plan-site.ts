@@ -50,12 +50,15 @@ interface Follows {
   isCalledAlike: boolean
 }
 
-/** Read and plan the journal at `root` as it is now. What did not change is known by its outline, and no more is read. */
+/**
+ * Read and plan the journal at `root` as it is now. What did not change is known by its outline, and no more is read.
+ * Before each build it waits for whoever is `told`.
+ */
 export async function planSite(
   root: string,
   options: SiteOptions,
   cache: Cache,
-  told: Progress = () => {},
+  told: (...how: Parameters<Progress>) => void | Promise<void> = () => {},
 ): Promise<PlannedSite> {
   const load = loadSteps()
   let tell = told
@@ -99,16 +102,19 @@ function siteOf(read: Journal, options: SiteOptions, made: Pick<OfAll, 'cache' |
 }
 
 /** All builds are read before the first is planned. */
-function counted<S extends Pick<Steps, 'read' | 'plan'>>(steps: S, told: Progress): S {
+function counted<S extends Pick<Steps, 'read' | 'plan'>>(
+  steps: S,
+  told: (...how: Parameters<Progress>) => void | Promise<void>,
+): S {
   let [read, planned] = [0, 0]
   return {
     ...steps,
-    read: (input) => {
-      told('Reading', ++read)
+    read: async (input) => {
+      await told('Reading', ++read)
       return steps.read(input)
     },
-    plan: (input) => {
-      told('Planning', ++planned, read)
+    plan: async (input) => {
+      await told('Planning', ++planned, read)
       return steps.plan(input)
     },
   } satisfies Pick<Steps, 'read' | 'plan'> & S

@@ -98,15 +98,14 @@ export class BuildsInTurn {
 
   /**
    * Look at what is kept: answers the builds (slugs) of which nothing is, and those whose own pages are not or do not
-   * stand. `next` is called before each, and may throw.
+   * stand. `next` is waited for before each, and may throw.
    */
-  async look(next: () => void): Promise<{unseen: string[]; due: string[]}> {
+  async look(next: () => Promise<void>): Promise<{unseen: string[]; due: string[]}> {
     const unseen: string[] = []
     const due: string[] = []
     for (const turn of this.#turns.values()) {
       if (turn.stands) continue
-      await this.quiet()
-      next()
+      await next()
       await lookAt(turn)
       if (turn.own && this.#isStanding(turn.own)) turn.stands ??= Promise.resolve()
       else due.push(turn.one.slug)
@@ -115,8 +114,8 @@ export class BuildsInTurn {
     return {unseen, due}
   }
 
-  /** Make and write builds (slugs) one after the other; `next` is called before each, and may throw. */
-  async make(slugs: readonly string[], next: (done: number, of: number) => void): Promise<void> {
+  /** Make and write builds (slugs) one after the other; `next` is waited for before each, and may throw. */
+  async make(slugs: readonly string[], next: (done: number, of: number) => Promise<void>): Promise<void> {
     let waiting: Turn[] = []
     const write = async () => {
       const due = waiting.filter(({stands}) => !stands)
@@ -124,9 +123,8 @@ export class BuildsInTurn {
       if (due.length > 0) await this.#write(due)
     }
     for (const [at, slug] of slugs.entries()) {
-      await this.quiet()
       // Where that throws, what is made waits to be written: it is kept, and a save does not wait for it.
-      next(at, slugs.length)
+      await next(at, slugs.length)
       const turn = this.#turns.get(slug)!
       await this.#own(turn)
       waiting.push(turn)

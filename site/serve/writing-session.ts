@@ -62,7 +62,7 @@ const isOf = ({file}: {file: string}, path: string): boolean =>
 export class WritingSession {
   readonly #root: string
   readonly #follower: Follower
-  readonly #soon: number
+  readonly #most: number
   readonly #assets: Promise<Assets> = siteAssets()
   /** The addresses of style sheet, scripts and fonts, once they stand. */
   #assetsStand: Promise<ReadonlySet<string>> | undefined
@@ -82,19 +82,21 @@ export class WritingSession {
   #followed = 0
   #waiting = 0
   #timesPutOff = 0
+  /** Builds that somebody waits for, and that are planned for that. */
+  readonly #soon = new Set<Promise<unknown>>()
   #begun = 0
   /** Of each build that was shown by itself, when that was begun. */
   readonly #shownSince = new Map<string, number>()
 
   /**
-   * `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there; `soon`, for how many
+   * `root` (absolute) is the journal's; `standing` is where the site goes, and what of it stands there; `most`, for how many
    * builds the pages of the whole journal wait.
    */
-  constructor(root: string, standing: Standing, follower: Follower = {}, soon: number = mostBefore) {
+  constructor(root: string, standing: Standing, follower: Follower = {}, most: number = mostBefore) {
     this.#root = root
     this.#standing = standing
     this.#follower = follower
-    this.#soon = soon
+    this.#most = most
   }
 
   /** What a page is framed with: as the journal's settings were read last. */
@@ -150,7 +152,8 @@ export class WritingSession {
   #showOnce(slug: string, stage: Stage): Promise<ShownAlone | undefined> {
     const begun = stage.shown.get(slug) ?? this.#showAgain(slug).catch(() => undefined)
     stage.shown.set(slug, begun)
-    return begun
+    this.#soon.add(begun)
+    return begun.finally(() => this.#soon.delete(begun))
   }
 
   /** Plan one build again with all else as it was, and show it, unless somebody did so who began later. */
@@ -225,26 +228,26 @@ export class WritingSession {
 
   async #refreshAll(stage: Stage): Promise<Refreshed> {
     const {told = () => {}, found = () => {}} = this.#follower
-    const giveWay = () => {
+    const giveWay = async () => {
+      await this.#quiet()
       if (this.#waiting > 0 && this.#planned && this.#timesPutOff < mostPutOff) throw putOff
     }
-    giveWay()
+    await giveWay()
     const isAnew = this.#isBehind || !this.#planned
     if (isAnew) await this.#readAll(giveWay)
     const [planned, turns] = [this.#planned!, this.#turns!]
     stage.showBuilds()
     const {unseen, due} = await turns.look(giveWay)
     if (isAnew) await turns.clear()
-    const isSoon = due.length <= this.#soon
-    const next = (done: number, of: number) => {
+    const isSoon = due.length <= this.#most
+    const next = async (done: number, of: number) => {
       // What is made is kept: whoever goes on writing puts off no more than the rest.
       if (this.#waiting > 0 && !isSoon) throw putOff
-      giveWay()
+      await giveWay()
       told('Making', done, of)
     }
     await turns.make(isSoon ? due : unseen, next)
-    await turns.quiet()
-    giveWay()
+    await giveWay()
     const first = await this.#showJournal(planned, turns)
     stage.showJournal()
     this.#timesPutOff = 0
@@ -258,8 +261,14 @@ export class WritingSession {
     return all
   }
 
+  /** Wait until nobody waits for a build. */
+  async #quiet(): Promise<void> {
+    while (this.#soon.size > 0) await Promise.allSettled(this.#soon)
+    await this.#turns?.quiet()
+  }
+
   /** Read and plan the journal anew. */
-  async #readAll(giveWay: () => void): Promise<void> {
+  async #readAll(giveWay: () => Promise<void>): Promise<void> {
     const planned = await this.#plan(giveWay)
     this.#isBehind = false
     this.#followed = 0
@@ -267,9 +276,9 @@ export class WritingSession {
     this.#turns = this.#turnsOf(planned)
   }
 
-  async #plan(giveWay: () => void): Promise<PlannedSite> {
-    return planSite(this.#root, await this.#options(), await this.#open(), (...how) => {
-      giveWay()
+  async #plan(giveWay: () => Promise<void>): Promise<PlannedSite> {
+    return planSite(this.#root, await this.#options(), await this.#open(), async (...how) => {
+      await giveWay()
       this.#follower.told?.(...how)
     })
   }
