@@ -9,6 +9,7 @@ import {programVersion} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
 import type {FileProblems} from '../kit/site-data.ts'
 import {progressTo} from '../make/progress.ts'
+import {nameOfJournal} from '../publish/last-build.ts'
 import {leaveStanding, resumeStanding} from '../publish/standing.ts'
 import {clearVersions, newVersion} from '../publish/versions.ts'
 import {answer, decoded} from '../serve/answer.ts'
@@ -44,7 +45,6 @@ const folder = await newVersion(place).then(
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(0))
 const standing = await resumeStanding(root, folder)
 const version = await programVersion()
-process.once('exit', () => leaveStanding(root, standing, version))
 
 for (const line of await tellNewVersion(root)) console.log(line)
 let progress = progressTo(process.stderr)
@@ -57,10 +57,10 @@ const writeNewBuild = newBuildWriter(root)
 let reported = ''
 
 /** Show what the journal is now. A fault of this program is told and leaves the last state standing. */
-async function refresh(paths: readonly string[] = []): Promise<void> {
+async function refresh(paths: readonly string[] = [], isAsLeft = false): Promise<void> {
   try {
     progress = progressTo(process.stderr)
-    await session.refresh((changed) => changes.announce(changed), paths)
+    await session.refresh((changed) => changes.announce(changed), paths, isAsLeft)
   } catch (error) {
     say(console.error, `This save could not be shown: ${printable(diskTrouble(error, root, 'this journal'))}`)
   }
@@ -77,6 +77,12 @@ function tell({problems, unmade}: {problems: FileProblems[]; unmade: readonly Un
 function say(write: (text: string) => void, text: string): void {
   progress.end()
   write(text)
+}
+
+/** Name the journal as it was looked at last. */
+function seen(): string | undefined {
+  const looked = watch.seen()
+  return looked && nameOfJournal(root, looked.builds, looked.atMs)
 }
 
 async function respond(request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -99,8 +105,11 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
 }
 
 // Looked at before it is read, so that no change falls between the two.
-await watchFolder(join(root, 'builds'), (paths) => void refresh(paths))
-const first = refresh()
+const watch = await watchFolder(join(root, 'builds'), (paths) => void refresh(paths))
+process.once('exit', () => {
+  leaveStanding(root, {...standing, made: session.isWhole ? seen() : undefined}, version)
+})
+const first = refresh([], standing.made !== undefined && standing.made === seen())
 const {port} = await listen((request, response) => {
   respond(request, response).catch(() => response.writeHead(400).end())
 }, 8080)

@@ -1,6 +1,6 @@
 import {join} from 'node:path'
 import type {NoBuild} from '../journal/list-builds.ts'
-import {lookBelow, nameOfState} from '../journal/look-below.ts'
+import {type Below, lookBelow, nameOfState} from '../journal/look-below.ts'
 import {settingsBeside} from '../journal/settings.ts'
 import {keyOf} from '../kit/cache.ts'
 import type {FileProblems} from '../kit/site-data.ts'
@@ -17,13 +17,18 @@ export interface Said {
 
 /**
  * Name all that the site of the journal at `root` would be made from now, without reading it; undefined where that
- * cannot be told. Another user may read other files.
+ * cannot be told.
  */
 export async function madeFrom(root: string, prefix: string): Promise<string | undefined> {
   const nowMs = Date.now()
-  const folder = join(root, 'builds')
-  const state = nameOfState(await lookBelow(folder), nowMs)
-  return state && keyOf(prefix, String(process.getuid?.()), ...settingsBeside(folder), state)
+  const name = nameOfJournal(root, await lookBelow(join(root, 'builds')), nowMs)
+  return name && keyOf(prefix, name)
+}
+
+/** Name all that lay in a journal as it was looked at, at `nowMs`. Another user may read other files. */
+export function nameOfJournal(root: string, builds: Below, nowMs: number): string | undefined {
+  const state = nameOfState(builds, nowMs)
+  return state && keyOf(String(process.getuid?.()), ...settingsBeside(join(root, 'builds')), state)
 }
 
 /** Note on a site what it was made from, and what was said. */

@@ -96,21 +96,24 @@ export async function resumeStanding(root: string, folder: string): Promise<Stan
   }
   // What another version of the program left goes meanwhile, and not when somebody waits for the end.
   rm(waiting(root), {recursive: true, force: true}).catch(() => {})
-  const there = {folder, files: last.files}
-  for (const [address, [key]] of Object.entries(last.files))
-    if (!stands(there, {address, key})) there.files[address] = unknown
+  const there: Standing = {folder, files: last.files, made: last.made}
+  for (const [address, [key]] of Object.entries(last.files)) {
+    if (stands(there, {address, key})) continue
+    there.files[address] = unknown
+    there.made = undefined
+  }
   return there
 }
 
 /** Let a site wait for the next time; at once, for a process that ends. Where it cannot, it is taken away. */
-export function leaveStanding(root: string, {folder, files}: Standing, program: string): void {
+export function leaveStanding(root: string, {folder, files, made}: Standing, program: string): void {
   // The journal may have been moved away meanwhile.
   if (!existsSync(folder)) return
   try {
     rmSync(waiting(root), {recursive: true, force: true})
     const list = join(listsOf(root), listName(waiting(root)))
     mkdirSync(dirname(list), {recursive: true})
-    writeFileSync(list, listOf(program, {folder: waiting(root), files}))
+    writeFileSync(list, listOf(program, {folder: waiting(root), files, made}))
     renameSync(folder, waiting(root))
   } catch {
     rmSync(folder, {recursive: true, force: true})

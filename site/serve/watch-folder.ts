@@ -3,7 +3,7 @@ import {stat} from 'node:fs/promises'
 import {dirname, join, sep} from 'node:path'
 import {kindOf} from '../journal/at-once.ts'
 import {stateOf} from '../journal/file-state.ts'
-import {lookBelow} from '../journal/look-below.ts'
+import {type Below, lookBelow} from '../journal/look-below.ts'
 
 /** How long a burst of events may last, and how often to look at least where no event comes; ms. */
 const settleMs = 30
@@ -12,19 +12,32 @@ const lookMs = 2000
 /** A look at a large journal takes a while: this much of the time is not spent looking. */
 const restPerLook = 50
 
+/** What lay in a folder, and when that was looked at. */
+interface Looked {
+  builds: Below
+  atMs: number
+}
+
+interface Watch {
+  /** All that lies in the folder as it was told last; undefined where it was not all looked at since. */
+  seen: () => Looked | undefined
+  end: () => void
+}
+
 /** Where the system names so many files, each is looked at by itself; of more, all is looked at. */
 const mostNamed = 16
 
 /**
  * Call `changed` with what is other below `folder` than when this answered, by the paths in it, also if the folder comes
  * and goes; what is hidden is not told. The system's events only say when to look, and where first; what changed is told
- * by looking, so a missed event costs a moment. Answers what ends the watch.
+ * by looking, so a missed event costs a moment.
  */
 export async function watchFolder(
   folder: string,
   changed: (paths: readonly string[]) => void,
-): Promise<() => void> {
-  let last = await linesOf(folder)
+): Promise<Watch> {
+  let whole = await lookedAt(folder)
+  let last = whole.builds.lines
   let isLooking = false
   let hasEnded = false
   let soon: NodeJS.Timeout | undefined
@@ -45,9 +58,9 @@ export async function watchFolder(
   }
   async function lookAtAll(): Promise<Lines> {
     const from = performance.now()
-    const lines = await linesOf(folder)
+    whole = await lookedAt(folder)
     restMs = Math.max(lookMs, restPerLook * (performance.now() - from))
-    return lines
+    return whole.builds.lines
   }
   async function look(): Promise<void> {
     soon = undefined
@@ -61,11 +74,11 @@ export async function watchFolder(
     named = new Set()
     const now = linesAt(folder, paths, last) ?? (await lookAtAll())
     const other = differing(last, now).filter(isSeen)
-    last = now
     if (other.length > 0) {
       await listenAgain()
       changed(other)
     }
+    last = now
     isLooking = false
     if (!hasEnded) rest()
   }
@@ -77,17 +90,23 @@ export async function watchFolder(
     watcher = listenTo(folder, wake)
     heard = now
   }
-  return () => {
-    hasEnded = true
-    clearTimeout(later)
-    clearTimeout(soon)
-    watcher?.close()
+  return {
+    seen: () => (last === whole.builds.lines ? whole : undefined),
+    end: () => {
+      hasEnded = true
+      clearTimeout(later)
+      clearTimeout(soon)
+      watcher?.close()
+    },
   }
 }
 
 type Lines = ReadonlyMap<string, string>
 
-const linesOf = async (folder: string): Promise<Lines> => (await lookBelow(folder)).lines
+async function lookedAt(folder: string): Promise<Looked> {
+  const atMs = Date.now()
+  return {builds: await lookBelow(folder), atMs}
+}
 
 /**
  * Look at files that were there before, and at the folders around them, alone; undefined where a path is of anything

@@ -70,6 +70,7 @@ export class WritingSession {
   readonly #standing: Standing
   #last: Promise<unknown> = Promise.resolve()
   #stage = new Stage()
+  #isWhole = false
   #shown: Told = () => {}
   /** The journal as it is known before it is planned. */
   #asKnown: Promise<SiteAsKnown | undefined> | undefined
@@ -99,6 +100,11 @@ export class WritingSession {
     this.#most = most
   }
 
+  /** What stands is the whole site of the journal as its changes were told. */
+  get isWhole(): boolean {
+    return this.#isWhole
+  }
+
   /** What a page is framed with: as the journal's settings were read last. */
   async around(): Promise<Surround> {
     return this.#planned?.around.around ?? surround({}, await this.#options())
@@ -113,11 +119,17 @@ export class WritingSession {
    * Bring the written site up to the journal, of which the files `changed` (paths in `builds/`) are known to be other than
    * they were; answers what is wrong with it, and nothing where a later call does. `shown` is told the addresses that
    * changed, as they are written: first those of the builds that changed; then of few others and of the whole journal; or
-   * of many others last.
+   * of many others last. Where all `isAsLeft` by whoever wrote last, nobody waits for what stands.
    */
-  refresh(shown: Told = () => {}, changed: readonly string[] = []): Promise<Refreshed | undefined> {
+  refresh(
+    shown: Told = () => {},
+    changed: readonly string[] = [],
+    isAsLeft = false,
+  ): Promise<Refreshed | undefined> {
     this.#waiting += 1
     const stage = new Stage(changed)
+    if (isAsLeft) stage.showJournal()
+    this.#isWhole = isAsLeft
     this.#stage = stage
     this.#shown = shown
     this.#asKnown ??= this.#recall().catch(() => undefined)
@@ -182,6 +194,7 @@ export class WritingSession {
     try {
       return await this.#refreshAll(stage)
     } catch (error) {
+      this.#isWhole = false
       if (error !== putOff) throw error
       this.#timesPutOff += 1
       return undefined
@@ -258,6 +271,7 @@ export class WritingSession {
     if (all !== first) found(all)
     // What was not asked for since all was looked at is no less wanted.
     if (isAnew) await (await this.#open()).tidy()
+    this.#isWhole = all.unmade.length === 0 && stage === this.#stage
     return all
   }
 
