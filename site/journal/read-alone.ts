@@ -2,10 +2,16 @@ import {join} from 'node:path'
 import type {Surroundings} from '../../plugins/build-file/schema/build.ts'
 import type {JournalSettings} from '../../plugins/build-file/schema/schema.ts'
 import {noRack, rackOf, seesRack} from '../../plugins/plan/stock/rack.ts'
-import type {Steps} from '../steps/steps.ts'
 import {folderLists} from './folder.ts'
 import {listBuilds} from './list-builds.ts'
-import {nameOf, type OpenBuild, openBuild, type PlannedBuild, planOpened} from './read-journal.ts'
+import {
+  nameOf,
+  type OpenBuild,
+  openBuild,
+  type PlannedBuild,
+  planOpened,
+  type ReadingSteps,
+} from './read-journal.ts'
 import {readSettings} from './settings.ts'
 
 /** A build that was read and planned without the others. */
@@ -27,7 +33,7 @@ export async function readAlone(
   root: string,
   slug: string,
   known: ReadonlyMap<string, Surroundings['builds'][number]>,
-  steps: Pick<Steps, 'look' | 'read' | 'plan'>,
+  steps: ReadingSteps,
 ): Promise<ReadAlone | undefined> {
   const {settings, rack} = await readSettings(join(root, 'builds'))
   const {builds: found} = await listBuilds(root)

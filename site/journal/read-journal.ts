@@ -8,6 +8,7 @@ import type {RuleName} from '../../plugins/checks/all.ts'
 import type {Settled} from '../../plugins/plan/kit/settled.ts'
 import type {Plan} from '../../plugins/plan/plan.ts'
 import {
+  leftBy,
   namedBy,
   noRack,
   onlyReserves,
@@ -65,7 +66,7 @@ interface Again {
 }
 
 /** The steps as far as a journal is read, planned and checked. */
-type ReadingSteps = Pick<Steps, 'look' | 'lookedAt' | 'read' | 'plan'>
+export type ReadingSteps = Pick<Steps, 'look' | 'lookedAt' | 'read' | 'plan'>
 
 /** Read, plan and check every build of the journal at `root` (the folder that holds `builds/`). */
 export async function readJournalFolder(root: string, steps: ReadingSteps): Promise<Journal> {
@@ -98,15 +99,19 @@ export async function readJournalFolder(root: string, steps: ReadingSteps): Prom
       const before = builds[at]
       const one = before && (await again(before))
       if (!one) return undefined
-      return {journal: whole(builds.with(at, one)), one, isWhole: leftBy(one) === leftBy(before)}
+      return {journal: whole(builds.with(at, one)), one, isWhole: onRack(one) === onRack(before)}
     },
   })
   return whole(planned)
 }
 
 /** Stands for what a build does to the rack, and for what it reserves there. */
-const leftBy = ({build, plan}: PlannedBuild): string =>
-  JSON.stringify([onlyReserves(build), build.values.started, namedBy(build.values), plan.cuts, plan.bill])
+const onRack = ({build, plan}: PlannedBuild): string =>
+  JSON.stringify([
+    build.values.started,
+    onlyReserves(build) ? namedBy(build.values) : undefined,
+    leftBy(build, plan),
+  ])
 
 /** What other builds need to know of one: its name and what it was copied from. */
 export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surroundings['builds'][number] {

@@ -144,16 +144,22 @@ function standingFor({pieces, lots, gone}: Rack, {values}: RackBuild): Omit<Rack
   }
 }
 
-/**
- * Leave the rack as it stands after a build: the pieces it cut are gone, their offcuts stand there under new names, by
- * falling length; what it took and did not cut stands where it stood, and of a lot what it did not need.
- */
-function putBack(rack: Rack, build: RackBuild, {cuts, bill = []}: Used): Rack {
+/** What a build does to the rack. */
+interface Left {
+  /** The pieces it cut. */
+  cut: readonly string[]
+  /** What it left over of them and of its own. */
+  offcuts: readonly RackPiece[]
+  /** Of lots, how many it took. */
+  taken: readonly (readonly [id: string, count: number])[]
+}
+
+/** Say what a build takes from the rack and leaves there. */
+export function leftBy(build: RackBuild, {cuts, bill = []}: Used): Left {
   const {slug, values} = build
   const {started} = values
-  if (!started || onlyReserves(build)) return rack
+  if (!started || onlyReserves(build)) return {cut: [], offcuts: [], taken: []}
   const pieces = cuts?.pieces ?? []
-  const isCut = new Set(pieces.flatMap(({id, onRack}) => (onRack ? [id] : [])))
   const offcuts = pieces.flatMap((piece) =>
     piece.offcuts.map(({lengthMm, widthMm, thicknessMm}, i): RackPiece => {
       return {
@@ -166,13 +172,27 @@ function putBack(rack: Rack, build: RackBuild, {cuts, bill = []}: Used): Rack {
       }
     }),
   )
-  const taken = new Map(bill.flatMap(({lot, count}) => (lot === undefined ? [] : [[lot, count] as const])))
-  const left = rack.lots.map((lot) => ({...lot, count: lot.count - (taken.get(lot.id) ?? 0)}))
+  return {
+    cut: [...new Set(pieces.flatMap(({id, onRack}) => (onRack ? [id] : [])))],
+    offcuts,
+    taken: bill.flatMap(({lot, count}) => (lot === undefined ? [] : [[lot, count] as const])),
+  }
+}
+
+/**
+ * Leave the rack as it stands after a build: the pieces it cut are gone, their offcuts stand there under new names, by
+ * falling length; what it took and did not cut stands where it stood, and of a lot what it did not need.
+ */
+function putBack(rack: Rack, build: RackBuild, used: Used): Rack {
+  const {cut, offcuts, taken} = leftBy(build, used)
+  if (cut.length + offcuts.length + taken.length === 0) return rack
+  const [isCut, counts] = [new Set(cut), new Map(taken)]
+  const left = rack.lots.map((lot) => ({...lot, count: lot.count - (counts.get(lot.id) ?? 0)}))
   const usedUp = left.filter(({count}) => count <= 0).map(({id}) => id)
   return {
     pieces: [...(isCut.size > 0 ? rack.pieces.filter(({id}) => !isCut.has(id)) : rack.pieces), ...offcuts],
     lots: left.filter(({count}) => count > 0),
-    gone: [...rack.gone, ...[...isCut, ...usedUp].map((id) => ({id, by: slug}))],
+    gone: [...rack.gone, ...[...cut, ...usedUp].map((id) => ({id, by: build.slug}))],
   }
 }
 
