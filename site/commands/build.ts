@@ -13,6 +13,7 @@ import {makeSite} from '../make/make-site.ts'
 import {planSite} from '../make/plan-site.ts'
 import {progressTo} from '../make/progress.ts'
 import {siteAssets} from '../publish/assets.ts'
+import {readAtRest} from '../publish/at-rest.ts'
 import {madeFrom, noteBuild, type Said, saidBefore} from '../publish/last-build.ts'
 import {outputFolder, pathPrefix} from '../publish/output.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
@@ -50,9 +51,10 @@ process.exitCode = await build(prefix, output.site).catch((error: unknown) => {
 
 async function build(prefix: string, site: string): Promise<number> {
   for (const line of await tellNewVersion(root)) console.log(line)
-  const from = await madeFrom(root, prefix)
+  const lies = () => madeFrom(root, prefix)
+  const first = await lies()
   const last = await recallStanding(root, site, await shownBy(site))
-  const before = from === undefined ? undefined : saidBefore(last, from)
+  const before = saidBefore(last, first)
   if (before) {
     tellUnread(before)
     tellProblems(before)
@@ -63,12 +65,9 @@ async function build(prefix: string, site: string): Promise<number> {
   const assets = await siteAssets()
   const cache = await cacheOf(root, {isForOnce: true})
   const progress = progressTo(process.stderr)
-  const planned = await planSite(
-    root,
-    {prefix, isWriting: false, assets: assets.addresses},
-    cache,
-    progress.told,
-  ).finally(progress.end)
+  const options = {prefix, isWriting: false, assets: assets.addresses}
+  const plan = () => planSite(root, options, cache, progress.told)
+  const {read: planned, from} = await readAtRest(first, lies, plan).finally(progress.end)
   const {unread} = planned.around
   tellUnread({unread})
   if (planned.isStopped) {
@@ -93,11 +92,13 @@ async function build(prefix: string, site: string): Promise<number> {
   })
   const isFailed = said.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
   const isSound = unmade.length === 0 && !isFailed
-  const isKnown = isSound && from !== undefined
+  const isAsRead = (await lies()).key === from.key
+  const isKnown = isSound && isAsRead && from.isSure
   standing.spare = spareAfter(last, standing)
   await rememberStanding(root, site, isKnown ? noteBuild(standing, from, said) : standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
   tellCount(said, site)
+  if (!isAsRead) console.error('builds/ was changed meanwhile: build again to show it as it is now')
   for (const line of reportUnmade(unmade)) console.error(line)
   if (standing.spare && (await shownBy(site)) !== last.folder) await keepSpare(site, last.folder)
   await clearVersions(site)

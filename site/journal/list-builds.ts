@@ -85,8 +85,11 @@ function candidate(home: string, name: string): Candidate | undefined {
   if (name.startsWith('.') || name.toLowerCase() === 'readme.md') return undefined
   const isNamed = name.endsWith('.md')
   const kind = kindOf(join(home, name))
+  // One that is no link was taken away just now.
   if (typeof kind === 'string')
-    return isNamed ? {why: `it is a link that leads nowhere (${kind})`} : undefined
+    return isNamed && (kind !== 'ENOENT' || isLink(join(home, name)))
+      ? {why: `it is a link that leads nowhere (${kind})`}
+      : undefined
   const settings = settingsFiles.find((each) => each === name.toLowerCase().replace(/\.yml$/, '.yaml'))
   if (kind.isFile() && settings && name !== settings) return {why: `its name must be ${settings}`}
   if (kind.isFile() && otherMarkdown.test(name)) return {why: 'its ending must be .md, in small letters'}

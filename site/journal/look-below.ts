@@ -33,14 +33,20 @@ export async function lookBelow(folder: string): Promise<Below> {
   return {lines, lastMs, hasLinks}
 }
 
-/**
- * Name what lies there so that another name means another journal, and the same name the same; undefined where that
- * cannot be told: when something was changed just now, or by a clock that is ahead, or lies behind a link.
- */
-export function nameOfState({lines, lastMs, hasLinks}: Below, nowMs: number): string | undefined {
-  if (hasLinks || lines.size === 0 || !isSettled(lastMs, nowMs)) return undefined
-  return [...lines]
+/** What is hidden is no part of a journal. */
+export const isSeen = (path: string): boolean => !path.split('/').some((name) => name.startsWith('.'))
+
+/** Name what lies there so that another journal has another name. */
+export const nameOfState = ({lines}: Pick<Below, 'lines'>): string =>
+  [...lines]
+    .filter(([path]) => isSeen(path))
     .map(([path, line]) => `${path} ${line}`)
     .sort()
     .join('\n')
-}
+
+/**
+ * Tell whether the same name means the same journal: not where something was changed just now, or by a clock that is
+ * ahead, or lies behind a link.
+ */
+export const isSureState = ({lines, lastMs, hasLinks}: Below, nowMs: number): boolean =>
+  !hasLinks && lines.size > 0 && isSettled(lastMs, nowMs)

@@ -1,6 +1,6 @@
 import {join} from 'node:path'
 import type {NoBuild} from '../journal/list-builds.ts'
-import {type Below, lookBelow, nameOfState} from '../journal/look-below.ts'
+import {type Below, isSureState, lookBelow, nameOfState} from '../journal/look-below.ts'
 import {settingsBeside} from '../journal/settings.ts'
 import {keyOf} from '../kit/cache.ts'
 import type {FileProblems} from '../kit/site-data.ts'
@@ -15,33 +15,40 @@ export interface Said {
   pages: number
 }
 
-/**
- * Name all that the site of the journal at `root` would be made from now, without reading it; undefined where that
- * cannot be told.
- */
-export async function madeFrom(root: string, prefix: string): Promise<string | undefined> {
-  const nowMs = Date.now()
-  const name = nameOfJournal(root, await lookBelow(join(root, 'builds')), nowMs)
-  return name && keyOf(prefix, name)
+/** What a site is made from. */
+export interface MadeFrom {
+  /** Another whenever anything of it is. */
+  key: string
+  /** The same key means the same site. */
+  isSure: boolean
 }
 
-/** Name all that lay in a journal as it was looked at, at `nowMs`. Another user may read other files. */
-export function nameOfJournal(root: string, builds: Below, nowMs: number): string | undefined {
-  const state = nameOfState(builds, nowMs)
-  return state && keyOf(String(process.getuid?.()), ...settingsBeside(join(root, 'builds')), state)
+/** Name all that the site of the journal at `root` would be made from now, without reading it. */
+export async function madeFrom(root: string, prefix: string): Promise<MadeFrom> {
+  const nowMs = Date.now()
+  const builds = await lookBelow(join(root, 'builds'))
+  return {key: keyOf(prefix, keyOfJournal(root, builds)), isSure: isSureState(builds, nowMs)}
 }
+
+/** Name all that lay in a journal as it was looked at, at `nowMs`; undefined where that cannot be told. */
+export const nameOfJournal = (root: string, builds: Below, nowMs: number): string | undefined =>
+  isSureState(builds, nowMs) ? keyOfJournal(root, builds) : undefined
+
+/** Another user may read other files. */
+const keyOfJournal = (root: string, builds: Below): string =>
+  keyOf(String(process.getuid?.()), ...settingsBeside(join(root, 'builds')), nameOfState(builds))
 
 /** Note on a site what it was made from, and what was said. */
-export const noteBuild = (standing: Standing, from: string, said: Said): Standing => ({
+export const noteBuild = (standing: Standing, {key}: MadeFrom, said: Said): Standing => ({
   ...standing,
-  made: JSON.stringify([from, said]),
+  made: JSON.stringify([key, said]),
 })
 
 /** Recall what was said when the site that stands was made; undefined where one made `from` this would be another. */
-export function saidBefore(standing: Standing, from: string): Said | undefined {
-  if (standing.made === undefined) return undefined
+export function saidBefore(standing: Standing, {key, isSure}: MadeFrom): Said | undefined {
+  if (standing.made === undefined || !isSure) return undefined
   const [before, said] = JSON.parse(standing.made) as [string, Said]
-  return before === from && standsWhole(standing) ? said : undefined
+  return before === key && standsWhole(standing) ? said : undefined
 }
 
 /** Tell whether every file stands as it was written, and nothing beside them. */

@@ -3,7 +3,7 @@ import {stat} from 'node:fs/promises'
 import {dirname, join, sep} from 'node:path'
 import {kindOf} from '../journal/at-once.ts'
 import {stateOf} from '../journal/file-state.ts'
-import {type Below, lookBelow} from '../journal/look-below.ts'
+import {type Below, isSeen, lookBelow} from '../journal/look-below.ts'
 
 /** How long a burst of events may last, and how often to look at least where no event comes; ms. */
 const settleMs = 30
@@ -130,9 +130,6 @@ function linesAt(folder: string, paths: readonly (string | undefined)[], before:
   }
   return lines
 }
-
-/** What is hidden is no part of a journal. */
-const isSeen = (path: string): boolean => !path.split('/').some((name) => name.startsWith('.'))
 
 function differing(before: Lines, now: Lines): string[] {
   const gone = [...before.keys()].filter((path) => !now.has(path))

@@ -2,7 +2,7 @@ import {appendFileSync, mkdirSync, readlinkSync, rmSync, statSync, writeFileSync
 import {dirname, join} from 'node:path'
 import {setTimeout as pause} from 'node:timers/promises'
 import {afterAll, expect, test} from 'vitest'
-import {type Below, lookBelow, nameOfState} from '../../site/journal/look-below.ts'
+import {type Below, isSureState, lookBelow, nameOfState} from '../../site/journal/look-below.ts'
 import {noteBuild, saidBefore} from '../../site/publish/last-build.ts'
 import {note, type Standing} from '../../site/publish/standing.ts'
 import {filesOf} from '../support/site-files.ts'
@@ -44,6 +44,7 @@ test('a build of what did not change says the same, and leaves the site', async 
 
 test('a site that somebody harmed is not the one that would be made', () => {
   const folder = join(journal.root, 'site')
+  const from = (key: string, isSure = true) => ({key, isSure})
   const said = {unread: [], problems: [], builds: 1, pages: 2}
   const whole = () => {
     rmSync(folder, {recursive: true, force: true})
@@ -53,11 +54,12 @@ test('a site that somebody harmed is not the one that would be made', () => {
       writeFileSync(join(folder, name), name)
       note(standing, {address: `/${name.replace('index.html', '')}`, key: name})
     }
-    return noteBuild(standing, 'this', said)
+    return noteBuild(standing, from('this'), said)
   }
-  expect(saidBefore(whole(), 'this')).toEqual(said)
-  expect(saidBefore(whole(), 'that')).toBeUndefined()
-  expect(saidBefore({...whole(), made: undefined}, 'this')).toBeUndefined()
+  expect(saidBefore(whole(), from('this'))).toEqual(said)
+  expect(saidBefore(whole(), from('that'))).toBeUndefined()
+  expect(saidBefore(whole(), from('this', false))).toBeUndefined()
+  expect(saidBefore({...whole(), made: undefined}, from('this'))).toBeUndefined()
   const harms = [
     () => appendFileSync(join(folder, 'index.html'), 'x'),
     () => rmSync(join(folder, 'woods'), {recursive: true}),
@@ -68,26 +70,30 @@ test('a site that somebody harmed is not the one that would be made', () => {
   for (const harm of harms) {
     const standing = whole()
     harm()
-    expect(saidBefore(standing, 'this')).toBeUndefined()
+    expect(saidBefore(standing, from('this'))).toBeUndefined()
   }
 })
 
-test('a state has a name once no change can hide in it, and another name after any', async () => {
+test('a state has another name after any change, and is sure once none can hide in it', async () => {
   const folder = join(journal.root, 'builds')
   const below = await lookBelow(folder)
   expect([...below.lines.keys()].sort()).toEqual(['Tea Tin.md', 'needle-box.md'])
   const later = below.lastMs + 5000
-  const name = nameOfState(below, later)
-  expect(name).toEqual(nameOfState(await lookBelow(folder), later + 1000))
-  const unnamed: [Below, number][] = [
+  const name = nameOfState(below)
+  expect(nameOfState(await lookBelow(folder))).toBe(name)
+  expect(isSureState(below, later)).toBe(true)
+  const unsure: [Below, number][] = [
     [below, below.lastMs],
     [below, below.lastMs - 1e6],
     [{...below, hasLinks: true}, later],
     [await lookBelow(join(folder, 'nowhere')), later],
   ]
-  for (const [state, nowMs] of unnamed) expect(nameOfState(state, nowMs)).toBeUndefined()
+  for (const [state, nowMs] of unsure) expect(isSureState(state, nowMs)).toBe(false)
+  journal.write('builds/.needle-box.md.swp', 'x')
+  journal.write('builds/.git/index', 'x')
+  expect(nameOfState(await lookBelow(folder))).toBe(name)
   journal.write('builds/deep/er/song.mp3', 'la')
   const more = await lookBelow(folder)
   expect([...more.lines.keys()]).toContain('deep/er/song.mp3')
-  expect(nameOfState(more, later + 1e6)).not.toBe(name)
+  expect(nameOfState(more)).not.toBe(name)
 })
