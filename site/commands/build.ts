@@ -68,6 +68,7 @@ async function build(prefix: string, site: string): Promise<number> {
   const options = {prefix, isWriting: false, assets: assets.addresses}
   const plan = () => planSite(root, options, cache, progress.told)
   const {read: planned, from} = await readAtRest(first, lies, plan).finally(progress.end)
+  const isAsRead = async () => (await lies()).key === from.key
   const {unread} = planned.around
   tellUnread({unread})
   if (planned.isStopped) {
@@ -87,18 +88,20 @@ async function build(prefix: string, site: string): Promise<number> {
     await writer.write([...shared.pages, atHand({pages: [], files: assets.files})])
     await writer.end()
     unmade.push(...[...made.own, shared, writer].flatMap((one) => one.unmade))
+    // A picture that another took the place of is in no version: the last good site has all of its own.
+    if (unmade.length > 0 && !(await isAsRead())) throw new Error('builds/ was changed meanwhile')
     const pages = shared.pages.reduce((sum, one) => sum + one.pages.length, own.length)
     return {standing, said: {unread, problems, builds: made.own.length, pages}}
   })
   const isFailed = said.problems.some(({problems}) => problems.some(({rule}) => rule === 'program-fails'))
   const isSound = unmade.length === 0 && !isFailed
-  const isAsRead = (await lies()).key === from.key
-  const isKnown = isSound && isAsRead && from.isSure
+  const isStill = await isAsRead()
+  const isKnown = isSound && isStill && from.isSure
   standing.spare = spareAfter(last, standing)
   await rememberStanding(root, site, isKnown ? noteBuild(standing, from, said) : standing)
   if (moved) console.log(`What stood at ${relative(root, site)} is now at ${relative(root, moved)}.`)
   tellCount(said, site)
-  if (!isAsRead) console.error('builds/ was changed meanwhile: build again to show it as it is now')
+  if (!isStill) console.error('builds/ was changed meanwhile: build again to show it as it is now')
   for (const line of reportUnmade(unmade)) console.error(line)
   if (standing.spare && (await shownBy(site)) !== last.folder) await keepSpare(site, last.folder)
   await clearVersions(site)

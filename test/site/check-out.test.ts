@@ -1,4 +1,4 @@
-import {existsSync, mkdirSync, readdirSync, realpathSync, rmdirSync, rmSync, writeFileSync} from 'node:fs'
+import {existsSync, mkdirSync, readdirSync, realpathSync, rmdirSync, rmSync} from 'node:fs'
 import {dirname, join} from 'node:path'
 import {setTimeout as pause} from 'node:timers/promises'
 import sharp from 'sharp'
@@ -165,7 +165,7 @@ describe('a check-out', () => {
     expect(shows(read)).toEqual(shows(await plan(journalOf(one))))
   })
 
-  test('that does not end has what lies there read, and is told by the build', async () => {
+  test('that does not end has what lies there read', async () => {
     let times = 0
     const changing = async () => ({key: String(times++)})
     let readings = 0
@@ -180,19 +180,35 @@ describe('a check-out', () => {
       async () => ++readings,
     )
     expect(Number(from.key)).toBeLessThan(readings)
+  })
 
+  test('while the site is made is told by the build, which leaves the last site where a picture is gone', async () => {
     const journal = journalOf(one)
-    const build = journal.start('build')
-    let said = ''
-    build.stderr?.on('data', (data: Buffer) => {
-      said += data
-    })
-    const ended = new Promise((resolve) => build.on('close', resolve))
-    while (!existsSync(join(journal.root, '.site'))) await pause(2)
-    writeFileSync(join(journal.root, 'builds/box-5.md'), fourLines('Another'))
-    expect(await ended).toBe(0)
-    expect(said).toContain('builds/ was changed meanwhile: build again to show it as it is now')
+    const [site, versions] = ['_site', '.site'].map((name) => join(journal.root, name)) as [string, string]
+    const built = async (change: () => void) => {
+      const build = journal.start('build')
+      let said = ''
+      build.stderr?.on('data', (data: Buffer) => {
+        said += data
+      })
+      const ended = new Promise((resolve) => build.on('close', resolve))
+      // All is read, and the pages are made.
+      while (!existsSync(versions) || readdirSync(versions).length === 0) await pause(2)
+      change()
+      return {status: await ended, said}
+    }
+    const torn = await built(() => checkOut(journal, other))
+    expect(torn.status).toBe(1)
+    expect(torn.said).toContain(
+      'Nothing was written: builds/ was changed meanwhile. The last good site stays',
+    )
+    expect(existsSync(site)).toBe(false)
+    rmSync(join(journal.root, '.cache'), {recursive: true})
+    rmSync(versions, {recursive: true, force: true})
+    const late = await built(() => journal.write('builds/box-5.md', fourLines('Another')))
+    expect(late.status).toBe(0)
+    expect(late.said).toContain('builds/ was changed meanwhile: build again to show it as it is now')
     expect(journal.run('build').stderr).not.toContain('meanwhile')
-    expect(filesOf(join(journal.root, '_site'))['builds/box-5/index.html']).toContain('Another')
+    expect(filesOf(site)['builds/box-5/index.html']).toContain('Another')
   })
 })
