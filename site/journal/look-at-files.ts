@@ -15,8 +15,8 @@ export const mostFileBytes = 100e6
 export interface LookedAt {
   /** Photographs that can be shown, by their paths in the folder. */
   pictures: ReadonlyMap<string, PictureLook>
-  /** Recordings and other files that can be published. */
-  files: readonly string[]
+  /** Recordings and other files that can be published; `key` changes whenever the file does. */
+  files: readonly {file: string; key: string}[]
   troubles: FileTrouble[]
 }
 
@@ -49,7 +49,7 @@ export async function lookAtFiles(
   const all = new Set(there)
   const named = new Set(namedFiles(build).map(({target}) => plainPath(target)))
   const pictures = new Map<string, PictureLook>()
-  const files: string[] = []
+  const keys = new Map<string, string>()
   const own = [...named].filter((file) => all.has(file) && (isPicture(file) || isPublished(file)))
   const firstOf = new Map(own.toReversed().map((file) => [onAnyDisk(file), file]))
   const look = async (file: string): Promise<FileTrouble['is'] | undefined> => {
@@ -58,7 +58,7 @@ export async function lookAtFiles(
       if (firstOf.get(onAnyDisk(file)) !== file) return 'like another'
       const kind = await statPlainFile(join(folder, file), mostFileBytes, folder)
       if ('trouble' in kind) return troubleOf(kind.trouble)
-      files.push(file)
+      keys.set(file, kind.key)
       return undefined
     }
     const seen = await lookAt(join(folder, file), folder, steps)
@@ -72,7 +72,11 @@ export async function lookAtFiles(
   }
   const found = await pMap(own, async (file) => ({file, is: await look(file)}), {concurrency: 4})
   const troubles = found.flatMap(({file, is}): FileTrouble[] => (is ? [{file, is}] : otherwise(file)))
-  return {pictures, files: own.filter((file) => files.includes(file)), troubles}
+  const files = own.flatMap((file) => {
+    const key = keys.get(file)
+    return key === undefined ? [] : [{file, key}]
+  })
+  return {pictures, files, troubles}
 }
 
 /** Look at a picture; one that lies there as it did when it was looked at is not read again. */

@@ -8,14 +8,15 @@ export type FileFault = 'missing' | 'unreadable' | 'no file' | 'leads out' | 'to
 
 /**
  * Read a plain file of at most `mostBytes`, and nothing else: no pipe that never ends, no device, and where `within`
- * (absolute, resolved) is given, no link that leads out of it. `state` is as `statPlainFile` has it, where the file had
- * it before and after.
+ * (absolute, resolved) is given, no link that leads out of it. `key` and `state` are as `statPlainFile` has them; `state`
+ * where the file had it before and after.
  */
 export const readPlainFile = (path: string, mostBytes: number, within?: string) =>
   withPlainFile(path, {mostBytes, within}, (file, real) => {
-    const before = settledState(file, real)
+    const before = lies(file, real)
     const bytes = readFileSync(file)
-    return {bytes, state: settledState(file, real) === before ? before : undefined}
+    const {key, state} = lies(file, real)
+    return {bytes, key, state: state === before.state ? state : undefined}
   })
 
 /**
@@ -23,15 +24,13 @@ export const readPlainFile = (path: string, mostBytes: number, within?: string) 
  * for the file and for all that is in it; undefined where that cannot be told yet, since it was changed just now.
  */
 export const statPlainFile = (path: string, mostBytes: number, within?: string) =>
-  withPlainFile(path, {mostBytes, within}, (file, real) => ({
-    key: stateOf(fstatSync(file)),
-    state: settledState(file, real),
-  }))
+  withPlainFile(path, {mostBytes, within}, lies)
 
-function settledState(file: number, real: string): string | undefined {
+function lies(file: number, real: string): {key: string; state: string | undefined} {
   const nowMs = Date.now()
   const kind = fstatSync(file)
-  return isSettled(changedMs(kind), nowMs) ? `${real} ${stateOf(kind)}` : undefined
+  const key = stateOf(kind)
+  return {key, state: isSettled(changedMs(kind), nowMs) ? `${real} ${key}` : undefined}
 }
 
 async function withPlainFile<T>(

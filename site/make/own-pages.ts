@@ -34,7 +34,7 @@ export interface OfAll {
 
 /** Know the pages of a build: from its summary where all is as it was, else by making them. */
 export async function ownPages(one: PlannedBuild, all: OfAll): Promise<OwnPages> {
-  return ownPagesAmong(one, all, await lookedUp(one, all))
+  return ownPagesAmong(one, all, lookedUp(one, all))
 }
 
 async function ownPagesAmong(one: PlannedBuild, all: OfAll, among: Found): Promise<OwnPages> {
@@ -75,9 +75,9 @@ async function ownPagesAmong(one: PlannedBuild, all: OfAll, among: Found): Promi
 type Found = AmongKin & PublishedFiles & {failed?: unknown}
 
 /** Find what a build's pages depend on around it; where this program fails at that, nothing is there. */
-async function lookedUp(one: PlannedBuild, {kin, cache}: OfAll): Promise<Found> {
+function lookedUp(one: PlannedBuild, {kin, cache}: OfAll): Found {
   try {
-    return {...amongKin(one, kin), ...(await publishedFiles(one, cache))}
+    return {...amongKin(one, kin), ...publishedFiles(one, cache)}
   } catch (failed) {
     return {...aloneOf(one, kin), pictures: new Map(), files: [], failed}
   }
@@ -128,7 +128,7 @@ export async function keptPages(
   all: OfAll,
 ): Promise<{own: OwnPages} | {seen: Seen} | undefined> {
   const {cache, kin} = all
-  const among = await lookedUp(one, all)
+  const among = lookedUp(one, all)
   if (await cache.kept(summaryKey(one, among, all), isSummary))
     return {own: await ownPagesAmong(one, all, among)}
   const seen = await keptGlance(one, cache)

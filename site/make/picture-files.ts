@@ -37,11 +37,14 @@ export function pictureFiles(picture: Picture, path: string, hash: string, cache
   )
 }
 
+/** The fault of a file that is no longer as it was looked at. */
+export const changedMeanwhile = (path: string): Error =>
+  new Error(`${basename(path)} changed while it was being read`)
+
 /** Read the bytes that were looked at; a file that has changed since is looked at with the next build. */
 async function bytesOf(path: string, hash: string): Promise<Uint8Array> {
   const read = await readPlainFile(path, mostPictureBytes)
-  if ('trouble' in read || keyOf(read.bytes) !== hash)
-    throw new Error(`${basename(path)} changed while it was being read`)
+  if ('trouble' in read || keyOf(read.bytes) !== hash) throw changedMeanwhile(path)
   return read.bytes
 }
 

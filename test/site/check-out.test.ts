@@ -148,7 +148,12 @@ describe('a check-out', () => {
     const plan = async (at: TempJournal, told = () => {}) =>
       planSite(at.root, {prefix: '/', isWriting: false, assets: {}}, await cacheOf(at.root), told)
     const shows = ({shown, problems, around}: PlannedSite) => ({
-      shown: shown.map(({file, text, looked}) => ({file, text, looked})),
+      shown: shown.map(({file, text, looked}) => ({
+        file,
+        text,
+        pictures: looked.pictures,
+        files: looked.files.map((each) => each.file),
+      })),
       problems,
       unread: around.unread,
     })

@@ -2,6 +2,7 @@ import {spawnSync} from 'node:child_process'
 import {cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, symlinkSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join, resolve} from 'node:path'
+import {setTimeout as pause} from 'node:timers/promises'
 import {afterAll, beforeAll, expect, test} from 'vitest'
 import {parse} from 'yaml'
 import '../support/slow.ts'
@@ -22,11 +23,13 @@ const {steps} = (parse(text!) as {jobs: {site: {steps: Step[]}}}).jobs.site
 const runs = steps.flatMap(({run}) => run ?? [])
 let home = ''
 
-beforeAll(() => {
+beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), 'publishing-'))
   for (const name of ['package.json', 'package-lock.json', 'plugins', 'site', 'tsconfig.json'])
     cpSync(name, join(home, name), {recursive: true})
   cpSync('test/journals/long-example/builds', join(home, 'builds'), {recursive: true})
+  // As after the installing: a picture that was written just now is looked at, and known again only later.
+  await pause(2100)
 })
 afterAll(() => rmSync(home, {recursive: true}))
 
