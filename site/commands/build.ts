@@ -4,6 +4,7 @@ import {dirname, join, relative} from 'node:path'
 import {setFlagsFromString} from 'node:v8'
 import {tellNewVersion} from '../journal/last-version.ts'
 import {asCalled} from '../kit/called.ts'
+import {clearSooner} from '../kit/clear-sooner.ts'
 import {diskTrouble} from '../kit/disk-trouble.ts'
 import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
@@ -62,6 +63,8 @@ async function build(prefix: string, site: string): Promise<number> {
     await clearVersions(site)
     return 0
   }
+  // All is made anew: once the heap has grown, it is too late.
+  if (Object.keys(last.files).length === 0) clearSooner()
   const assets = await siteAssets()
   const cache = await cacheOf(root, {isForOnce: true})
   const progress = progressTo(process.stderr)
