@@ -87,7 +87,7 @@ async function build(prefix: string, site: string): Promise<number> {
     const problems = made.problems.map(withoutRemarks)
     tellProblems({problems})
     const own = made.own.flatMap((one) => one.pages)
-    const shared = await journalPages(made.site, own, cache)
+    const shared = await journalPages(made.site, own, {cache})
     await writer.write([...shared.pages, atHand({pages: [], files: assets.files})])
     await writer.end()
     unmade.push(...[...made.own, shared, writer].flatMap((one) => one.unmade))

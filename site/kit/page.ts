@@ -66,6 +66,16 @@ export function pageOf(address: string, data: PageData, content: ElementContent[
   return {address, layout: 'frame', data, key: keyOf(JSON.stringify(data), html), content: () => html}
 }
 
+/** Make a page of elements that are made once it is to be written; `shows` is all that they are made of, as JSON can hold. */
+export function pageShowing(
+  address: string,
+  data: PageData,
+  {shows, content, prefix}: {shows: readonly unknown[]; content: () => ElementContent[]; prefix: string},
+): Page {
+  const html = () => markup(withPrefix({type: 'root', children: content()}, prefix))
+  return {address, layout: 'frame', data, key: keyOf(JSON.stringify([data, shows])), content: html}
+}
+
 /** Make a page of a text that stands as it is: a feed, a plan. */
 export function textPage(address: string, title: string, text: string): Page {
   return {address, layout: 'bare', data: {title}, key: keyOf(text), content: () => text}

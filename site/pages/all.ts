@@ -61,10 +61,19 @@ function inLayout(around: SiteData['around']): (page: Page) => Page {
 
 /**
  * Make the pages of the whole journal; `own` are those of its builds. A build that one of them cannot be made with
- * is left out of it, and told of.
+ * is left out of it, and told of. `next` is waited for before each kind.
  */
-export function pagesOfTheJournal(site: SiteData, own: readonly KnownPage[], unmade: Unmade[]): Page[] {
-  const pages = ofTheJournal.flatMap((kind) => ofTheAble(kind, site, unmade))
+export async function pagesOfTheJournal(
+  site: SiteData,
+  own: readonly KnownPage[],
+  {unmade, next}: {unmade: Unmade[]; next: () => Promise<void>},
+): Promise<Page[]> {
+  const pages: Page[] = []
+  for (const kind of ofTheJournal) {
+    await next()
+    pages.push(...ofTheAble(kind, site, unmade))
+  }
+  await next()
   return [...pages, ...sitemapPage(site, [...own, ...pages])].map(inLayout(site.around))
 }
 

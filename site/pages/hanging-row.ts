@@ -56,7 +56,7 @@ function drawing({slug, made}: SiteBuild, {topMm, heightMm}: RowView): Element {
 }
 
 /** From what height above the nut line (negative) all instruments of a row are seen, and how tall the view is; mm. */
-interface RowView {
+export interface RowView {
   topMm: number
   heightMm: number
 }

@@ -1,4 +1,4 @@
-import type {ElementContent} from 'hast'
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {isMade} from '../../plugins/build-file/schema/schema.ts'
 import type {Lot} from '../../plugins/plan/kit/context.ts'
@@ -7,6 +7,7 @@ import {toElements} from '../../plugins/sections/kit.ts'
 import {table} from '../../plugins/sections/kit-table.ts'
 import {foundInWords, nextInWords, stillToGet, waitingInWords} from '../../plugins/words/state.ts'
 import {type Page, pageOf} from '../kit/page.ts'
+import {partOf} from '../kit/shown.ts'
 import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** Write the page of what is open: each build's next step, what glues or dries until when, and what is still to get. */
@@ -14,6 +15,7 @@ export function nowPage({around, builds, rack: {day, lots}}: SiteData): Page[] {
   const describes =
     'What is open on the bench: the next step of each build, what glues or dries, and what it lacks.'
   const open = builds.filter(isOpen)
+  const among = {among: day ?? '', prefix: around.prefix}
   const [ideas, begun] = [open.filter(isIdea), open.filter((one) => !isIdea(one))]
   const content = [
     h('header.page-head', [
@@ -26,14 +28,19 @@ export function nowPage({around, builds, rack: {day, lots}}: SiteData): Page[] {
     ]),
     h('div.prose', [
       ...(begun.length > 0
-        ? begun.flatMap((one) => openBuild(one, day))
+        ? begun.map((one) => openOf(one, {...among, make: () => openBuild(one, day)}))
         : [
             h(
               'p',
               'Nothing is on the bench. A build is open from the day it is started until it is strung up.',
             ),
           ]),
-      ...(ideas.length > 0 ? [h('h2', 'Ideas'), ...ideas.flatMap((one) => openBuild(one, day, 'h3'))] : []),
+      ...(ideas.length > 0
+        ? [
+            h('h2', 'Ideas'),
+            ...ideas.map((one) => ideaOf(one, {...among, make: () => openBuild(one, day, 'h3')})),
+          ]
+        : []),
       ...toGet(open, lots),
     ]),
   ]
@@ -45,7 +52,9 @@ const isOpen = ({build: {values}}: SiteBuild): boolean => !values.finished && !i
 const isIdea = ({build: {values}}: SiteBuild): boolean =>
   values.status?.value === 'idea' || (!values.started && !values.status)
 
-function openBuild(one: SiteBuild, day: string | undefined, heading: 'h2' | 'h3' = 'h2'): ElementContent[] {
+const [openOf, ideaOf] = [partOf(), partOf()]
+
+function openBuild(one: SiteBuild, day: string | undefined, heading: 'h2' | 'h3' = 'h2'): Element[] {
   const {slug, title, plan, problems, build} = one
   const next = nextInWords(plan)
   const found = foundInWords(problems)

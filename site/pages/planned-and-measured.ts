@@ -16,7 +16,7 @@ import {measured} from '../../plugins/sections/measures.ts'
 import {keyInWords} from '../../plugins/words/keys.ts'
 import {habitInWords, writeMeasured} from '../../plugins/words/measured.ts'
 import {keptFractions} from '../kit/markup.ts'
-import {type Page, pageOf} from '../kit/page.ts'
+import {type Page, pageShowing} from '../kit/page.ts'
 import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 const names: Record<MeasureKind, string> = {
@@ -35,12 +35,23 @@ const names: Record<MeasureKind, string> = {
 export function plannedAndMeasuredPage({around, builds}: SiteData): Page[] {
   const describes = 'How far off the plan this workshop’s instruments come out, and in which direction.'
   const built = builds.filter((one) => (one.plan.asBuilt?.length ?? 0) > 0)
-  const content = [
+  const compared = comparisons(built)
+  const content = () => [
     h('header.page-head', [h('h1', 'Planned and measured'), h('p', describes)]),
-    h('div.prose', built.length < fewestBuilds ? tooFew(built.length) : toldOf(built)),
+    h(
+      'div.prose',
+      built.length < fewestBuilds ? tooFew(built.length) : toldOf(compared, built[0]!.plan.units),
+    ),
   ]
   const data = {title: 'Planned and measured', describes, within: '/planned-and-measured/'}
-  return [pageOf('/planned-and-measured/', data, content, around.prefix)]
+  const shows = built.map(({slug, title, plan: {units, rulerMm, asBuilt}}) => [
+    slug,
+    title,
+    units,
+    rulerMm,
+    asBuilt,
+  ])
+  return [pageShowing('/planned-and-measured/', data, {shows, content, prefix: around.prefix})]
 }
 
 function tooFew(count: number): ElementContent[] {
@@ -54,9 +65,7 @@ function tooFew(count: number): ElementContent[] {
   ]
 }
 
-function toldOf(built: readonly SiteBuild[]): ElementContent[] {
-  const compared = comparisons(built)
-  const {units} = built[0]!.plan
+function toldOf(compared: readonly Comparison<SiteBuild>[], units: 'in' | 'mm'): ElementContent[] {
   return [
     ...habitsTold(habits(compared), units),
     ...compared

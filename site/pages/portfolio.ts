@@ -1,10 +1,11 @@
 import type {ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {asCalled} from '../kit/called.ts'
-import {type Page, pageOf, textPage} from '../kit/page.ts'
+import {type Page, pageOf, pageShowing, textPage} from '../kit/page.ts'
+import {keyOfShown} from '../kit/shown.ts'
 import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 import {kindFacts} from './build-facts.ts'
-import {hangingRow, rowView} from './hanging-row.ts'
+import {hangingRow, type RowView, rowView} from './hanging-row.ts'
 import {card} from './portfolio-card.ts'
 import {controls} from './portfolio-controls.ts'
 import {unreadFiles} from './while-writing.ts'
@@ -16,13 +17,16 @@ const onOnePage = 36
 export function portfolioPage(site: SiteData): Page[] {
   const {builds} = site
   const count = Math.max(1, Math.ceil(builds.length / onOnePage))
+  const view = rowView(builds)
   return Array.from({length: count}, (_, at) => {
     const shown = builds.slice(at * onOnePage, (at + 1) * onOnePage)
-    return at === 0 ? firstPage(site, shown, count) : laterPage(site, shown, {page: at + 1, count})
+    return at === 0
+      ? firstPage(site, shown, {count, view})
+      : laterPage(site, shown, {page: at + 1, count, view})
   })
 }
 
-function firstPage(site: SiteData, shown: readonly SiteBuild[], count: number): Page {
+function firstPage(site: SiteData, shown: readonly SiteBuild[], {count, view}: Row): Page {
   const {around, journal, builds, unread} = site
   const units = journal.units?.value ?? 'in'
   const all = `${builds.length} ${builds.length === 1 ? 'instrument' : 'instruments'}`
@@ -31,7 +35,7 @@ function firstPage(site: SiteData, shown: readonly SiteBuild[], count: number): 
   const content = [
     h('header.page-head', [h('h1', around.title), builds.length > 0 ? h('p', describes) : undefined]),
     ...(around.isWriting ? unreadFiles(unread) : []),
-    ...hangingRow(shown, rowView(builds), units),
+    ...hangingRow(shown, view, units),
     ...(builds.length === 0
       ? [empty()]
       : [...narrowing(builds, units, around), h('ul.cards', shown.map(card)), ...pages(1, count)]),
@@ -40,13 +44,21 @@ function firstPage(site: SiteData, shown: readonly SiteBuild[], count: number): 
   return pageOf('/', data, content, around.prefix)
 }
 
+/** How many pages there are, and the view that holds the instruments of all of them. */
+interface Row {
+  count: number
+  view: RowView
+}
+
+/** In a journal of thousands there are hundreds of these, and a save changes one. */
 function laterPage(
-  {around, journal, builds}: SiteData,
+  {around, journal}: SiteData,
   shown: readonly SiteBuild[],
-  {page, count}: {page: number; count: number},
+  {page, count, view}: Row & {page: number},
 ): Page {
   const title = `Builds, page ${page} of ${count}`
-  const content = [
+  const units = journal.units?.value ?? 'in'
+  const content = () => [
     h('header.page-head', [
       h('h1', title),
       h('p', [
@@ -55,11 +67,12 @@ function laterPage(
         ' can search and narrow all of them.',
       ]),
     ]),
-    ...hangingRow(shown, rowView(builds), journal.units?.value ?? 'in'),
+    ...hangingRow(shown, view, units),
     h('ul.cards', shown.map(card)),
     ...pages(page, count),
   ]
-  return pageOf(addressOf(page), {title, within: '/'}, content, around.prefix)
+  const shows = [shown.map(keyOfShown), view, units, page, count]
+  return pageShowing(addressOf(page), {title, within: '/'}, {shows, content, prefix: around.prefix})
 }
 
 const addressOf = (page: number) => (page === 1 ? '/' : `/page/${page}/`)

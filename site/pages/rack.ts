@@ -12,7 +12,7 @@ import {partName, plainName} from '../../plugins/words/cut-list.ts'
 import {bareLength, type Ruler} from '../../plugins/words/lengths.ts'
 import {inWords, number} from '../../plugins/words/quantities.ts'
 import {keptFractions, withFractions} from '../kit/markup.ts'
-import {type Page, pageOf} from '../kit/page.ts'
+import {type Page, pageShowing} from '../kit/page.ts'
 import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 
 /** Wood is sold and sawn to about this, whatever an instrument's own ruler. */
@@ -24,24 +24,53 @@ export function rackPage({around, journal, builds, rack}: SiteData): Page[] {
   const opens = day ? 'The wood at hand as of ' : 'The wood at hand'
   const ends = `${day ? ', the last date in the journal' : ''}, and what was cut of it.`
   const describes = opens + (day ?? '') + ends
-  const scale = scaleOf(rack, builds, rulers[journal.units?.value ?? 'in'])
-  const content = [
+  const ruler = rulers[journal.units?.value ?? 'in']
+  const cut = builds.flatMap((one) => one.plan.cuts?.pieces.map((piece) => ({one, piece})) ?? [])
+  const longestMm = Math.max(
+    1,
+    ...[...rack.pieces, ...cut.map(({piece}) => piece)].map(({lengthMm}) => lengthMm),
+  )
+  const scale = {ruler, pxPerMm: longestPx / longestMm}
+  const titles = titlesOn(rack, builds)
+  const drawn = cut.slice(0, mostDrawn)
+  const content = () => [
     h('header.page-head', [
       h('h1', 'The rack'),
       h('p', [opens, day && h('time', {dateTime: day}, day), ends]),
     ]),
     h('div.prose', [
-      ...standing(rack, builds, scale),
-      ...lotsAtHand(rack, builds),
-      ...cutBoards(builds, scale),
+      ...standing(rack, titles, scale),
+      ...lotsAtHand(rack, titles),
+      ...cutBoards(drawn, scale),
     ]),
   ]
-  return [pageOf('/rack/', {title: 'The rack', describes, within: '/rack/'}, content, around.prefix)]
+  const shows = [
+    rack,
+    scale,
+    [...titles],
+    drawn.map(({one: {slug, title, build, plan}, piece}) => [
+      slug,
+      title,
+      onlyReserves(build),
+      piece,
+      plan.cuts,
+    ]),
+  ]
+  const data = {title: 'The rack', describes, within: '/rack/'}
+  return [pageShowing('/rack/', data, {shows, content, prefix: around.prefix})]
+}
+
+type Titles = ReadonlyMap<string, string>
+
+/** The titles of the builds that wood is left over from or kept for, by their slugs. */
+function titlesOn({pieces, reserved}: SiteData['rack'], builds: readonly SiteBuild[]): Titles {
+  const named = new Set([...pieces.flatMap(({from}) => from?.build ?? []), ...reserved.map(({by}) => by)])
+  return new Map(builds.filter(({slug}) => named.has(slug)).map(({slug, title}) => [slug, title]))
 }
 
 function standing(
   {pieces, reserved}: SiteData['rack'],
-  builds: readonly SiteBuild[],
+  titles: Titles,
   {ruler, pxPerMm}: Scale,
 ): ElementContent[] {
   if (pieces.length === 0)
@@ -55,8 +84,8 @@ function standing(
         const {id, wood, lengthMm, widthMm, thicknessMm, clearMm, from, ...known} = piece
         const says = sizeInWords([lengthMm, widthMm, thicknessMm], ruler)
         const told: Inline[] = [
-          ...(from ? ['; ', ...leftOver(from, builds)] : [noted(known)]),
-          ...kept(id, reserved, builds),
+          ...(from ? ['; ', ...leftOver(from, titles)] : [noted(known)]),
+          ...kept(id, reserved, titles),
         ]
         const isReserved = reserved.some((one) => one.id === id || one.id === listedAs(id))
         const look = {id: `board-${at + 1}`, title: `${id}, ${wood}`, says, kept: [], pxPerMm}
@@ -74,15 +103,17 @@ function standing(
 const mostDrawn = 40
 
 /** Draw what was cut of each board, and say what became of it. */
-function cutBoards(builds: readonly SiteBuild[], {ruler, pxPerMm}: Scale): ElementContent[] {
-  const all = builds.flatMap((one) => one.plan.cuts?.pieces.map((piece) => ({one, piece})) ?? [])
-  if (all.length === 0) return []
+function cutBoards(
+  drawn: readonly {one: SiteBuild; piece: CutPiece}[],
+  {ruler, pxPerMm}: Scale,
+): ElementContent[] {
+  if (drawn.length === 0) return []
   return [
     h('h2', 'What was cut of them'),
     h('p', 'Parts are filled; what is left and named goes back on the rack.'),
     h(
       'ul.boards',
-      all.slice(0, mostDrawn).map(({one, piece}, at) => {
+      drawn.map(({one, piece}, at) => {
         const {id, wood, offcuts, lengthMm, widthMm, thicknessMm} = piece
         const cuts = one.plan.cuts!
         const left = offcuts.map(
@@ -125,36 +156,31 @@ function sharesInWords({parts, kept, saw, waste}: Shares): string {
   return `Of its face, parts ${share(parts)}, left ${share(kept)}, saw dust ${share(saw)}, ends and rests ${share(waste)}.`
 }
 
+/** At which the longest board fits a phone. */
 interface Scale {
   ruler: Ruler
   pxPerMm: number
 }
 
-/** Find the scale at which the longest board fits a phone. */
-function scaleOf({pieces}: SiteData['rack'], builds: readonly SiteBuild[], ruler: Ruler): Scale {
-  const cut = builds.flatMap(({plan}) => plan.cuts?.pieces ?? [])
-  return {ruler, pxPerMm: longestPx / Math.max(1, ...[...pieces, ...cut].map(({lengthMm}) => lengthMm))}
-}
-
 /** List hardware and strings. */
-function lotsAtHand({lots, reserved}: SiteData['rack'], builds: readonly SiteBuild[]): ElementContent[] {
+function lotsAtHand({lots, reserved}: SiteData['rack'], titles: Titles): ElementContent[] {
   if (lots.length === 0) return []
   const lotTable = table({
     caption: 'Hardware and strings',
     columns: [{head: 'Name'}, {head: 'What'}, {head: 'How many', align: 'right'}],
-    rows: lots.map(({id, item, count}) => [id, [item, ...kept(id, reserved, builds)], String(count)]),
+    rows: lots.map(({id, item, count}) => [id, [item, ...kept(id, reserved, titles)], String(count)]),
   })
   return toElements([lotTable])
 }
 
 /** Say which builds that are not started reserve a piece: `; kept for Fog signal`. */
-function kept(id: string, reserved: SiteData['rack']['reserved'], builds: readonly SiteBuild[]): Inline[] {
+function kept(id: string, reserved: SiteData['rack']['reserved'], titles: Titles): Inline[] {
   const of = reserved.filter((one) => one.id === id || one.id === listedAs(id))
   return of.flatMap(({by}, at): Inline[] => {
-    const one = builds.find(({slug}) => slug === by)
+    const title = titles.get(by)
     return [
       at === 0 ? '; kept for ' : ', ',
-      one ? link(`/builds/${by}/`, one.title) : 'a build not shown here',
+      title !== undefined ? link(`/builds/${by}/`, title) : 'a build not shown here',
     ]
   })
 }
@@ -173,10 +199,10 @@ function noted({remark, densityKgM3, stiffnessMpa}: Partial<RackPiece>): string 
   return told.flatMap((one) => (one ? [`; ${one}`] : [])).join('')
 }
 
-function leftOver({build, piece}: NonNullable<RackPiece['from']>, builds: readonly SiteBuild[]): Inline[] {
-  const one = builds.find(({slug}) => slug === build)
+function leftOver({build, piece}: NonNullable<RackPiece['from']>, titles: Titles): Inline[] {
+  const title = titles.get(build)
   return [
     `left over from ${piece}, `,
-    one ? link(`/builds/${build}/`, one.title) : 'for a build not shown here',
+    title !== undefined ? link(`/builds/${build}/`, title) : 'for a build not shown here',
   ]
 }

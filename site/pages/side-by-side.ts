@@ -5,6 +5,7 @@ import type {Ruler} from '../../plugins/words/lengths.ts'
 import {number} from '../../plugins/words/quantities.ts'
 import {lengthOnly} from '../kit/markup.ts'
 import {type Page, pageOf} from '../kit/page.ts'
+import {partOf} from '../kit/shown.ts'
 import type {SiteBuild, SiteData} from '../kit/site-data.ts'
 import {kindFacts} from './build-facts.ts'
 import {type Dimension, dimensions, type Has, inCommon} from './dimensions.ts'
@@ -16,14 +17,15 @@ const rulers = {in: {units: 'in', rulerMm: inchMm / 32}, mm: {units: 'mm', ruler
 export function sideBySidePage({around, builds, journal}: SiteData): Page[] {
   const ruler = rulers[journal.units?.value ?? 'in']
   const describes = 'Every build’s dimensions next to each other, those that played well first.'
-  const played = builds.filter((one) => kindFacts(one).isPlayedWell)
-  const sorted = [...played, ...builds.filter((one) => !played.includes(one))]
+  const isPlayedWell = new Map(builds.map((one) => [one, kindFacts(one).isPlayedWell]))
+  const played = builds.filter((one) => isPlayedWell.get(one))
+  const sorted = [...played, ...builds.filter((one) => !isPlayedWell.get(one))]
   const shown = dimensions.filter((dimension) => sorted.some((one) => dimension.of(one)))
   const content = [
     h('header.page-head', [h('h1', 'Side by side'), h('p', describes)]),
     ...(sorted.length === 0
       ? [h('p', 'No build yet.')]
-      : [...chooser(sorted, around), compareTable(sorted, shown, ruler)]),
+      : [...chooser(sorted, around), compareTable(sorted, shown, {ruler, prefix: around.prefix})]),
     ...common(played, ruler),
   ]
   const data = {title: 'Side by side', describes, within: '/side-by-side/', scripts: ['side-by-side']}
@@ -78,8 +80,13 @@ const playedWith: Readonly<Record<string, string>> = {
 }
 
 /** Lay builds' dimensions next to each other, one build a line; data attributes are for marking differences. */
-function compareTable(builds: readonly SiteBuild[], shown: readonly Dimension[], ruler: Ruler): Element {
+function compareTable(
+  builds: readonly SiteBuild[],
+  shown: readonly Dimension[],
+  {ruler, prefix}: {ruler: Ruler; prefix: string},
+): Element {
   const caption = 'One build a line; an empty place is open or unknown.'
+  const among = JSON.stringify([shown.map(({name}) => name), ruler])
   return h('div.table.compare', [
     h('div.scrolling', {tabIndex: 0, role: 'group', ariaLabel: caption}, [
       h('table', [
@@ -92,12 +99,14 @@ function compareTable(builds: readonly SiteBuild[], shown: readonly Dimension[],
         ]),
         h(
           'tbody',
-          builds.map((one) => row(one, shown, ruler)),
+          builds.map((one) => rowOf(one, {among, prefix, make: () => [row(one, shown, ruler)]})),
         ),
       ]),
     ]),
   ])
 }
+
+const rowOf = partOf()
 
 function row(one: SiteBuild, shown: readonly Dimension[], ruler: Ruler): Element {
   return h('tr', {dataBuild: one.slug, dataUnits: ruler.units}, [

@@ -2,6 +2,7 @@ import {existsSync} from 'node:fs'
 import {mkdir} from 'node:fs/promises'
 import {hasOwnFolder} from '../journal/folder.ts'
 import type {PlannedBuild} from '../journal/read-journal.ts'
+import {breathe} from '../kit/breathe.ts'
 import type {Cache} from '../kit/cache.ts'
 import {cacheOf} from '../kit/journal-cache.ts'
 import type {Unmade} from '../kit/page.ts'
@@ -242,6 +243,7 @@ export class WritingSession {
   async #refreshAll(stage: Stage): Promise<Refreshed> {
     const {told = () => {}, found = () => {}} = this.#follower
     const giveWay = async () => {
+      await breathe()
       await this.#quiet()
       if (this.#waiting > 0 && this.#planned && this.#timesPutOff < mostPutOff) throw putOff
     }
@@ -261,13 +263,13 @@ export class WritingSession {
     }
     await turns.make(isSoon ? due : unseen, next)
     await giveWay()
-    const first = await this.#showJournal(planned, turns)
+    const first = await this.#showJournal(planned, turns, giveWay)
     stage.showJournal()
     this.#timesPutOff = 0
     found(first)
     const late = isSoon ? [] : due.filter((slug) => !unseen.includes(slug))
     await turns.make(late, next)
-    const all = late.length > 0 ? await this.#showJournal(planned, turns) : first
+    const all = late.length > 0 ? await this.#showJournal(planned, turns, giveWay) : first
     if (all !== first) found(all)
     // What was not asked for since all was looked at is no less wanted.
     if (isAnew) await (await this.#open()).tidy()
@@ -322,11 +324,15 @@ export class WritingSession {
   }
 
   /** Write the pages of the whole journal, and take away those that it no longer has. */
-  async #showJournal({around, problems}: PlannedSite, turns: BuildsInTurn): Promise<Refreshed> {
+  async #showJournal(
+    {around, problems}: PlannedSite,
+    turns: BuildsInTurn,
+    next: () => Promise<void>,
+  ): Promise<Refreshed> {
     const {seen, own} = turns
     const site = {...around, builds: seen.map(({one}) => one)}
     const pages = seen.flatMap((one) => one.pages)
-    const shared = await journalPages(site, pages, await this.#open())
+    const shared = await journalPages(site, pages, {cache: await this.#open(), next})
     const others = [...shared.pages, atHand({pages: [], files: (await this.#assets).files})]
     const writer = new SiteWriter(around.around, this.#standing)
     await writer.write(others)

@@ -2,6 +2,7 @@ import {readFileSync} from 'node:fs'
 import {basename, join} from 'node:path'
 import {expect, test} from 'vitest'
 import {readJournalFolder} from '../../site/journal/read-journal.ts'
+import {breathe} from '../../site/kit/breathe.ts'
 import {openCache} from '../../site/kit/cache.ts'
 import {asPublished} from '../../site/make/as-published.ts'
 import {makeSite} from '../../site/make/make-site.ts'
@@ -29,8 +30,10 @@ test('pages of the whole journal, made from outlines, are those of the whole bui
   const bySlug = new Map(whole.map(({slug, build, plan}) => [slug, {build, plan}]))
   const builds = site.builds.map((one) => ({...one, ...bySlug.get(one.slug)}))
   const known = own.flatMap(({pages}) => pages)
-  const contents = (data: typeof site) =>
-    Object.fromEntries(pagesOfTheJournal(data, known, []).map(({address, content}) => [address, content()]))
+  const contents = async (data: typeof site) => {
+    const pages = await pagesOfTheJournal(data, known, {unmade: [], next: breathe})
+    return Object.fromEntries(pages.map(({address, content}) => [address, content()]))
+  }
   expect(builds.some(({plan}) => plan.layout)).toBe(true)
-  expect(contents(site)).toEqual(contents({...site, builds}))
+  expect(await contents(site)).toEqual(await contents({...site, builds}))
 })

@@ -1,3 +1,4 @@
+import {breathe} from '../../site/kit/breathe.ts'
 import type {Artefact, Page, Unmade} from '../../site/kit/page.ts'
 import type {MadeSite} from '../../site/make/make-site.ts'
 import {pagesOfTheJournal} from '../../site/pages/all.ts'
@@ -11,8 +12,9 @@ export async function wholePages({
   const all = await Promise.all(own.map((one) => one.whole()))
   const pages = all.flatMap((one) => one.pages)
   const known = own.flatMap((one) => one.pages)
+  const shared = await pagesOfTheJournal(site, known, {unmade, next: breathe})
   return {
-    pages: [...pages, ...pagesOfTheJournal(site, known, unmade)],
+    pages: [...pages, ...shared],
     files: all.flatMap((one) => one.files),
     unmade,
   }
