@@ -66,7 +66,7 @@ async function build(prefix: string, site: string): Promise<number> {
   // All is made anew: once the heap has grown, it is too late.
   if (Object.keys(last.files).length === 0) clearSooner()
   const assets = await siteAssets()
-  const cache = await cacheOf(root, {isForOnce: true})
+  const cache = await cacheOf(root)
   const progress = progressTo(process.stderr)
   const options = {prefix, isWriting: false, assets: assets.addresses}
   const plan = () => planSite(root, options, cache, progress.told)

@@ -6,12 +6,9 @@ import {breathe} from './breathe.ts'
 
 /** What was made before, by the key of all that it was made from. */
 export interface Cache {
-  /**
-   * Take a value that JSON can hold, or make it and keep it; one that is no T is as if it were not there. It stays in
-   * memory as long as somebody asks for it, so it is small; not where everything is asked for once.
-   */
+  /** Take a value that JSON can hold, or make it and keep it; one that is no T is as if it were not there. */
   value: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
-  /** The same for a value of any size: the last few are in memory, the others on disk alone. */
+  /** The same for a value that one build asks for again and again: the last few are in memory too. */
   large: <T>(key: string, make: () => Promise<T>, isRight: (value: unknown) => value is T) => Promise<T>
   /** Take a value where it is there. */
   kept: <T>(key: string, isRight: (value: unknown) => value is T) => Promise<T | undefined>
@@ -29,39 +26,33 @@ export interface Cache {
 }
 
 /**
- * Open a cache in memory and in `folder` (absolute), under the `version` of the program that makes what it keeps, so
+ * Open a cache in `folder` (absolute), under the `version` of the program that makes what it keeps, so
  * that another version finds nothing. A file that cannot be read or written is as if it were not there.
  */
-export function openCache(folder: string, version: string, {isForOnce = false} = {}): Cache {
+export function openCache(folder: string, version: string): Cache {
   const home = join(folder, version)
-  const values = new Map<string, unknown>()
   const lately = new Map<string, unknown>()
   const asked = new Set<string>()
   const within = new Set<string>()
   // Bytes are asked for once and then stand in the site: they stay as long as this process does.
   const askedBytes = new Set<string>()
   const once = onceAtATime()
-  const take = async <T>(
-    held: Map<string, unknown>,
-    key: string,
-    make: () => Promise<T>,
-    isRight: (value: unknown) => value is T,
-  ): Promise<T> => {
+  const take: Cache['value'] = (key, make, isRight) => {
     asked.add(key)
-    if (held.has(key)) return held.get(key) as T
     return once(`${key}.json`, async (name) => {
       await breathe()
       const there = asJson(readKept(home, name))
-      const value = isRight(there) ? there : await make()
-      if (!isForOnce || held === lately) held.set(key, value)
-      if (value !== there) await keep(home, name, Buffer.from(JSON.stringify(value)))
+      if (isRight(there)) return there
+      const value = await make()
+      await keep(home, name, Buffer.from(JSON.stringify(value)))
       return value
     })
   }
   return {
-    value: (key, make, isRight) => take(values, key, make, isRight),
+    value: take,
     async large(key, make, isRight) {
-      const value = await take(lately, key, make, isRight)
+      const value = lately.has(key) ? (lately.get(key) as never) : await take(key, make, isRight)
+      asked.add(key)
       // Those that were asked for last come last.
       lately.delete(key)
       lately.set(key, value)
@@ -70,16 +61,12 @@ export function openCache(folder: string, version: string, {isForOnce = false} =
     },
     async kept(key, isRight) {
       asked.add(key)
-      if (values.has(key)) return values.get(key) as never
       await breathe()
       const there = asJson(readKept(home, `${key}.json`))
-      if (!isRight(there)) return undefined
-      values.set(key, there)
-      return there
+      return isRight(there) ? there : undefined
     },
     async replace(key, value) {
       asked.add(key)
-      values.delete(key)
       await keep(home, `${key}.json`, Buffer.from(JSON.stringify(value)))
     },
     async bytes(key, make) {
@@ -97,7 +84,6 @@ export function openCache(folder: string, version: string, {isForOnce = false} =
     },
     async tidy() {
       await letGo(folder, version, new Set([...asked, ...askedBytes, ...within]))
-      for (const key of values.keys()) if (!asked.has(key)) values.delete(key)
       asked.clear()
       within.clear()
     },

@@ -5,9 +5,9 @@ import {ownPackage} from './own-package.ts'
 import {programFolder} from './program-folder.ts'
 
 /** Open the cache of the journal at `root`; it lies in `.cache/` there, under the version of the program. */
-export async function cacheOf(root: string, how?: {isForOnce: boolean}): Promise<Cache> {
+export async function cacheOf(root: string): Promise<Cache> {
   await mkdir(join(root, '.cache'), {recursive: true}).catch(() => {})
-  return openCache(join(root, '.cache/site'), await programVersion(), how)
+  return openCache(join(root, '.cache/site'), await programVersion())
 }
 
 /** Where a finished program says its version, in its own folder. */
