@@ -20,10 +20,11 @@ npm run fuzz -- --seed=S      the same again
 npm run fuzz -- --builds      only builds, racks and settings with slips: how they read, plan in time, and are mended
 npm run fuzz -- --journals    only whole journals, harmed at random
 npm run fuzz -- --kills       only builds of a site that are killed at any moment, with what is kept harmed between them
+npm run fuzz -- --saves       only saves that are followed while somebody writes: what stands is what a look at all gives
 npm run fuzz -- --servers     only servers of journals that are harmed while they are shown, asked for odd things
 
-Prints its seed. Leaves with 1 if it finds any. A fifth of the time each goes to slipped files, to whole journals, to
-builds that are killed, to servers, and to the suite's properties from other seeds.`
+Prints its seed. Leaves with 1 if it finds any. A sixth of the time each goes to slipped files, to whole journals, to
+builds that are killed, to saves, to servers, and to the suite's properties from other seeds.`
 
 // Every build, rack and settings of the journals, with some of its words changed for words that makers slip into.
 const sources = ['builds', 'test/journals', 'test/fixtures']
@@ -177,6 +178,7 @@ const {values} = parseArgs({
     builds: {type: 'boolean'},
     journals: {type: 'boolean'},
     kills: {type: 'boolean'},
+    saves: {type: 'boolean'},
     servers: {type: 'boolean'},
   },
 })
@@ -190,16 +192,18 @@ if (!(seconds > 0) || !Number.isInteger(seed)) {
 const patience = {seconds: 120, clockMs: 1_800_000}
 
 console.log(`seed ${seed}`)
-const isAll = !values.builds && !values.journals && !values.kills && !values.servers
-const each = isAll ? seconds / 5 : seconds
-if (isAll || values.builds) slippedBuilds()
-if ((isAll || values.journals) && !(await harmedJournals())) process.exitCode = 1
-if ((isAll || values.kills) && !isSound('fuzz-kills')) process.exitCode = 1
-if ((isAll || values.servers) && !isSound('fuzz-servers')) process.exitCode = 1
+const {builds, journals, kills, saves, servers} = values
+const isAll = !builds && !journals && !kills && !saves && !servers
+const each = isAll ? seconds / 6 : seconds
+if (isAll || builds) slippedBuilds()
+if ((isAll || journals) && !(await harmedJournals())) process.exitCode = 1
+if ((isAll || kills) && !isSound('fuzz-kills')) process.exitCode = 1
+if ((isAll || saves) && !isSound('fuzz-saves')) process.exitCode = 1
+if ((isAll || servers) && !isSound('fuzz-servers')) process.exitCode = 1
 if (isAll) properties()
 
 /** Run one of the parts in a process of its own. */
-function isSound(part: 'fuzz-kills' | 'fuzz-servers'): boolean {
+function isSound(part: 'fuzz-kills' | 'fuzz-saves' | 'fuzz-servers'): boolean {
   const words = ['--import', 'tsx', `test/${part}.ts`, String(seed), String(each)]
   return spawnSync(process.execPath, words, {stdio: 'inherit'}).status === 0
 }

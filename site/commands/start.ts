@@ -45,6 +45,9 @@ const folder = await newVersion(place).then(
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => process.exit(0))
 const standing = await resumeStanding(root, folder)
 const version = await programVersion()
+/** Names the journal that what stands is the whole site of, where it is. */
+let made = () => standing.made
+process.once('exit', () => leaveStanding(root, {...standing, made: made()}, version))
 
 for (const line of await tellNewVersion(root)) console.log(line)
 let progress = progressTo(process.stderr)
@@ -106,10 +109,9 @@ async function respond(request: IncomingMessage, response: ServerResponse): Prom
 
 // Looked at before it is read, so that no change falls between the two.
 const watch = await watchFolder(join(root, 'builds'), (paths) => void refresh(paths))
-process.once('exit', () => {
-  leaveStanding(root, {...standing, made: session.isWhole ? seen() : undefined}, version)
-})
-const first = refresh([], standing.made !== undefined && standing.made === seen())
+const isAsLeft = standing.made !== undefined && standing.made === seen()
+made = () => (session.isWhole ? seen() : undefined)
+const first = refresh([], isAsLeft)
 const {port} = await listen((request, response) => {
   respond(request, response).catch(() => response.writeHead(400).end())
 }, 8080)

@@ -11,7 +11,7 @@ import {asPublished, tellsMoney, withoutRate} from './as-published.ts'
 import {kinOf, named, relationOf} from './kin.ts'
 import {keepList} from './list-of-builds.ts'
 import type {OfAll} from './own-pages.ts'
-import type {Progress} from './progress.ts'
+import type {WaitedProgress} from './progress.ts'
 
 /** How this site is made: where it will lie, and whether for somebody who is writing. */
 export interface SiteOptions {
@@ -58,7 +58,7 @@ export async function planSite(
   root: string,
   options: SiteOptions,
   cache: Cache,
-  told: (...how: Parameters<Progress>) => void | Promise<void> = () => {},
+  told: WaitedProgress = () => {},
 ): Promise<PlannedSite> {
   const load = loadSteps()
   let tell = told
@@ -102,10 +102,7 @@ function siteOf(read: Journal, options: SiteOptions, made: Pick<OfAll, 'cache' |
 }
 
 /** All builds are read before the first is planned. */
-function counted<S extends Pick<Steps, 'read' | 'plan'>>(
-  steps: S,
-  told: (...how: Parameters<Progress>) => void | Promise<void>,
-): S {
+function counted<S extends Pick<Steps, 'read' | 'plan'>>(steps: S, told: WaitedProgress): S {
   let [read, planned] = [0, 0]
   return {
     ...steps,

@@ -1,6 +1,9 @@
 /** Hears how far a part of the work is; of how many where that is known. */
 export type Progress = (what: string, done: number, of?: number) => void
 
+/** The same, and the work goes on once it has heard. */
+export type WaitedProgress = (...how: Parameters<Progress>) => void | Promise<void>
+
 /** Shorter work than this is done before anybody wonders, ms. */
 const patienceMs = 2000
 /** A line is not written more often than it can be read, ms. */

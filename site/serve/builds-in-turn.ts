@@ -32,7 +32,8 @@ interface Follows {
   touched: ReadonlySet<string> | undefined
 }
 
-type Shown = (changed: readonly string[]) => void
+/** Hears the addresses of what was written or taken away. */
+export type Told = (changed: readonly string[]) => void
 
 /** So many builds are written at once while nobody waits: whoever comes then waits for no more. */
 const together = 2
@@ -43,7 +44,7 @@ const together = 2
  */
 export class BuildsInTurn {
   readonly #standing: Standing
-  readonly #shown: Shown
+  readonly #shown: Told
   readonly #turns: ReadonlyMap<string, Turn>
   /** What stands of each build. */
   readonly #addresses: Map<string | undefined, readonly string[]>
@@ -57,7 +58,7 @@ export class BuildsInTurn {
    */
   constructor(
     planned: Planned,
-    {standing, shown, earlier, touched}: {standing: Standing; shown: Shown} & Partial<Follows>,
+    {standing, shown, earlier, touched}: {standing: Standing; shown: Told} & Partial<Follows>,
   ) {
     this.#standing = standing
     this.#shown = shown

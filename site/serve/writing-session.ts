@@ -17,7 +17,7 @@ import {siteAssets} from '../publish/assets.ts'
 import type {Assets} from '../publish/build-assets.ts'
 import {atHand, SiteWriter} from '../publish/site-writer.ts'
 import type {Standing} from '../publish/standing.ts'
-import {BuildsInTurn} from './builds-in-turn.ts'
+import {BuildsInTurn, type Told} from './builds-in-turn.ts'
 import {type ShownAlone, Stage} from './stage.ts'
 import {slugOf} from './take-away.ts'
 
@@ -34,8 +34,6 @@ interface Follower {
   /** Hears what is wrong with the journal once its pages show it, before the last of the builds are made. */
   found?: (what: Refreshed) => void
 }
-
-type Told = (changed: readonly string[]) => void
 
 /** So many builds changed at once are shown one by one before all else; of more the whole journal is. */
 const mostAhead = 4

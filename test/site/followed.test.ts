@@ -2,9 +2,9 @@ import {realpathSync, rmSync} from 'node:fs'
 import {join} from 'node:path'
 import sharp from 'sharp'
 import {afterAll, beforeAll, expect, test} from 'vitest'
-import {lookBelow} from '../../site/journal/look-below.ts'
 import {newVersion} from '../../site/publish/versions.ts'
 import {WritingSession} from '../../site/serve/writing-session.ts'
+import {changedSince, linesOf} from '../support/changed-files.ts'
 import {filesOf} from '../support/site-files.ts'
 import {fourLines, tempJournal} from '../support/temp-journal.ts'
 
@@ -28,12 +28,8 @@ const journal = tempJournal({
   'builds/reed-box.md': fourLines('Reed box', 'based-on: pin-box\n'),
   'builds/tea-tin.md': fourLines('Tea tin', 'started: 2026-03-03\ntake: [B1]\n'),
 })
-const folders: string[] = []
-const emptyFolder = async () => {
-  const folder = realpathSync(await newVersion(join(journal.root, 'start')))
-  folders.push(folder)
-  return folder
-}
+const builds = join(journal.root, 'builds')
+const emptyFolder = async () => realpathSync(await newVersion(join(journal.root, 'start')))
 let session: WritingSession
 let folder: string
 let lines: ReadonlyMap<string, string>
@@ -41,18 +37,15 @@ let lines: ReadonlyMap<string, string>
 beforeAll(async () => {
   folder = await emptyFolder()
   session = new WritingSession(journal.root, {folder, files: {}})
-  lines = (await lookBelow(join(journal.root, 'builds'))).lines
+  lines = await linesOf(builds)
   await session.refresh()
 })
 afterAll(() => journal.remove())
 
 /** Have the session hear of what is other than it was, as whoever watches the folder tells it. */
 async function heard(): Promise<string[]> {
-  const now = (await lookBelow(join(journal.root, 'builds'))).lines
-  const paths = [...new Set([...lines.keys(), ...now.keys()])].filter(
-    (path) => now.get(path) !== lines.get(path),
-  )
-  lines = now
+  const paths = await changedSince(lines, builds)
+  lines = await linesOf(builds)
   const changed: string[] = []
   await session.refresh((addresses) => void changed.push(...addresses), paths)
   return [...new Set(changed)].sort()
