@@ -1,5 +1,5 @@
 import {execFileSync} from 'node:child_process'
-import {cpSync, mkdtempSync, realpathSync, rmSync} from 'node:fs'
+import {cpSync, mkdirSync, mkdtempSync, readdirSync, realpathSync, rmSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {WritingSession} from '../site/serve/writing-session.ts'
@@ -25,7 +25,7 @@ const mostSaves = 12
 let [tried, bad, folders] = [0, 0, 0]
 const begin = () => {
   const folder = join(root, `site-${folders++}`)
-  execFileSync('mkdir', [folder])
+  mkdirSync(folder)
   return {folder, session: new WritingSession(root, {folder, files: {}})}
 }
 
@@ -41,10 +41,11 @@ for (let at = seed; Date.now() < until; at++) {
     const saved = [session.refresh(() => {}, changed)]
     // Whoever asks for pages meanwhile changes nothing.
     if (draw.below(2)) void session.ready('/builds/left-bank/')
-    await Promise.all(saved)
     tried++
     const anew = begin()
-    await anew.session.refresh()
+    // A journal whose builds were moved away is shown by nobody.
+    const shown = await Promise.allSettled([...saved, anew.session.refresh()])
+    if (shown.every(({status}) => status === 'rejected')) break
     const [stands, wanted] = [filesOf(folder), filesOf(anew.folder)]
     rmSync(anew.folder, {recursive: true})
     const other = [...new Set([...Object.keys(stands), ...Object.keys(wanted)])].filter(
@@ -58,7 +59,8 @@ for (let at = seed; Date.now() < until; at++) {
     break
   }
   execFileSync('chmod', ['-R', 'u+rwx', root])
-  for (const name of [builds, folder]) rmSync(name, {recursive: true, force: true})
+  for (const name of readdirSync(root))
+    if (name !== '.cache') rmSync(join(root, name), {recursive: true, force: true})
 }
 rmSync(root, {recursive: true, force: true})
 console.log(`${tried} saves tried, ${bad} of them bad`)
