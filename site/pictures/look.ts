@@ -2,6 +2,7 @@ import type {Metadata, Sharp} from 'sharp'
 import type {FileTrouble} from '../../plugins/build-file/schema/build.ts'
 import {keyOf} from '../kit/cache.ts'
 import {isFilledUp} from './filled-up.ts'
+import {pictureLibrary} from './library.ts'
 import {pointsNowhere} from './svg-leads.ts'
 
 /** What a picture file is: its size in pixels as it is seen, or why it cannot be shown. */
@@ -55,11 +56,10 @@ export async function lookAtPicture(bytes: Uint8Array): Promise<PictureLook> {
 }
 
 /**
- * Open a picture by its bytes, never by a path, so that nothing beside it can be read; the first of several. The library
- * is loaded where there is a picture.
+ * Open a picture by its bytes, never by a path, so that nothing beside it can be read; the first of several.
  */
 export async function opened(bytes: Uint8Array): Promise<Sharp> {
-  const {default: sharp} = await import('sharp')
+  const sharp = await pictureLibrary()
   return sharp(bytes, {
     failOn: 'truncated',
     limitInputPixels: mostPixels * 4,

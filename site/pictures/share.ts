@@ -4,6 +4,7 @@ import {type Cache, keyOf} from '../kit/cache.ts'
 import {markup, written} from '../kit/markup.ts'
 import type {Artefact} from '../kit/page.ts'
 import type {Hanging} from '../kit/site-data.ts'
+import {pictureLibrary} from './library.ts'
 
 /** The size in px that whoever shows a link has room for; common practice, no source. */
 const shared = {width: 1200, height: 630} as const
@@ -28,7 +29,7 @@ export function sharePicture(slug: string, hanging: Hanging, cache: Cache): Arte
 }
 
 async function drawn(svg: string): Promise<Uint8Array> {
-  const {default: sharp} = await import('sharp')
+  const sharp = await pictureLibrary()
   return sharp(Buffer.from(svg)).png({compressionLevel: 9}).toBuffer()
 }
 
