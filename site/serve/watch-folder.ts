@@ -1,9 +1,8 @@
-import {type FSWatcher, watch} from 'node:fs'
-import {stat} from 'node:fs/promises'
-import {dirname, join, sep} from 'node:path'
+import {dirname, join} from 'node:path'
 import {kindOf} from '../journal/at-once.ts'
 import {stateOf} from '../journal/file-state.ts'
 import {type Below, isSeen, lookBelow} from '../journal/look-below.ts'
+import {listenBelow} from './listen-below.ts'
 
 /** How long a burst of events may last, and how often to look at least where no event comes; ms. */
 const settleMs = 30
@@ -43,9 +42,9 @@ export async function watchFolder(
   let soon: NodeJS.Timeout | undefined
   let later: NodeJS.Timeout | undefined
   let named = new Set<string | undefined>()
-  let watcher = listenTo(folder, wake)
-  let heard = inode(folder)
   let restMs = lookMs
+  const listener = listenBelow(folder, wake)
+  listener.listenIn(whole.builds.folders)
   rest()
 
   function wake(path?: string): void {
@@ -60,6 +59,8 @@ export async function watchFolder(
     const from = performance.now()
     whole = await lookedAt(folder)
     restMs = Math.max(lookMs, restPerLook * (performance.now() - from))
+    // Something may have come into a new folder before that was listened in.
+    if (listener.listenIn(whole.builds.folders)) wake()
     return whole.builds.lines
   }
   async function look(): Promise<void> {
@@ -72,23 +73,16 @@ export async function watchFolder(
     isLooking = true
     const paths = [...named]
     named = new Set()
-    const now = linesAt(folder, paths, last) ?? (await lookAtAll())
-    const other = differing(last, now).filter(isSeen)
-    if (other.length > 0) {
-      await listenAgain()
-      changed(other)
-    }
-    last = now
+    const files = paths.length > mostNamed ? undefined : linesAt(folder, paths, last)
+    if (files) tell(files.lines)
+    if (!files?.areAll) tell(await lookAtAll())
     isLooking = false
     if (!hasEnded) rest()
   }
-  /** A folder that was moved away and made anew is another one to the system. */
-  async function listenAgain(): Promise<void> {
-    const now = inode(folder)
-    if (watcher && (await now) === (await heard)) return
-    watcher?.close()
-    watcher = listenTo(folder, wake)
-    heard = now
+  function tell(now: Lines): void {
+    const other = differing(last, now).filter(isSeen)
+    if (other.length > 0) changed(other)
+    last = now
   }
   return {
     seen: () => (last === whole.builds.lines ? whole : undefined),
@@ -96,7 +90,7 @@ export async function watchFolder(
       hasEnded = true
       clearTimeout(later)
       clearTimeout(soon)
-      watcher?.close()
+      listener.end()
     },
   }
 }
@@ -109,43 +103,29 @@ async function lookedAt(folder: string): Promise<Looked> {
 }
 
 /**
- * Look at files that were there before, and at the folders around them, alone; undefined where a path is of anything
- * else, or not told.
+ * Look at files that were there before, and at the folders around them, alone; tells whether they are all that may have
+ * changed. The system may name a file that was put in the place of another, and not that one.
  */
-function linesAt(folder: string, paths: readonly (string | undefined)[], before: Lines): Lines | undefined {
+function linesAt(
+  folder: string,
+  paths: readonly (string | undefined)[],
+  before: Lines,
+): {lines: Lines; areAll: boolean} {
   const lines = new Map(before)
-  if (paths.length > mostNamed) return undefined
+  let areAll = true
   for (const path of paths) {
-    if (path === undefined) return undefined
-    const kind = kindOf(join(folder, path))
-    const isThere = typeof kind !== 'string'
-    // One that came and went between two looks never was.
-    if (!isSeen(path) || (!isThere && !before.has(path))) continue
-    if (!isThere || !kind.isFile() || !before.has(path)) return undefined
-    for (let at = path; at !== '.'; at = dirname(at)) {
+    const kind = path !== undefined && before.has(path) ? kindOf(join(folder, path)) : ''
+    const isFile = typeof kind !== 'string' && kind.isFile()
+    if (!isFile || before.get(path!) === stateOf(kind)) areAll = false
+    for (let at = path; isFile && at !== undefined && at !== '.'; at = dirname(at)) {
       const now = kindOf(join(folder, at))
-      if (typeof now === 'string') return undefined
-      lines.set(at, stateOf(now))
+      if (typeof now !== 'string') lines.set(at, stateOf(now))
     }
   }
-  return lines
+  return {lines, areAll}
 }
 
 function differing(before: Lines, now: Lines): string[] {
   const gone = [...before.keys()].filter((path) => !now.has(path))
   return [...gone, ...[...now.keys()].filter((path) => now.get(path) !== before.get(path))]
-}
-
-const inode = async (folder: string) => (await stat(folder).catch(() => undefined))?.ino
-
-/** Have the system tell of changes, where it can. */
-function listenTo(folder: string, wake: (path?: string) => void): FSWatcher | undefined {
-  try {
-    const watcher = watch(folder, {recursive: true, persistent: false}, (_, path) =>
-      wake(path?.replaceAll(sep, '/')),
-    )
-    return watcher.on('error', () => watcher.close())
-  } catch {
-    return undefined
-  }
 }

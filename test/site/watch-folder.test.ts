@@ -43,13 +43,18 @@ test('a save is told by the path of its file', async () => {
     'needle-box.md',
   ])
 })
-test('a save by way of another file is told with the folder that it happened in', async () => {
-  const save = () => {
-    writeFileSync(at('pin-box/index.md~'), 'Another line.\n')
-    renameSync(at('pin-box/index.md~'), at('pin-box/index.md'))
-  }
-  expect(await toldOf(save, 'pin-box/index.md')).toEqual(['pin-box', 'pin-box/index.md'])
-})
+test.each(['index.md~', '.index.md.1', '../index.md~'])(
+  'a save by way of %s is told, and the next',
+  async (other) => {
+    for (const line of ['Another line.\n', 'And another line.\n']) {
+      const save = () => {
+        writeFileSync(at(`pin-box/${other}`), line)
+        renameSync(at(`pin-box/${other}`), at('pin-box/index.md'))
+      }
+      expect(await toldOf(save, 'pin-box/index.md')).toContain('pin-box/index.md')
+    }
+  },
+)
 test('what is hidden, and what came and went, is not told', async () => {
   const save = () => {
     writeFileSync(at('.needle-box.md.swp'), 'Something.')
