@@ -189,8 +189,13 @@ export class WritingSession {
     await this.#assetsStand
     const {isShown, isWhole} = await this.#follow(changed, stage)
     if (isShown) stage.showBuilds()
-    this.#isBehind ||= !isWhole || ++this.#followed > mostFollowed
+    this.#isBehind ||= !isWhole
+    this.#followed += 1
     try {
+      const all = await this.#refreshAll(stage)
+      if (this.#followed <= mostFollowed) return all
+      // What is followed is shown: nobody waits for this.
+      this.#isBehind = true
       return await this.#refreshAll(stage)
     } catch (error) {
       this.#isWhole = false

@@ -163,3 +163,22 @@ test('a word is followed to the page that it stands on and to the search', async
   const own = ['', 'build.md', 'care/', 'plan.json'].map((name) => `/builds/tea-tin/${name}`)
   expect(await heard()).toEqual([...own, '/search.json'])
 })
+
+test('after many saves all is read again, once the last of them is shown', async () => {
+  const told: string[] = []
+  const own = await emptyFolder()
+  const writing = new WritingSession(
+    journal.root,
+    {folder: own, files: {}},
+    {told: (what, done) => done === 1 && told.push(what)},
+  )
+  await writing.refresh()
+  told.length = 0
+  for (let at = 0; told.length === 0; at++) {
+    write('builds/tea-tin.md', `${fourLines('Tea tin')}\nShaving ${at}.\n`)
+    await writing.refresh(() => told.push('shown'), ['tea-tin.md'])
+    if (at < 50) expect(told.splice(0)).not.toContain('Reading')
+  }
+  expect(told).toContain('shown')
+  expect(told.indexOf('Reading')).toBeGreaterThan(told.lastIndexOf('shown'))
+})
