@@ -176,7 +176,7 @@ test('after many saves all is read again, once the last of them is shown', async
   told.length = 0
   for (let at = 0; told.length === 0; at++) {
     write('builds/tea-tin.md', `${fourLines('Tea tin')}\nShaving ${at}.\n`)
-    await writing.refresh(() => told.push('shown'), ['tea-tin.md'])
+    await writing.refresh((changed) => changed.length > 0 && told.push('shown'), ['tea-tin.md'])
     if (at < 50) expect(told.splice(0)).not.toContain('Reading')
   }
   expect(told).toContain('shown')
