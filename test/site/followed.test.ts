@@ -172,6 +172,7 @@ test('after many saves all is read again, once the last of them is shown', async
     {folder: own, files: {}},
     {told: (what, done) => done === 1 && told.push(what)},
   )
+  write('builds/tea-tin.md', fourLines('Tea tin'))
   await writing.refresh()
   told.length = 0
   for (let at = 0; told.length === 0; at++) {
