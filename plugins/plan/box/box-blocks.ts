@@ -149,7 +149,7 @@ function mend(
   if (widthMm > inside.widthMm) return smaller('width', inside.widthMm)
   const besideMm = (inside.widthMm - widthMm) / 2
   if (Math.abs(offMm) > besideMm)
-    return {path: `${of}.off`, mm: Math.sign(offMm) * toMark(besideMm, rulerMm, 'down')}
+    return {path: `${of}.off`, mm: Math.sign(offMm) * toMark(besideMm, rulerMm, 'down') + 0}
   const least = outside.sidesMm + lengthMm / 2
   const most = outside.lengthMm - least
   const originMm = placeKey === 'at' ? place.atMm : 0

@@ -6,12 +6,12 @@ export interface WouldDo {
 
 const slack = 1e-6
 
-/** Go to the next mark of the ruler on one side (mm); a length that stands on a mark stays. */
+/** Go to the next mark of the ruler on one side (mm); a length that stands on a mark stays. Never less than nothing (-0). */
 export function toMark(mm: number, rulerMm: number, side: 'down' | 'up'): number {
   const marks = mm / rulerMm
   const near = Math.round(marks)
-  if (Math.abs(marks - near) < slack) return near * rulerMm
-  return (side === 'down' ? Math.floor(marks) : Math.ceil(marks)) * rulerMm
+  const mark = Math.abs(marks - near) < slack ? near : side === 'down' ? Math.floor(marks) : Math.ceil(marks)
+  return mark * rulerMm + 0
 }
 
 /**
