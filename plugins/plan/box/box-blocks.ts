@@ -148,6 +148,7 @@ function mend(
   if (lengthMm > inside.lengthMm) return smaller('length', inside.lengthMm)
   if (widthMm > inside.widthMm) return smaller('width', inside.widthMm)
   const besideMm = (inside.widthMm - widthMm) / 2
+  // In the middle it is 0, and not less than nothing.
   if (Math.abs(offMm) > besideMm)
     return {path: `${of}.off`, mm: Math.sign(offMm) * toMark(besideMm, rulerMm, 'down') + 0}
   const least = outside.sidesMm + lengthMm / 2
