@@ -105,13 +105,9 @@ export async function readJournalFolder(root: string, steps: ReadingSteps): Prom
   return whole(planned)
 }
 
-/** Stands for what a build does to the rack, and for what it reserves there. */
+/** Stands for what a build does to the rack, and for what it asks of it or reserves there. */
 const onRack = ({build, plan}: PlannedBuild): string =>
-  JSON.stringify([
-    build.values.started,
-    onlyReserves(build) ? namedBy(build.values) : undefined,
-    leftBy(build, plan),
-  ])
+  JSON.stringify([build.values.started, onlyReserves(build), namedBy(build.values), leftBy(build, plan)])
 
 /** What other builds need to know of one: its name and what it was copied from. */
 export function nameOf({slug, build}: Pick<OpenBuild, 'slug' | 'build'>): Surroundings['builds'][number] {

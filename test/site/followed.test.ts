@@ -97,6 +97,11 @@ const saves: [string, () => void][] = [
       ),
   ],
   [
+    'a piece asked for that another used before',
+    () =>
+      write('builds/tea-tin.md', fourLines('Tea tin', 'started: 2026-03-03\ntake: [needle-box.C1-a, A1]\n')),
+  ],
+  [
     'wood of the rack taken before another',
     () => write('builds/needle-box.md', fourLines('Pine box', 'started: 2026-01-03\ntake: [A1]\n')),
   ],
