@@ -7,7 +7,7 @@ import {linkedBuilds} from '../journal/surroundings.ts'
 import type {Listed} from '../steps/results.ts'
 
 /** A build as its relatives know it. */
-export type Relation = Omit<Listed, 'file'>
+export type Relation = Omit<Listed, 'file' | 'rack'>
 
 /** The builds that a site shows, as each of them asks for the others. */
 export interface Kin {

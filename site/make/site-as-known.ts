@@ -4,7 +4,7 @@ import {cachedSteps, loadSteps} from '../steps/cached-steps.ts'
 import {outlineSteps} from '../steps/outline.ts'
 import type {Listed} from '../steps/results.ts'
 import {kinOf, relationOf} from './kin.ts'
-import {keptList} from './list-of-builds.ts'
+import {keptList, keptRack} from './list-of-builds.ts'
 import type {OfAll} from './own-pages.ts'
 import {type Again, type SiteOptions, surround} from './plan-site.ts'
 
@@ -28,13 +28,17 @@ export async function siteAsKnown(
   const known = new Map(shown.map((one) => [one.slug, one]))
   const load = loadSteps()
   const steps = outlineSteps(cachedSteps(cache, load), cache)
+  const rackOf = async (slug: string) => {
+    const listed = known.get(slug)
+    return listed && keptRack(listed, cache)
+  }
   return {
     shown,
     again: async (slug) => {
       const names = new Map(
         shown.map(({slug: each, basedOn}) => [each, {slug: each, ...(basedOn && {basedOn})}]),
       )
-      const read = await readAlone(root, slug, names, steps)
+      const read = await readAlone(root, slug, {names, rackOf}, steps)
       if (!read) return undefined
       const {one, original, settings} = read
       const relations = read.slugs.map((each) => {

@@ -1,4 +1,5 @@
 import type {Effects} from '../../plugins/plan/effects.ts'
+import type {RackContext} from '../../plugins/plan/stock/rack.ts'
 import {downloadNames} from '../kit/own-names.ts'
 import type {Known, Unmade} from '../kit/page.ts'
 import type {PictureLook} from '../pictures/look.ts'
@@ -81,8 +82,12 @@ export const isList = (value: unknown): value is Listed[] =>
     (one) =>
       isRecord(one) &&
       [one.slug, one.file, one.title].every(isText) &&
-      (one.basedOn === undefined || isText(one.basedOn)),
+      [one.basedOn, one.rack].every((text) => text === undefined || isText(text)),
   )
+
+/** Tell whether a kept value is what stands on the rack for a build. */
+export const isRackContext = (value: unknown): value is RackContext =>
+  isRecord(value) && [value.pieces, value.lots, value.gone, value.reserved].every(Array.isArray)
 
 /** Tell whether a kept value names pages, all of which could be made. */
 export const isKnownPages = (value: unknown): value is {pages: Known[]; unmade: Unmade[]} =>

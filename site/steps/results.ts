@@ -59,4 +59,6 @@ export interface Listed {
   title: string
   /** The slug of what it was copied from. */
   basedOn?: string | undefined
+  /** The key of what stands on the rack for it, where it looks at the rack. */
+  rack?: string | undefined
 }

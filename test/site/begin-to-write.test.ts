@@ -68,7 +68,20 @@ test('where another is called otherwise meanwhile, the page follows once that is
   expect(page('/builds/oar-box/changes/')).toContain('Cane box')
 })
 
-test('one that takes from the rack waits for those that take before it', async () => {
+test('one that takes from the rack is shown as the rack stood for it last', async () => {
+  const {session, read, page} = await begin()
+  const whole = session.refresh()
+  await session.ready('/builds/tea-tin/')
+  expect(read).toEqual([])
+  const own = page('/builds/tea-tin/')
+  await whole
+  expect(page('/builds/tea-tin/')).toBe(own)
+})
+
+test('one that took nothing from the rack before waits for those that take before it', async () => {
+  journal.write('builds/tea-tin.md', fourLines('Tea tin', 'started: 2026-03-03\n'))
+  await (await begin()).session.refresh()
+  journal.write('builds/tea-tin.md', fourLines('Tea tin', 'started: 2026-03-03\ntake: [A1]\n'))
   const {session, read} = await begin()
   const whole = session.refresh()
   await session.ready('/builds/tea-tin/')
