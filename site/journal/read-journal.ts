@@ -53,15 +53,18 @@ export interface Journal {
   problems: {file: string; problems: Problem[]}[]
   /** Markdown files that are no build, and why. */
   others: NoBuild[]
-  /** Read and plan one of the builds (its slug) again, all else as it was; undefined where it cannot be told apart so. */
-  again: (slug: string) => Promise<Again | undefined>
+  /**
+   * Read and plan one of the builds (its slug) again, all else as it was; undefined where its file is not there, or where
+   * it is copied from another now, or looks at the rack as it did not.
+   */
+  again: (slug: string) => Promise<JournalAgain | undefined>
 }
 
 /** A journal in which one build was planned again. */
-interface Again {
+interface JournalAgain {
   journal: Journal
   one: PlannedBuild
-  /** What it leaves on the rack is as it was too: no other build's plan changes. */
+  /** What it asks of the rack and leaves there is as it was too: no other build's plan changes. */
   isWhole: boolean
 }
 

@@ -32,7 +32,7 @@ export interface PlannedSite {
   problems: FileProblems[]
   /** There is an error in the file of a build that is shown, or in the settings or the rack. */
   isStopped: boolean
-  /** Read and plan one build that is shown (its slug) again, all else as it was; undefined where it cannot be told apart so. */
+  /** Read and plan one build that is shown (its slug) again, all else as it was; undefined where more may be other. */
   again: (slug: string) => Promise<Again | undefined>
 }
 
