@@ -226,12 +226,19 @@ describe('what is seen', () => {
               seen.filter((other) => other !== one),
             )
             // Straight towards the eye from a point a hair within the face, since an edge is where meshes differ; not where
-            // that hair is all that is seen.
+            // that hair is all that is seen, or all that hides it.
             for (const t of [0.13, 0.38, 0.61, 0.87]) {
               const point = plus(from.a, minus(from.b, from.a), t)
               const inward = unit(cross(one.face.normal, minus(from.b, from.a)))
-              const hidden = [0.002, 0.01, 0.03, 0.06].map((hair) =>
-                meets(triangles, plus(plus(point, inward, hair), view.towards, 0.02), view.towards),
+              const hairs = [
+                [0.0001, 0.0005],
+                [0.002, 0.02],
+                [0.01, 0.02],
+                [0.03, 0.02],
+                [0.06, 0.02],
+              ] as const
+              const hidden = hairs.map(([hair, off]) =>
+                meets(triangles, plus(plus(point, inward, hair), view.towards, off), view.towards),
               )
               const isNearChange = parts
                 .flat()
