@@ -17,9 +17,7 @@ import {type PublishedFiles, publishedFiles} from './published-files.ts'
 import {siteBuild} from './site-build.ts'
 
 /** The pages and files of one build, known; and what makes them. */
-export interface OwnPages extends Pick<Summary, 'pages' | 'files' | 'faults' | 'unmade' | 'from'> {
-  /** Stands for all that they are made from. */
-  key: string
+export interface OwnPages extends Pick<Summary, 'pages' | 'files' | 'faults' | 'unmade'> {
   /** The build in outline, as the pages of the whole journal see it. */
   one: SiteBuild
   whole: () => Promise<Whole>
@@ -57,18 +55,15 @@ async function ownPagesAmong(one: PlannedBuild, all: OfAll, among: Found): Promi
     waiting = whole
     return summary
   }
-  const key = summaryKey(one, among, all)
-  const summary = await cache.value(key, first, isSummary)
-  const {pages, files, faults, unmade, from} = summary
-  cache.still(from)
+  const summary = await cache.value(summaryKey(one, among, all), first, isSummary)
+  cache.still(summary.from)
+  const {pages, files, faults, unmade} = summary
   return {
-    key,
     one: outlined(one, summary, {...among, hidden: all.kin.hidden}),
     pages,
     files,
     faults,
     unmade,
-    from,
     whole: async () => {
       const whole = waiting ?? (await make())
       waiting = undefined
@@ -125,22 +120,17 @@ function summaryOf(
 export type Seen = Pick<OwnPages, 'one' | 'pages'>
 
 /**
- * Look for what is kept of a build: its pages, which may be those that were known `before`, or else what others show of it,
- * be it from a site that was made for other readers.
+ * Look for what is kept of a build: its pages, or else what others show of it, be it from a site that was made for other
+ * readers.
  */
 export async function keptPages(
   one: PlannedBuild,
   all: OfAll,
-  before?: OwnPages,
 ): Promise<{own: OwnPages} | {seen: Seen} | undefined> {
   const {cache, kin} = all
   const among = lookedUp(one, all)
-  const key = summaryKey(one, among, all)
-  if (before?.key === key) {
-    cache.still([key, ...before.from])
-    return {own: before}
-  }
-  if (await cache.kept(key, isSummary)) return {own: await ownPagesAmong(one, all, among)}
+  if (await cache.kept(summaryKey(one, among, all), isSummary))
+    return {own: await ownPagesAmong(one, all, among)}
   const seen = await keptGlance(one, cache)
   return seen && {seen: {one: outlined(one, seen, {...among, hidden: kin.hidden}), pages: seen.pages}}
 }

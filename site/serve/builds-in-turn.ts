@@ -12,8 +12,6 @@ interface Turn {
   /** What other pages show of it, where that is known before its own pages are. */
   seen?: Seen | undefined
   own?: OwnPages | undefined
-  /** Its pages as it was planned earlier. */
-  before?: OwnPages | undefined
   making?: Promise<OwnPages> | undefined
   /** Its pages stand as it was planned. */
   stands?: Promise<void> | undefined
@@ -224,9 +222,8 @@ export class BuildsInTurn {
 /** Find what is kept of a build, unless that is known. */
 async function lookAt(turn: Turn): Promise<void> {
   if (turn.own || turn.seen) return
-  const {one, all, before} = turn
-  turn.before = undefined
-  const kept = await keptPages(one, all, before)
+  const {one, all} = turn
+  const kept = await keptPages(one, all)
   // It may have been planned again meanwhile.
   if (turn.one !== one || !kept) return
   if ('own' in kept) turn.own ??= kept.own
